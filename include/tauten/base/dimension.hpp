@@ -1,0 +1,56 @@
+// The dimensions that quantities of threaded fasteners have.
+#pragma once
+
+namespace tauten {
+
+/// Dimension tag. Torque is a dimension of its own: a torque is never an energy.
+enum class Dim : unsigned char {
+  number,
+  length,
+  area,
+  angle,
+  force,
+  torque,
+  stress,
+  compliance,
+  stiffness,
+  temperature,
+  energy,
+  expansion
+};
+
+inline constexpr int dimension_count = 12;
+
+/// How a dimension is named, which SI unit kernels use, and which unit a workshop reads.
+struct DimensionText {
+  const char* name;          ///< with article, for sentences: "a force"
+  const char* si_unit;       ///< unit of every plain number in the library
+  const char* shop_unit;     ///< unit in which results are printed
+  double shop_unit_in_si;    ///< 1 shop unit in SI
+  const char* latex_unit;    ///< the shop unit in LaTeX
+  const char* how_to_write;  ///< an example of a value on the command line
+};
+
+/// \param dimension  the tag
+/// \return texts and the factor between shop unit and SI unit
+constexpr DimensionText describe(Dim dimension) noexcept {
+  constexpr double degree = 3.14159265358979323846 / 180;
+  switch (dimension) {
+    case Dim::number: return {"a plain number", "", "", 1, "", "0.14"};
+    case Dim::length: return {"a length", "m", "mm", 1e-3, "\\mathrm{mm}", "12mm"};
+    case Dim::area: return {"an area", "m2", "mm2", 1e-6, "\\mathrm{mm^2}", "58mm2"};
+    case Dim::angle: return {"an angle", "rad", "deg", degree, "{}^\\circ", "90deg"};
+    case Dim::force: return {"a force", "N", "kN", 1e3, "\\mathrm{kN}", "25kN"};
+    case Dim::torque: return {"a torque", "N.m", "N.m", 1, "\\mathrm{N\\,m}", "48N.m"};
+    case Dim::stress: return {"a stress", "Pa", "MPa", 1e6, "\\mathrm{MPa}", "640MPa"};
+    case Dim::compliance: return {"a compliance", "m/N", "um/kN", 1e-9, "\\mathrm{\\mu m/kN}", "2.1um/kN"};
+    case Dim::stiffness: return {"a stiffness", "N/m", "kN/mm", 1e6, "\\mathrm{kN/mm}", "470kN/mm"};
+    case Dim::temperature: return {"a temperature difference", "K", "K", 1, "\\mathrm{K}", "60K"};
+    case Dim::energy: return {"an energy", "J", "J", 1, "\\mathrm{J}", "12J"};
+    case Dim::expansion:
+      return {"a thermal expansion coefficient", "1/K", "um/m/K", 1e-6, "\\mathrm{\\mu m/(m\\,K)}", "11.5um/m/K"};
+  }
+  return {"a quantity", "", "", 1, "", ""};
+}
+
+}  // namespace tauten

@@ -1,0 +1,44 @@
+// The one error type, and the status that stands for it where nothing can be thrown.
+#pragma once
+
+#include <cstdio>
+#include <exception>
+
+namespace tauten {
+
+/// What became of a call on plain numbers.
+enum class Status : unsigned char {
+  ok,
+  unusual,         ///< computed, but an input lies outside the range that the source states: treat with care
+  outside_domain,  ///< an input lies where the formula has no meaning: the value is NaN
+  impossible       ///< inputs are fine one by one, but together they have no solution: the value is NaN
+};
+
+/// Wrong input. The message names the argument, its value with unit, the allowed range and what to do.
+class Error : public std::exception {
+ public:
+  /// \param argument  name of the argument at fault ("torque"); may be "" where no single argument is
+  /// \param message   one plain sentence for the user; cut off after 511 characters
+  Error(const char* argument, const char* message) noexcept {
+    std::snprintf(argument_, sizeof argument_, "%s", argument);
+    std::snprintf(message_, sizeof message_, "%s", message);
+  }
+
+  /// \return the sentence for the user
+  const char* what() const noexcept override { return message_; }
+  /// \return the name of the argument at fault
+  const char* argument() const noexcept { return argument_; }
+
+ private:
+  char argument_[64];
+  char message_[512];
+};
+
+/// Throws `error`. Without exceptions it returns, and the caller hands out NaN.
+inline void raise([[maybe_unused]] const Error& error) {
+#if defined(__cpp_exceptions)
+  throw error;
+#endif
+}
+
+}  // namespace tauten

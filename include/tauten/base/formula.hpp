@@ -1,0 +1,204 @@
+// A formula is written once, as a struct with its metadata and one `eval`; everything else is derived from it here.
+//
+//   struct BearingTorque {
+//     static constexpr const char* name = "bearing_torque";
+//     static constexpr const char* summary = "Friction torque under the turned head or nut";
+//     static constexpr Arg inputs[] = {{"preload", "F_M", Dim::force, non_negative}, ...};
+//     static constexpr Arg output = {"bearing_torque", "M_K", Dim::torque, non_negative};
+//     static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "eq. (5.4/9)", Seen::memory}};
+//     template <class Real> static constexpr Real eval(Real preload, ...) noexcept { return ...; }
+//   };
+//   inline constexpr Formula<BearingTorque> bearing_torque{};
+#pragma once
+
+#include <cstddef>
+#include <type_traits>
+#include <utility>
+
+#include "tauten/base/dual.hpp"
+#include "tauten/base/error.hpp"
+#include "tauten/base/interval.hpp"
+#include "tauten/base/quantity.hpp"
+#include "tauten/base/source.hpp"
+#include "tauten/base/vocabulary.hpp"
+
+namespace tauten {
+
+/// One input or the output of a formula.
+struct Arg {
+  const char* name;    ///< snake_case word of the nomenclature
+  const char* symbol;  ///< the source's symbol, "mu_G"
+  Dim dimension;
+  Interval domain;            ///< where the formula has a meaning; outside it the value is NaN
+  Interval usual = any_sign;  ///< the range that the source states; outside it the value carries a warning
+};
+
+/// Outcome of looking at the inputs of a call: what is wrong, and with which input (-1: with their combination).
+struct Check {
+  Status status = Status::ok;
+  int argument = -1;
+};
+
+namespace detail {
+
+inline constexpr double nan = __builtin_nan("");
+
+/// The plain value by which a scalar is compared with a domain.
+template <class Real>
+constexpr Real plain(const Real& x) noexcept {
+  return x;
+}
+template <int N>
+constexpr double plain(const Dual<N>& x) noexcept {
+  return x.value;
+}
+
+/// The scalar on which mixed arguments are evaluated: integers count as double.
+template <class... X>
+using scalar_of = std::common_type_t<std::conditional_t<std::is_integral_v<X>, double, X>...>;
+
+/// The first quantity type that is not a plain number, to answer in the same unit library; a plain number otherwise.
+template <class... Q>
+struct FirstQuantity {
+  using type = double;
+};
+template <class Q, class... Rest>
+struct FirstQuantity<Q, Rest...>
+    : std::conditional_t<std::is_arithmetic_v<Q>, FirstQuantity<Rest...>, std::type_identity<Q>> {};
+
+// The two cold paths of a typed call live out of line, so that the call itself stays as small as the arithmetic.
+[[gnu::cold, gnu::noinline]] inline void raise_domain(const char* formula, const Arg& arg, double si) {
+  const double low = arg.domain.low;
+  const double high = arg.domain.high;
+  const DimensionText text = describe(arg.dimension);
+  const double unit = text.shop_unit_in_si;
+  char range[96];
+  if (high < largest)
+    std::snprintf(range, sizeof range, "%s %.6g and at most %.6g %s", arg.domain.excludes_low ? "above" : "at least",
+                  low / unit, high / unit, text.shop_unit);
+  else if (low > -largest)
+    std::snprintf(range, sizeof range, "%s %.6g %s", arg.domain.excludes_low ? "above" : "at least", low / unit,
+                  text.shop_unit);
+  else
+    std::snprintf(range, sizeof range, "a finite number");
+  char message[400];
+  std::snprintf(message, sizeof message, "%s: %s is %.6g %s, but must be %s; give it as %s, for example %s", formula,
+                arg.name, si / unit, text.shop_unit, range, text.name, text.how_to_write);
+  raise(Error(arg.name, message));
+}
+
+[[gnu::cold, gnu::noinline]] inline void raise_impossible(const char* formula, const char* output) {
+  char message[400];
+  std::snprintf(message, sizeof message,
+                "%s: no %s fits these inputs together; check that each value carries the right unit and that none is "
+                "swapped with another",
+                formula, output);
+  raise(Error("", message));
+}
+
+}  // namespace detail
+
+/// All uses of the formula `F`. An object of this type is the formula: `preload_from_torque(48.0_N_m, ...)`.
+/// The second parameter only counts the inputs.
+template <class F, class Indices = std::make_index_sequence<std::extent_v<decltype(F::inputs)>>>
+class Formula;
+
+template <class F, std::size_t... I>
+class Formula<F, std::index_sequence<I...>> {
+ public:
+  using definition = F;
+  static constexpr int arity = sizeof...(I);
+
+  /// Typed call. Takes quantities of any unit library known to `QuantityTraits` and answers in the same one.
+  /// \throws Error  naming the argument, its value and the allowed range, if an input lies outside its domain
+  template <class... Q>
+  constexpr auto operator()(const Q&... q) const {
+    static_assert(sizeof...(Q) == arity, "tauten: wrong number of arguments; the formula's header lists its inputs");
+    if constexpr (sizeof...(Q) == arity) {
+      constexpr bool fits = (fits_argument<Q, I>() && ...);
+      if constexpr (fits) {
+        using Real = detail::scalar_of<decltype(QuantityTraits<Q>::si(q))...>;
+        return quantity<typename detail::FirstQuantity<Q...>::type>(
+            checked<Real>(static_cast<Real>(QuantityTraits<Q>::si(q))...));
+      }
+    }
+  }
+
+  /// Plain kernel: SI numbers in, SI number out; NaN outside the domain. Takes float, double and dual numbers.
+  template <class... X>
+  static constexpr auto si(const X&... x) noexcept {
+    static_assert(sizeof...(X) == arity, "tauten: wrong number of arguments; the formula's header lists its inputs");
+    using Real = detail::scalar_of<X...>;
+    return guarded<Real>(static_cast<Real>(x)...);
+  }
+
+  /// Looks at plain SI inputs.
+  /// \return status, and the number of the first input at fault
+  template <class... X>
+  static constexpr Check check(const X&... x) noexcept {
+    const double values[] = {static_cast<double>(x)...};
+    for (int i = 0; i < arity; ++i)
+      if (!F::inputs[i].domain.contains(values[i])) return {Status::outside_domain, i};
+    if (!F::output.domain.contains(F::eval(values[I]...))) return {Status::impossible, -1};
+    for (int i = 0; i < arity; ++i)
+      if (!F::inputs[i].usual.contains(values[i])) return {Status::unusual, i};
+    return {};
+  }
+
+  /// Value and all partial derivatives at plain SI inputs, in the order of the inputs.
+  template <class... X>
+  static constexpr Dual<arity> gradient(const X&... x) noexcept {
+    return guarded<Dual<arity>>(Dual<arity>::variable(static_cast<double>(x), static_cast<int>(I))...);
+  }
+
+ private:
+  template <class Q, std::size_t i>
+  static constexpr bool fits_argument() {
+    static_assert(QuantityTraits<Q>::known, "tauten: an argument is neither a plain number nor a known quantity");
+    if constexpr (QuantityTraits<Q>::known) {
+      constexpr bool fits = QuantityTraits<Q>::dimension == F::inputs[i].dimension;
+      [[maybe_unused]] constexpr RequireDimension<word_of(F::inputs[i].name), fits> sentence{};
+      return fits;
+    }
+    return false;
+  }
+
+  // No branches: a loop over columns becomes packed compares and one blend.
+  template <class Real>
+  static constexpr bool inside(const Real& value, const auto&... x) noexcept {
+    return ((int{F::inputs[I].domain.contains(detail::plain(x))} & ...) &
+            int{F::output.domain.contains(detail::plain(value))}) != 0;
+  }
+
+  template <class Real>
+  static constexpr Real guarded(const auto&... x) noexcept {
+    const Real value = F::eval(x...);
+    return inside(value, x...) ? value : static_cast<Real>(detail::nan);
+  }
+
+  template <class Real>
+  static constexpr Real checked(const auto&... x) {
+    const Real value = F::eval(x...);
+    if (inside(value, x...)) [[likely]]
+      return value;
+    const double values[] = {static_cast<double>(x)...};
+    const Check found = check(x...);
+    if (found.status == Status::outside_domain)
+      detail::raise_domain(F::name, F::inputs[found.argument], values[found.argument]);
+    else
+      detail::raise_impossible(F::name, F::output.name);
+    return static_cast<Real>(detail::nan);
+  }
+
+  template <class Model, class Real>
+  static constexpr auto quantity(Real si) noexcept {
+    if constexpr (F::output.dimension == Dim::number)
+      return si;
+    else if constexpr (std::is_arithmetic_v<Model>)
+      return Quantity<F::output.dimension, Real>(si);
+    else
+      return QuantityTraits<Model>::template make<F::output.dimension>(si);
+  }
+};
+
+}  // namespace tauten

@@ -1,0 +1,93 @@
+// Elementary functions and named constants for every scalar a formula may be evaluated on.
+//
+// <cmath> alone is 16,000 lines in C++20. A formula needs seven functions, so they are declared here. Dual numbers and
+// symbolic scalars bring their own overloads, found by argument-dependent look-up.
+#pragma once
+
+#if !defined(__GNUC__)
+#include <cmath>
+#endif
+
+#if defined(__FAST_MATH__) || (defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__)
+#error "tauten relies on NaN and on IEEE arithmetic: build without -ffast-math"
+#endif
+
+namespace tauten {
+
+#if defined(__GNUC__)
+inline double sqrt(double x) noexcept { return __builtin_sqrt(x); }
+inline float sqrt(float x) noexcept { return __builtin_sqrtf(x); }
+inline double sin(double x) noexcept { return __builtin_sin(x); }
+inline float sin(float x) noexcept { return __builtin_sinf(x); }
+inline double cos(double x) noexcept { return __builtin_cos(x); }
+inline float cos(float x) noexcept { return __builtin_cosf(x); }
+inline double tan(double x) noexcept { return __builtin_tan(x); }
+inline float tan(float x) noexcept { return __builtin_tanf(x); }
+inline double atan(double x) noexcept { return __builtin_atan(x); }
+inline float atan(float x) noexcept { return __builtin_atanf(x); }
+inline double exp(double x) noexcept { return __builtin_exp(x); }
+inline float exp(float x) noexcept { return __builtin_expf(x); }
+inline double log(double x) noexcept { return __builtin_log(x); }
+inline float log(float x) noexcept { return __builtin_logf(x); }
+#else
+using std::atan;
+using std::cos;
+using std::exp;
+using std::log;
+using std::sin;
+using std::sqrt;
+using std::tan;
+#endif
+
+template <class Real>
+constexpr Real smaller(const Real& a, const Real& b) noexcept {
+  return b < a ? b : a;
+}
+
+/// A constant that keeps its name when a formula is printed.
+struct NamedConstant {
+  double value;
+  const char* text;  ///< how it reads in plain text and to a computer-algebra system
+  const char* latex;
+};
+
+inline constexpr NamedConstant pi_constant{3.14159265358979323846, "pi", "\\pi"};
+/// Cosine of half the thread angle of the ISO 68-1 profile.
+inline constexpr NamedConstant cos30_constant{0.86602540378443864676, "cos(pi/6)", "\\cos 30^\\circ"};
+inline constexpr NamedConstant tan30_constant{0.57735026918962576451, "tan(pi/6)", "\\tan 30^\\circ"};
+
+/// How a named constant is made on the scalar `Real`. A symbolic scalar specialises this and keeps the name.
+template <class Real>
+struct Constant {
+  static constexpr Real on(const NamedConstant& constant) noexcept { return static_cast<Real>(constant.value); }
+};
+
+template <class Real>
+constexpr Real pi() noexcept {
+  return Constant<Real>::on(pi_constant);
+}
+template <class Real>
+constexpr Real cos30() noexcept {
+  return Constant<Real>::on(cos30_constant);
+}
+template <class Real>
+constexpr Real tan30() noexcept {
+  return Constant<Real>::on(tan30_constant);
+}
+
+template <class Real>
+constexpr Real square(const Real& x) noexcept {
+  return x * x;
+}
+template <class Real>
+constexpr Real cube(const Real& x) noexcept {
+  return x * x * x;
+}
+
+/// Area of a circle by its diameter.
+template <class Real>
+constexpr Real circle_area(const Real& diameter) noexcept {
+  return pi<Real>() * square(diameter) / 4;
+}
+
+}  // namespace tauten

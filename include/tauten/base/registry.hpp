@@ -1,0 +1,114 @@
+// What is known of a formula at run time: for look-up by name, bindings, explanations and pages.
+#pragma once
+
+#include <cstddef>
+#include <span>
+
+#include "tauten/base/formula.hpp"
+#include "tauten/base/symbolic.hpp"
+
+namespace tauten {
+
+/// A formula without its type. All numbers are SI; `x` points at `arity()` numbers in the order of `inputs`.
+struct Entry {
+  const char* name;
+  const char* summary;
+  std::span<const Arg> inputs;
+  Arg output;
+  std::span<const Source> sources;
+
+  double (*value)(const double* x) noexcept;                     ///< NaN outside the domain
+  Check (*check)(const double* x) noexcept;                      ///< what is wrong with the inputs
+  double (*gradient)(const double* x, double* slopes) noexcept;  ///< value; partial derivatives into `slopes`
+  Symbolic (*expression)();                                      ///< the formula itself
+  /// Rows of strided columns: pointers to the first row of each input and of the output, and the bytes from row to row.
+  void (*rows_double)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
+  void (*rows_float)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
+
+  int arity() const noexcept { return static_cast<int>(inputs.size()); }
+};
+
+namespace detail {
+
+/// Rows are worked in blocks: a column that is not packed is copied into a packed block first, so that one loop of
+/// packed instructions serves every stride.
+inline constexpr std::size_t block = 256;
+
+template <class F, class Indices>
+struct Erased;
+
+template <class F, std::size_t... I>
+struct Erased<F, std::index_sequence<I...>> {
+  static constexpr int arity = sizeof...(I);
+
+  static double value(const double* x) noexcept { return Formula<F>::si(x[I]...); }
+  static Check check(const double* x) noexcept { return Formula<F>::check(x[I]...); }
+  static double gradient(const double* x, double* slopes) noexcept {
+    const Dual<arity> result = Formula<F>::gradient(x[I]...);
+    ((slopes[I] = result.slope[I]), ...);
+    return result.value;
+  }
+  static Symbolic expression() { return F::eval(Symbolic::of_input(static_cast<int>(I))...); }
+
+  template <class Real>
+  static void packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
+    const Real* const columns[] = {in[I]...};
+#if defined(__clang__)
+#pragma clang loop vectorize(assume_safety)
+#elif defined(__GNUC__)
+#pragma GCC ivdep
+#endif
+    for (std::size_t row = 0; row < rows; ++row) out[row] = Formula<F>::si(columns[I][row]...);
+  }
+
+  template <class Real>
+  static void strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
+    constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
+    alignas(64) Real copies[arity + 1][block];
+    for (int i = 0; i < arity; ++i)
+      if (steps[i] == 0)
+        for (Real& copy : copies[i]) copy = *reinterpret_cast<const Real*>(columns[i]);
+
+    for (std::size_t start = 0; start < rows; start += block) {
+      const std::size_t count = rows - start < block ? rows - start : block;
+      const auto at = [&](int i) { return columns[i] + static_cast<std::ptrdiff_t>(start) * steps[i]; };
+      const Real* in[arity];
+      for (int i = 0; i < arity; ++i) {
+        in[i] = copies[i];
+        if (steps[i] == width)
+          in[i] = reinterpret_cast<const Real*>(at(i));
+        else if (steps[i] != 0)
+          for (std::size_t row = 0; row < count; ++row)
+            copies[i][row] = *reinterpret_cast<const Real*>(at(i) + static_cast<std::ptrdiff_t>(row) * steps[i]);
+      }
+      if (steps[arity] == width) {
+        packed(in, reinterpret_cast<Real*>(at(arity)), count);
+      } else {
+        packed(in, copies[arity], count);
+        for (std::size_t row = 0; row < count; ++row)
+          *reinterpret_cast<Real*>(at(arity) + static_cast<std::ptrdiff_t>(row) * steps[arity]) = copies[arity][row];
+      }
+    }
+  }
+};
+
+}  // namespace detail
+
+/// The entry of a formula: `entry_of(preload_from_torque)`.
+template <class F, class Indices>
+constexpr Entry entry_of(Formula<F, Indices>) noexcept {
+  using E = detail::Erased<F, Indices>;
+  return {F::name,
+          F::summary,
+          F::inputs,
+          F::output,
+          F::sources,
+          E::value,
+          E::check,
+          E::gradient,
+          E::expression,
+          E::template strided<double>,
+          E::template strided<float>};
+}
+
+}  // namespace tauten

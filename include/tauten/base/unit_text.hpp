@@ -1,0 +1,181 @@
+// Quantities as people write them: 48N.m, 35lbf.ft, 12mm, 5/8in, 90deg. SI, inch and kgf spellings.
+#pragma once
+
+#include <charconv>
+#include <string>
+#include <string_view>
+
+#include "tauten/base/dimension.hpp"
+#include "tauten/base/outcome.hpp"
+
+namespace tauten {
+
+/// A spelling of a unit.
+struct UnitSpelling {
+  const char* text;
+  Dim dimension;
+  double si;  ///< 1 of this unit in SI
+};
+
+namespace detail {
+inline constexpr double inch = 0.0254;
+inline constexpr double pound = 4.4482216152605;  // exact: 0.45359237 kg at 9.80665 m/s2
+inline constexpr double kilopond = 9.80665;
+inline constexpr double degree = 3.14159265358979323846 / 180;
+}  // namespace detail
+
+/// Every spelling that is understood. Of several spellings the first is the one that help texts show.
+inline constexpr UnitSpelling unit_spellings[] = {
+    {"mm", Dim::length, 1e-3},
+    {"m", Dim::length, 1},
+    {"cm", Dim::length, 1e-2},
+    {"um", Dim::length, 1e-6},
+    {"in", Dim::length, detail::inch},
+    {"inch", Dim::length, detail::inch},
+    {"\"", Dim::length, detail::inch},
+    {"ft", Dim::length, 12 * detail::inch},
+    {"mm2", Dim::area, 1e-6},
+    {"cm2", Dim::area, 1e-4},
+    {"m2", Dim::area, 1},
+    {"in2", Dim::area, detail::inch* detail::inch},
+    {"deg", Dim::angle, detail::degree},
+    {"rad", Dim::angle, 1},
+    {"turn", Dim::angle, 360 * detail::degree},
+    {"kN", Dim::force, 1e3},
+    {"N", Dim::force, 1},
+    {"MN", Dim::force, 1e6},
+    {"lbf", Dim::force, detail::pound},
+    {"kip", Dim::force, 1e3 * detail::pound},
+    {"kgf", Dim::force, detail::kilopond},
+    {"N.m", Dim::torque, 1},
+    {"Nm", Dim::torque, 1},
+    {"kN.m", Dim::torque, 1e3},
+    {"kNm", Dim::torque, 1e3},
+    {"N.cm", Dim::torque, 1e-2},
+    {"N.mm", Dim::torque, 1e-3},
+    {"lbf.ft", Dim::torque, detail::pound * 12 * detail::inch},
+    {"ft.lbf", Dim::torque, detail::pound * 12 * detail::inch},
+    {"lb.ft", Dim::torque, detail::pound * 12 * detail::inch},
+    {"ft.lb", Dim::torque, detail::pound * 12 * detail::inch},
+    {"lbf.in", Dim::torque, detail::pound* detail::inch},
+    {"in.lbf", Dim::torque, detail::pound* detail::inch},
+    {"lb.in", Dim::torque, detail::pound* detail::inch},
+    {"in.lb", Dim::torque, detail::pound* detail::inch},
+    {"kip.in", Dim::torque, 1e3 * detail::pound* detail::inch},
+    {"kgf.m", Dim::torque, detail::kilopond},
+    {"kgf.cm", Dim::torque, detail::kilopond * 1e-2},
+    {"MPa", Dim::stress, 1e6},
+    {"Pa", Dim::stress, 1},
+    {"kPa", Dim::stress, 1e3},
+    {"GPa", Dim::stress, 1e9},
+    {"N/mm2", Dim::stress, 1e6},
+    {"bar", Dim::stress, 1e5},
+    {"psi", Dim::stress, detail::pound / (detail::inch * detail::inch)},
+    {"ksi", Dim::stress, 1e3 * detail::pound / (detail::inch * detail::inch)},
+    {"Mpsi", Dim::stress, 1e6 * detail::pound / (detail::inch * detail::inch)},
+    {"um/kN", Dim::compliance, 1e-9},
+    {"mm/kN", Dim::compliance, 1e-6},
+    {"mm/N", Dim::compliance, 1e-3},
+    {"m/N", Dim::compliance, 1},
+    {"kN/mm", Dim::stiffness, 1e6},
+    {"MN/m", Dim::stiffness, 1e6},
+    {"N/mm", Dim::stiffness, 1e3},
+    {"N/m", Dim::stiffness, 1},
+    {"lbf/in", Dim::stiffness, detail::pound / detail::inch},
+    {"Mlbf/in", Dim::stiffness, 1e6 * detail::pound / detail::inch},
+    {"K", Dim::temperature, 1},
+    {"J", Dim::energy, 1},
+    {"um/m/K", Dim::expansion, 1e-6},
+    {"1/K", Dim::expansion, 1},
+    {"%", Dim::number, 1e-2},
+};
+
+namespace detail {
+
+/// One way of writing each unit: `N·m`, `N*m`, `N-m` become `N.m`; `mm²` becomes `mm2`; `µm` becomes `um`.
+inline std::string plain_unit(std::string_view text) {
+  std::string unit(text);
+  const auto replace = [&](std::string_view from, std::string_view to) {
+    for (std::size_t at = 0; (at = unit.find(from, at)) != std::string::npos; at += to.size())
+      unit.replace(at, from.size(), to);
+  };
+  replace(" ", "");
+  replace("\u00b7", ".");
+  replace("\u22c5", ".");
+  replace("*", ".");
+  replace("-", ".");
+  replace("\u00b2", "2");
+  replace("\u00b5", "u");
+  replace("\u03bc", "u");
+  replace("\u00b0", "deg");
+  return unit;
+}
+
+/// Reads a decimal number (point or comma) or an inch fraction (5/8, 1-1/8) at the start of `text`.
+/// \return how many characters were read; 0 if there is no number or it is not finite
+inline std::size_t read_number(std::string_view text, double& value) {
+  std::string digits(text.substr(0, text.find_first_not_of("+-0123456789.,eE")));
+  // An `e` belongs to the number only if digits follow it.
+  if (const auto e = digits.find_first_of("eE");
+      e != std::string::npos && (e + 1 >= digits.size() || digits.find_first_of("0123456789", e) == std::string::npos))
+    digits.resize(e);
+  if (const auto comma = digits.find(','); comma != std::string::npos && digits.find('.') == std::string::npos)
+    digits[comma] = '.';
+  const char* first = digits.data() + (digits.starts_with('+') ? 1 : 0);
+  const auto [end, problem] = std::from_chars(first, digits.data() + digits.size(), value);
+  if (problem != std::errc()) return 0;
+  auto read = static_cast<std::size_t>(end - digits.data());
+
+  const auto whole = [&](std::size_t& at, double& number) {
+    const std::size_t start = at;
+    for (number = 0; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at)
+      number = number * 10 + (text[at] - '0');
+    return at > start;
+  };
+  std::size_t at = read;
+  double numerator = 0;
+  double denominator = 0;
+  if (at < text.size() && text[at] == '/' && whole(++at, denominator) && denominator > 0) {
+    value /= denominator;
+    return at;
+  }
+  at = read;
+  if (at < text.size() && text[at] == '-' && whole(++at, numerator) && at < text.size() && text[at] == '/' &&
+      whole(++at, denominator) && denominator > 0) {
+    value += numerator / denominator;
+    return at;
+  }
+  return read;
+}
+
+}  // namespace detail
+
+/// Reads a quantity.
+/// \param argument  name of the argument, for the error message
+/// \param text      number and unit, "48N.m"
+/// \param wanted    the dimension that the argument has
+/// \return the value in SI, or an error that says how to write it
+inline Outcome<double> try_read_quantity(const char* argument, std::string_view text, Dim wanted) {
+  const DimensionText ask = describe(wanted);
+  const auto refuse = [&](const std::string& why) {
+    return Error(argument, (std::string(argument) + " '" + std::string(text.substr(0, 60)) + "' " + why + "; write " +
+                            ask.name + " like " + ask.how_to_write)
+                               .c_str());
+  };
+  double value = 0;
+  const std::size_t read = detail::read_number(text, value);
+  if (read == 0) return refuse("does not start with a finite number");
+  const std::string unit = detail::plain_unit(text.substr(read));
+  if (unit.empty()) {
+    if (wanted == Dim::number) return value;
+    return refuse("has no unit");
+  }
+  for (const UnitSpelling& known : unit_spellings)
+    if (unit == known.text) {
+      if (known.dimension == wanted) return value * known.si;
+      return refuse(std::string("is ") + describe(known.dimension).name + ", not " + ask.name);
+    }
+  return refuse("has the unknown unit '" + unit.substr(0, 20) + "'");
+}
+
+}  // namespace tauten

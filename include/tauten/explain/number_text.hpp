@@ -1,0 +1,41 @@
+// Numbers and quantities as text.
+#pragma once
+
+#include <cmath>
+#include <cstdio>
+#include <string>
+
+#include "tauten/base/dimension.hpp"
+
+namespace tauten {
+
+/// \param x       any number
+/// \param digits  significant digits
+/// \return plain decimal notation between 1e-4 and 1e7, scientific outside; "nan" for NaN
+inline std::string number_text(double x, int digits = 4) {
+  char text[64];
+  const double size = std::fabs(x);
+  if (x == 0 || !std::isfinite(x) || size < 1e-4 || size >= 1e7) {
+    std::snprintf(text, sizeof text, "%.*g", digits, x);
+    return text;
+  }
+  const int before_point = static_cast<int>(std::floor(std::log10(size))) + 1;
+  const int decimals = digits > before_point ? digits - before_point : 0;
+  std::snprintf(text, sizeof text, "%.*f", decimals, x);
+  std::string result(text);
+  if (decimals > 0) {
+    result.erase(result.find_last_not_of('0') + 1);
+    if (result.back() == '.') result.pop_back();
+  }
+  return result;
+}
+
+/// \return an SI value in the unit a workshop reads, "29.93 kN"
+inline std::string quantity_text(double si, Dim dimension, int digits = 4) {
+  const DimensionText unit = describe(dimension);
+  std::string text = number_text(si / unit.shop_unit_in_si, digits);
+  if (*unit.shop_unit != '\0') text += std::string(" ") + unit.shop_unit;
+  return text;
+}
+
+}  // namespace tauten

@@ -1,0 +1,182 @@
+// Torque and preload without the small-angle form, for any flank angle.
+#pragma once
+
+#include "tauten/tightening/torque.hpp"
+
+namespace tauten {
+
+/// Tangential force over axial force at the pitch diameter: tan(rho' + phi) when tightening, tan(rho' - phi) when
+/// loosening, with mu' = mu/cos(beta_n) and tan(beta_n) = tan(alpha) cos(phi). All exact forms below rest on it.
+struct ThreadIncline {
+  template <class Real>
+  struct Slopes {
+    Real rise;      ///< tan(phi)
+    Real friction;  ///< mu', friction on the inclined flank
+  };
+
+  template <class Real>
+  static constexpr Slopes<Real> of(Real P, Real d_2, Real mu_G, Real tan_flank) noexcept {
+    const Real rise = P / (pi<Real>() * d_2);
+    // 1/cos(beta_n) by tangents alone, so that a column needs a square root and no trigonometry.
+    return {rise, mu_G * sqrt(1 + square(tan_flank) / (1 + square(rise)))};
+  }
+  template <class Real>
+  static constexpr Real tighten(Slopes<Real> s) noexcept {
+    return (s.friction + s.rise) / (1 - s.friction * s.rise);
+  }
+  template <class Real>
+  static constexpr Real loosen(Slopes<Real> s) noexcept {
+    return (s.friction - s.rise) / (1 + s.friction * s.rise);
+  }
+};
+
+/// Tightening (raising) torque of a screw with any flank angle, exact. Flank angle is half the thread angle: 30
+/// degrees for ISO threads, 0 for square threads. No torque exists once the friction locks the thread against turning
+/// (mu tan phi of 1).
+struct ScrewTorque {
+  static constexpr const char* name = "screw_torque";
+  static constexpr const char* summary = "Tightening torque for any flank angle (exact form)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, non_negative},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+      {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"torque", "M_A", Dim::torque, non_negative};
+  static constexpr Source sources[] = {
+      {"Shigley, Mechanical Engineering Design, 9th ed.", "eqs. (8-1), (8-5), (8-6); solution 8-4", Seen::in_print}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real P, Real d_2, Real mu_G, Real alpha, Real mu_K, Real D_Km) noexcept {
+    const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan(alpha));
+    return F_M * d_2 / 2 * ThreadIncline::tighten(slopes) + BearingTorque::eval(F_M, mu_K, D_Km);
+  }
+};
+/// \copydoc ScrewTorque
+inline constexpr Formula<ScrewTorque> screw_torque{};
+
+/// Loosening (lowering) torque of a screw with any flank angle, exact. Negative if the screw turns back by itself.
+struct ScrewLooseningTorque {
+  static constexpr const char* name = "screw_loosening_torque";
+  static constexpr const char* summary = "Loosening torque for any flank angle (exact form)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, non_negative},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+      {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"loosening_torque", "M_L", Dim::torque, any_sign};
+  static constexpr Source sources[] = {
+      {"Shigley, Mechanical Engineering Design, 9th ed.", "eqs. (8-2), (8-6); solution 8-4", Seen::in_print}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real P, Real d_2, Real mu_G, Real alpha, Real mu_K, Real D_Km) noexcept {
+    const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan(alpha));
+    return F_M * d_2 / 2 * ThreadIncline::loosen(slopes) + BearingTorque::eval(F_M, mu_K, D_Km);
+  }
+};
+/// \copydoc ScrewLooseningTorque
+inline constexpr Formula<ScrewLooseningTorque> screw_loosening_torque{};
+
+/// Share of the thread torque that lifts the load: tan(phi)/tan(phi + rho').
+struct ScrewEfficiency {
+  static constexpr const char* name = "screw_efficiency";
+  static constexpr const char* summary = "Efficiency of a screw thread";
+  static constexpr Arg inputs[] = {
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+      {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
+  };
+  static constexpr Arg output = {"efficiency", "eta", Dim::number, positive};
+  static constexpr Source sources[] = {
+      {"Shigley, Mechanical Engineering Design, 9th ed.", "eq. (8-4); solution 8-3", Seen::in_print}};
+
+  template <class Real>
+  static constexpr Real eval(Real P, Real d_2, Real mu_G, Real alpha) noexcept {
+    const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan(alpha));
+    return slopes.rise / ThreadIncline::tighten(slopes);
+  }
+};
+/// \copydoc ScrewEfficiency
+inline constexpr Formula<ScrewEfficiency> screw_efficiency{};
+
+/// Tightening torque of the ISO thread without the small-angle form.
+struct TighteningTorqueExact {
+  static constexpr const char* name = "tightening_torque_exact";
+  static constexpr const char* summary = "Torque that leaves a given preload (exact form)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, non_negative},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"torque", "M_A", Dim::torque, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.4.3", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real P, Real d_2, Real mu_G, Real mu_K, Real D_Km) noexcept {
+    const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan30<Real>());
+    return F_M * d_2 / 2 * ThreadIncline::tighten(slopes) + BearingTorque::eval(F_M, mu_K, D_Km);
+  }
+};
+/// \copydoc TighteningTorqueExact
+inline constexpr Formula<TighteningTorqueExact> tightening_torque_exact{};
+
+/// Preload that a torque leaves, without the small-angle form; the inverse of `tightening_torque_exact`.
+struct PreloadFromTorqueExact {
+  static constexpr const char* name = "preload_from_torque_exact";
+  static constexpr const char* summary = "Preload that a torque leaves (exact form)";
+  static constexpr Arg inputs[] = {
+      {"torque", "M_A", Dim::torque, non_negative},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"preload", "F_M", Dim::force, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.4.3", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real M_A, Real P, Real d_2, Real mu_G, Real mu_K, Real D_Km) noexcept {
+    return M_A / TighteningTorqueExact::eval(Real(1), P, d_2, mu_G, mu_K, D_Km);
+  }
+};
+/// \copydoc PreloadFromTorqueExact
+inline constexpr Formula<PreloadFromTorqueExact> preload_from_torque_exact{};
+
+/// Loosening torque of a clean, newly tightened joint of the ISO thread, without the small-angle form. Rust and time
+/// are not in it. Negative if it loosens by itself.
+struct LooseningTorqueExact {
+  static constexpr const char* name = "loosening_torque_exact";
+  static constexpr const char* summary = "Loosening torque of a clean joint (exact form)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, non_negative},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"loosening_torque", "M_L", Dim::torque, any_sign};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.4.3", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real P, Real d_2, Real mu_G, Real mu_K, Real D_Km) noexcept {
+    const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan30<Real>());
+    return F_M * d_2 / 2 * ThreadIncline::loosen(slopes) + BearingTorque::eval(F_M, mu_K, D_Km);
+  }
+};
+/// \copydoc LooseningTorqueExact
+inline constexpr Formula<LooseningTorqueExact> loosening_torque_exact{};
+
+}  // namespace tauten

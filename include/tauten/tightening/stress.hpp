@@ -1,0 +1,124 @@
+// How hard tightening works the bolt: tension and torsion together.
+#pragma once
+
+#include "tauten/friction/lever.hpp"
+#include "tauten/part/strength.hpp"
+
+namespace tauten {
+
+/// Torsion of the thread section while tightening, as stress over tension stress (tau/sigma), for a torsion factor of
+/// 3/2 (section fully plastic, VDI 2230 from 2001 on) or 2 (elastic, editions before). All formulas below rest on it.
+struct TorsionOverTension {
+  template <class Real>
+  static constexpr Real of(Real factor, Real lever, Real d_s) noexcept {
+    return factor * 2 * lever / d_s;
+  }
+  template <class Real>
+  static constexpr Real equivalent(Real ratio) noexcept {
+    return sqrt(1 + 3 * square(ratio));
+  }
+  template <class Real>
+  static constexpr Real plastic() noexcept {
+    return Real(3) / 2;
+  }
+  template <class Real>
+  static constexpr Real elastic() noexcept {
+    return Real(2);
+  }
+};
+
+/// Preload at which tension and torsion together use a share nu of the yield strength, thread section fully plastic
+/// in torsion (torsion factor 3/2, current editions). Reproduces the assembly preload tables within print rounding.
+struct AssemblyPreload {
+  static constexpr const char* name = "assembly_preload";
+  static constexpr const char* summary = "Preload at a share of yield while tightening (plastic torsion)";
+  static constexpr Arg inputs[] = {
+      {"yield_strength", "R_p0.2", Dim::stress, positive, within(100e6, 1500e6)},
+      {"utilisation", "nu", Dim::number, non_negative, within(0, 1)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"stress_diameter", "d_s", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+  };
+  static constexpr Arg output = {"preload", "F_M", Dim::force, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.5.2, assembly preload", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real R_p, Real nu, Real P, Real d_2, Real d_s, Real mu_G) noexcept {
+    const Real ratio =
+        TorsionOverTension::of(TorsionOverTension::plastic<Real>(), ThreadLever::eval(P, d_2, mu_G), d_s);
+    return nu * LoadAtStress::eval(circle_area(d_s), R_p) / TorsionOverTension::equivalent(ratio);
+  }
+};
+/// \copydoc AssemblyPreload
+inline constexpr Formula<AssemblyPreload> assembly_preload{};
+
+/// Preload at which the surface of the thread section reaches a share nu of the yield strength (torsion factor 2,
+/// editions before 2001); 7 to 13 % below the plastic form.
+struct AssemblyPreloadElastic {
+  static constexpr const char* name = "assembly_preload_elastic";
+  static constexpr const char* summary = "Preload at a share of yield while tightening (elastic torsion)";
+  static constexpr Arg inputs[] = {
+      {"yield_strength", "R_p0.2", Dim::stress, positive, within(100e6, 1500e6)},
+      {"utilisation", "nu", Dim::number, non_negative, within(0, 1)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch_diameter", "d_2", Dim::length, positive},
+      {"stress_diameter", "d_s", Dim::length, positive},
+      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
+  };
+  static constexpr Arg output = {"preload", "F_M", Dim::force, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:1986", "assembly preload, elastic torsion", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real R_p, Real nu, Real P, Real d_2, Real d_s, Real mu_G) noexcept {
+    const Real ratio =
+        TorsionOverTension::of(TorsionOverTension::elastic<Real>(), ThreadLever::eval(P, d_2, mu_G), d_s);
+    return nu * LoadAtStress::eval(circle_area(d_s), R_p) / TorsionOverTension::equivalent(ratio);
+  }
+};
+/// \copydoc AssemblyPreloadElastic
+inline constexpr Formula<AssemblyPreloadElastic> assembly_preload_elastic{};
+
+/// Equivalent (von Mises) stress of the thread section while the wrench turns, section fully plastic in torsion.
+struct AssemblyStress {
+  static constexpr const char* name = "assembly_stress";
+  static constexpr const char* summary = "Equivalent stress while tightening (plastic torsion)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, positive},
+      {"thread_torque", "M_G", Dim::torque, non_negative},
+      {"stress_diameter", "d_s", Dim::length, positive},
+  };
+  static constexpr Arg output = {"stress", "sigma_red", Dim::stress, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.5.2, assembly preload", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real M_G, Real d_s) noexcept {
+    const Real ratio = TorsionOverTension::of(TorsionOverTension::plastic<Real>(), M_G / F_M, d_s);
+    return F_M / circle_area(d_s) * TorsionOverTension::equivalent(ratio);
+  }
+};
+/// \copydoc AssemblyStress
+inline constexpr Formula<AssemblyStress> assembly_stress{};
+
+/// Equivalent (von Mises) stress at the surface of the thread section while the wrench turns, elastic torsion.
+struct AssemblyStressElastic {
+  static constexpr const char* name = "assembly_stress_elastic";
+  static constexpr const char* summary = "Equivalent stress while tightening (elastic torsion)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, positive},
+      {"thread_torque", "M_G", Dim::torque, non_negative},
+      {"stress_diameter", "d_s", Dim::length, positive},
+  };
+  static constexpr Arg output = {"stress", "sigma_red", Dim::stress, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:1986", "assembly preload, elastic torsion", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real M_G, Real d_s) noexcept {
+    const Real ratio = TorsionOverTension::of(TorsionOverTension::elastic<Real>(), M_G / F_M, d_s);
+    return F_M / circle_area(d_s) * TorsionOverTension::equivalent(ratio);
+  }
+};
+/// \copydoc AssemblyStressElastic
+inline constexpr Formula<AssemblyStressElastic> assembly_stress_elastic{};
+
+}  // namespace tauten

@@ -1,0 +1,121 @@
+// Boost.Units quantities and literals: 48.0_N_m, 1.25_mm, 35.0_lbf_ft, 90.0_deg.
+//
+// Quantities of Boost.Units may be passed to every formula, and the answer is one again. A torque is not an energy:
+// Boost.Units keeps them apart, and so does the library.
+#pragma once
+
+#include <boost/units/get_dimension.hpp>
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/area.hpp>
+#include <boost/units/systems/si/dimensionless.hpp>
+#include <boost/units/systems/si/energy.hpp>
+#include <boost/units/systems/si/force.hpp>
+#include <boost/units/systems/si/length.hpp>
+#include <boost/units/systems/si/plane_angle.hpp>
+#include <boost/units/systems/si/pressure.hpp>
+#include <boost/units/systems/si/surface_tension.hpp>
+#include <boost/units/systems/si/temperature.hpp>
+#include <boost/units/systems/si/torque.hpp>
+
+#include "tauten/base/quantity.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+namespace si = boost::units::si;
+
+/// The unit that Boost.Units has for a dimension of ours, and the way back.
+template <Dim D>
+struct BoostUnit;
+template <class BoostDimension>
+inline constexpr bool known_to_boost = false;
+template <class BoostDimension>
+inline constexpr Dim from_boost = Dim::number;
+
+#define TAUTEN_BOOST_UNIT(dimension, unit)                                              \
+  template <>                                                                           \
+  struct BoostUnit<Dim::dimension> {                                                    \
+    using type = unit;                                                                  \
+  };                                                                                    \
+  template <>                                                                           \
+  inline constexpr bool known_to_boost<boost::units::get_dimension<unit>::type> = true; \
+  template <>                                                                           \
+  inline constexpr Dim from_boost<boost::units::get_dimension<unit>::type> = Dim::dimension;
+using Compliance = decltype(si::dimensionless() / si::surface_tension());
+using PerKelvin = decltype(si::dimensionless() / si::temperature());
+TAUTEN_BOOST_UNIT(number, si::dimensionless)
+TAUTEN_BOOST_UNIT(length, si::length)
+TAUTEN_BOOST_UNIT(area, si::area)
+TAUTEN_BOOST_UNIT(angle, si::plane_angle)
+TAUTEN_BOOST_UNIT(force, si::force)
+TAUTEN_BOOST_UNIT(torque, si::torque)
+TAUTEN_BOOST_UNIT(stress, si::pressure)
+TAUTEN_BOOST_UNIT(stiffness, si::surface_tension)  // force per length
+TAUTEN_BOOST_UNIT(compliance, Compliance)
+TAUTEN_BOOST_UNIT(temperature, si::temperature)
+TAUTEN_BOOST_UNIT(energy, si::energy)
+TAUTEN_BOOST_UNIT(expansion, PerKelvin)
+#undef TAUTEN_BOOST_UNIT
+
+}  // namespace detail
+
+/// A Boost.Units quantity of dimension `D` in SI.
+template <Dim D, class Real = double>
+using BoostQuantity = boost::units::quantity<typename detail::BoostUnit<D>::type, Real>;
+
+template <class Unit, class Real>
+struct QuantityTraits<boost::units::quantity<Unit, Real>> {
+  using BoostDimension = typename boost::units::get_dimension<Unit>::type;
+  static constexpr bool known = detail::known_to_boost<BoostDimension>;
+  static constexpr Dim dimension = detail::from_boost<BoostDimension>;
+
+  static constexpr Real si(const boost::units::quantity<Unit, Real>& q) noexcept {
+    if constexpr (std::is_same_v<Unit, typename detail::BoostUnit<dimension>::type>)
+      return q.value();
+    else
+      return BoostQuantity<dimension, Real>(q).value();
+  }
+  template <Dim E, class R>
+  static constexpr BoostQuantity<E, R> make(R value) noexcept {
+    return BoostQuantity<E, R>::from_value(value);
+  }
+};
+
+/// \return a value of the library as a quantity of Boost.Units, for arithmetic with units
+template <Dim D, class Real>
+constexpr BoostQuantity<D, Real> boost_quantity(Quantity<D, Real> q) noexcept {
+  return BoostQuantity<D, Real>::from_value(q.si);
+}
+
+/// Literals for the units of the trade; `using namespace tauten::literals;`
+namespace literals {
+
+#define TAUTEN_LITERAL(suffix, dimension, factor)                                                                \
+  constexpr BoostQuantity<Dim::dimension> operator""_##suffix(long double x) noexcept {                          \
+    return BoostQuantity<Dim::dimension>::from_value(static_cast<double>(x * static_cast<long double>(factor))); \
+  }
+TAUTEN_LITERAL(m, length, 1)
+TAUTEN_LITERAL(mm, length, 1e-3L)
+TAUTEN_LITERAL(um, length, 1e-6L)
+TAUTEN_LITERAL(in, length, 25.4e-3L)
+TAUTEN_LITERAL(mm2, area, 1e-6L)
+TAUTEN_LITERAL(rad, angle, 1)
+TAUTEN_LITERAL(deg, angle, 3.141592653589793238462643383279502884L / 180)
+TAUTEN_LITERAL(N, force, 1)
+TAUTEN_LITERAL(kN, force, 1e3L)
+TAUTEN_LITERAL(lbf, force, 4.4482216152605L)
+TAUTEN_LITERAL(kgf, force, 9.80665L)
+TAUTEN_LITERAL(N_m, torque, 1)
+TAUTEN_LITERAL(kgf_m, torque, 9.80665L)
+TAUTEN_LITERAL(lbf_ft, torque, 4.4482216152605L * 0.3048L)
+TAUTEN_LITERAL(lbf_in, torque, 4.4482216152605L * 0.0254L)
+TAUTEN_LITERAL(Pa, stress, 1)
+TAUTEN_LITERAL(MPa, stress, 1e6L)
+TAUTEN_LITERAL(GPa, stress, 1e9L)
+TAUTEN_LITERAL(K, temperature, 1)
+#undef TAUTEN_LITERAL
+
+}  // namespace literals
+
+}  // namespace tauten
