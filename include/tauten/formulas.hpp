@@ -63,6 +63,7 @@ inline constexpr Entry formulas[] = {
     entry_of(preload_after_friction_change),
     entry_of(setting_with_prevailing),
     entry_of(assembly_preload),
+    entry_of(assembly_preload_exact),
     entry_of(assembly_preload_elastic),
     entry_of(assembly_stress),
     entry_of(assembly_stress_elastic),
