@@ -67,6 +67,8 @@ inline constexpr Entry formulas[] = {
     entry_of(assembly_preload_elastic),
     entry_of(assembly_stress),
     entry_of(assembly_stress_elastic),
+    entry_of(yield_utilisation),
+    entry_of(yield_utilisation_elastic),
     entry_of(greatest_preload),
     entry_of(least_preload),
     entry_of(tightening_factor),

@@ -9,6 +9,7 @@ Every row names its `source` ("document, place") and its `confidence`:
     print   read in two sources, or read once and reproduced by the standard's own formula
     once    read once in print
     memory  remembered or computed, not read: a hint
+    judgement  no published figure was found: a wide estimate
 A cell that is known better or worse than its row stands in `cell_confidence` ("proof_load=memory").
 """
 import argparse
@@ -20,7 +21,7 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(os.path.dirname(HERE))
 INCLUDE = os.path.join(ROOT, "include", "tauten")
 
-SEEN = {"print": "Seen::in_print", "once": "Seen::once", "memory": "Seen::memory"}
+SEEN = {"print": "Seen::in_print", "once": "Seen::once", "memory": "Seen::memory", "judgement": "Seen::judgement"}
 # Exponents keep a literal exact: 84.3 mm is 84.3e-3, never 0.0843 by way of a rounded product.
 EXPONENT = {"mm": "e-3", "um": "e-6", "MPa": "e6", "N": "", "Nm": "", "pct": "e-2"}
 
@@ -291,6 +292,22 @@ HEADERS = [
                   name("look", "look", "how to tell it by eye"),
                   seen("seen", None, "how thread size and width or drive number were seen"),
                   seen("detail_seen", "detail", "how the other dimensions were seen"),
+              ]),
+    ]),
+    ("friction/condition_table.hpp", "What is on the threads, and the friction band that comes with it.", "", [
+        Table("condition", "ThreadConditionRow", "thread_conditions",
+              "Friction bands by state of thread and bearing face.", [
+                  name("key", "key", 'short name: "oiled"'),
+                  name("title", "title", "what it is"),
+                  name("group", "group", "bare, coated, paste, stainless, locked or field"),
+                  real("thread_low", "thread_low", "least coefficient of friction in the thread"),
+                  real("thread_nominal", "thread_nominal", "usual coefficient of friction in the thread"),
+                  real("thread_high", "thread_high", "greatest coefficient of friction in the thread"),
+                  real("face_low", "face_low", "least coefficient of friction under head or nut"),
+                  real("face_nominal", "face_nominal", "usual coefficient of friction under head or nut"),
+                  real("face_high", "face_high", "greatest coefficient of friction under head or nut"),
+                  flag("lubricated", "lubricated", "true if a fluid, paste or wax is on the surface"),
+                  name("note", "note", 'what else to know; may be ""'),
               ]),
     ]),
     ("part/hole_table.hpp", "Clearance holes.", "", [

@@ -51,8 +51,10 @@ class Scope {
       REQUIRE_MESSAGE(equals != std::string::npos, "no '=' in " << part);
       const std::string name = part.substr(0, equals);
       const std::string value = part.substr(equals + 1);
-      if (name == "thread") set_thread(value);
-      else text_[name] = value;
+      if (name == "thread")
+        set_thread(value);
+      else
+        text_[name] = value;
     }
   }
 
@@ -199,7 +201,8 @@ TEST_CASE("published figures") {
     }
   }
 
-  std::printf("\n%-30s %6s %8s %7s  %s  %s\n", "table", "rows", "excused", "memory", "worst/tolerance", "worst excused");
+  std::printf("\n%-30s %6s %8s %7s  %s  %s\n", "table", "rows", "excused", "memory", "worst/tolerance",
+              "worst excused");
   Tally sum;
   for (const auto& [name, tally] : tallies) {
     std::printf("%-30s %6d %8d %7d  %15.3f  %11.2f %%\n", name.c_str(), tally.rows, tally.excused, tally.from_memory,

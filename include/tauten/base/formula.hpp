@@ -53,6 +53,16 @@ constexpr double plain(const Dual<N>& x) noexcept {
   return x.value;
 }
 
+/// What stands in place of a value outside the domain: NaN, and for dual numbers NaN in every derivative too.
+template <class Real>
+constexpr Real no_value(const Real&) noexcept {
+  return static_cast<Real>(nan);
+}
+template <int N>
+constexpr Dual<N> no_value(const Dual<N>& x) noexcept {
+  return x * nan;
+}
+
 /// The scalar on which mixed arguments are evaluated: integers count as double.
 template <class... X>
 using scalar_of = std::common_type_t<std::conditional_t<std::is_integral_v<X>, double, X>...>;
@@ -72,18 +82,20 @@ struct FirstQuantity<Q, Rest...>
   const double high = arg.domain.high;
   const DimensionText text = describe(arg.dimension);
   const double unit = text.shop_unit_in_si;
+  const char* space = *text.shop_unit == '\0' ? "" : " ";
+  const char* from = arg.domain.excludes_low ? "above" : "at least";
+  const bool finite = si >= -largest && si <= largest;
   char range[96];
   if (high < largest)
-    std::snprintf(range, sizeof range, "%s %.6g and at most %.6g %s", arg.domain.excludes_low ? "above" : "at least",
-                  low / unit, high / unit, text.shop_unit);
-  else if (low > -largest)
-    std::snprintf(range, sizeof range, "%s %.6g %s", arg.domain.excludes_low ? "above" : "at least", low / unit,
+    std::snprintf(range, sizeof range, "%s %.6g and at most %.6g%s%s", from, low / unit, high / unit, space,
                   text.shop_unit);
+  else if (low > -largest && finite)
+    std::snprintf(range, sizeof range, "%s %.6g%s%s", from, low / unit, space, text.shop_unit);
   else
     std::snprintf(range, sizeof range, "a finite number");
   char message[400];
-  std::snprintf(message, sizeof message, "%s: %s is %.6g %s, but must be %s; give it as %s, for example %s", formula,
-                arg.name, si / unit, text.shop_unit, range, text.name, text.how_to_write);
+  std::snprintf(message, sizeof message, "%s: %s is %.6g%s%s, but must be %s; give it as %s, for example %s", formula,
+                arg.name, si / unit, space, text.shop_unit, range, text.name, text.how_to_write);
   raise(Error(arg.name, message));
 }
 
@@ -136,7 +148,9 @@ class Formula<F, std::index_sequence<I...>> {
   /// \return status, and the number of the first input at fault
   template <class... X>
   static constexpr Check check(const X&... x) noexcept {
-    const double values[] = {static_cast<double>(x)...};
+    // On the scalar of the call, so that the answer agrees with `si` at the very ends of a domain.
+    using Real = detail::scalar_of<X...>;
+    const Real values[] = {static_cast<Real>(x)...};
     for (int i = 0; i < arity; ++i)
       if (!F::inputs[i].domain.contains(values[i])) return {Status::outside_domain, i};
     if (!F::output.domain.contains(F::eval(values[I]...))) return {Status::impossible, -1};
@@ -173,7 +187,7 @@ class Formula<F, std::index_sequence<I...>> {
   template <class Real>
   static constexpr Real guarded(const auto&... x) noexcept {
     const Real value = F::eval(x...);
-    return inside(value, x...) ? value : static_cast<Real>(detail::nan);
+    return inside(value, x...) ? value : detail::no_value(value);
   }
 
   template <class Real>

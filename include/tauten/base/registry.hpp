@@ -64,6 +64,7 @@ struct Erased<F, std::index_sequence<I...>> {
   template <class Real>
   static void strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
     constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
+    if (rows == 0) return;  // there is nothing to read, not even the number of a column with step 0
     alignas(64) Real copies[arity + 1][block];
     for (int i = 0; i < arity; ++i)
       if (steps[i] == 0)

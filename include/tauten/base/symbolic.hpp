@@ -27,7 +27,7 @@ class Symbolic {
   Symbolic() : Symbolic(0) {}
   Symbolic(double x)
       : node_(make({.kind = Kind::number, .number = x})) {
-  }                                                      // NOLINT(google-explicit-constructor): numbers are constants
+  }  // NOLINT(google-explicit-constructor): numbers are constants
   Symbolic(int x) : Symbolic(static_cast<double>(x)) {}  // NOLINT(google-explicit-constructor)
 
   static Symbolic of_input(int place) { return Symbolic(make({.kind = Kind::input, .input = place})); }

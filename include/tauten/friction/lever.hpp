@@ -1,4 +1,4 @@
-// Torque per unit of preload: the lengths by which a preload acts on the wrench.
+// Torque per unit of preload: the lengths by which a preload acts on the wrench, and the torque of the bearing face.
 #pragma once
 
 #include "tauten/base/formula.hpp"
@@ -70,5 +70,26 @@ struct TorqueLever {
 };
 /// \copydoc TorqueLever
 inline constexpr Formula<TorqueLever> torque_lever{};
+
+/// Friction torque under the turned head or nut. It does not reach the shank.
+struct BearingTorque {
+  static constexpr const char* name = "bearing_torque";
+  static constexpr const char* summary = "Friction torque under the turned head or nut";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, non_negative},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"bearing_torque", "M_K", Dim::torque, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.4.3, head friction torque", Seen::memory},
+                                       {"ISO 16047:2005", "clause 9", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real mu_K, Real D_Km) noexcept {
+    return F_M * mu_K * LeverParts::face(D_Km);
+  }
+};
+/// \copydoc BearingTorque
+inline constexpr Formula<BearingTorque> bearing_torque{};
 
 }  // namespace tauten

@@ -1,7 +1,7 @@
 // Torque and preload without the small-angle form, for any flank angle.
 #pragma once
 
-#include "tauten/tightening/torque.hpp"
+#include "tauten/friction/lever.hpp"
 
 namespace tauten {
 

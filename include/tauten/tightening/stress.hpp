@@ -150,4 +150,46 @@ struct AssemblyStressElastic {
 /// \copydoc AssemblyStressElastic
 inline constexpr Formula<AssemblyStressElastic> assembly_stress_elastic{};
 
+/// Share of the yield strength that tension and torsion together use while the wrench turns (plastic torsion).
+struct YieldUtilisation {
+  static constexpr const char* name = "yield_utilisation";
+  static constexpr const char* summary = "Share of yield used while tightening (plastic torsion)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, positive},
+      {"thread_torque", "M_G", Dim::torque, non_negative},
+      {"stress_diameter", "d_s", Dim::length, positive},
+      {"yield_strength", "R_p0.2", Dim::stress, positive, within(100e6, 1500e6)},
+  };
+  static constexpr Arg output = {"utilisation", "nu", Dim::number, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.5.2, assembly preload", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real M_G, Real d_s, Real R_p) noexcept {
+    return AssemblyStress::eval(F_M, M_G, d_s) / R_p;
+  }
+};
+/// \copydoc YieldUtilisation
+inline constexpr Formula<YieldUtilisation> yield_utilisation{};
+
+/// Share of the yield strength that the surface of the thread section uses while the wrench turns (elastic torsion).
+struct YieldUtilisationElastic {
+  static constexpr const char* name = "yield_utilisation_elastic";
+  static constexpr const char* summary = "Share of yield used while tightening (elastic torsion)";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, positive},
+      {"thread_torque", "M_G", Dim::torque, non_negative},
+      {"stress_diameter", "d_s", Dim::length, positive},
+      {"yield_strength", "R_p0.2", Dim::stress, positive, within(100e6, 1500e6)},
+  };
+  static constexpr Arg output = {"utilisation", "nu", Dim::number, non_negative};
+  static constexpr Source sources[] = {{"VDI 2230 Part 1:1986", "assembly preload, elastic torsion", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real M_G, Real d_s, Real R_p) noexcept {
+    return AssemblyStressElastic::eval(F_M, M_G, d_s) / R_p;
+  }
+};
+/// \copydoc YieldUtilisationElastic
+inline constexpr Formula<YieldUtilisationElastic> yield_utilisation_elastic{};
+
 }  // namespace tauten

@@ -1,0 +1,60 @@
+// Text that people typed, made ready for comparing and for showing in an error message.
+#pragma once
+
+#include <cstdio>
+#include <string>
+#include <string_view>
+
+#include "tauten/base/error.hpp"
+#include "tauten/base/source.hpp"
+
+namespace tauten::detail {
+
+/// \return `text` in quotes for a message: cut to 40 characters, anything but printable ASCII shown as ?
+inline std::string shown(std::string_view text) {
+  std::string result = "'";
+  for (const char c : text.substr(0, 40)) result += c >= ' ' && c <= '~' ? c : '?';
+  if (text.size() > 40) result += "...";
+  return result + "'";
+}
+
+/// \return `text` without blanks, with a decimal point for a decimal comma and x for a multiplication sign
+inline std::string tidy(std::string_view text) {
+  std::string result;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (text[i] == ' ' || text[i] == '\t') continue;
+    if (text.substr(i, 2) == "\u00d7") {
+      result += 'x';
+      ++i;
+    } else {
+      result += text[i] == ',' ? '.' : text[i];
+    }
+  }
+  return result;
+}
+
+/// \return `text` tidied and in capital letters, for comparing names
+inline std::string name_key(std::string_view text) {
+  std::string result = tidy(text);
+  for (char& c : result)
+    if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+  return result;
+}
+
+/// \return a length in millimetres as plain digits, without the unit
+inline std::string mm_text(double metres) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.6g", metres * 1e3);
+  return text;
+}
+
+/// \return the error that names `argument` and says `sentence`
+inline Error refuse(const char* argument, const std::string& sentence) { return {argument, sentence.c_str()}; }
+
+/// Lengths that come from text and from tables may differ in the last bit.
+constexpr bool same_length(double a, double b) noexcept { return a - b < 1e-8 && b - a < 1e-8; }
+
+/// \return the weaker of two ways in which figures were seen
+constexpr Seen weaker(Seen a, Seen b) noexcept { return a > b ? a : b; }
+
+}  // namespace tauten::detail

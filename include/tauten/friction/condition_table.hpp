@@ -1,0 +1,70 @@
+// Generated from src/tables/condition.csv by src/tables/generate.py; do not edit.
+// clang-format off
+// What is on the threads, and the friction band that comes with it.
+#pragma once
+
+#include <tauten/base/source.hpp>
+
+namespace tauten::table {
+
+/// Where the rows come from.
+inline constexpr Source condition_sources[] = {
+  {"VDI 2230 Part 1:2003", "Table A5, class C as reprinted; K 0.18 to 0.27 of the handbooks agrees", Seen::once},
+  {"VDI 2230 Part 1:2003", "Table A5, class B as reprinted", Seen::once},
+  {"Bickford Introduction to the Design and Behavior of Bolted Joints", "nut factor table: K 0.15 to 0.22", Seen::memory},
+  {"VDI 2230 Part 1:2003", "Table A5, classes C and D as reprinted; handbooks give K 0.17 to 0.35", Seen::once},
+  {"VDI 2230 Part 1:2003", "Table A5, classes A and B as reprinted", Seen::once},
+  {"VDI 2230 Part 1:2003", "Table A5, class D as reprinted", Seen::once},
+  {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.16; band from remembered K 0.106 to 0.25", Seen::once},
+  {"VDI 2230 Part 1:2003", "Table A5, class A as reprinted", Seen::once},
+  {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.12; band from remembered K 0.08 to 0.23", Seen::once},
+  {"NASA TM-106943", "Tables VII to IX: torque over preload and diameter 0.09 to 0.16", Seen::once},
+  {"common practice", "no source: between oiled and dry", Seen::judgement},
+  {"common practice", "no source: dry steel upward", Seen::judgement},
+  {"common practice", "no source: between oiled and rusty", Seen::judgement},
+  {"VDI 2230 Part 1:2003", "Table A5, class E as reprinted; handbooks give K 0.30 to 0.50", Seen::once},
+  {"VDI 2230 Part 1:2003", "Table A5, classes B and C as reprinted", Seen::once},
+  {"VDI 2230 Part 1:2003", "Table A5, class C as reprinted", Seen::once},
+  {"common practice", "no source: oiled steel to dry zinc", Seen::judgement},
+};
+
+/// Friction bands by state of thread and bearing face.
+struct ThreadConditionRow {
+  const char* key;        ///< short name: "oiled"
+  const char* title;      ///< what it is
+  const char* group;      ///< bare, coated, paste, stainless, locked or field
+  double thread_low;      ///< least coefficient of friction in the thread
+  double thread_nominal;  ///< usual coefficient of friction in the thread
+  double thread_high;     ///< greatest coefficient of friction in the thread
+  double face_low;        ///< least coefficient of friction under head or nut
+  double face_nominal;    ///< usual coefficient of friction under head or nut
+  double face_high;       ///< greatest coefficient of friction under head or nut
+  bool lubricated;        ///< true if a fluid, paste or wax is on the surface
+  const char* note;       ///< what else to know; may be ""
+  unsigned char source;   ///< index into condition_sources
+};
+
+inline constexpr ThreadConditionRow thread_conditions[] = {
+  {"dry", "plain steel dry", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "degreased or as received without oil", 0},
+  {"oiled", "plain or blackened steel with engine or machine oil", "bare", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "oil on thread and face", 1},
+  {"phosphate-oil", "phosphate coating with oil", "coated", 0.10, 0.13, 0.17, 0.10, 0.13, 0.17, true, "", 2},
+  {"zinc", "electroplated zinc without lubricant", "coated", 0.13, 0.20, 0.30, 0.13, 0.20, 0.30, false, "friction rises with each reuse", 3},
+  {"zinc-oiled", "electroplated zinc with oil", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 1},
+  {"waxed", "zinc or zinc flake with wax or a lubricating top coat", "coated", 0.06, 0.09, 0.14, 0.06, 0.09, 0.14, true, "", 4},
+  {"galvanised", "hot-dip galvanised without lubricant", "coated", 0.20, 0.26, 0.35, 0.20, 0.26, 0.35, false, "", 5},
+  {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 1},
+  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fume is poisonous", 6},
+  {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", 7},
+  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.06, 0.10, 0.16, 0.06, 0.10, 0.16, true, "", 8},
+  {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", 9},
+  {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", 10},
+  {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "estimate: no measured band was found", 11},
+  {"rusty-oiled", "rusty and brushed; then oiled", "field", 0.10, 0.15, 0.24, 0.10, 0.15, 0.24, true, "estimate: no measured band was found", 12},
+  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.45, 0.24, 0.32, 0.45, false, "galls: threads may seize while tightening", 13},
+  {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", 5},
+  {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.20, 0.08, 0.14, 0.20, true, "", 14},
+  {"adhesive", "steel with a liquid thread-locking adhesive", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "the adhesive is wet while tightening; it is used up on loosening", 15},
+  {"unknown", "not known", "field", 0.08, 0.14, 0.30, 0.08, 0.14, 0.30, false, "as wide as the common states together", 16},
+};
+
+}  // namespace tauten::table

@@ -1,0 +1,41 @@
+#!/usr/bin/env python3
+"""Compiles every header alone, included twice, without exceptions and run-time type information, warnings as errors."""
+import argparse
+import concurrent.futures
+import pathlib
+import subprocess
+import sys
+
+INCLUDE = pathlib.Path(__file__).resolve().parents[1] / "include"
+OPTIONS = "-std=c++20 -fsyntax-only -Werror -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wdouble-promotion".split()
+WITHOUT = ["-fno-exceptions", "-fno-rtti"]
+# Headers that cannot do without exceptions or type information, each with its reason.
+EXEMPT = {}
+
+
+def compile_alone(compiler, header):
+    options = OPTIONS if header in EXEMPT else OPTIONS + WITHOUT
+    line = f'#include "{header}"\n'
+    return subprocess.run([compiler, "-x", "c++", *options, f"-I{INCLUDE}", "-"], input=line + line,
+                          capture_output=True, text=True).stderr
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("compilers", nargs="*", default=["c++"])
+    compilers = parser.parse_args().compilers
+    headers = sorted(path.relative_to(INCLUDE).as_posix() for path in INCLUDE.rglob("*.hpp"))
+    jobs = [(compiler, header) for compiler in compilers for header in headers]
+    with concurrent.futures.ThreadPoolExecutor(2) as pool:
+        messages = list(pool.map(lambda job: compile_alone(*job), jobs))
+    failed = 0
+    for (compiler, header), message in zip(jobs, messages):
+        if message:
+            failed += 1
+            print(f"FAIL {header} with {compiler}:\n{message}")
+    print(f"{len(jobs) - failed} passed, {failed} failed")
+    return 1 if failed or not jobs else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
