@@ -5,14 +5,36 @@
 #include "tauten/friction/bearing.hpp"
 #include "tauten/friction/nut_factor.hpp"
 #include "tauten/friction/test.hpp"
+#include "tauten/joint/cone.hpp"
+#include "tauten/joint/cone_angle.hpp"
+#include "tauten/joint/load.hpp"
+#include "tauten/joint/margin.hpp"
+#include "tauten/joint/segment.hpp"
+#include "tauten/joint/stiffness.hpp"
+#include "tauten/loosening/bond.hpp"
+#include "tauten/loosening/breakaway.hpp"
+#include "tauten/loosening/drive.hpp"
+#include "tauten/loosening/heat.hpp"
+#include "tauten/loosening/index.hpp"
+#include "tauten/loosening/rust.hpp"
+#include "tauten/loosening/section.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/profile.hpp"
+#include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/loosening_torque.hpp"
+#include "tauten/tightening/loss.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 #include "tauten/tightening/scatter.hpp"
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/torque.hpp"
+#include "tauten/tool/bar.hpp"
+#include "tauten/tool/drive.hpp"
+#include "tauten/tool/multiplier.hpp"
+#include "tauten/tool/offset.hpp"
+#include "tauten/tool/offset_error.hpp"
+#include "tauten/tool/twist.hpp"
+#include "tauten/tool/universal_joint.hpp"
 
 namespace tauten {
 
@@ -73,6 +95,85 @@ inline constexpr Entry formulas[] = {
     entry_of(least_preload),
     entry_of(tightening_factor),
     entry_of(preload_after_relaxation),
+    entry_of(angle_from_preload),
+    entry_of(preload_from_angle),
+    entry_of(joint_rate_angle),
+    entry_of(embedding_loss),
+    entry_of(thermal_loss),
+    // joint
+    entry_of(segment_resilience),
+    entry_of(two_area_stiffness),
+    entry_of(shank_twist),
+    entry_of(cone_resilience),
+    entry_of(sleeve_resilience),
+    entry_of(frustum_stiffness),
+    entry_of(cone_angle_through),
+    entry_of(cone_angle_tapped),
+    entry_of(exponential_stiffness),
+    entry_of(layer_stiffness),
+    entry_of(joint_constant),
+    entry_of(load_factor),
+    entry_of(service_bolt_load),
+    entry_of(service_clamp_load),
+    entry_of(separation_load),
+    entry_of(service_stress),
+    entry_of(yield_factor),
+    entry_of(overload_factor),
+    entry_of(separation_factor),
+    // tool
+    entry_of(wrench_setting),
+    entry_of(torque_at_fastener),
+    entry_of(torque_with_support_hand),
+    entry_of(setting_with_support_hand),
+    entry_of(hand_shift_error),
+    entry_of(extension_angle_error),
+    entry_of(pull_angle_error),
+    entry_of(square_bar_stiffness),
+    entry_of(round_bar_stiffness),
+    entry_of(hexagon_bar_stiffness),
+    entry_of(bar_twist),
+    entry_of(round_bar_twist),
+    entry_of(series_stiffness),
+    entry_of(fastener_angle),
+    entry_of(handle_angle),
+    entry_of(twist_energy),
+    entry_of(blow_torque),
+    entry_of(universal_joint_ratio),
+    entry_of(universal_joint_least_ratio),
+    entry_of(universal_joint_greatest_ratio),
+    entry_of(universal_joint_bend),
+    entry_of(multiplier_output),
+    entry_of(multiplier_input),
+    entry_of(multiplier_reaction),
+    entry_of(reaction_force),
+    entry_of(counter_hold_torque),
+    entry_of(square_yield_torque),
+    entry_of(square_plastic_torque),
+    entry_of(hexagon_plastic_torque),
+    entry_of(ring_test_torque),
+    entry_of(open_end_test_torque),
+    entry_of(hexagon_key_test_torque),
+    // loosening
+    entry_of(breakaway_torque),
+    entry_of(restart_torque),
+    entry_of(bond_torque),
+    entry_of(rust_torque),
+    entry_of(rust_volume_ratio),
+    entry_of(metal_loss),
+    entry_of(rust_growth),
+    entry_of(rust_pressure),
+    entry_of(corroded_breaking_torque),
+    entry_of(partly_plastic_torque),
+    entry_of(breaking_torque_under_tension),
+    entry_of(flank_lever),
+    entry_of(corner_play),
+    entry_of(slipping_corner_loss),
+    entry_of(rounding_torque),
+    entry_of(thermal_opening),
+    entry_of(opening_temperature),
+    entry_of(thermal_load_loss),
+    entry_of(unloading_temperature),
+    entry_of(shear_before_free_index),
 };
 
 /// \param name  snake_case name of a formula

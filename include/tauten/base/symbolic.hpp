@@ -40,7 +40,10 @@ class Symbolic {
 
   // What adds or multiplies nothing is left out and numbers are worked out, so that a formula built on a wider one
   // prints as its source does.
-  friend Symbolic operator-(const Symbolic& a) { return Symbolic(make({.kind = Kind::negate, .left = a.node_})); }
+  friend Symbolic operator-(const Symbolic& a) {
+    if (a.is_number()) return -a.node_->number;
+    return Symbolic(make({.kind = Kind::negate, .left = a.node_}));
+  }
   friend Symbolic operator+(const Symbolic& a, const Symbolic& b) {
     if (a.is_number() && b.is_number()) return a.node_->number + b.node_->number;
     return a.is(0) ? b : b.is(0) ? a : binary(Kind::add, a, b);
@@ -67,14 +70,15 @@ class Symbolic {
   friend Symbolic atan(const Symbolic& a) { return call("atan", a); }
   friend Symbolic exp(const Symbolic& a) { return call("exp", a); }
   friend Symbolic log(const Symbolic& a) { return call("log", a); }
+  friend Symbolic pow(const Symbolic& a, double exponent) { return power(a, exponent); }
 
  private:
   static Pointer make(Node node) { return std::make_shared<const Node>(std::move(node)); }
   static Symbolic binary(Kind kind, const Symbolic& a, const Symbolic& b) {
     return Symbolic(make({.kind = kind, .left = a.node_, .right = b.node_}));
   }
-  static Symbolic power(const Symbolic& a, int exponent) {
-    return Symbolic(make({.kind = Kind::power, .number = static_cast<double>(exponent), .left = a.node_}));
+  static Symbolic power(const Symbolic& a, double exponent) {
+    return Symbolic(make({.kind = Kind::power, .number = exponent, .left = a.node_}));
   }
   static Symbolic call(const char* function, const Symbolic& a) {
     return Symbolic(make({.kind = Kind::call, .function = function, .left = a.node_}));

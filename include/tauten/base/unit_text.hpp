@@ -2,8 +2,10 @@
 #pragma once
 
 #include <charconv>
+#include <cmath>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/outcome.hpp"
@@ -92,14 +94,18 @@ inline constexpr UnitSpelling unit_spellings[] = {
 
 namespace detail {
 
-/// One way of writing each unit: `N·m`, `N*m`, `N-m` become `N.m`; `mm²` becomes `mm2`; `µm` becomes `um`.
+/// One way of writing each unit: `N·m`, `N*m`, `N-m`, `N m` become `N.m`; `mm²` becomes `mm2`; `µm` becomes `um`.
 inline std::string plain_unit(std::string_view text) {
   std::string unit(text);
   const auto replace = [&](std::string_view from, std::string_view to) {
     for (std::size_t at = 0; (at = unit.find(from, at)) != std::string::npos; at += to.size())
       unit.replace(at, from.size(), to);
   };
-  replace(" ", "");
+  replace("\u00a0", " ");  // spaces that do not break, as printed between number and unit
+  replace("\u202f", " ");
+  const auto first = unit.find_first_not_of(' ');
+  unit = first == std::string::npos ? "" : unit.substr(first, unit.find_last_not_of(' ') - first + 1);
+  replace(" ", ".");
   replace("\u00b7", ".");
   replace("\u22c5", ".");
   replace("*", ".");
@@ -108,6 +114,8 @@ inline std::string plain_unit(std::string_view text) {
   replace("\u00b5", "u");
   replace("\u03bc", "u");
   replace("\u00b0", "deg");
+  for (const auto& [from, to] : {std::pair("..", "."), std::pair("./", "/"), std::pair("/.", "/")})
+    while (unit.find(from) != std::string::npos) replace(from, to);
   return unit;
 }
 
@@ -121,7 +129,7 @@ inline std::size_t read_number(std::string_view text, double& value) {
     digits.resize(e);
   if (const auto comma = digits.find(','); comma != std::string::npos && digits.find('.') == std::string::npos)
     digits[comma] = '.';
-  const char* first = digits.data() + (digits.starts_with('+') ? 1 : 0);
+  const char* first = digits.data() + (digits.starts_with('+') && !digits.starts_with("+-") ? 1 : 0);
   const auto [end, problem] = std::from_chars(first, digits.data() + digits.size(), value);
   if (problem != std::errc()) return 0;
   auto read = static_cast<std::size_t>(end - digits.data());
@@ -142,10 +150,17 @@ inline std::size_t read_number(std::string_view text, double& value) {
   at = read;
   if (at < text.size() && text[at] == '-' && whole(++at, numerator) && at < text.size() && text[at] == '/' &&
       whole(++at, denominator) && denominator > 0) {
-    value += numerator / denominator;
+    value += text.front() == '-' ? -numerator / denominator : numerator / denominator;
     return at;
   }
   return read;
+}
+
+/// The beginning of a text, for a message; never half a character.
+inline std::string beginning(std::string_view text, std::size_t length) {
+  if (text.size() <= length) return std::string(text);
+  while (length > 0 && (static_cast<unsigned char>(text[length]) & 0xc0u) == 0x80u) --length;
+  return std::string(text.substr(0, length));
 }
 
 }  // namespace detail
@@ -158,7 +173,7 @@ inline std::size_t read_number(std::string_view text, double& value) {
 inline Outcome<double> try_read_quantity(const char* argument, std::string_view text, Dim wanted) {
   const DimensionText ask = describe(wanted);
   const auto refuse = [&](const std::string& why) {
-    return Error(argument, (std::string(argument) + " '" + std::string(text.substr(0, 60)) + "' " + why + "; write " +
+    return Error(argument, (std::string(argument) + " '" + detail::beginning(text, 60) + "' " + why + "; write " +
                             ask.name + " like " + ask.how_to_write)
                                .c_str());
   };
@@ -172,10 +187,13 @@ inline Outcome<double> try_read_quantity(const char* argument, std::string_view 
   }
   for (const UnitSpelling& known : unit_spellings)
     if (unit == known.text) {
-      if (known.dimension == wanted) return value * known.si;
+      if (known.dimension == wanted) {
+        if (const double si = value * known.si; std::isfinite(si)) return si;
+        return refuse("is too large");
+      }
       return refuse(std::string("is ") + describe(known.dimension).name + ", not " + ask.name);
     }
-  return refuse("has the unknown unit '" + unit.substr(0, 20) + "'");
+  return refuse("has the unknown unit '" + detail::beginning(unit, 20) + "'");
 }
 
 }  // namespace tauten

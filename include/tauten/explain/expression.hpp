@@ -20,8 +20,8 @@ enum class Notation : unsigned char {
 namespace detail {
 
 inline bool is_greek(std::string_view word) {
-  for (const char* greek :
-       {"alpha", "beta", "delta", "epsilon", "eta", "mu", "nu", "phi", "rho", "sigma", "tau", "theta"})
+  for (const char* greek : {"alpha", "beta", "gamma", "delta", "epsilon", "zeta", "eta", "theta", "kappa", "lambda",
+                            "mu",    "nu",   "xi",    "rho",   "sigma",   "tau",  "phi", "chi",   "psi",   "omega"})
     if (word == greek) return true;
   return false;
 }
@@ -40,12 +40,20 @@ inline std::string latex_symbol(std::string_view symbol) {
   return base + "_{" + (index.size() > 1 ? "\\mathrm{" + index + "}" : index) + "}";
 }
 
+/// \return a printed number in LaTeX: 1.5e-05 becomes 1.5 \cdot 10^{-5}
+inline std::string latex_number(const std::string& text) {
+  const auto e = text.find('e');
+  if (e == std::string::npos) return text == "inf" ? "\\infty" : text == "-inf" ? "-\\infty" : text;
+  return text.substr(0, e) + " \\cdot 10^{" + std::to_string(std::stoi(text.substr(e + 1))) + "}";
+}
+
 /// Writes expressions of one formula.
 class ExpressionWriter {
  public:
   /// \param inputs    the formula's inputs
   /// \param notation  how to write
-  /// \param values    SI values to put in place of the symbols; empty for symbols
+  /// \param values    SI values to put in place of the symbols or names; empty for symbols. They are written in the
+  ///                  units a workshop reads, and as plain SI numbers in algebra
   ExpressionWriter(std::span<const Arg> inputs, Notation notation, std::span<const double> values = {})
       : inputs_(inputs), values_(values), notation_(notation) {}
 
@@ -77,19 +85,33 @@ class ExpressionWriter {
     return binding(node.kind) < outer && !latex_fraction ? bracket(inner) : inner;
   }
 
+  /// What follows a sign: in brackets too if it begins with a minus of its own, be it of a number or of a value.
+  std::string after_sign(const Node& node, int outer) const {
+    const std::string text = write(node, outer);
+    return text.starts_with('-') ? bracket(text) : text;
+  }
+
+  /// What stands below a fraction bar or a power: a value keeps its unit, 48 N.m/(1.5 mm), (1.5 mm)^2.
+  std::string as_one(const Node& node, int outer) const {
+    const std::string text = write(node, outer);
+    const bool value = node.kind == Kind::input && !values_.empty() && *describe(dimension(node)).shop_unit != '\0';
+    return text.starts_with('-') || value ? bracket(text) : text;
+  }
+
+  Dim dimension(const Node& node) const { return inputs_[static_cast<std::size_t>(node.input)].dimension; }
+
   std::string bare(const Node& node) const {
     switch (node.kind) {
-      case Kind::number:
-        return notation_ == Notation::algebra ? number_text(node.number, 17) : number_text(node.number, 6);
+      case Kind::number: return notation_ == Notation::algebra ? number_text(node.number, 17) : number(node.number, 6);
       case Kind::constant: return notation_ == Notation::latex ? node.constant->latex : node.constant->text;
       case Kind::input: return input(static_cast<std::size_t>(node.input));
-      case Kind::negate: return "-" + write(*node.left, 3);
-      case Kind::add: return write(*node.left, 1) + " + " + write(*node.right, 1);
-      case Kind::subtract: return write(*node.left, 1) + " - " + write(*node.right, 2);
+      case Kind::negate: return "-" + after_sign(*node.left, 3);
+      case Kind::add: return write(*node.left, 1) + " + " + after_sign(*node.right, 1);
+      case Kind::subtract: return write(*node.left, 1) + " - " + after_sign(*node.right, 2);
       case Kind::multiply: return product(node);
       case Kind::divide:
         if (notation_ == Notation::latex) return "\\frac{" + write(*node.left, 0) + "}{" + write(*node.right, 0) + "}";
-        return write(*node.left, 2) + "/" + write(*node.right, 3);
+        return write(*node.left, 2) + "/" + as_one(*node.right, 3);
       case Kind::power: return power(node);
       case Kind::call: return call(node);
     }
@@ -97,14 +119,19 @@ class ExpressionWriter {
   }
 
   std::string product(const Node& node) const {
-    const char* sign = notation_ != Notation::latex ? "*" : values_.empty() ? "\\," : " \\cdot ";
-    return write(*node.left, 2) + sign + write(*node.right, 2);
+    const std::string right = after_sign(*node.right, 2);
+    if (notation_ != Notation::latex) return write(*node.left, 2) + "*" + right;
+    // A thin space is a product only between symbols: 2\,2 would read as 22.
+    const bool symbols = values_.empty() && right.find_first_of("0123456789") != 0;
+    return write(*node.left, 2) + (symbols ? "\\," : " \\cdot ") + right;
   }
 
   std::string power(const Node& node) const {
-    const bool value_with_unit = node.left->kind == Kind::input && !values_.empty();
-    const std::string bare_base = write(*node.left, 4);
-    const std::string base = value_with_unit ? bracket(bare_base) : bare_base;
+    std::string base = as_one(*node.left, 4);
+    // LaTeX allows no second superscript: (\tan 30^\circ)^2.
+    const bool leaf = node.left->left == nullptr;
+    if (notation_ == Notation::latex && leaf && base.find('^') != std::string::npos && !base.starts_with("\\left("))
+      base = bracket(base);
     const std::string exponent = number_text(node.number);
     if (notation_ == Notation::latex) return base + "^{" + exponent + "}";
     return base + (notation_ == Notation::text ? "^" : "**") + exponent;
@@ -122,12 +149,17 @@ class ExpressionWriter {
 
   std::string input(std::size_t place) const {
     const Arg& arg = inputs_[place];
-    if (notation_ == Notation::algebra) return arg.name;
+    if (notation_ == Notation::algebra) return values_.empty() ? arg.name : number_text(values_[place], 17);
     if (values_.empty()) return notation_ == Notation::latex ? latex_symbol(arg.symbol) : arg.symbol;
     const DimensionText unit = describe(arg.dimension);
-    const std::string number = number_text(values_[place] / unit.shop_unit_in_si);
-    if (*unit.shop_unit == '\0') return number;
-    return notation_ == Notation::latex ? number + "\\," + unit.latex_unit : number + " " + unit.shop_unit;
+    const std::string value = number(values_[place] / unit.shop_unit_in_si, 4);
+    if (*unit.shop_unit == '\0') return value;
+    return notation_ == Notation::latex ? value + "\\," + unit.latex_unit : value + " " + unit.shop_unit;
+  }
+
+  std::string number(double x, int digits) const {
+    const std::string text = number_text(x, digits);
+    return notation_ == Notation::latex ? latex_number(text) : text;
   }
 
   std::span<const Arg> inputs_;

@@ -1,8 +1,8 @@
 // Numbers and quantities as text.
 #pragma once
 
+#include <charconv>
 #include <cmath>
-#include <cstdio>
 #include <string>
 
 #include "tauten/base/dimension.hpp"
@@ -11,18 +11,18 @@ namespace tauten {
 
 /// \param x       any number
 /// \param digits  significant digits
-/// \return plain decimal notation between 1e-4 and 1e7, scientific outside; "nan" for NaN
+/// \return plain decimal notation between 1e-4 and 1e7, scientific outside; "nan" for NaN. The point is a point in
+///         every locale, so that what is printed can be read again
 inline std::string number_text(double x, int digits = 4) {
+  if (x == 0) return "0";
+  if (std::isnan(x)) return "nan";
   char text[64];
   const double size = std::fabs(x);
-  if (x == 0 || !std::isfinite(x) || size < 1e-4 || size >= 1e7) {
-    std::snprintf(text, sizeof text, "%.*g", digits, x);
-    return text;
-  }
+  if (!std::isfinite(x) || size < 1e-4 || size >= 1e7)
+    return {text, std::to_chars(text, text + sizeof text, x, std::chars_format::general, digits).ptr};
   const int before_point = static_cast<int>(std::floor(std::log10(size))) + 1;
   const int decimals = digits > before_point ? digits - before_point : 0;
-  std::snprintf(text, sizeof text, "%.*f", decimals, x);
-  std::string result(text);
+  std::string result(text, std::to_chars(text, text + sizeof text, x, std::chars_format::fixed, decimals).ptr);
   if (decimals > 0) {
     result.erase(result.find_last_not_of('0') + 1);
     if (result.back() == '.') result.pop_back();

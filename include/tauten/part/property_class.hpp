@@ -15,24 +15,24 @@ using table::YieldKind;
 
 /// Least mechanical properties of a property class at one diameter.
 struct PropertyClass {
-  std::string name;           ///< "10.9", "A2-70": also the mark on the head
-  Stress tensile_strength;    ///< R_m, least
-  Stress yield_strength;      ///< least; yield_kind says which figure
-  YieldKind yield_kind;       ///< R_eL, R_p0.2 or R_pf
-  Stress proof_stress;        ///< S_p
-  bool proof_is_yield;        ///< the standard gives no proof stress; R_p0.2 stands in its place (austenitic steels)
-  double elongation;          ///< elongation after fracture A, least, ratio; NaN where the standard gives none
-  double torsion_ratio;       ///< breaking shear stress in torsion over R_m, X of ISO 898-7; NaN below class 8.8
-  Seen torsion_ratio_seen;    ///< how it was seen
-  double shear_ratio;         ///< shear strength over R_m; NaN where unknown
-  Seen shear_ratio_seen;      ///< how it was seen
-  bool stainless;             ///< austenitic stainless steel, A1 to A5
-  bool withdrawn;             ///< no longer in the standard
-  Length diameter_above;      ///< holds for nominal diameters above this one
-  Length diameter_to;         ///< and up to this one
-  std::string note;           ///< what limits the figures, "" for nothing
-  Source source;              ///< document and table
-  Seen seen;                  ///< how the strengths were seen
+  std::string name;         ///< "10.9", "A2-70": also the mark on the head
+  Stress tensile_strength;  ///< R_m, least
+  Stress yield_strength;    ///< least; yield_kind says which figure
+  YieldKind yield_kind;     ///< R_eL, R_p0.2 or R_pf
+  Stress proof_stress;      ///< S_p
+  bool proof_is_yield;      ///< the standard gives no proof stress; R_p0.2 stands in its place (austenitic steels)
+  double elongation;        ///< elongation after fracture A, least, ratio; NaN where the standard gives none
+  double torsion_ratio;     ///< breaking shear stress in torsion over R_m, X of ISO 898-7; NaN below class 8.8
+  Seen torsion_ratio_seen;  ///< how it was seen
+  double shear_ratio;       ///< shear strength over R_m; NaN where unknown
+  Seen shear_ratio_seen;    ///< how it was seen
+  bool stainless;           ///< austenitic stainless steel, A1 to A5
+  bool withdrawn;           ///< no longer in the standard
+  Length diameter_above;    ///< holds for nominal diameters above this one
+  Length diameter_to;       ///< and up to this one
+  std::string note;         ///< what limits the figures, "" for nothing
+  Source source;            ///< document and table
+  Seen seen;                ///< how the strengths were seen
 };
 
 namespace detail {

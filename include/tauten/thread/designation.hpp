@@ -126,8 +126,8 @@ inline Error no_such_pitch(std::string_view text, double pitch, const std::vecto
 /// \param text  the designation
 /// \return the thread, or an error that names the text and the nearest real sizes
 inline Outcome<Thread> try_parse_thread(std::string_view text) {
-  const Error not_understood =
-      detail::refuse("thread", "thread " + detail::shown(text) + " is not understood; " + detail::how_to_write_a_thread);
+  const Error not_understood = detail::refuse(
+      "thread", "thread " + detail::shown(text) + " is not understood; " + detail::how_to_write_a_thread);
   const std::string plain = detail::tidy(text);
   std::string_view rest = plain;
   if (rest.empty() || (rest[0] != 'M' && rest[0] != 'm')) return not_understood;
@@ -145,7 +145,8 @@ inline Outcome<Thread> try_parse_thread(std::string_view text) {
     if (rest[0] != '-') return not_understood;
     tolerance_class = rest.substr(1);
     if (!detail::is_tolerance_class(tolerance_class))
-      return detail::refuse("thread", "thread " + detail::shown(text) + " does not end in a tolerance class; write one " +
+      return detail::refuse("thread", "thread " + detail::shown(text) +
+                                          " does not end in a tolerance class; write one " +
                                           "like -6g for a bolt or -6H for a nut, or leave it out");
   }
   const std::vector<Thread> sizes = threads_of(Length(diameter));

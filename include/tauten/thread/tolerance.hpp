@@ -49,8 +49,8 @@ inline Outcome<ThreadTolerances> thread_tolerances(const Thread& t, std::string_
   const auto fail = [&](const std::string& why) {
     return refuse("tolerance_class", "tolerance class " + shown(name) + " for " + t.name() + ": " + why);
   };
-  const char* form = external ? "a bolt thread takes e, f, g or h, for example 6g"
-                              : "a nut thread takes G or H, for example 6H";
+  const char* form =
+      external ? "a bolt thread takes e, f, g or h, for example 6g" : "a nut thread takes G or H, for example 6H";
   if (!is_tolerance_class(name)) return fail(std::string("this is not a class of ISO 965-1; ") + form);
   const char position = name[1];
   if ((position >= 'e' && position <= 'h') != external) return fail(form);

@@ -1,0 +1,42 @@
+// The sentence with which wrong input is refused.
+#pragma once
+
+#include <cmath>
+#include <cstdio>
+
+#include "tauten/base/error.hpp"
+#include "tauten/base/quantity.hpp"
+
+namespace tauten {
+
+/// \param argument  name of the argument at fault
+/// \param value     what was given
+/// \param rule      allowed range and what to do: "but must be above 0; give the thickness of the layer"
+/// \return the error that says so, the value with its unit
+template <Dim D>
+Error refusal(const char* argument, Quantity<D> value, const char* rule) noexcept {
+  char message[512];
+  const char* unit = describe(D).shop_unit;
+  std::snprintf(message, sizeof message, "%s is %.6g%s%s, %s", argument, value.shop(), *unit == '\0' ? "" : " ", unit,
+                rule);
+  return Error(argument, message);
+}
+
+/// The same for a plain number.
+inline Error refusal(const char* argument, double value, const char* rule) noexcept {
+  return refusal(argument, Quantity<Dim::number>(value), rule);
+}
+
+/// \return true for a finite value above zero; NaN is refused by it
+template <Dim D>
+bool is_positive(Quantity<D> q) noexcept {
+  return q.si > 0 && std::isfinite(q.si);
+}
+
+/// \return true for a finite value of zero or above; NaN is refused by it
+template <Dim D>
+bool is_not_negative(Quantity<D> q) noexcept {
+  return q.si >= 0 && std::isfinite(q.si);
+}
+
+}  // namespace tauten

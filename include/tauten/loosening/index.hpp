@@ -1,0 +1,32 @@
+// Will it come free before it shears: the index of two lognormal torques.
+#pragma once
+
+#include "tauten/base/formula.hpp"
+
+namespace tauten {
+
+/// Index beta of shearing before coming free, for lognormal breaking and freeing torque given by median and
+/// coefficient of variation. The chance of shearing with no limit on the torque is the normal chance below -beta;
+/// zero means even odds.
+struct ShearBeforeFreeIndex {
+  static constexpr const char* name = "shear_before_free_index";
+  static constexpr const char* summary = "Index of shearing before coming free";
+  static constexpr Arg inputs[] = {
+      {"break_median", "m_B", Dim::torque, positive},
+      {"break_variation", "V_B", Dim::number, non_negative, within(0, 1)},
+      {"free_median", "m_F", Dim::torque, positive},
+      {"free_variation", "V_F", Dim::number, non_negative, within(0, 1)},
+  };
+  static constexpr Arg output = {"index", "beta", Dim::number, any_sign};
+  static constexpr Source sources[] = {
+      {"Textbook structural reliability", "two lognormal variables, exact index", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real m_B, Real V_B, Real m_F, Real V_F) noexcept {
+    return log(m_B / m_F) / sqrt(log(1 + square(V_B)) + log(1 + square(V_F)));
+  }
+};
+/// \copydoc ShearBeforeFreeIndex
+inline constexpr Formula<ShearBeforeFreeIndex> shear_before_free_index{};
+
+}  // namespace tauten

@@ -1,0 +1,378 @@
+// The main question: what clamp load does this torque leave, and its inverse. From socket, torque and thread condition
+// to verdict.
+#pragma once
+
+#include "tauten/friction/condition.hpp"
+#include "tauten/part/head_mark.hpp"
+#include "tauten/part/identify.hpp"
+#include "tauten/tightening/clamp_load.hpp"
+#include "tauten/tightening/nut_factor_torque.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+/// \return false for `absent`
+inline bool is_given(double x) { return x == x; }
+
+/// What holds for every candidate of a job.
+struct Conditions {
+  ThreadCondition thread;
+  ThreadCondition face;
+  Band<double> mu_G;
+  Band<double> mu_K;
+  double accuracy = 0;
+  double lost = 0;  ///< torque that reaches neither thread nor bearing face
+};
+
+inline Outcome<double> inside(const char* argument, double si, Dim dimension, Interval range) {
+  if (range.contains(si)) return si;
+  const DimensionText unit = describe(dimension);
+  char text[300];
+  std::snprintf(text, sizeof text, "%s is %.6g %s, but must be %s %.6g and at most %.6g %s; write it like %s", argument,
+                si / unit.shop_unit_in_si, unit.shop_unit, range.excludes_low ? "above" : "at least",
+                range.low / unit.shop_unit_in_si, range.high / unit.shop_unit_in_si, unit.shop_unit, unit.how_to_write);
+  return Error(argument, text);
+}
+
+inline Outcome<double> ordered(const char* argument, const Band<double>& band) {
+  constexpr Interval range{0, 2, true};
+  if (range.contains(band.low) && range.contains(band.high) && band.low <= band.nominal && band.nominal <= band.high)
+    return band.nominal;
+  char text[200];
+  std::snprintf(text, sizeof text,
+                "%s is %.4g, %.4g, %.4g, but must rise from low over nominal to high, above 0 and at most 2", argument,
+                band.low, band.nominal, band.high);
+  return Error(argument, text);
+}
+
+inline Outcome<Conditions> conditions_of(const ClampJob& job, double setting) {
+  const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
+  if (!on_thread) return on_thread.error();
+  const Outcome<ThreadCondition> on_face =
+      job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
+  if (!on_face) return on_face.error();
+  Conditions c{*on_thread, *on_face, job.thread_friction.value_or(on_thread->thread_friction),
+               job.bearing_friction.value_or(on_face->bearing_friction)};
+  if (const auto fine = ordered("thread_friction", c.mu_G); !fine) return fine.error();
+  if (const auto fine = ordered("bearing_friction", c.mu_K); !fine) return fine.error();
+  // ISO 6789-1:2017, permissible deviation of types I A to C and II A to C: from memory.
+  c.accuracy = is_given(job.wrench_accuracy) ? job.wrench_accuracy : setting <= 10 ? 0.06 : 0.04;
+  if (const auto fine = inside("wrench_accuracy", c.accuracy, Dim::number, within(0, 0.5)); !fine) return fine.error();
+  for (const auto& [name, value] :
+       {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
+    if (const auto fine = inside(name, value, Dim::torque, within(0, 1e5)); !fine) return fine.error();
+  c.lost = job.prevailing_torque.si + job.shank_torque.si;
+  return c;
+}
+
+/// The share of the proof load that is aimed at; three quarters suit joints that are taken apart again (Shigley,
+/// eq. (8-31)).
+inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : 0.75; }
+
+/// A fastener that the job may mean, before its strength is known.
+struct Suspect {
+  Thread thread;
+  std::string heads;
+  std::string look;
+  int commonness;
+  Length socket;
+  double bearing_diameter;
+  bool bearing_estimated;
+};
+
+inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
+                                   const std::string& look, int commonness) {
+  Suspect s{t, heads, look, commonness, part.width, job.bearing_diameter.si, false};
+  if (s.bearing_diameter > 0) return s;
+  const Outcome<BearingDiameter> face = try_bearing_diameter(part);
+  if (!face) return face.error();
+  s.bearing_diameter = face->value.si;
+  s.bearing_estimated = face->estimated;
+  return s;
+}
+
+/// Every fastener that fits socket, thread and head standard of the job, the most common first.
+inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
+  if (job.bearing_diameter.si != 0)
+    if (const auto fine = inside("bearing_diameter", job.bearing_diameter.si, Dim::length, {0, 0.5, true}); !fine)
+      return fine.error();
+  std::optional<Thread> wanted;
+  if (!job.thread.empty()) {
+    const Outcome<Thread> read = try_parse_thread(job.thread);
+    if (!read) return read.error();
+    wanted = *read;
+  }
+  std::vector<Suspect> found;
+  if (job.socket.si == 0) {
+    if (!wanted) return Error("thread", "give a thread like M10x1.25, or a socket like 16mm");
+    const std::string standard = job.head.empty() ? "ISO 4014" : job.head;
+    const Outcome<Head> part = try_head(*wanted, standard);
+    if (!part && !(job.bearing_diameter.si > 0)) return part.error();
+    const Head known = part ? *part : Head{};
+    const Outcome<Suspect> s = suspect_of(job, *wanted, known, known.standard, known.look, known.commonness);
+    if (!s) return s.error();
+    return std::vector<Suspect>{*s};
+  }
+  const auto search = [&](Drive drive) {
+    IdentifyOptions options;
+    options.worn = Length(0);
+    options.drive = drive;
+    return try_identify(job.socket, options);
+  };
+  const Outcome<std::vector<Candidate>> sockets = search(Drive::hexagon);
+  const Outcome<std::vector<Candidate>> keys = search(Drive::hexagon_key);
+  if (!sockets && !keys) return sockets.error();
+  for (const auto* list : {&sockets, &keys}) {
+    if (!*list) continue;
+    for (const Candidate& c : **list) {
+      if (wanted &&
+          !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
+        continue;
+      const std::string key = name_key(job.head);
+      const bool right_head = job.head.empty() || names_standard(c.standard, key);
+      if (!right_head) continue;
+      const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
+      if (!s) return s.error();
+      found.push_back(*s);
+    }
+  }
+  if (found.empty())
+    return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket.si) + " mm with " +
+                            (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +
+                            "; leave one of them out to see what fits")
+                               .c_str());
+  std::vector<Suspect> ordered_list;
+  for (int commonness = 1; commonness <= 4; ++commonness)
+    for (const Suspect& s : found)
+      if (s.commonness == commonness) ordered_list.push_back(s);
+  return ordered_list;
+}
+
+/// The pair of faces that slides at each corner: the one with the least friction torque.
+inline Outcome<Bolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
+  const Outcome<PropertyClass> strength =
+      try_property_class(job.property_class.empty() ? unmarked_class : job.property_class, s.thread.diameter);
+  if (!strength) return strength.error();
+  const Outcome<RatedLoad> proof = try_proof_load(s.thread, strength->name);
+  if (!proof) return proof.error();
+  const double first = s.bearing_diameter;
+  Bolt bolt{s.thread, *strength, proof->value.si, c.mu_G, c.mu_K, {first, first, first}, job.torsion};
+  for (const Face& face : job.more_faces) {
+    const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
+    if (!between) return between.error();
+    const double diameter = face.bearing_diameter.si;
+    if (const auto fine = inside("bearing_diameter", diameter, Dim::length, {0, 0.5, true}); !fine) return fine.error();
+    const auto slides = [&](double& mu, double& at, double other) {
+      if (other * diameter < mu * at) mu = other, at = diameter;
+    };
+    slides(bolt.mu_K.low, bolt.D_Km.low, between->bearing_friction.low);
+    slides(bolt.mu_K.nominal, bolt.D_Km.nominal, between->bearing_friction.nominal);
+    slides(bolt.mu_K.high, bolt.D_Km.high, between->bearing_friction.high);
+  }
+  return bolt;
+}
+
+inline void add_notices(ClampCandidate& c, const Suspect& s, const Bolt& bolt, const ClampJob& job) {
+  if (c.class_assumed)
+    c.notices.push_back({"unmarked_head",
+                         std::string("No class is given. A steel head without a mark must be taken for ") +
+                             unmarked_class + "; read the head, the figures for strength depend on it.",
+                         true});
+  if (bolt.strength.stainless && job.condition != "stainless-paste")
+    c.notices.push_back({"galling",
+                         "Stainless threads gall: turn slowly, use paste, and never force a nut that starts to bind.",
+                         false});
+  if (s.bearing_estimated)
+    c.notices.push_back(
+        {"bearing_estimated",
+         "No standard in the tables gives the bearing face of this head; it is estimated from its width.", true});
+  if (c.yield_utilisation.high > 1)
+    c.notices.push_back({"stretched",
+                         "A bolt tightened past yield has been used up: replace it and never tighten it to this torque "
+                         "again, unless its maker specifies torque to yield.",
+                         false});
+  if (c.limited_by_strength)
+    c.notices.push_back(
+        {"limited_by_strength",
+         "The clamp load is cut off where the least strength of the class ends; the torque asks for more.", false});
+  if (bolt.strength.seen == Seen::memory)
+    c.notices.push_back(
+        {"class_from_memory", "The strengths of this class are remembered, not read in the standard.", true});
+}
+
+/// Everything about one fastener at one wrench setting.
+inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
+                                            double setting) {
+  const Outcome<Bolt> made = bolt_of(job, s, c);
+  if (!made) return made.error();
+  const Bolt& bolt = *made;
+  const Band<double> torque = effective_torque(setting, c.accuracy, c.lost);
+
+  ClampCandidate out;
+  out.thread = s.thread.name();
+  out.head = s.heads;
+  out.look = s.look;
+  out.commonness = s.commonness;
+  out.socket = s.socket;
+  out.property_class = bolt.strength.name;
+  out.class_assumed = job.property_class.empty();
+  out.torque = Torque(setting);
+  out.proof_load = Force(bolt.proof_load);
+  const auto factor = [&](double mu_g, double mu_k, double bearing) {
+    return nut_factor.si(s.thread.diameter.si, bolt.P(), bolt.d_2(), mu_g, mu_k, bearing);
+  };
+  out.nut_factor.low = factor(bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
+  out.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
+  out.nut_factor.nominal = step(out.steps, "at the usual friction", nut_factor, s.thread.diameter.si, bolt.P(),
+                                bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
+  out.limited_by_strength = preload_band(bolt, torque, out.clamp_load);
+  const double load = step(out.steps, "at the usual friction", preload_from_torque, torque.nominal, bolt.P(),
+                           bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
+  const double twist =
+      step(out.steps, "what reaches the shank", thread_torque, load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal);
+  const double d_s = s.thread.stress_diameter().si;
+  if (job.torsion == Torsion::plastic)
+    step(out.steps, "", yield_utilisation, load, twist, d_s, bolt.strength.yield_strength.si);
+  else
+    step(out.steps, "", yield_utilisation_elastic, load, twist, d_s, bolt.strength.yield_strength.si);
+  out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, job.torsion);
+  const double of_tensile = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
+  out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
+                     out.clamp_load.high.si / bolt.proof_load};
+  const double right = right_setting(bolt, share_of(job) * bolt.proof_load, c.accuracy, c.lost);
+  out.right_torque = Torque(right);
+  preload_band(bolt, effective_torque(right, c.accuracy, c.lost), out.right_clamp_load);
+  for (const char* name : {"4.6", "5.6", "8.8", "10.9", "12.9"}) {
+    const Outcome<PropertyClass> other = try_property_class(name, s.thread.diameter);
+    if (!other || utilisation_band(bolt, torque, other->yield_strength.si, job.torsion).high > usable_yield_share)
+      continue;
+    out.least_class = name;
+    break;
+  }
+  out.verdict = verdict_of(out, of_tensile);
+  out.meaning = meaning_of(out.verdict);
+  add_notices(out, s, bolt, job);
+  return out;
+}
+
+/// Warnings that hold whatever fastener it is.
+inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c) {
+  std::vector<Notice> out;
+  const auto lever_ratio = [&](const ThreadCondition& meant) {
+    // Nut factors of the usual M10 bolt stand for all: the ratio hardly depends on the size.
+    const auto factor = [](double mu_g, double mu_k) {
+      return nut_factor.si(10e-3, 1.5e-3, 9.026e-3, mu_g, mu_k, 12.8e-3);
+    };
+    return factor(meant.thread_friction.nominal, meant.bearing_friction.nominal) /
+           factor(c.mu_G.nominal, c.mu_K.nominal);
+  };
+  const auto say_ratio = [&](const ThreadCondition& meant, const std::string& start) {
+    const double ratio = lever_ratio(meant);
+    if (std::fabs(ratio - 1) < 0.1) return;
+    char text[300];
+    std::snprintf(text, sizeof text, "%s it leaves about %.1f times the clamp load that was meant.", start.c_str(),
+                  ratio);
+    out.push_back({"friction_not_as_specified", text, true});
+  };
+  if (!job.specified_condition.empty()) {
+    if (const Outcome<ThreadCondition> meant = try_thread_condition(job.specified_condition))
+      say_ratio(*meant, "The torque is for threads '" + meant->title + "', but these are '" + c.thread.title + "':");
+  } else if (c.thread.lubricated) {
+    if (const Outcome<ThreadCondition> meant = try_thread_condition("dry"))
+      say_ratio(*meant, "If the torque figure is for dry threads,");
+  }
+  if (c.thread.source.seen == Seen::judgement || c.face.source.seen == Seen::judgement)
+    out.push_back({"friction_estimated",
+                   "The friction band of this condition is an estimate; no published figure was found.", true});
+  if (!c.thread.note.empty()) out.push_back({"condition_note", c.thread.title + ": " + c.thread.note + ".", false});
+  out.push_back(
+      {"not_a_release",
+       "Estimates are no release for service: the maker's manual, local codes and licensed practice come first.",
+       false});
+  return out;
+}
+
+/// Common part of both questions: `setting(suspect, conditions)` gives the wrench setting of a candidate.
+template <class Setting>
+Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, Setting setting) {
+  const Outcome<Conditions> c = conditions_of(job, torque_for_accuracy);
+  if (!c) return c.error();
+  if (!job.specified_condition.empty())
+    if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
+  if (const auto fine = inside("share", share_of(job), Dim::number, {0, 1, true}); !fine) return fine.error();
+  const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
+  if (!suspects) return suspects.error();
+  Clamp out{job.name, c->mu_G, c->mu_K, c->accuracy, {}, notices_of(job, *c)};
+  std::optional<Error> first_error;
+  for (const Suspect& s : *suspects) {
+    const Outcome<double> torque = setting(s, *c);
+    const Outcome<ClampCandidate> candidate =
+        torque ? candidate_of(job, s, *c, *torque) : Outcome<ClampCandidate>(torque.error());
+    if (candidate)
+      out.candidates.push_back(*candidate);
+    else if (!first_error)
+      first_error = candidate.error();
+  }
+  // A socket may fit sizes for which the class is not made; those fall away as long as one is left.
+  if (out.candidates.empty()) return *first_error;
+  return out;
+}
+
+}  // namespace detail
+
+/// What clamp load does this torque leave, in every fastener that it can be?
+/// \param job  socket or thread, torque, condition, and whatever else is known
+/// \return candidates with bands of nut factor, clamp load and yield utilisation, a verdict, and the right torque; or an
+///         error that names the argument at fault. Linear torque formula (VDI 2230, ISO 16047), friction bands of
+///         `thread_condition`; low and high combine all that lowers and all that raises the load, so the band is wider
+///         than what is seen in most joints.
+inline Outcome<Clamp> try_clamp(const ClampJob& job) {
+  const double torque = job.torque.si;
+  if (const auto fine = detail::inside("torque", torque, Dim::torque, {0, 1e5, true}); !fine) return fine.error();
+  return detail::answer(job, torque, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
+    if (torque * (1 - c.accuracy) > c.lost) return torque;
+    char text[200];
+    std::snprintf(
+        text, sizeof text,
+        "torque is %.4g N.m, but prevailing and shank torque take %.4g N.m; nothing is left to stretch the bolt",
+        torque, c.lost);
+    return Error("torque", text);
+  });
+}
+
+/// \copydoc try_clamp
+/// \throws Error  in place of returning one
+inline Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
+
+/// Which wrench setting leaves the wanted clamp load at the usual friction?
+/// \param job  as for `clamp`, with `clamp_load` or `share` in place of `torque`. If neither is given, the setting is the
+///             right torque: three quarters of the proof load, held back so that the worst corner of the band stays
+///             within nine tenths of yield.
+/// \return as `clamp` at that setting. A setting for a wish is not held back: look at the verdict and `right_torque`.
+inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
+  const double wanted = job.clamp_load.si;
+  if (wanted != 0)
+    if (const auto fine = detail::inside("clamp_load", wanted, Dim::force, {0, 1e7, true}); !fine) return fine.error();
+  const bool a_wish = wanted != 0 || detail::is_given(job.share);
+  const auto setting_at = [&](double accuracy_by) {
+    return detail::answer(job, accuracy_by,
+                          [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
+                            const Outcome<detail::Bolt> bolt = detail::bolt_of(job, s, c);
+                            if (!bolt) return bolt.error();
+                            const double load = wanted != 0 ? wanted : detail::share_of(job) * bolt->proof_load;
+                            return a_wish ? detail::plain_setting(*bolt, load, c.lost)
+                                          : detail::right_setting(*bolt, load, c.accuracy, c.lost);
+                          });
+  };
+  // The usual accuracy of a wrench depends on the setting, which is only known afterwards.
+  Outcome<Clamp> first = setting_at(1e5);
+  if (!first || first->candidates.front().torque.si > 10) return first;
+  return setting_at(1);
+}
+
+/// \copydoc try_torque_for
+/// \throws Error  in place of returning one
+inline Clamp torque_for(const ClampJob& job) { return try_torque_for(job).value(); }
+
+}  // namespace tauten

@@ -1,0 +1,120 @@
+// What `clamp` and `torque_for` are asked, and what they answer.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "tauten/base/band.hpp"
+#include "tauten/base/notice.hpp"
+#include "tauten/base/source.hpp"
+#include "tauten/base/step.hpp"
+
+namespace tauten {
+
+/// How the thread section is taken to carry torsion. The editions of VDI 2230 differ, so it is a choice.
+enum class Torsion : unsigned char {
+  plastic,  ///< fully plastic, torsion factor 3/2: editions from 2001 on
+  elastic   ///< elastic at the surface, torsion factor 2: editions before; 7 to 13 % lower torques
+};
+
+/// Another pair of rubbing faces under the turned part, such as a washer. The pair that rubs least slides.
+struct Face {
+  Length bearing_diameter;  ///< effective diameter D_Km
+  std::string condition;    ///< what is between the faces
+};
+
+/// A joint to be tightened, as a person knows it. What is not known stays empty.
+struct ClampJob {
+  std::string name;            ///< how the joint is called in lists
+  Length socket;               ///< width across flats or key size that fits; 0 if not known
+  std::string thread;          ///< designation, "M10x1.25"; may be "" if a socket is given
+  std::string head;            ///< standard of the turned head or nut, "ISO 4014"; "" for any
+  std::string property_class;  ///< "10.9"; "" if there is no mark
+  Torque torque;               ///< wrench torque (`clamp`)
+  Force clamp_load;            ///< wanted clamp load (`torque_for`); 0 to go by `share`
+  double share = absent;  ///< wanted share of the proof load; absent: 0.75, as for joints that are taken apart again
+  std::string condition = "unknown";            ///< what is on the threads, a key of `thread_condition`
+  std::string face_condition;                   ///< what is under head or nut, if not the same
+  std::string specified_condition;              ///< the condition that the torque figure was meant for; "" if not known
+  std::optional<Band<double>> thread_friction;  ///< mu_G, measured; goes before `condition`
+  std::optional<Band<double>> bearing_friction;  ///< mu_K, measured; goes before `face_condition`
+  double wrench_accuracy = absent;  ///< relative, 0.04 for +-4 %; absent: ISO 6789-1, 6 % up to 10 N.m and 4 % above
+  Torque prevailing_torque;         ///< of a locking nut or insert; takes no part in stretching the bolt
+  Torque shank_torque;              ///< friction of the shank in its hole, when the head is turned and not the nut
+  Length bearing_diameter;          ///< effective diameter D_Km, if not that of the head's standard
+  std::vector<Face> more_faces;     ///< washers and the like under the turned part
+  Torsion torsion = Torsion::plastic;
+};
+
+/// What one fastener does at the torque.
+struct ClampCandidate {
+  std::string thread;          ///< "M10x1.25"
+  std::string head;            ///< standards of head and nut
+  std::string look;            ///< how to tell it from the others
+  int commonness = 1;          ///< 1 everyday .. 4 rare; common practice, no source
+  Length socket;               ///< width across flats or key size
+  std::string property_class;  ///< as given, or what an unmarked head must be taken for
+  bool class_assumed = false;  ///< true if there was no mark to go by
+  Torque torque;               ///< wrench setting
+  Band<double> nut_factor;     ///< K = T/(F d)
+  Band<Force> clamp_load;      ///< from the least friction and the strong wrench to the most friction and the weak one
+  Band<double> proof_share;    ///< clamp load over proof load
+  Band<double> yield_utilisation;  ///< stress while the wrench turns over yield strength, at its best and worst corner
+  bool limited_by_strength = false;  ///< the bolt gives way before the torque is reached; `clamp_load` ends there
+  Force proof_load;
+  Torque right_torque;           ///< the setting that would be right for this condition
+  Band<Force> right_clamp_load;  ///< what it leaves
+  std::string least_class;       ///< the lowest class of ISO 898-1 that stands the torque; "" if none does
+  std::string verdict;           ///< slack, fit, near yield, yields, would shear
+  std::string meaning;           ///< the verdict in a sentence
+  std::vector<Notice> notices;
+  std::vector<Step> steps;  ///< how the nominal figures came about
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("thread", &ClampCandidate::thread);
+    visit("head", &ClampCandidate::head);
+    visit("look", &ClampCandidate::look);
+    visit("commonness", &ClampCandidate::commonness);
+    visit("socket", &ClampCandidate::socket);
+    visit("class", &ClampCandidate::property_class);
+    visit("class_assumed", &ClampCandidate::class_assumed);
+    visit("torque", &ClampCandidate::torque);
+    visit("nut_factor", &ClampCandidate::nut_factor);
+    visit("clamp_load", &ClampCandidate::clamp_load);
+    visit("proof_share", &ClampCandidate::proof_share);
+    visit("yield_utilisation", &ClampCandidate::yield_utilisation);
+    visit("limited_by_strength", &ClampCandidate::limited_by_strength);
+    visit("proof_load", &ClampCandidate::proof_load);
+    visit("right_torque", &ClampCandidate::right_torque);
+    visit("right_clamp_load", &ClampCandidate::right_clamp_load);
+    visit("least_class", &ClampCandidate::least_class);
+    visit("verdict", &ClampCandidate::verdict);
+    visit("meaning", &ClampCandidate::meaning);
+    visit("notices", &ClampCandidate::notices);
+    visit("steps", &ClampCandidate::steps);
+  }
+};
+
+/// All fasteners that it can be, the most common first, and what holds for every one of them.
+struct Clamp {
+  std::string name;
+  Band<double> thread_friction;
+  Band<double> bearing_friction;
+  double wrench_accuracy = 0;
+  std::vector<ClampCandidate> candidates;
+  std::vector<Notice> notices;
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("name", &Clamp::name);
+    visit("thread_friction", &Clamp::thread_friction);
+    visit("bearing_friction", &Clamp::bearing_friction);
+    visit("wrench_accuracy", &Clamp::wrench_accuracy);
+    visit("candidates", &Clamp::candidates);
+    visit("notices", &Clamp::notices);
+  }
+};
+
+}  // namespace tauten

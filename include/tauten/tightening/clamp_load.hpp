@@ -1,0 +1,127 @@
+// The clamp load that one fastener gets from one wrench setting: corners of friction and wrench, and the right torque.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+
+#include "tauten/friction/nut_factor.hpp"
+#include "tauten/part/head.hpp"
+#include "tauten/part/rated_load.hpp"
+#include "tauten/tightening/clamp_answer.hpp"
+#include "tauten/tightening/stress.hpp"
+#include "tauten/tightening/torque.hpp"
+
+namespace tauten {
+
+/// A share of yield that tightening may use at the worst corner of the band: the usual 90 % of VDI 2230.
+inline constexpr double usable_yield_share = 0.9;
+/// Below this share of the proof load a clamp load counts as slack: half. Common practice, no source.
+inline constexpr double useful_proof_share = 0.5;
+
+namespace detail {
+
+/// A fastener with all that its clamp load depends on, plain SI.
+struct Bolt {
+  Thread thread;
+  PropertyClass strength;
+  double proof_load;
+  Band<double> mu_G;
+  Band<double> mu_K;
+  Band<double> D_Km;  ///< of the face that slides, at low, nominal and high friction
+  Torsion torsion;
+
+  double d_2() const { return thread.pitch_diameter().si; }
+  double P() const { return thread.pitch.si; }
+
+  double preload(double torque, double mu_g, double mu_k, double bearing) const {
+    return preload_from_torque.si(torque, P(), d_2(), mu_g, mu_k, bearing);
+  }
+  /// Stress while the wrench turns, at a preload, over a strength.
+  double utilisation(double load, double mu_g, double limit, Torsion how) const {
+    const double twist = thread_torque.si(load, P(), d_2(), mu_g);
+    const double d_s = thread.stress_diameter().si;
+    return how == Torsion::plastic ? yield_utilisation.si(load, twist, d_s, limit)
+                                   : yield_utilisation_elastic.si(load, twist, d_s, limit);
+  }
+  /// Preload at which the bolt gives way while it is turned: the whole section has reached its tensile strength, which
+  /// is the plastic form whatever the choice for yield.
+  double greatest_preload(double mu_g) const {
+    return assembly_preload.si(strength.tensile_strength.si, 1, P(), d_2(), thread.stress_diameter().si, mu_g);
+  }
+};
+
+/// Stress over a strength at the best, nominal and worst corner of friction and torque. Bearing friction only takes
+/// away; thread friction works both ways, it takes tension and adds torsion, so that both its ends are looked at (the
+/// stress has no maximum between them).
+inline Band<double> utilisation_band(const Bolt& bolt, const Band<double>& torque, double limit, Torsion how) {
+  const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
+    return bolt.utilisation(bolt.preload(effective, mu_g, mu_k, bearing), mu_g, limit, how);
+  };
+  const auto best = [&](double mu_g) { return at(torque.low, mu_g, bolt.mu_K.high, bolt.D_Km.high); };
+  const auto worst = [&](double mu_g) { return at(torque.high, mu_g, bolt.mu_K.low, bolt.D_Km.low); };
+  return {std::min(best(bolt.mu_G.low), best(bolt.mu_G.high)),
+          at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal),
+          std::max(worst(bolt.mu_G.low), worst(bolt.mu_G.high))};
+}
+
+/// Torque that reaches thread and bearing face: the setting with the wrench's band, less what is lost before.
+inline Band<double> effective_torque(double setting, double accuracy, double lost) {
+  return {setting * (1 - accuracy) - lost, setting - lost, setting * (1 + accuracy) - lost};
+}
+
+/// Band of the preload, not above what the bolt bears.
+/// \return true if strength cut the band off
+inline bool preload_band(const Bolt& bolt, const Band<double>& torque, Band<Force>& band) {
+  bool limited = false;
+  const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
+    const double free = bolt.preload(effective, mu_g, mu_k, bearing);
+    const double most = bolt.greatest_preload(mu_g);
+    limited |= free > most;
+    return Force(std::min(free, most));
+  };
+  band.low = at(torque.low, bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
+  band.nominal = at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
+  band.high = at(torque.high, bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
+  // A torque far too high may be cut off lower at high friction than at low; the band stays in order.
+  band.low = std::min(band.low, band.nominal);
+  band.high = std::max(band.high, band.nominal);
+  return limited;
+}
+
+/// The wrench setting for a clamp load at the usual friction.
+inline double plain_setting(const Bolt& bolt, double load, double lost) {
+  return tightening_torque.si(load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal) +
+         lost;
+}
+
+/// The wrench setting for a nominal clamp load, held back so that the worst corner stays within 90 % of yield.
+inline double right_setting(const Bolt& bolt, double load, double accuracy, double lost) {
+  // Stress grows in proportion to the effective torque, so one evaluation tells the torque that is just bearable.
+  const Band<double> unit{1, 1, 1};
+  const double bearable =
+      usable_yield_share / utilisation_band(bolt, unit, bolt.strength.yield_strength.si, bolt.torsion).high;
+  return std::min(plain_setting(bolt, load, lost), (bearable + lost) / (1 + accuracy));
+}
+
+/// \param worst_of_tensile  worst corner over the tensile strength, section fully plastic
+inline std::string verdict_of(const ClampCandidate& c, double worst_of_tensile) {
+  if (worst_of_tensile >= 1) return "would shear";
+  if (c.yield_utilisation.high > 1) return "yields";
+  if (c.yield_utilisation.high > usable_yield_share) return "near yield";
+  return c.proof_share.nominal < useful_proof_share ? "slack" : "fit";
+}
+
+inline std::string meaning_of(const std::string& verdict) {
+  if (verdict == "would shear")
+    return "At the worst corner of the band the bolt twists off before the torque is reached.";
+  if (verdict == "yields") return "At the worst corner of the band the bolt stretches for good; do not use it again.";
+  if (verdict == "near yield")
+    return "At the worst corner of the band less than a tenth of the yield strength is left.";
+  if (verdict == "slack")
+    return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
+  return "The usual clamp load is useful and the worst corner of the band stays below nine tenths of yield.";
+}
+
+}  // namespace detail
+
+}  // namespace tauten

@@ -1,0 +1,76 @@
+// What a misplaced hand, a wrong angle or a skew pull does to the torque behind an offset extension.
+#pragma once
+
+#include "tauten/tool/offset.hpp"
+
+namespace tauten {
+
+/// Relative change of the torque at the fastener when the hand stands `hand_shift` beyond the length that the setting
+/// was worked out for (positive: away from the drive). To first order -E cos(alpha) dL/(L (L + E cos(alpha))).
+/// Without an extension a torque wrench does not care where the hand is.
+struct HandShiftError {
+  static constexpr const char* name = "hand_shift_error";
+  static constexpr const char* summary = "Relative change of the torque when the hand moves along the handle";
+  static constexpr Arg inputs[] = {
+      {"wrench_length", "L", Dim::length, positive, within(0.05, 3)},
+      {"extension_length", "E", Dim::length, non_negative, within(0, 1.5)},
+      {"extension_angle", "alpha", Dim::angle, within(-6.2831853071795872, 6.2831853071795872)},
+      {"hand_shift", "dL", Dim::length, any_sign, within(-0.2, 0.2)},
+  };
+  static constexpr Arg output = {"relative_error", "e", Dim::number, {-1, largest, true}};
+  static constexpr Source sources[] = {{"Textbook statics", "moments of plane forces", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real L, Real E, Real alpha, Real dL) noexcept {
+    return TorqueAtFastener::eval(WrenchSetting::eval(Real(1), L, E, alpha), L + dL, E, alpha) - 1;
+  }
+};
+/// \copydoc HandShiftError
+inline constexpr Formula<HandShiftError> hand_shift_error{};
+
+/// Relative change of the torque at the fastener when the extension stands `angle_shift` beside the angle that the
+/// setting was worked out for. Small in line with the wrench, greatest near a right angle.
+struct ExtensionAngleError {
+  static constexpr const char* name = "extension_angle_error";
+  static constexpr const char* summary = "Relative change of the torque when the extension stands at another angle";
+  static constexpr Arg inputs[] = {
+      {"wrench_length", "L", Dim::length, positive, within(0.05, 3)},
+      {"extension_length", "E", Dim::length, non_negative, within(0, 1.5)},
+      {"extension_angle", "alpha", Dim::angle, within(-6.2831853071795872, 6.2831853071795872)},
+      {"angle_shift", "delta_a", Dim::angle, any_sign, within(-0.8, 0.8)},
+  };
+  static constexpr Arg output = {"relative_error", "e", Dim::number, {-1, largest, true}};
+  static constexpr Source sources[] = {{"Textbook statics", "moments of plane forces", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real L, Real E, Real alpha, Real delta_a) noexcept {
+    return TorqueAtFastener::eval(WrenchSetting::eval(Real(1), L, E, alpha), L, E, alpha + delta_a) - 1;
+  }
+};
+/// \copydoc ExtensionAngleError
+inline constexpr Formula<ExtensionAngleError> extension_angle_error{};
+
+/// Relative change of the torque at the fastener when the pull is not square to the handle but leans outward, away
+/// from the drive, by `pull_angle`, on the side to which the extension turns. The wrench feels only the square part of
+/// the pull; the part along the handle passes beside the fastener at E sin(alpha).
+struct PullAngleError {
+  static constexpr const char* name = "pull_angle_error";
+  static constexpr const char* summary = "Relative change of the torque when the pull is not square to the handle";
+  static constexpr Arg inputs[] = {
+      {"wrench_length", "L", Dim::length, positive, within(0.05, 3)},
+      {"extension_length", "E", Dim::length, non_negative, within(0, 1.5)},
+      {"extension_angle", "alpha", Dim::angle, within(-6.2831853071795872, 6.2831853071795872)},
+      {"pull_angle", "delta", Dim::angle, within(-1.5, 1.5), within(-0.5, 0.5)},
+  };
+  static constexpr Arg output = {"relative_error", "e", Dim::number, any_sign};
+  static constexpr Source sources[] = {{"Textbook statics", "moments of plane forces", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real L, Real E, Real alpha, Real delta) noexcept {
+    return E * sin(alpha) * tan(delta) / OffsetLever::at_fastener(L, E, alpha);
+  }
+};
+/// \copydoc PullAngleError
+inline constexpr Formula<PullAngleError> pull_angle_error{};
+
+}  // namespace tauten

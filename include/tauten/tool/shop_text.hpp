@@ -1,0 +1,48 @@
+// Quantities in the sentences of this room.
+#pragma once
+
+#include <cstdio>
+#include <optional>
+#include <string>
+
+#include "tauten/base/dimension.hpp"
+#include "tauten/base/error.hpp"
+#include "tauten/base/interval.hpp"
+
+namespace tauten::detail {
+
+/// \return "82.5 N.m": the unit that a workshop reads, four digits, no trailing zeros
+inline std::string shop_text(double si, Dim dimension) {
+  char number[64];
+  const DimensionText text = describe(dimension);
+  const double x = si / text.shop_unit_in_si;
+  std::snprintf(number, sizeof number, x >= 1000 || x <= -1000 ? "%.0f" : "%.4g", x);
+  return *text.shop_unit == '\0' ? std::string(number) : std::string(number) + " " + text.shop_unit;
+}
+
+// The quantity template is deduced: its header, which lies deeper, is not needed here.
+template <template <Dim, class> class AnyQuantity, Dim D, class Real>
+std::string shop_text(const AnyQuantity<D, Real>& q) {
+  return shop_text(q.si, D);
+}
+
+/// \return "4 %"
+inline std::string percent_text(double share) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.3g %%", 100 * share);
+  return text;
+}
+
+/// \return the error that `q` lies outside `allowed`, or nothing. The bounds of `allowed` are SI and finite.
+template <template <Dim, class> class AnyQuantity, Dim D, class Real>
+std::optional<Error> outside(const char* argument, const AnyQuantity<D, Real>& q, Interval allowed) {
+  if (allowed.contains(q.si)) return std::nullopt;
+  const DimensionText text = describe(D);
+  const std::string sentence = std::string(argument) + " is " + shop_text(q) + ", but must be " +
+                               (allowed.excludes_low ? "above " : "at least ") + shop_text(allowed.low, D) +
+                               " and at most " + shop_text(allowed.high, D) + "; give it as " + text.name +
+                               ", for example " + text.how_to_write;
+  return Error(argument, sentence.c_str());
+}
+
+}  // namespace tauten::detail
