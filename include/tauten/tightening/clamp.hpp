@@ -2,152 +2,18 @@
 // to verdict.
 #pragma once
 
-#include "tauten/friction/condition.hpp"
 #include "tauten/part/head_mark.hpp"
-#include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp_load.hpp"
+#include "tauten/tightening/clamp_suspects.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 
 namespace tauten {
 
 namespace detail {
 
-/// \return false for `absent`
-inline bool is_given(double x) { return x == x; }
-
-/// What holds for every candidate of a job.
-struct Conditions {
-  ThreadCondition thread;
-  ThreadCondition face;
-  Band<double> mu_G;
-  Band<double> mu_K;
-  double accuracy = 0;
-  double lost = 0;  ///< torque that reaches neither thread nor bearing face
-};
-
-inline Outcome<double> inside(const char* argument, double si, Dim dimension, Interval range) {
-  if (range.contains(si)) return si;
-  const DimensionText unit = describe(dimension);
-  char text[300];
-  std::snprintf(text, sizeof text, "%s is %.6g %s, but must be %s %.6g and at most %.6g %s; write it like %s", argument,
-                si / unit.shop_unit_in_si, unit.shop_unit, range.excludes_low ? "above" : "at least",
-                range.low / unit.shop_unit_in_si, range.high / unit.shop_unit_in_si, unit.shop_unit, unit.how_to_write);
-  return Error(argument, text);
-}
-
-inline Outcome<double> ordered(const char* argument, const Band<double>& band) {
-  constexpr Interval range{0, 2, true};
-  if (range.contains(band.low) && range.contains(band.high) && band.low <= band.nominal && band.nominal <= band.high)
-    return band.nominal;
-  char text[200];
-  std::snprintf(text, sizeof text,
-                "%s is %.4g, %.4g, %.4g, but must rise from low over nominal to high, above 0 and at most 2", argument,
-                band.low, band.nominal, band.high);
-  return Error(argument, text);
-}
-
-inline Outcome<Conditions> conditions_of(const ClampJob& job, double setting) {
-  const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
-  if (!on_thread) return on_thread.error();
-  const Outcome<ThreadCondition> on_face =
-      job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
-  if (!on_face) return on_face.error();
-  Conditions c{*on_thread, *on_face, job.thread_friction.value_or(on_thread->thread_friction),
-               job.bearing_friction.value_or(on_face->bearing_friction)};
-  if (const auto fine = ordered("thread_friction", c.mu_G); !fine) return fine.error();
-  if (const auto fine = ordered("bearing_friction", c.mu_K); !fine) return fine.error();
-  // ISO 6789-1:2017, permissible deviation of types I A to C and II A to C: from memory.
-  c.accuracy = is_given(job.wrench_accuracy) ? job.wrench_accuracy : setting <= 10 ? 0.06 : 0.04;
-  if (const auto fine = inside("wrench_accuracy", c.accuracy, Dim::number, within(0, 0.5)); !fine) return fine.error();
-  for (const auto& [name, value] :
-       {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
-    if (const auto fine = inside(name, value, Dim::torque, within(0, 1e5)); !fine) return fine.error();
-  c.lost = job.prevailing_torque.si + job.shank_torque.si;
-  return c;
-}
-
 /// The share of the proof load that is aimed at; three quarters suit joints that are taken apart again (Shigley,
 /// eq. (8-31)).
 inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : 0.75; }
-
-/// A fastener that the job may mean, before its strength is known.
-struct Suspect {
-  Thread thread;
-  std::string heads;
-  std::string look;
-  int commonness;
-  Length socket;
-  double bearing_diameter;
-  bool bearing_estimated;
-};
-
-inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
-                                   const std::string& look, int commonness) {
-  Suspect s{t, heads, look, commonness, part.width, job.bearing_diameter.si, false};
-  if (s.bearing_diameter > 0) return s;
-  const Outcome<BearingDiameter> face = try_bearing_diameter(part);
-  if (!face) return face.error();
-  s.bearing_diameter = face->value.si;
-  s.bearing_estimated = face->estimated;
-  return s;
-}
-
-/// Every fastener that fits socket, thread and head standard of the job, the most common first.
-inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
-  if (job.bearing_diameter.si != 0)
-    if (const auto fine = inside("bearing_diameter", job.bearing_diameter.si, Dim::length, {0, 0.5, true}); !fine)
-      return fine.error();
-  std::optional<Thread> wanted;
-  if (!job.thread.empty()) {
-    const Outcome<Thread> read = try_parse_thread(job.thread);
-    if (!read) return read.error();
-    wanted = *read;
-  }
-  std::vector<Suspect> found;
-  if (job.socket.si == 0) {
-    if (!wanted) return Error("thread", "give a thread like M10x1.25, or a socket like 16mm");
-    const std::string standard = job.head.empty() ? "ISO 4014" : job.head;
-    const Outcome<Head> part = try_head(*wanted, standard);
-    if (!part && !(job.bearing_diameter.si > 0)) return part.error();
-    const Head known = part ? *part : Head{};
-    const Outcome<Suspect> s = suspect_of(job, *wanted, known, known.standard, known.look, known.commonness);
-    if (!s) return s.error();
-    return std::vector<Suspect>{*s};
-  }
-  const auto search = [&](Drive drive) {
-    IdentifyOptions options;
-    options.worn = Length(0);
-    options.drive = drive;
-    return try_identify(job.socket, options);
-  };
-  const Outcome<std::vector<Candidate>> sockets = search(Drive::hexagon);
-  const Outcome<std::vector<Candidate>> keys = search(Drive::hexagon_key);
-  if (!sockets && !keys) return sockets.error();
-  for (const auto* list : {&sockets, &keys}) {
-    if (!*list) continue;
-    for (const Candidate& c : **list) {
-      if (wanted &&
-          !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
-        continue;
-      const std::string key = name_key(job.head);
-      const bool right_head = job.head.empty() || names_standard(c.standard, key);
-      if (!right_head) continue;
-      const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
-      if (!s) return s.error();
-      found.push_back(*s);
-    }
-  }
-  if (found.empty())
-    return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket.si) + " mm with " +
-                            (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +
-                            "; leave one of them out to see what fits")
-                               .c_str());
-  std::vector<Suspect> ordered_list;
-  for (int commonness = 1; commonness <= 4; ++commonness)
-    for (const Suspect& s : found)
-      if (s.commonness == commonness) ordered_list.push_back(s);
-  return ordered_list;
-}
 
 /// The pair of faces that slides at each corner: the one with the least friction torque.
 inline Outcome<Bolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {

@@ -1,0 +1,65 @@
+// What holds for every fastener that a job may mean: friction bands, wrench, and torque that is lost on the way.
+#pragma once
+
+#include <cstdio>
+
+#include "tauten/friction/condition.hpp"
+#include "tauten/tightening/clamp_answer.hpp"
+
+namespace tauten::detail {
+
+/// \return false for `absent`
+inline bool is_given(double x) { return x == x; }
+
+/// What holds for every candidate of a job.
+struct Conditions {
+  ThreadCondition thread;
+  ThreadCondition face;
+  Band<double> mu_G;
+  Band<double> mu_K;
+  double accuracy = 0;
+  double lost = 0;  ///< torque that reaches neither thread nor bearing face
+};
+
+inline Outcome<double> inside(const char* argument, double si, Dim dimension, Interval range) {
+  if (range.contains(si)) return si;
+  const DimensionText unit = describe(dimension);
+  char text[300];
+  std::snprintf(text, sizeof text, "%s is %.6g %s, but must be %s %.6g and at most %.6g %s; write it like %s", argument,
+                si / unit.shop_unit_in_si, unit.shop_unit, range.excludes_low ? "above" : "at least",
+                range.low / unit.shop_unit_in_si, range.high / unit.shop_unit_in_si, unit.shop_unit, unit.how_to_write);
+  return Error(argument, text);
+}
+
+inline Outcome<double> ordered(const char* argument, const Band<double>& band) {
+  constexpr Interval range{0, 2, true};
+  if (range.contains(band.low) && range.contains(band.high) && band.low <= band.nominal && band.nominal <= band.high)
+    return band.nominal;
+  char text[200];
+  std::snprintf(text, sizeof text,
+                "%s is %.4g, %.4g, %.4g, but must rise from low over nominal to high, above 0 and at most 2", argument,
+                band.low, band.nominal, band.high);
+  return Error(argument, text);
+}
+
+inline Outcome<Conditions> conditions_of(const ClampJob& job, double setting) {
+  const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
+  if (!on_thread) return on_thread.error();
+  const Outcome<ThreadCondition> on_face =
+      job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
+  if (!on_face) return on_face.error();
+  Conditions c{*on_thread, *on_face, job.thread_friction.value_or(on_thread->thread_friction),
+               job.bearing_friction.value_or(on_face->bearing_friction)};
+  if (const auto fine = ordered("thread_friction", c.mu_G); !fine) return fine.error();
+  if (const auto fine = ordered("bearing_friction", c.mu_K); !fine) return fine.error();
+  // ISO 6789-1:2017, permissible deviation of types I A to C and II A to C: from memory.
+  c.accuracy = is_given(job.wrench_accuracy) ? job.wrench_accuracy : setting <= 10 ? 0.06 : 0.04;
+  if (const auto fine = inside("wrench_accuracy", c.accuracy, Dim::number, within(0, 0.5)); !fine) return fine.error();
+  for (const auto& [name, value] :
+       {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
+    if (const auto fine = inside(name, value, Dim::torque, within(0, 1e5)); !fine) return fine.error();
+  c.lost = job.prevailing_torque.si + job.shank_torque.si;
+  return c;
+}
+
+}  // namespace tauten::detail

@@ -1,0 +1,90 @@
+// The fasteners that a job may mean, from socket, thread and head standard.
+#pragma once
+
+#include <optional>
+
+#include "tauten/part/identify.hpp"
+#include "tauten/tightening/clamp_conditions.hpp"
+
+namespace tauten::detail {
+
+/// A fastener that the job may mean, before its strength is known.
+struct Suspect {
+  Thread thread;
+  std::string heads;
+  std::string look;
+  int commonness;
+  Length socket;
+  double bearing_diameter;
+  bool bearing_estimated;
+};
+
+inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
+                                   const std::string& look, int commonness) {
+  Suspect s{t, heads, look, commonness, part.width, job.bearing_diameter.si, false};
+  if (s.bearing_diameter > 0) return s;
+  const Outcome<BearingDiameter> face = try_bearing_diameter(part);
+  if (!face) return face.error();
+  s.bearing_diameter = face->value.si;
+  s.bearing_estimated = face->estimated;
+  return s;
+}
+
+/// Every fastener that fits socket, thread and head standard of the job, the most common first.
+inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
+  if (job.bearing_diameter.si != 0)
+    if (const auto fine = inside("bearing_diameter", job.bearing_diameter.si, Dim::length, {0, 0.5, true}); !fine)
+      return fine.error();
+  std::optional<Thread> wanted;
+  if (!job.thread.empty()) {
+    const Outcome<Thread> read = try_parse_thread(job.thread);
+    if (!read) return read.error();
+    wanted = *read;
+  }
+  std::vector<Suspect> found;
+  if (job.socket.si == 0) {
+    if (!wanted) return Error("thread", "give a thread like M10x1.25, or a socket like 16mm");
+    const std::string standard = job.head.empty() ? "ISO 4014" : job.head;
+    const Outcome<Head> part = try_head(*wanted, standard);
+    if (!part && !(job.bearing_diameter.si > 0)) return part.error();
+    const Head known = part ? *part : Head{};
+    const Outcome<Suspect> s = suspect_of(job, *wanted, known, known.standard, known.look, known.commonness);
+    if (!s) return s.error();
+    return std::vector<Suspect>{*s};
+  }
+  const auto search = [&](Drive drive) {
+    IdentifyOptions options;
+    options.worn = Length(0);
+    options.drive = drive;
+    return try_identify(job.socket, options);
+  };
+  const Outcome<std::vector<Candidate>> sockets = search(Drive::hexagon);
+  const Outcome<std::vector<Candidate>> keys = search(Drive::hexagon_key);
+  if (!sockets && !keys) return sockets.error();
+  for (const auto* list : {&sockets, &keys}) {
+    if (!*list) continue;
+    for (const Candidate& c : **list) {
+      if (wanted &&
+          !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
+        continue;
+      const std::string key = name_key(job.head);
+      const bool right_head = job.head.empty() || names_standard(c.standard, key);
+      if (!right_head) continue;
+      const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
+      if (!s) return s.error();
+      found.push_back(*s);
+    }
+  }
+  if (found.empty())
+    return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket.si) + " mm with " +
+                            (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +
+                            "; leave one of them out to see what fits")
+                               .c_str());
+  std::vector<Suspect> ordered_list;
+  for (int commonness = 1; commonness <= 4; ++commonness)
+    for (const Suspect& s : found)
+      if (s.commonness == commonness) ordered_list.push_back(s);
+  return ordered_list;
+}
+
+}  // namespace tauten::detail
