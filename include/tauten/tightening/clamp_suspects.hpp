@@ -52,39 +52,26 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
     if (!s) return s.error();
     return std::vector<Suspect>{*s};
   }
-  const auto search = [&](Drive drive) {
-    IdentifyOptions options;
-    options.worn = Length(0);
-    options.drive = drive;
-    return try_identify(job.socket, options);
-  };
-  const Outcome<std::vector<Candidate>> sockets = search(Drive::hexagon);
-  const Outcome<std::vector<Candidate>> keys = search(Drive::hexagon_key);
-  if (!sockets && !keys) return sockets.error();
-  for (const auto* list : {&sockets, &keys}) {
-    if (!*list) continue;
-    for (const Candidate& c : **list) {
-      if (wanted &&
-          !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
-        continue;
-      const std::string key = name_key(job.head);
-      const bool right_head = job.head.empty() || names_standard(c.standard, key);
-      if (!right_head) continue;
-      const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
-      if (!s) return s.error();
-      found.push_back(*s);
-    }
+  IdentifyOptions options;
+  options.worn = Length(0);
+  options.drive = job.inner_hexagon ? Drive::hexagon_key : Drive::hexagon;
+  const Outcome<std::vector<Candidate>> candidates = try_identify(job.socket, options);
+  if (!candidates) return candidates.error();
+  for (const Candidate& c : *candidates) {
+    if (wanted &&
+        !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
+      continue;
+    if (!job.head.empty() && !names_standard(c.standard, name_key(job.head))) continue;
+    const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
+    if (!s) return s.error();
+    found.push_back(*s);
   }
   if (found.empty())
     return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket.si) + " mm with " +
                             (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +
                             "; leave one of them out to see what fits")
                                .c_str());
-  std::vector<Suspect> ordered_list;
-  for (int commonness = 1; commonness <= 4; ++commonness)
-    for (const Suspect& s : found)
-      if (s.commonness == commonness) ordered_list.push_back(s);
-  return ordered_list;
+  return found;
 }
 
 }  // namespace tauten::detail

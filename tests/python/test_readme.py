@@ -1,0 +1,39 @@
+"""The README shows nothing but files that are compiled and run here."""
+import os
+import pathlib
+import re
+import subprocess
+import sys
+
+import pytest
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+EXAMPLES = ROOT / "docs" / "examples"
+
+
+def test_code_blocks_are_the_example_files():
+    blocks = re.findall(r"<!-- (\S+) -->\n```\w+\n(.*?)```", (ROOT / "README.md").read_text(encoding="utf-8"), re.S)
+    assert {name for name, _ in blocks} == {f"docs/examples/clamp.{kind}" for kind in ("cpp", "py", "sh")}
+    for name, code in blocks:
+        assert code == (ROOT / name).read_text(encoding="utf-8"), name
+
+
+def test_first_words_state_the_job():
+    lines = (ROOT / "README.md").read_text(encoding="utf-8").splitlines()
+    assert lines[0] == "# tauten" and lines[2].startswith("Someone takes a joint apart")
+
+
+def test_python_example_runs():
+    run = subprocess.run([sys.executable, EXAMPLES / "clamp.py"], capture_output=True, text=True)
+    assert run.returncode == 0, run.stderr
+    assert run.stdout.startswith("M16: 38 to 75 kN, fit")
+
+
+@pytest.mark.parametrize("line", (EXAMPLES / "clamp.sh").read_text(encoding="utf-8").splitlines())
+def test_command_line_example_runs(line):
+    program = os.environ.get("TAUTEN_PROGRAM")
+    if not program:
+        pytest.skip("the command line program is not built")
+    run = subprocess.run([program, *line.split()[1:]], capture_output=True, text=True)
+    assert run.returncode == 0, run.stderr
+    assert run.stdout.strip() and not run.stderr
