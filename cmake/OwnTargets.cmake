@@ -15,7 +15,9 @@ target_link_libraries(tauten_own INTERFACE tauten)
 target_compile_options(tauten_own INTERFACE
   $<$<CXX_COMPILER_ID:GNU,Clang,AppleClang>:-Wall;-Wextra;-Wpedantic;-Wconversion;-Wshadow;-Wdouble-promotion>
   # Square roots in a loop vectorise only if errno is left alone. Never -ffast-math: NaN has a meaning here.
-  $<$<AND:$<CXX_COMPILER_ID:GNU,Clang,AppleClang>,$<CONFIG:Release>>:-O3;-fno-math-errno>)
+  $<$<AND:$<CXX_COMPILER_ID:GNU,Clang,AppleClang>,$<CONFIG:Release>>:-O3;-fno-math-errno>
+  # The same roundings on every machine: no fused multiply-add unless it is written.
+  $<$<CXX_COMPILER_ID:GNU,Clang,AppleClang>:-ffp-contract=off>)
 
 # Lists source files below the current folder. A new file is noticed at the next build.
 macro(tauten_sources variable)
