@@ -16,7 +16,10 @@ INCLUDE = pathlib.Path(__file__).resolve().parents[1] / "include"
 
 MEDIAN_LINES = 150
 MOST_LINES = 400
+# A formula header is opened by people who embed one formula: five steps to the last header behind it.
 MOST_DEPTH = 5
+# A whole answer stands on look-ups, one concept and one header each; its steps are counted above the room base.
+MOST_DEPTH_OF_ANSWERS = 8
 MOST_PREPROCESSED = 20_000
 NOT_IN_FORMULA_HEADERS = {"string", "vector", "iostream", "functional"}
 # Headers longer than MOST_LINES, each with its reason. Generated tables (*_table.hpp) are data and need none.
@@ -122,9 +125,12 @@ def main():
             if n > MOST_LINES and not header.endswith("_table.hpp") and header not in LONG_WITH_REASON],
         "every stated reason is needed": [
             header for header in LONG_WITH_REASON if length.get(header, 0) <= MOST_LINES],
-        f"include depth at most {MOST_DEPTH}": [
-            f"{depths[header]}: {' -> '.join(chain)}" for header, chain in chains.items()
-            if depths[header] > MOST_DEPTH and OUTSIDE.get(room(header), 1)],
+        f"include depth of a formula header at most {MOST_DEPTH}": [
+            f"{depths[header]}: {' -> '.join(chains[header])}" for header in sorted(formulas)
+            if depths[header] > MOST_DEPTH],
+        f"include depth of other headers at most {MOST_DEPTH_OF_ANSWERS} above base": [
+            f"{' -> '.join(chain)}" for header, chain in chains.items()
+            if sum(room(h) != "base" for h in chain) - 1 > MOST_DEPTH_OF_ANSWERS and OUTSIDE.get(room(header), 1)],
         f"formula headers at most {MOST_PREPROCESSED} lines after preprocessing": [
             f"{header}: {preprocessed[header][0]}" for header in sorted(formulas)
             if preprocessed[header][0] > MOST_PREPROCESSED],

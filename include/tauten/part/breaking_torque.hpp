@@ -23,7 +23,6 @@ enum class BreakingBasis : unsigned char {
 struct MinimumBreakingTorque {
   Torque value;
   BreakingBasis basis;
-  bool root_estimated;  ///< ISO 965-1 has no 6g limits for this thread: its nominal root diameter stood in
   Source source;
   Seen seen;  ///< how the weakest figure behind it was seen
 };
@@ -54,27 +53,27 @@ inline Outcome<MinimumBreakingTorque> try_minimum_breaking_torque(const Thread& 
   for (const table::BreakingTorque& row : table::breaking_torques)
     if (thread_name == row.designation && key == row.property_class) {
       const Source source = table::breaking_torque_sources[row.source];
-      return MinimumBreakingTorque{Torque(row.torque), BreakingBasis::printed, false, source, source.seen};
+      return MinimumBreakingTorque{Torque(row.torque), BreakingBasis::printed, source, source.seen};
     }
 
   const Outcome<BoltLimits> limits = detail::bolt_limits_even_remembered(t, "6g");
-  const double root = limits ? limits->root_diameter.min.si : t.root_diameter().si;
-  const Seen root_seen = limits ? limits->seen : Seen::judgement;
+  if (!limits) return limits.error();
+  const double root = limits->root_diameter.min.si;
   const double strength = found->tensile_strength.si;
   if (found->stainless)
     return MinimumBreakingTorque{Torque(breaking_torque.si(detail::stainless_torsion_ratio, strength, root)),
-                                 BreakingBasis::formula, !limits, table::breaking_torque_sources[1], Seen::judgement};
+                                 BreakingBasis::formula, table::breaking_torque_sources[1], Seen::judgement};
   if (found->torsion_ratio > 0)
     return MinimumBreakingTorque{Torque(breaking_torque.si(found->torsion_ratio, strength, root)),
-                                 BreakingBasis::formula, !limits, BreakingTorque::sources[0],
-                                 detail::weaker(root_seen, found->torsion_ratio_seen)};
+                                 BreakingBasis::formula, BreakingTorque::sources[0],
+                                 detail::weaker(limits->seen, found->torsion_ratio_seen)};
 
   const bool known = found->shear_ratio > 0;
   const double shear_ratio = known ? found->shear_ratio : detail::low_class_shear_ratio;
   return MinimumBreakingTorque{Torque(torsion_plastic_torque.si(shear_ratio * strength, root)),
-                               BreakingBasis::fully_plastic, !limits,
+                               BreakingBasis::fully_plastic,
                                Source{"VDI 2230 Part 1:2003", "ratios of shear to tensile strength", Seen::memory},
-                               detail::weaker(root_seen, known ? found->shear_ratio_seen : Seen::judgement)};
+                               detail::weaker(limits->seen, known ? found->shear_ratio_seen : Seen::judgement)};
 }
 
 /// \copydoc try_minimum_breaking_torque

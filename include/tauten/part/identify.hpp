@@ -26,7 +26,8 @@ struct IdentifyOptions {
   bool only_selected_pitches = false;  ///< leave out fine pitches that ISO 262 does not select for bolts and nuts
 };
 
-/// A fastener that it may be.
+/// A fastener that it may be. Standards are named by their coarse-thread parts; hexagon parts with fine thread have the
+/// same heads under their own numbers (ISO 8765, ISO 8676, ISO 8673; from memory).
 struct Candidate {
   Thread thread;            ///< size and pitch
   std::vector<Head> heads;  ///< heads and nuts that agree in everything a tool can tell; a bolt comes before a nut
@@ -58,7 +59,7 @@ inline std::string inch_neighbour(double width, double tolerance) {
   std::string text = numerator >= denominator ? std::to_string(numerator / denominator) : "";
   if (denominator > 1)
     text += (text.empty() ? "" : "-") + std::to_string(numerator % denominator) + "/" + std::to_string(denominator);
-  return text + " in (" + mm_text(std::round(sixteenths * 0.0254 / 16 * 1e5) / 1e5) + " mm)";
+  return text + " in (" + mm_text(sixteenths * 0.0254 / 16) + " mm)";
 }
 
 inline std::string look_of(const Candidate& candidate, double tolerance) {

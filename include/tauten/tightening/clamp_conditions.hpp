@@ -3,6 +3,7 @@
 
 #include <cstdio>
 
+#include "tauten/base/interval.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 
