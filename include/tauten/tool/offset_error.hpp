@@ -51,8 +51,9 @@ struct ExtensionAngleError {
 inline constexpr Formula<ExtensionAngleError> extension_angle_error{};
 
 /// Relative change of the torque at the fastener when the pull is not square to the handle but leans outward, away
-/// from the drive, by `pull_angle`, on the side to which the extension turns. The wrench feels only the square part of
-/// the pull; the part along the handle passes beside the fastener at E sin(alpha).
+/// from the drive, by `pull_angle`. The wrench feels only the square part of the pull; the part along the handle passes
+/// beside the fastener at E sin(alpha). A positive angle means that the extension turns to the side to which the hand
+/// pulls; pulling the other way, give the extension angle with the other sign.
 struct PullAngleError {
   static constexpr const char* name = "pull_angle_error";
   static constexpr const char* summary = "Relative change of the torque when the pull is not square to the handle";

@@ -14,7 +14,9 @@ namespace tauten::detail {
 /// \return "82.5 N.m": the unit that a workshop reads, four digits, no trailing zeros
 inline std::string shop_text(double si, Dim dimension) {
   char number[64];
-  const DimensionText text = describe(dimension);
+  DimensionText text = describe(dimension);
+  // The pull of a hand reads badly in kN.
+  if (dimension == Dim::force && si < 1000 && si > -1000) text.shop_unit = "N", text.shop_unit_in_si = 1;
   const double x = si / text.shop_unit_in_si;
   std::snprintf(number, sizeof number, x >= 1000 || x <= -1000 ? "%.0f" : "%.4g", x);
   return *text.shop_unit == '\0' ? std::string(number) : std::string(number) + " " + text.shop_unit;
