@@ -1,7 +1,6 @@
 // A quantity that scatters by factors: a median and a coefficient of variation.
 #pragma once
 
-#include "tauten/base/band.hpp"
 #include "tauten/base/normal.hpp"
 
 namespace tauten {
@@ -28,8 +27,6 @@ struct Lognormal {
     if (!(x > 0) || median == 0 || variation == 0) return x >= median ? 1 : 0;
     return normal_chance(std::log(x / median) / log_deviation());
   }
-  /// \return the band that holds nine of ten cases
-  Band<double> band() const noexcept { return {quantile(0.05), median, quantile(0.95)}; }
 
   /// \return median and variation of the product of two independent quantities
   friend Lognormal operator*(const Lognormal& a, const Lognormal& b) noexcept {

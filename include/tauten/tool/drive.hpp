@@ -66,7 +66,7 @@ struct HexagonPlasticTorque {
 inline constexpr Formula<HexagonPlasticTorque> hexagon_plastic_torque{};
 
 /// Test torque of ring wrenches and hand-operated sockets, 0.2658 s^2.34 with s in mm: a fit to the printed figures,
-/// within 0.05 % of them.
+/// within 0.1 % of them.
 struct RingTestTorque {
   static constexpr const char* name = "ring_test_torque";
   static constexpr const char* summary = "Test torque of ring wrenches and sockets";
@@ -85,7 +85,7 @@ struct RingTestTorque {
 inline constexpr Formula<RingTestTorque> ring_test_torque{};
 
 /// Test torque of open-ended wrenches, 0.0392 s^2.80 with s in mm: a fit to the printed figures up to 36 mm, within
-/// 0.3 % but for one (17 mm). Thin wrenches are tested at half of it, the next stronger series at 1.25 of it. Which
+/// 0.5 % but for 17 mm (2.1 %). Thin wrenches are tested at half of it, the next stronger series at 1.25 of it. Which
 /// letter the standard gives to which series was not seen.
 struct OpenEndTestTorque {
   static constexpr const char* name = "open_end_test_torque";

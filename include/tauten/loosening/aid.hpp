@@ -1,0 +1,164 @@
+// Aids to release, and what each does to the inputs of the simulation.
+#pragma once
+
+#include <algorithm>
+
+#include "tauten/loosening/aid_use.hpp"
+#include "tauten/loosening/heat.hpp"
+#include "tauten/loosening/release_model.hpp"
+#include "tauten/loosening/rust.hpp"
+
+namespace tauten {
+
+/// What an aid does: factors on the inputs, each with its scatter. All of it is judgement: no measurements were found.
+struct AidEffect {
+  Aid aid;
+  const char* key;
+  const char* what;
+  Lognormal friction;  ///< of thread and face
+  Lognormal bond;
+  Lognormal rust;   ///< on the pressure of rust
+  Lognormal drive;  ///< on what the corners take
+  double minutes;
+  int damage;  ///< 0 none, 1 marks, 2 the fastener may suffer, 3 neighbours may suffer, 4 it is destroyed
+  const char* why;
+};
+
+inline constexpr Lognormal unchanged{1, 0};
+inline constexpr AidEffect aid_effects[] = {
+    {Aid::brush,
+     "brush",
+     "wire-brush the thread, pick the drive clean",
+     {0.97, 0.05},
+     {0.9, 0.1},
+     unchanged,
+     unchanged,
+     5,
+     0,
+     "the exposed thread no longer jams the nut, the tool seats fully and fluid can get in"},
+    {Aid::fluid,
+     "fluid",
+     "penetrating fluid, left to soak",
+     {0.6, 0.5},
+     {0.6, 0.5},
+     unchanged,
+     unchanged,
+     0,
+     0,
+     "lowers friction and bond where it reaches; packed rust lets it in over hours, and it does not take the pressure "
+     "of rust away"},
+    {Aid::tighten_first,
+     "tighten_first",
+     "tighten a little first, then rock",
+     {0.95, 0.05},
+     {0.6, 0.4},
+     unchanged,
+     unchanged,
+     3,
+     1,
+     "breaks the bond with the torque the bolt was once tightened with"},
+    {Aid::impact,
+     "impact",
+     "short impacts with an impact-rated six-point socket",
+     {0.75, 0.3},
+     {0.6, 0.4},
+     {0.8, 0.3},
+     {0.9, 0.1},
+     3,
+     2,
+     "short pulses shake the flanks; a springy extension spoils them, and corners suffer"},
+    {Aid::heat,
+     "heat",
+     "heat the nut, turn while hot",
+     {0.9, 0.2},
+     {0.5, 0.4},
+     unchanged,
+     unchanged,
+     20,
+     3,
+     "the nut opens, crushes the rust and cracks the bond; a warm bolt loses load"},
+    {Aid::cold,
+     "cold",
+     "chill the bolt",
+     unchanged,
+     {0.8, 0.3},
+     unchanged,
+     unchanged,
+     10,
+     0,
+     "the bolt shrinks in the nut and the bond cracks; it also pulls harder while it is cold"},
+    {Aid::cut, "cut", "split the nut, cut or drill the bolt", unchanged, unchanged, unchanged, unchanged, 30, 4,
+     "nothing else is left, or the rest would cost more"},
+};
+
+/// \return what is known of an aid
+constexpr const AidEffect& aid_effect(Aid aid) noexcept { return aid_effects[static_cast<int>(aid)]; }
+
+/// Median factor of penetrating fluid on friction and bond: towards 0.6, a thin mix towards 0.4, over about 8 hours.
+inline double fluid_factor(double soak_hours, bool thin) noexcept {
+  return 1 - (thin ? 0.6 : 0.4) * -std::expm1(-soak_hours / 8);
+}
+
+/// Share of the room-temperature strength that a hot bolt has: R_p0.2 of class 8.8 at 20, 100, 200, 250, 300 degrees
+/// Celsius (from memory), and falling on beyond (judgement).
+inline double hot_strength(Quantity<Dim::temperature> rise) noexcept {
+  constexpr double at[] = {0, 80, 180, 230, 280, 405, 580};
+  constexpr double share[] = {1, 590.0 / 640, 540.0 / 640, 510.0 / 640, 480.0 / 640, 0.5, 0.2};
+  if (rise.si <= 0) return 1;
+  for (int i = 1; i < 7; ++i)
+    if (rise.si < at[i]) return share[i - 1] + (share[i] - share[i - 1]) * (rise.si - at[i - 1]) / (at[i] - at[i - 1]);
+  return share[6];
+}
+
+namespace detail {
+
+inline constexpr double steel_expansion = 11.5e-6;  // 1/K, handbook value
+inline constexpr double steel_modulus = 206e9;      // Pa, handbook value
+inline constexpr double oiled_friction = 0.10;      // no fluid gets below the clean oiled state (from memory)
+
+/// Share of the rust pressure that a temperature difference leaves. Rust is softer than steel and has keyed into it, so
+/// that three tenths stay even where the play has opened in full (judgement).
+inline double rust_left(const ReleaseModel& m, double difference) noexcept {
+  if (!(m.rust_pressure > 0) || !(difference > 0)) return 1;
+  const double opened = ThermalOpening::eval(steel_expansion, m.diameter, difference) / 2;
+  const double relief = RustPressure::eval(opened, steel_modulus, m.diameter, m.nut_diameter) / m.rust_pressure;
+  return 1 - 0.7 * std::min(1.0, relief);
+}
+
+}  // namespace detail
+
+/// \param thread_friction, bearing_friction  of the clean joint
+/// \return the model after the aid
+inline ReleaseModel with_aid(ReleaseModel m, const AidUse& use, double thread_friction,
+                             double bearing_friction) noexcept {
+  const AidEffect& effect = aid_effect(use.aid);
+  Lognormal friction = effect.friction, bond = effect.bond;
+  if (use.aid == Aid::fluid) {
+    const double factor = fluid_factor(use.soak_hours, use.thin_fluid);
+    friction.median = bond.median = factor;
+    // A fluid that has reached nothing yet scatters nothing.
+    friction.variation = bond.variation = effect.friction.variation * (1 - factor) / 0.4;
+    friction.variation = bond.variation = std::min(friction.variation, effect.friction.variation);
+    m.thread_floor = std::min(1.0, detail::oiled_friction / thread_friction);
+    m.bearing_floor = std::min(1.0, detail::oiled_friction / bearing_friction);
+  }
+  m.thread_growth = m.thread_growth * friction;
+  m.bearing_growth = m.bearing_growth * friction;
+  m.bond = m.bond * bond;
+  m.rust = m.rust * effect.rust;
+  m.drive = m.drive.median < never_reached.median ? m.drive * effect.drive : m.drive;
+  if (use.aid == Aid::heat || use.aid == Aid::cold) {
+    const bool hot = use.aid == Aid::heat;
+    const double bolt = hot ? use.bolt_rise.si : -use.bolt_rise.si;
+    m.rust = m.rust * detail::rust_left(m, hot ? use.nut_rise.si - bolt : -bolt);
+    const double lost = ThermalLoadLoss::eval(detail::steel_expansion, detail::steel_modulus, m.stress_area, bolt);
+    if (m.preload.median > 0) m.preload.median = std::max(0.0, m.preload.median - lost);
+    const double strength = hot_strength(Quantity<Dim::temperature>(bolt));
+    m.shear = m.shear * strength;
+    m.breaking_load *= strength;
+    m.greatest_preload *= strength;
+  }
+  return m;
+}
+
+}  // namespace tauten

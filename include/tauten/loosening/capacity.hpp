@@ -1,0 +1,117 @@
+// From the description of a stuck fastener to the numbers that are drawn: what holds, and what each part takes.
+#pragma once
+
+#include "tauten/friction/lever.hpp"
+#include "tauten/loosening/bond.hpp"
+#include "tauten/loosening/drive.hpp"
+#include "tauten/loosening/free_job.hpp"
+#include "tauten/loosening/release_model.hpp"
+#include "tauten/loosening/rust.hpp"
+#include "tauten/part/strength.hpp"
+#include "tauten/thread/profile.hpp"
+#include "tauten/tool/drive.hpp"
+#include "tauten/tool/drive_sizes.hpp"
+
+namespace tauten {
+
+/// Estimates behind the capacities. All are judgement unless a source stands there.
+struct CapacityEstimates {
+  double preload_share = 0.55;      ///< of yield, where the preload is not known
+  double preload_left = 0.9;        ///< of a known one, after years
+  double unknown_variation = 0.35;  ///< of the preload
+  double known_variation = 0.2;
+  double above_minimum = 1.12;  ///< strength of real bolts over the least strength of their class
+  double strength_variation = 0.06;
+  double tool_above_test = 1.3;  ///< breaking torque of tools over the test torque of their standard
+  double tool_variation = 0.12;
+  double key_stress = 353e6;    ///< least torsional strength of a hexagon key over s^3 (from memory)
+  double bearing_share = 0.15;  ///< of a flank that carries the push of the tool
+  double drive_variation = 0.3;
+  double flank_factor = 1.25;        ///< bond on both flanks
+  double nut_pressure_share = 0.75;  ///< of nut yield/sqrt 3: what rust can press before the nut gives
+};
+inline constexpr CapacityEstimates capacity_estimates;
+
+namespace detail {
+
+/// Torque that the corners take; zero if the tool spins.
+inline Lognormal drive_capacity(const FreeJob& job) noexcept {
+  const CapacityEstimates& guess = capacity_estimates;
+  const double s = job.width_across_flats.si;
+  const bool key = job.drive == Drive::internal_hexagon;
+  const double lever = FlankLever::eval(s, job.drive_clearance.si, job.corner_loss.si);
+  const double rho = HexagonParts::corner_radius(s, job.corner_loss.si);
+  // Each side of a corner touches a half flank; twelve points leave tan 15 degrees of it. Wear takes from the outside.
+  const double side = (job.drive == Drive::twelve_point ? 0.26794919243112 : tan30<double>()) * s / 2;
+  const double worn = s * tan30<double>() / 2 - HexagonParts::half_flank(rho, s);
+  const double height = job.head_height.si > 0 ? job.head_height.si : (key ? 0.5 : 0.64) * job.diameter.si;
+  const double corners = job.drive == Drive::open_end ? 2 : 6;
+  if (!(lever > 0) || !(side > worn)) return {0, 0};
+  const double length = guess.bearing_share * 2 * (side - worn);
+  return {RoundingTorque::eval(job.tensile_strength.si * guess.above_minimum, corners, length, height, lever),
+          guess.drive_variation};
+}
+
+inline Lognormal tool_capacity(const FreeJob& job) noexcept {
+  const CapacityEstimates& guess = capacity_estimates;
+  const double s = job.width_across_flats.si;
+  if (job.drive == Drive::internal_hexagon)
+    return {HexagonKeyTestTorque::eval(guess.key_stress, s), guess.tool_variation};
+  const double test = job.drive == Drive::open_end ? OpenEndTestTorque::eval(s) : RingTestTorque::eval(s);
+  return {guess.tool_above_test * test, guess.tool_variation};
+}
+
+inline Lognormal square_capacity(const FreeJob& job) noexcept {
+  const SquareDrive* drive = job.square.si > 0 ? find_square_drive(job.square) : nullptr;
+  return drive != nullptr ? Lognormal{capacity_estimates.tool_above_test * drive->driver_test_torque.si,
+                                      capacity_estimates.tool_variation}
+                          : never_reached;
+}
+
+/// The model of a job with a given state of rust and no aids.
+inline ReleaseModel bare_model(const FreeJob& job) noexcept {
+  const CapacityEstimates& guess = capacity_estimates;
+  const RustState& state = rust_state(job.rust);
+  const double d = job.diameter.si, P = job.pitch.si, s = job.width_across_flats.si;
+  const double d_2 = PitchDiameter::eval(d, P), d_3 = RootDiameter::eval(d, P), area = StressArea::eval(d, P);
+  const double engaged = job.engaged_length.si > 0 ? job.engaged_length.si : 0.8 * d;
+  const double across = job.drive == Drive::internal_hexagon ? 1.5 * d : s;
+  const double face = job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (0.95 * across + 1.1 * d) / 2;
+  ReleaseModel m;
+  m.diameter = d;
+  m.nut_diameter = job.nut_diameter.si > 0 ? job.nut_diameter.si : across;
+  m.stress_area = area;
+  m.preload = job.preload ? Lognormal{guess.preload_left * job.preload->si, guess.known_variation}
+                          : Lognormal{guess.preload_share * LoadAtStress::eval(area, job.yield_strength.si),
+                                      guess.unknown_variation};
+  if (!state.loaded) m.preload.median = 0;
+  m.greatest_preload = LoadAtStress::eval(area, job.yield_strength.si) * guess.above_minimum;
+  m.thread_growth = state.thread_growth;
+  m.bearing_growth = state.bearing_growth;
+  m.flanks = job.thread_friction * LeverParts::flanks(d_2);
+  m.face = job.bearing_friction * LeverParts::face(face);
+  m.lift = LeverParts::lift(P);
+  m.bond = Lognormal{BondTorque::eval(state.bond_strength.median, guess.flank_factor, d_2, engaged),
+                     state.bond_strength.variation};
+  const double nut_yield = job.nut_yield.si > 0 ? job.nut_yield.si : job.yield_strength.si;
+  m.rust_pressure = state.pressure_share.median * guess.nut_pressure_share * nut_yield / std::sqrt(3.0);
+  m.rust = Lognormal{RustTorque::eval(m.rust_pressure, job.thread_friction * state.thread_growth.median,
+                                      guess.flank_factor, d_2, engaged),
+                     state.pressure_share.variation};
+  m.prevailing = {job.prevailing_torque.si, 0.2};
+  m.shear = {guess.above_minimum * BreakingTorque::eval(job.torsion_ratio, job.tensile_strength.si, d_3),
+             guess.strength_variation};
+  m.breaking_load = guess.above_minimum * LoadAtStress::eval(area, job.tensile_strength.si);
+  const double loss = job.years > 0 && job.first_year_loss.si > 0 ? MetalLoss::eval(job.first_year_loss.si, job.years)
+                                                                  : state.metal_loss.median;
+  m.section_loss = {2 * loss / d_3, state.metal_loss.variation};
+  m.drive = drive_capacity(job);
+  m.socket = tool_capacity(job);
+  m.square = square_capacity(job);
+  if (job.handle_length.si > 0) m.arm = {job.hand_force.si * job.handle_length.si, job.hand_variation};
+  return m;
+}
+
+}  // namespace detail
+
+}  // namespace tauten

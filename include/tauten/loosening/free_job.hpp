@@ -1,0 +1,118 @@
+// A stuck fastener as somebody describes it, and what of that description is refused.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "tauten/base/math.hpp"
+#include "tauten/loosening/aid_use.hpp"
+#include "tauten/loosening/heat_limit.hpp"
+#include "tauten/loosening/rust_state.hpp"
+#include "tauten/loosening/undone.hpp"
+#include "tauten/tool/shop_text.hpp"
+
+namespace tauten {
+
+/// How the torque gets into the fastener.
+enum class Drive : unsigned char { six_point, twelve_point, open_end, internal_hexagon };
+
+/// One stuck fastener. Lengths left at zero take usual proportions of a hexagon bolt.
+struct FreeJob {
+  Length diameter;
+  Length pitch;
+  Length width_across_flats;  ///< of the head or nut; of the key for an internal hexagon
+  Stress tensile_strength;
+  Stress yield_strength;
+  double torsion_ratio = 0.8;  ///< breaking shear stress over tensile strength, on pi d^3/16
+
+  Rust rust = Rust::rusted;
+  std::optional<Force> preload;    ///< what it was tightened to; unknown: a share of yield, with a wide band
+  double thread_friction = 0.14;   ///< of the clean joint
+  double bearing_friction = 0.14;  ///< of the clean joint
+  Length engaged_length;           ///< 0: 0.8 d
+  Length bearing_diameter;         ///< 0: from width and diameter
+  Length nut_diameter;             ///< what surrounds the thread; 0: the width across flats
+  Stress nut_yield;                ///< 0: as the bolt
+  Torque prevailing_torque;
+  double years = 0;        ///< in place; with `first_year_loss` it replaces the metal loss of the state
+  Length first_year_loss;  ///< corrosion of the first year at this place
+
+  Drive drive = Drive::six_point;
+  Length head_height;              ///< that the tool engages; 0: 0.64 d, for a key 0.5 d
+  Length drive_clearance{0.2e-3};  ///< width of the opening less that of the hexagon
+  Length corner_loss;              ///< radial wear of the corners
+  Length square;                   ///< smallest square drive in the chain; 0: none
+  Length handle_length;            ///< 0: not by hand
+  Force hand_force{350};           ///< median pull
+  double hand_variation = 0.35;
+
+  std::optional<Torque> limit;  ///< torque that will not be exceeded; none: the advised one
+  double shear_risk = 0.05;     ///< chance of shearing that is put up with
+  double wanted_chance = 0.9;   ///< chance of coming free at which no stronger aid is looked for
+
+  std::vector<AidUse> done;  ///< aids already used
+  HeatSurroundings near;
+  std::vector<Undone> undone;  ///< like fasteners of the same flange
+  int trials = 200'000;
+  std::uint64_t seed = 1;
+  int threads = 1;
+};
+
+namespace detail {
+
+/// \return what is wrong with a job, or nothing
+inline std::optional<Error> job_error(const FreeJob& job) {
+  using Plain = Quantity<Dim::number>;
+  const double d = job.diameter.si;
+  if (auto e = outside("diameter", job.diameter, {1e-3, 0.5})) return e;
+  if (auto e = outside("pitch", job.pitch, {0.1e-3, d / 3})) return e;
+  if (auto e = outside("width_across_flats", job.width_across_flats,
+                       job.drive == Drive::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d}))
+    return e;
+  if (auto e = outside("tensile_strength", job.tensile_strength, {50e6, 3e9})) return e;
+  if (auto e = outside("yield_strength", job.yield_strength, {20e6, job.tensile_strength.si})) return e;
+  if (auto e = outside("torsion_ratio", Plain(job.torsion_ratio), {0.3, 1.3})) return e;
+  if (job.preload)
+    if (auto e = outside("preload", *job.preload, {0, job.tensile_strength.si * circle_area(d)})) return e;
+  if (auto e = outside("thread_friction", Plain(job.thread_friction), {0.02, 1})) return e;
+  if (auto e = outside("bearing_friction", Plain(job.bearing_friction), {0.02, 1})) return e;
+  if (auto e = outside("engaged_length", job.engaged_length, {0, 10 * d})) return e;
+  if (auto e = outside("bearing_diameter", job.bearing_diameter, {0, 6 * d})) return e;
+  if (job.nut_diameter.si != 0)
+    if (auto e = outside("nut_diameter", job.nut_diameter, {1.05 * d, 20 * d})) return e;
+  if (auto e = outside("nut_yield", job.nut_yield, {0, 3e9})) return e;
+  if (auto e = outside("prevailing_torque", job.prevailing_torque, {0, 1e5})) return e;
+  if (auto e = outside("years", Plain(job.years), {0, 200})) return e;
+  if (auto e = outside("first_year_loss", job.first_year_loss, {0, 1e-3})) return e;
+  if (auto e = outside("head_height", job.head_height, {0, 3 * d})) return e;
+  if (auto e = outside("drive_clearance", job.drive_clearance, {0, 0.5 * job.width_across_flats.si})) return e;
+  if (auto e = outside("corner_loss", job.corner_loss, {0, 0.2 * job.width_across_flats.si})) return e;
+  if (auto e = outside("square", job.square, {0, 0.2})) return e;
+  if (auto e = outside("handle_length", job.handle_length, {0, 5})) return e;
+  if (auto e = outside("hand_force", job.hand_force, {1, 2000})) return e;
+  if (auto e = outside("hand_variation", Plain(job.hand_variation), {0, 1})) return e;
+  if (job.limit)
+    if (auto e = outside("limit", *job.limit, {0, 1e6, true})) return e;
+  if (auto e = outside("shear_risk", Plain(job.shear_risk), {1e-4, 0.5})) return e;
+  if (auto e = outside("wanted_chance", Plain(job.wanted_chance), {0.1, 0.999})) return e;
+  if (auto e = outside("trials", Plain(job.trials), {1000, 100e6})) return e;
+  if (auto e = outside("threads", Plain(job.threads), {1, 256})) return e;
+  for (const AidUse& use : job.done) {
+    if (auto e = outside("soak_hours", Plain(use.soak_hours), {0, 2000})) return e;
+    if (auto e = outside("nut_rise", use.nut_rise, {0, 600})) return e;
+    if (auto e = outside("bolt_rise", use.bolt_rise, {0, use.aid == Aid::cold ? 200.0 : 600.0})) return e;
+    if (use.aid == Aid::cut)
+      return Error("done", "a fastener that was cut needs no torque; leave cut out of the aids already used");
+    if (use.aid == Aid::heat) {
+      const HeatLimit limit = heat_limit(job.near);
+      if (!limit.allowed) return Error("done", limit.reasons.back().text.c_str());
+      if (auto e = outside("nut_rise", use.nut_rise, {0, limit.greatest_rise.si})) return e;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace detail
+
+}  // namespace tauten

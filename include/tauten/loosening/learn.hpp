@@ -1,0 +1,168 @@
+// What the fasteners already undone tell about the rest of a flange.
+#pragma once
+
+#include <algorithm>
+#include <vector>
+
+#include "tauten/base/band.hpp"
+#include "tauten/base/lognormal.hpp"
+#include "tauten/base/outcome.hpp"
+#include "tauten/loosening/undone.hpp"
+
+namespace tauten {
+
+/// Prior of the breakaway torque on one flange: ln T is normal with mean ln m and deviation s; ln m is normal around
+/// `median` with deviation `between`, ln s is normal around ln `within` with deviation `within_doubt`.
+struct FreeTorquePrior {
+  double median = 0;          ///< N.m
+  double between = 0;         ///< what one flange differs from another, as deviation of ln T
+  double within = 0;          ///< what fasteners of one flange differ, as deviation of ln T
+  double within_doubt = 0.4;  ///< judgement
+};
+
+/// \return the prior for a breakaway torque whose whole scatter is known: 0.64 of the variance between flanges and 0.36
+/// within one (judgement)
+inline FreeTorquePrior prior_of(const Lognormal& free_torque) noexcept {
+  const double deviation = std::max(1e-3, free_torque.log_deviation());
+  return {free_torque.median, 0.8 * deviation, 0.6 * deviation};
+}
+
+/// Breakaway torque of the fasteners still to come.
+struct Learned {
+  Band<Torque> torque;   ///< the next one lies in it in nine of ten cases
+  Band<Torque> median;   ///< median of this flange
+  Lognormal predictive;  ///< lognormal of the same log mean and variance as the prediction
+  int count = 0;         ///< outcomes used
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("torque", &Learned::torque);
+    visit("median", &Learned::median);
+    visit("predictive", &Learned::predictive);
+    visit("count", &Learned::count);
+  }
+};
+
+namespace detail {
+
+/// Posterior on a grid of the mean and the logarithm of the deviation of ln T.
+struct LearnGrid {
+  static constexpr int means = 81, deviations = 41;
+  double mean[means], deviation[deviations], weight[means][deviations];
+
+  // Centres and half widths of the grid.
+  void fill(const FreeTorquePrior& prior, const std::vector<Undone>& undone, double m, double dm, double l, double dl) {
+    const double centre = std::log(prior.median), doubt = prior.within_doubt;
+    double best = -HUGE_VAL;
+    for (int j = 0; j < deviations; ++j) {
+      const double log_deviation = l + dl * (2.0 * j / (deviations - 1) - 1);
+      deviation[j] = std::exp(log_deviation);
+      const double b = (log_deviation - std::log(prior.within)) / doubt;
+      for (int i = 0; i < means; ++i) {
+        mean[i] = m + dm * (2.0 * i / (means - 1) - 1);
+        const double a = (mean[i] - centre) / prior.between;
+        double sum = -(a * a + b * b) / 2;
+        for (const Undone& one : undone) {
+          const double z = (std::log(one.torque.si) - mean[i]) / deviation[j];
+          sum += one.how == Undone::How::freed ? -z * z / 2 - log_deviation : log_normal_chance(-z);
+        }
+        weight[i][j] = sum;
+        best = std::max(best, sum);
+      }
+    }
+    double total = 0;
+    for (auto& row : weight)
+      for (double& w : row) total += w = std::exp(w - best);
+    for (auto& row : weight)
+      for (double& w : row) w /= total;
+  }
+  /// Mean and variance of a function of the grid point.
+  template <class F>
+  std::pair<double, double> moments(F of) const {
+    double first = 0, second = 0;
+    for (int i = 0; i < means; ++i)
+      for (int j = 0; j < deviations; ++j) first += weight[i][j] * of(i, j);
+    for (int i = 0; i < means; ++i)
+      for (int j = 0; j < deviations; ++j) second += weight[i][j] * (of(i, j) - first) * (of(i, j) - first);
+    return {first, second};
+  }
+  /// \return the torque below which the next fastener comes free with this chance; Newton from `start`, kept in bounds
+  double quantile(double chance, double start) const {
+    double low = mean[0] - 8 * deviation[deviations - 1], high = mean[means - 1] + 8 * deviation[deviations - 1];
+    double x = start;
+    for (int step = 0; step < 60; ++step) {
+      double below = 0, density = 0;
+      for (int i = 0; i < means; ++i)
+        for (int j = 0; j < deviations; ++j)
+          if (weight[i][j] > 1e-12) {
+            const double z = (x - mean[i]) / deviation[j];
+            below += weight[i][j] * normal_chance(z);
+            density += weight[i][j] * std::exp(-z * z / 2) * 0.39894228040143267794 / deviation[j];
+          }
+      (below < chance ? low : high) = x;
+      const double newton = x - (below - chance) / density;
+      const double next = newton > low && newton < high ? newton : (low + high) / 2;
+      const bool done = std::fabs(next - x) < 1e-9;
+      x = next;
+      if (done) break;
+    }
+    return std::exp(x);
+  }
+};
+
+}  // namespace detail
+
+/// Updates the prior with the outcomes (censored likelihood, posterior by quadrature on a grid that is narrowed twice).
+/// \return what to expect of the next like fastener, or what is wrong with the input
+inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vector<Undone>& undone) {
+  if (!(prior.median > 0 && prior.median < 1e6) || !(prior.between > 0 && prior.between < 5) ||
+      !(prior.within > 0 && prior.within < 5) || !(prior.within_doubt > 0 && prior.within_doubt < 3))
+    return Error("prior",
+                 "prior: the median must be above 0 and at most 1000000 N.m, and the deviations above 0 and "
+                 "below 5; nothing can be learned about a torque that is zero");
+  if (undone.size() > 10000) return Error("undone", "undone has more than 10000 outcomes; give the latest 10000");
+  double low = std::log(prior.median) - 5 * prior.between, high = low + 10 * prior.between;
+  for (const Undone& one : undone) {
+    if (!(one.torque.si > 0 && one.torque.si <= 1e6)) {
+      char text[200];
+      std::snprintf(text, sizeof text,
+                    "undone: a torque is %.6g N.m, but must be above 0 and at most 1000000 N.m; give the torque at "
+                    "which it came free or stopped, for example 48N.m",
+                    one.torque.si);
+      return Error("undone", text);
+    }
+    low = std::min(low, std::log(one.torque.si));
+    high = std::max(high, std::log(one.torque.si) + 2 * prior.within);
+  }
+  std::vector<detail::LearnGrid> room(1);
+  detail::LearnGrid& grid = room[0];
+  double m = (low + high) / 2, dm = (high - low) / 2, l = std::log(prior.within), dl = 5 * prior.within_doubt;
+  const auto mean_at = [&](int i, int) { return grid.mean[i]; };
+  const auto log_deviation_at = [&](int, int j) { return std::log(grid.deviation[j]); };
+  for (int pass = 0; pass < 3; ++pass) {
+    grid.fill(prior, undone, m, dm, l, dl);
+    const auto [mean, variance] = grid.moments(mean_at);
+    const auto [log_mean, log_variance] = grid.moments(log_deviation_at);
+    dm = std::max(6 * std::sqrt(variance), 2 * dm / detail::LearnGrid::means);
+    dl = std::max(6 * std::sqrt(log_variance), 2 * dl / detail::LearnGrid::deviations);
+    m = mean;
+    l = log_mean;
+  }
+  const auto [mean, variance] = grid.moments(mean_at);
+  const double within = grid.moments([&](int, int j) { return grid.deviation[j] * grid.deviation[j]; }).first;
+  constexpr double z = 1.64485362695147271486;
+  const double whole = z * std::sqrt(variance + within), own = z * std::sqrt(variance);
+  const auto next = [&](double chance, double start) { return Torque(grid.quantile(chance, start)); };
+  return Learned{{next(0.05, mean - whole), next(0.5, mean), next(0.95, mean + whole)},
+                 {Torque(std::exp(mean - own)), Torque(std::exp(mean)), Torque(std::exp(mean + own))},
+                 {std::exp(mean), std::sqrt(std::expm1(variance + within))},
+                 static_cast<int>(undone.size())};
+}
+
+/// \copydoc try_learn
+/// \throws Error  on such input
+inline Learned learn(const FreeTorquePrior& prior, const std::vector<Undone>& undone) {
+  return try_learn(prior, undone).value();
+}
+
+}  // namespace tauten

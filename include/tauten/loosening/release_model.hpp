@@ -1,0 +1,45 @@
+// What decides how a stuck fastener ends, as numbers to draw from.
+#pragma once
+
+#include "tauten/base/lognormal.hpp"
+
+namespace tauten {
+
+/// A capacity that nothing reaches: the mode is absent.
+inline constexpr Lognormal never_reached{1e30, 0};
+
+/// The scattering inputs of one fastener under a slowly growing torque. SI throughout; all are independent.
+/// Variations do not depend on the rust, so that more rust shifts every outcome the same way (see `rust_states`).
+struct ReleaseModel {
+  // What holds it.
+  Lognormal preload;         ///< residual, N
+  Lognormal thread_growth;   ///< factor on the thread friction, its own scatter included
+  Lognormal bearing_growth;  ///< the same under the turned head or nut
+  Lognormal bond;            ///< N.m
+  Lognormal rust;            ///< from the pressure of rust, N.m
+  Lognormal prevailing;      ///< N.m
+  double flanks = 0;         ///< thread friction lever at growth 1, m
+  double face = 0;           ///< bearing friction lever at growth 1, m
+  double lift = 0;           ///< P/(2 pi), m
+  double thread_floor = 0;   ///< least growth that a lubricant can bring about
+  double bearing_floor = 0;
+  double greatest_preload = 1e30;  ///< the bolt would have yielded beyond it, N
+  double learned = 1;              ///< factor on the breakaway torque from like fasteners
+
+  // What gives.
+  Lognormal shear;              ///< torsion capacity of the sound bolt, no tension, N.m
+  Lognormal section_loss;       ///< lost share of the root diameter
+  double breaking_load = 1e30;  ///< of the sound bolt, N
+  Lognormal drive = never_reached;
+  Lognormal socket = never_reached;
+  Lognormal square = never_reached;
+  Lognormal arm = never_reached;
+
+  // What heat needs to know.
+  double diameter = 0;       ///< m
+  double nut_diameter = 0;   ///< m
+  double stress_area = 0;    ///< m^2
+  double rust_pressure = 0;  ///< median, Pa
+};
+
+}  // namespace tauten

@@ -1,0 +1,57 @@
+// The torques of all modes as samples: their bands, and how learning changes the breakaway torque.
+#pragma once
+
+#include "tauten/base/band.hpp"
+#include "tauten/loosening/simulate.hpp"
+
+namespace tauten::detail {
+
+/// Quantiles of the five torques, from a fixed number of draws.
+struct TorqueSample {
+  static constexpr int size = 128 * Draws::size;
+  std::vector<float> torque[Draws::modes];
+
+  TorqueSample(const ReleaseModel& model, std::uint64_t seed) {
+    Draws draws;
+    for (int first = 0; first < size; first += Draws::size) {
+      draw(model, seed, static_cast<std::uint64_t>(first), draws);
+      for (int mode = 0; mode < Draws::modes; ++mode)
+        torque[mode].insert(torque[mode].end(), draws.torque[mode], draws.torque[mode] + Draws::size);
+    }
+    for (auto& list : torque) std::sort(list.begin(), list.end());
+  }
+  Band<Torque> band(Draws::Mode mode) const {
+    const auto at = [&](double share) {
+      return Torque(static_cast<double>(torque[mode][static_cast<std::size_t>(share * (size - 1))]));
+    };
+    return {at(0.05), at(0.5), at(0.95)};
+  }
+  /// Lognormal of the same log mean and variance as the breakaway torque, trials that need none left out.
+  Lognormal free_torque() const {
+    double n = 0, mean = 0, square_sum = 0;
+    for (const float x : torque[Draws::free])
+      if (x > 1e-6f) {
+        const double y = std::log(static_cast<double>(x));
+        n += 1;
+        const double step = y - mean;
+        mean += step / n;
+        square_sum += step * (y - mean);
+      }
+    return n < 2 ? Lognormal{} : Lognormal{std::exp(mean), std::sqrt(std::expm1(square_sum / n))};
+  }
+};
+
+/// Narrows and shifts everything that holds the fastener until the breakaway torque has the learned distribution. Bolt
+/// and tools stay as they are; thread and face keep their shares.
+inline ReleaseModel with_learned(ReleaseModel m, const Lognormal& before, const Lognormal& learned,
+                                 std::uint64_t seed) {
+  const double ratio = std::min(1.5, learned.log_deviation() / std::max(1e-6, before.log_deviation()));
+  for (Lognormal* part : {&m.preload, &m.thread_growth, &m.bearing_growth, &m.bond, &m.rust, &m.prevailing}) {
+    const double deviation = part->log_deviation() * ratio;
+    part->variation = std::sqrt(std::expm1(deviation * deviation));
+  }
+  m.learned = learned.median / TorqueSample(m, seed).free_torque().median;
+  return m;
+}
+
+}  // namespace tauten::detail

@@ -1,0 +1,82 @@
+#include "tauten/loosening/heat.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tauten/loosening/aid.hpp"
+#include "tauten/loosening/heat_limit.hpp"
+
+using namespace tauten;
+
+TEST_CASE("heat: opening and its inverse, load lost and its inverse") {
+  for (double dT : {1.0, 60.0, 250.0}) {
+    const double u = thermal_opening.si(11.5e-6, 12e-3, dT);
+    CHECK(opening_temperature.si(u, 11.5e-6, 12e-3) == doctest::Approx(dT));
+    const double F = thermal_load_loss.si(11.5e-6, 206e9, 84.3e-6, dT);
+    CHECK(unloading_temperature.si(F / 84.3e-6, 11.5e-6, 206e9) == doctest::Approx(dT));
+  }
+  // 400 MPa are gone after about 167 K (handbook figure from memory, expansion 11.7e-6, modulus 205 GPa).
+  CHECK(unloading_temperature.si(400e6, 11.7e-6, 205e9) == doctest::Approx(166.8).epsilon(1e-3));
+}
+
+TEST_CASE("heat never strengthens") {
+  ReleaseModel m;
+  m.preload = {20e3, 0.3};
+  m.thread_growth = m.bearing_growth = {2, 0.3};
+  m.bond = {8, 0.6};
+  m.rust = {10, 0.6};
+  m.shear = {76, 0.06};
+  m.drive = {150, 0.3};
+  m.diameter = 10e-3;
+  m.nut_diameter = 16e-3;
+  m.stress_area = 58e-6;
+  m.breaking_load = 52e3;
+  m.rust_pressure = 22e6;
+  const ReleaseModel cold = m;
+  double share = 1, shear = cold.shear.median;
+  for (double rise = 0; rise <= 700; rise += 10) {
+    const double now = hot_strength(Quantity<Dim::temperature>(rise));
+    CHECK(now <= share);
+    CHECK(now > 0);
+    share = now;
+    const ReleaseModel hot = with_aid(
+        m,
+        {.aid = Aid::heat, .nut_rise = Quantity<Dim::temperature>(rise), .bolt_rise = Quantity<Dim::temperature>(rise)},
+        0.14, 0.14);
+    CHECK(hot.shear.median <= shear);
+    CHECK(hot.breaking_load <= cold.breaking_load);
+    CHECK(hot.drive.median <= cold.drive.median);
+    CHECK(hot.preload.median <= cold.preload.median);
+    CHECK(hot.bond.median <= cold.bond.median);
+    CHECK(hot.rust.median <= cold.rust.median);
+    shear = hot.shear.median;
+  }
+}
+
+TEST_CASE("aids: what fluid cannot do") {
+  ReleaseModel m;
+  m.thread_growth = m.bearing_growth = {1, 0.3};
+  m.bond = {8, 0.6};
+  m.rust = {10, 0.6};
+  const ReleaseModel fresh = with_aid(m, {.aid = Aid::fluid, .soak_hours = 0}, 0.14, 0.14);
+  CHECK(fresh.bond.median == 8);
+  CHECK(fresh.bond.variation == doctest::Approx(0.6));
+  const ReleaseModel soaked = with_aid(m, {.aid = Aid::fluid, .soak_hours = 48, .thin_fluid = true}, 0.14, 0.20);
+  CHECK(soaked.bond.median == doctest::Approx(0.4 * 8).epsilon(0.01));
+  CHECK(soaked.rust.median == 10);  // the pressure of rust stays
+  CHECK(soaked.thread_floor == doctest::Approx(0.10 / 0.14));
+  CHECK(soaked.bearing_floor == doctest::Approx(0.5));
+  CHECK(fluid_factor(1, false) > fluid_factor(24, false));
+}
+
+TEST_CASE("heat limits are hard rules with reasons") {
+  HeatSurroundings near;
+  CHECK(heat_limit(near).greatest_rise.si == doctest::Approx(405));
+  near.reused = true;
+  CHECK(heat_limit(near).greatest_rise.si == doctest::Approx(280));
+  near.zinc_or_cadmium = true;
+  CHECK(heat_limit(near).greatest_rise.si == doctest::Approx(180));
+  CHECK(heat_limit(near).reasons.size() == 3);
+  near.fire_or_burst = true;
+  CHECK_FALSE(heat_limit(near).allowed);
+  CHECK(heat_limit(near).greatest_rise.si == 0);
+}
