@@ -1,0 +1,23 @@
+// The parts of the compiled module `_core`.
+#pragma once
+
+#include <pybind11/pybind11.h>
+
+#include <span>
+
+#include "tauten/base/registry.hpp"
+
+namespace tauten::python {
+
+/// More inputs than any formula has; NumPy allows 31.
+inline constexpr int most_inputs = 16;
+
+/// \return every formula. Only one source file includes them all, because that takes the compiler its time.
+std::span<const Entry> entries() noexcept;
+
+void add_errors(pybind11::module_& module);
+void add_metadata(pybind11::module_& module);
+void add_kernel(pybind11::module_& module);
+void add_ufuncs(pybind11::module_& module);
+
+}  // namespace tauten::python

@@ -1,0 +1,206 @@
+// Every formula as a NumPy function, and the count of the rows that it could not answer or that lie outside a usual range.
+#include <numpy/ndarraytypes.h>
+#include <numpy/ufuncobject.h>
+
+#include <algorithm>
+#include <cfenv>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+#include "bindings.hpp"
+
+namespace py = pybind11;
+
+namespace tauten::python {
+
+namespace {
+
+struct Findings {
+  std::size_t count = 0;
+  double first = 0;  ///< the first value that was found, in SI
+  void add(double value) {
+    if (count++ == 0) first = value;
+  }
+};
+
+/// What the rows of a call had wrong. Rows with a missing value (NaN) in an input are in order: they stay missing.
+struct Tally {
+  std::size_t rows = 0;
+  std::size_t impossible = 0;
+  Findings outside[most_inputs];
+  Findings unusual[most_inputs];
+};
+
+// NumPy runs the loop in the thread that calls, so a count per thread is the count of the call.
+thread_local Tally tally;
+
+template <class Real>
+struct Column {
+  char* first;
+  std::ptrdiff_t step;
+  Real& operator[](std::size_t row) const noexcept {
+    return *reinterpret_cast<Real*>(first + static_cast<std::ptrdiff_t>(row) * step);
+  }
+  bool packed() const noexcept { return step == sizeof(Real); }
+  const Real* packed_rows() const noexcept { return reinterpret_cast<const Real*>(first); }
+};
+
+// Most calls have nothing wrong. Whether that is so is asked first, in lanes that become packed instructions; rows are
+// counted one by one only if something was found.
+inline constexpr std::size_t lanes = 8;
+
+template <class Rows>
+bool any_nan(const Rows& y, std::size_t rows) noexcept {
+  std::remove_cvref_t<decltype(y[0])> sum[lanes] = {};  // 0 * NaN is NaN; results are never infinite
+  std::size_t row = 0;
+  for (; row + lanes <= rows; row += lanes)
+    for (std::size_t lane = 0; lane < lanes; ++lane) sum[lane] += 0 * y[row + lane];
+  for (; row < rows; ++row) sum[0] += 0 * y[row];
+  return std::any_of(sum, sum + lanes, [](auto total) { return total != total; });
+}
+
+template <class Rows>
+bool all_inside(const Interval& range, const Rows& x, std::size_t rows) noexcept {
+  using Real = std::remove_cvref_t<decltype(x[0])>;
+  Real least[lanes];
+  Real most[lanes];
+  std::fill_n(least, lanes, static_cast<Real>(range.high));
+  std::fill_n(most, lanes, static_cast<Real>(range.high));
+  const auto take = [&](std::size_t lane, Real value) {
+    least[lane] = value < least[lane] ? value : least[lane];
+    most[lane] = value > most[lane] ? value : most[lane];
+  };
+  std::size_t row = 0;
+  for (; row + lanes <= rows; row += lanes)
+    for (std::size_t lane = 0; lane < lanes; ++lane) take(lane, x[row + lane]);
+  for (; row < rows; ++row) take(0, x[row]);
+  const auto inside = [&range](Real value) { return range.contains(value); };
+  return std::all_of(least, least + lanes, inside) && std::all_of(most, most + lanes, inside);
+}
+
+template <class Real>
+void look_at_nan(const Entry& entry, const Column<Real>* in, Column<Real> out, std::size_t rows) noexcept {
+  double x[most_inputs];
+  for (std::size_t row = 0; row < rows; ++row) {
+    if (out[row] == out[row]) continue;
+    bool missing = false;
+    for (int i = 0; i < entry.arity(); ++i) {
+      x[i] = static_cast<double>(in[i][row]);
+      missing |= x[i] != x[i];
+    }
+    if (missing) continue;
+    const Check found = entry.check(x);
+    if (found.status == Status::outside_domain)
+      tally.outside[found.argument].add(x[found.argument]);
+    else
+      ++tally.impossible;
+  }
+}
+
+template <class Real>
+void look_at_rows(const Entry& entry, const Column<Real>* in, Column<Real> out, std::size_t rows) noexcept {
+  tally.rows += rows;
+  if (out.packed() ? any_nan(out.packed_rows(), rows) : any_nan(out, rows)) look_at_nan(entry, in, out, rows);
+  for (int i = 0; i < entry.arity(); ++i) {
+    const Interval& usual = entry.inputs[static_cast<std::size_t>(i)].usual;
+    const Column<Real> x = in[i];
+    if (usual.low <= -largest && usual.high >= largest) continue;
+    if (x.packed() ? all_inside(usual, x.packed_rows(), rows) : all_inside(usual, x, x.step == 0 ? 1 : rows)) continue;
+    for (std::size_t row = 0; row < rows; ++row)
+      if (out[row] == out[row] && !usual.contains(x[row])) tally.unusual[i].add(static_cast<double>(x[row]));
+  }
+}
+
+/// The loop that NumPy calls. Works in blocks, so that rows are still in the cache when they are looked at.
+template <class Real>
+void loop(char** columns, npy_intp const* dimensions, npy_intp const* steps, void* data) noexcept {
+  constexpr std::size_t block = 2048;
+  const Entry& entry = *static_cast<const Entry*>(data);
+  const int arity = entry.arity();
+  const auto rows = static_cast<std::size_t>(dimensions[0]);
+  // Where the result takes the place of an input, it waits until the input has been looked at.
+  const bool in_place = std::find(columns, columns + arity, columns[arity]) != columns + arity;
+  Real waiting[block];
+
+  for (std::size_t start = 0; start < rows; start += block) {
+    const std::size_t count = std::min(rows - start, block);
+    char* at[most_inputs + 1];
+    std::ptrdiff_t step[most_inputs + 1];
+    Column<Real> in[most_inputs];
+    for (int i = 0; i <= arity; ++i) {
+      at[i] = columns[i] + static_cast<std::ptrdiff_t>(start) * steps[i];
+      step[i] = steps[i];
+      if (i < arity) in[i] = {at[i], step[i]};
+    }
+    const Column<Real> out{at[arity], step[arity]};
+    if (in_place) {
+      at[arity] = reinterpret_cast<char*>(waiting);
+      step[arity] = sizeof(Real);
+    }
+    if constexpr (sizeof(Real) == sizeof(double))
+      entry.rows_double(at, step, count);
+    else
+      entry.rows_float(at, step, count);
+    look_at_rows(entry, in, Column<Real>{at[arity], step[arity]}, count);
+    if (in_place)
+      for (std::size_t row = 0; row < count; ++row) out[row] = waiting[row];
+  }
+  // Rows outside the domain are blended out after they were computed. Their floating-point flags would make NumPy warn
+  // in its own words; the caller warns in ours.
+  std::feclearexcept(FE_ALL_EXCEPT);
+}
+
+/// NumPy keeps pointers to these tables.
+struct Tables {
+  PyUFuncGenericFunction loops[2] = {loop<float>, loop<double>};
+  void* data[2];
+  char types[2 * (most_inputs + 1)];
+};
+
+py::object make_ufunc(const Entry& entry, Tables& tables) {
+  const auto columns = entry.arity() + 1;
+  if (entry.arity() > most_inputs) throw py::value_error("a formula has too many inputs");
+  for (int i = 0; i < columns; ++i) {
+    tables.types[i] = NPY_FLOAT;
+    tables.types[columns + i] = NPY_DOUBLE;
+  }
+  for (void*& data : tables.data) data = const_cast<Entry*>(&entry);
+  PyObject* made = PyUFunc_FromFuncAndData(tables.loops, tables.data, tables.types, 2, entry.arity(), 1, PyUFunc_None,
+                                           entry.name, entry.summary, 0);
+  if (made == nullptr) throw py::error_already_set();
+  return py::reinterpret_steal<py::object>(made);
+}
+
+py::list list_of(const Findings* findings) {
+  py::list list;
+  for (int i = 0; i < most_inputs; ++i)
+    if (findings[i].count > 0) list.append(py::make_tuple(i, findings[i].count, findings[i].first));
+  return list;
+}
+
+py::object take_count() {
+  const Tally counted = std::exchange(tally, Tally());
+  const auto found = [](const Findings& findings) { return findings.count > 0; };
+  if (counted.impossible == 0 && std::none_of(counted.outside, counted.outside + most_inputs, found) &&
+      std::none_of(counted.unusual, counted.unusual + most_inputs, found))
+    return py::none();
+  return py::make_tuple(counted.rows, list_of(counted.outside), counted.impossible, list_of(counted.unusual));
+}
+
+}  // namespace
+
+void add_ufuncs(py::module_& module) {
+  if (_import_umath() < 0) throw py::error_already_set();
+  static std::vector<Tables> tables(entries().size());
+  std::size_t place = 0;
+  // Under its own name in the module, a NumPy function can be pickled.
+  for (const Entry& entry : entries()) module.attr(entry.name) = make_ufunc(entry, tables[place++]);
+
+  module.def("start_count", [] { tally = {}; }, "Starts to count the rows of this thread");
+  module.def("take_count", take_count,
+             "None if all rows are in order; else the number of rows, (input, count, first value) outside the domain, "
+             "the number of rows without a solution, and (input, count, first value) outside the usual range");
+}
+
+}  // namespace tauten::python

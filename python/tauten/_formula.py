@@ -1,0 +1,231 @@
+"""Formulas as Python functions."""
+import sys
+import warnings
+from collections.abc import Mapping
+from typing import NamedTuple
+
+import numpy as np
+
+from tauten import _core, _pint, _text
+from tauten._errors import DomainWarning, Error, ValidityWarning
+
+_OPTIONS = frozenset(("out", "where", "dtype", "casting", "order", "subok"))
+_AS_THEY_ARE = frozenset((float, np.ndarray))
+
+
+def _all_series(values):
+    """Where several pandas Series meet, plain numbers become Series too: not every pandas aligns them otherwise."""
+    pandas = sys.modules.get("pandas")
+    series = [value for value in values if pandas is not None and isinstance(value, pandas.Series)]
+    if len(series) < 2:
+        return values
+    return [value if isinstance(value, pandas.Series) else pandas.Series(value, series[0].index) for value in values]
+
+
+class Check(NamedTuple):
+    """What is to be said about the inputs of a call."""
+
+    status: str
+    """``ok``, ``unusual`` (a value comes with a warning), ``outside_domain`` or ``impossible`` (no value)."""
+    argument: str
+    """The first argument at fault; "" if there is none, or if the arguments do not fit together."""
+    message: str
+
+
+class _OfInstance:
+    """An attribute that a formula has and its class has not: the class keeps its own docstring and signature."""
+
+    def __init__(self, compute, of_class=None):
+        self._compute = compute
+        self._of_class = of_class
+
+    def __set_name__(self, owner, name):
+        self._name = name
+
+    def __get__(self, instance, owner):
+        if instance is not None:
+            value = instance.__dict__[self._name] = self._compute(instance)
+            return value
+        if self._of_class is None:
+            raise AttributeError(self._name)
+        return self._of_class
+
+
+class Formula(_core.Kernel):
+    __doc__ = _OfInstance(_text.doc, """A formula of the registry, to be called like a function.
+
+    Plain numbers are SI and give a plain number. Arrays, Series, lazy and masked arrays broadcast and give their like.
+    A Pint quantity gives a Pint quantity. Text such as "48N.m" stands for its SI number.
+
+    Numbers outside the formula's domain raise `Error`. In arrays such rows become NaN, with one `DomainWarning`. An input
+    outside the range that the source states gives a `ValidityWarning`. Lazy arrays are not looked at: NaN, no warning.
+    """)
+    __signature__ = _OfInstance(_text.signature)
+    __module__ = "tauten"
+
+    def __init__(self, entry):
+        self._entry = entry
+        self.name = self.__name__ = self.__qualname__ = entry.name
+        self.summary = entry.summary
+        self.inputs = entry.inputs
+        self.output = entry.output
+        self.sources = entry.sources
+        self.ufunc = getattr(_core, entry.name)
+        self._names = tuple(arg.name for arg in self.inputs)
+
+    def __repr__(self):
+        return f"<formula {self.name}({', '.join(self._names)}) -> {self.output.name}>"
+
+    def __reduce__(self):
+        return self.name
+
+    # A call of plain numbers with nothing to be said about them is answered by the base class and never comes here.
+    def _evaluate(self, *args, **options):
+        values, registry = self._read(args, options)
+        if not options and all(isinstance(value, float) for value in values):
+            result = self._one(values)
+        else:
+            result = self._rows(values, options)
+        return result if registry is None else _pint.attach(registry, result, self.output.unit)
+
+    def _one(self, numbers):
+        value, warning = self._entry.one(numbers)
+        if warning:
+            warnings.warn(warning, ValidityWarning, stacklevel=3)
+        return value
+
+    def _rows(self, values, options):
+        _core.start_count()
+        result = self.ufunc(*_all_series(values), **options)
+        count = _core.take_count()
+        if count and isinstance(result, np.ma.MaskedArray):  # what lies under the mask is not to be counted
+            shown = ~np.ma.getmaskarray(result)
+            self.ufunc(*(np.broadcast_to(np.ma.getdata(value), result.shape)[shown] for value in values))
+            count = _core.take_count()
+        if count is None:
+            return result
+        rows, outside, impossible, unusual = count
+        if message := _text.domain_warning(self, rows, outside, impossible):
+            warnings.warn(message, DomainWarning, stacklevel=3)
+        if message := _text.validity_warning(self, rows, unusual):
+            warnings.warn(message, ValidityWarning, stacklevel=3)
+        return result
+
+    def _read(self, args, options):
+        """SI values in the order of the inputs (every single number as float), and the Pint registry if one is met.
+
+        Takes the inputs out of ``options``.
+        """
+        values = self._bind(args, options)
+        registry = None
+        for place, value in enumerate(values):
+            if type(value) in _AS_THEY_ARE:
+                continue
+            arg = self.inputs[place]
+            if isinstance(value, str):
+                value = arg.read(value)
+            elif (met := _pint.registry_of(value)) is not None:
+                registry = registry or met
+                value = _pint.magnitude(self.name, arg, value)
+            array = hasattr(value, "__array_ufunc__") or hasattr(value, "__len__")
+            if not array or isinstance(value, np.generic):
+                try:
+                    value = float(value)
+                except TypeError:
+                    raise TypeError(f"{self.name}() takes numbers, arrays, quantities or text for {arg.name!r}, "
+                                    f"not {type(value).__name__}") from None
+            values[place] = value
+        return values, registry
+
+    def _bind(self, args, options):
+        if len(args) == len(self._names) and options.keys() <= _OPTIONS:
+            return list(args)
+        if len(args) > len(self._names):
+            raise TypeError(f"{self.name}() takes {len(self._names)} arguments: {', '.join(self._names)}; "
+                            f"{len(args)} were given")
+        values = dict(zip(self._names, args))
+        for name in self._names:
+            if name in options:
+                if name in values:
+                    raise TypeError(f"{self.name}() got the argument {name!r} twice")
+                values[name] = options.pop(name)
+        if unknown := [name for name in options if name not in _OPTIONS]:
+            raise TypeError(f"{self.name}() has no argument {unknown[0]!r}; it takes {', '.join(self._names)}")
+        if missing := [name for name in self._names if name not in values]:
+            raise TypeError(f"{self.name}() also needs {', '.join(missing)}")
+        return [values[name] for name in self._names]
+
+    def _numbers(self, args, inputs):
+        values, registry = self._read(args, inputs)
+        if inputs or not all(isinstance(value, float) for value in values):
+            raise TypeError(f"{self.name}: one number per argument is needed here")
+        return values, registry
+
+    def expression(self, notation="text", **inputs):
+        """The right-hand side of the formula, derived from what is computed.
+
+        notation: "text", "latex", or "algebra" (Python syntax with argument names, for a computer-algebra system).
+        inputs: values to put in place of the symbols; either all or none.
+        """
+        return self._entry.expression(notation, self._numbers((), inputs)[0] if inputs else None)
+
+    def gradient(self, *args, **inputs):
+        """Partial derivatives of the output by each input, as dict by argument name.
+
+        In SI. If a Pint quantity is among the inputs, the derivatives are Pint quantities too.
+        """
+        numbers, registry = self._numbers(args, inputs)
+        self._entry.one(numbers)
+        slopes = dict(zip(self._names, self._entry.slopes(numbers)))
+        if registry is not None:
+            for arg in self.inputs:
+                slopes[arg.name] = _pint.attach(registry, slopes[arg.name], self.output.unit, arg.unit)
+        return slopes
+
+    def check(self, *args, **inputs):
+        """What is to be said about these inputs: a `Check` with status, argument and message. Does not raise `Error`."""
+        try:
+            numbers, _ = self._numbers(args, inputs)
+            return Check(*self._entry.status(numbers), self._entry.one(numbers)[1])
+        except Error as error:
+            return Check("outside_domain" if error.argument else "impossible", error.argument, str(error))
+
+    def explain(self, *args, **inputs):
+        """How the result comes about, as text: symbols, values, result, sources and warnings."""
+        return _text.explain(self, self._numbers(args, inputs)[0])
+
+    def _repr_latex_(self):
+        return f"${_text.latex(self)}$"
+
+    def _repr_markdown_(self):
+        return _text.markdown(self)
+
+
+class Formulas(Mapping):
+    """All formulas by name, in the order of the rooms of the library. Read-only."""
+
+    __module__ = "tauten"
+
+    def __init__(self, entries):
+        self._formulas = {entry.name: Formula(entry) for entry in entries}
+
+    def __getitem__(self, name):
+        try:
+            return self._formulas[name]
+        except KeyError:
+            import difflib
+            close = difflib.get_close_matches(str(name), self._formulas)
+            hint = f"; did you mean {' or '.join(close)}?" if close else "; list(tauten.formulas) has them all"
+            raise KeyError(f"there is no formula {name!r}{hint}") from None
+
+    def __iter__(self):
+        return iter(self._formulas)
+
+    def __len__(self):
+        return len(self._formulas)
+
+    def __contains__(self, name):
+        return name in self._formulas
+
+    def __repr__(self):
+        return f"<{len(self)} formulas: {', '.join(self)}>"

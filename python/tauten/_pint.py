@@ -1,0 +1,37 @@
+"""Pint quantities in and out. Pint itself is never imported here: a quantity brings its registry along."""
+import sys
+
+from tauten._errors import Error
+
+
+def registry_of(value):
+    """The registry of a Pint quantity, None for anything else."""
+    return getattr(value, "_REGISTRY", None)
+
+
+def unit_text(unit):
+    """An SI unit as Pint reads it: N.m becomes N*m, m2 becomes m**2."""
+    return unit.replace(".", "*").replace("m2", "m**2")
+
+
+def magnitude(formula, arg, value):
+    """SI number of a quantity.
+
+    Raises Error if the dimension is another one than that of ``arg``.
+    """
+    if not getattr(value, "_is_multiplicative", True):
+        raise Error(f"{formula}: {arg.name} is given in '{value.units}', which has its zero elsewhere; "
+                    "give a temperature difference in K or delta_degC", arg.name)
+    try:
+        return value.m_as(unit_text(arg.unit))
+    except sys.modules["pint"].DimensionalityError:
+        raise Error(f"{formula}: {arg.name} is given in '{value.units}', but must be a {arg.dimension}, "
+                    f"for example {arg.how_to_write}", arg.name) from None
+
+
+def attach(registry, number, *units):
+    """``number`` as a quantity of ``registry``; its unit is the first of ``units`` over the second, if there is one."""
+    unit = registry.parse_units(unit_text(units[0]))
+    if len(units) > 1:
+        unit = unit / registry.parse_units(unit_text(units[1]))
+    return registry.Quantity(number, unit)

@@ -1,0 +1,118 @@
+"""How a formula is shown: docstring, signature, explanation, notebook."""
+from tauten import _core
+from tauten._errors import Error
+
+
+def _sentence(text):
+    return text[:1].upper() + text[1:]
+
+
+def _kind(arg):
+    return f"{arg.dimension} in {arg.unit}" if arg.unit else arg.dimension
+
+
+def _range(arg):
+    usual = f"; usual range {arg.usual_text}" if arg.usual else ""
+    return _sentence(arg.domain_text) + usual
+
+
+def example(formula):
+    """A call of the formula, and its result or None if these values do not fit together."""
+    from tauten._examples import EXAMPLES
+    values = {arg.name: EXAMPLES.get(arg.name, arg.how_to_write) for arg in formula.inputs}
+    written = {}
+    for arg in formula.inputs:
+        text = values[arg.name]
+        written[arg.name] = f'"{text}"' if arg.unit else text
+    call = f"tauten.{formula.name}({', '.join(f'{name}={text}' for name, text in written.items())})"
+    try:
+        return call, formula._entry.one([arg.read(values[arg.name]) for arg in formula.inputs])[0]
+    except Error:
+        return call, None
+
+
+def doc(formula):
+    """The docstring of a formula."""
+    output = formula.output
+    lines = [f"{_sentence(formula.summary)}.", "", f"    {output.symbol} = {formula.expression()}", "",
+             "Parameters", "----------"]
+    for arg in formula.inputs:
+        lines += [f"{arg.name} : {_kind(arg)}", f"    Symbol {arg.symbol}. {_range(arg)}."]
+    lines += ["out, where, dtype", "    As for any NumPy function.", "",
+              "Returns", "-------", f"{output.name} : {_kind(output)}", f"    Symbol {output.symbol}.", "",
+              "Notes", "-----",
+              "Plain numbers are SI. Arrays broadcast; a Pint quantity in gives a Pint quantity out; text carries its unit.",
+              "", "Sources", "-------", *(f"- {source}" for source in formula.sources)]
+    call, value = example(formula)
+    if value is not None:
+        lines += ["", "Examples", "--------", f">>> {call}", repr(value)]
+    return "\n".join(lines)
+
+
+def signature(formula):
+    """The signature of a formula."""
+    import inspect
+    names = [inspect.Parameter(arg.name, inspect.Parameter.POSITIONAL_OR_KEYWORD) for arg in formula.inputs]
+    options = [inspect.Parameter(name, inspect.Parameter.KEYWORD_ONLY, default=default)
+               for name, default in (("out", None), ("where", True), ("dtype", None))]
+    return inspect.Signature(names + options)
+
+
+def explain(formula, numbers):
+    """How the result comes about: the formula with symbols, with values, and the result; inputs and sources."""
+    value, warning = formula._entry.one(numbers)
+    output = formula.output
+    indent = " " * len(output.symbol)
+    rows = [(arg.symbol, arg.name, arg.text(number)) for arg, number in zip(formula.inputs, numbers)]
+    widths = [max(len(row[column]) for row in rows) for column in (0, 1)]
+    lines = [f"{_sentence(formula.summary)}", "",
+             f"{output.symbol} = {formula.expression()}",
+             f"{indent} = {formula._entry.expression('text', numbers)}",
+             f"{indent} = {output.text(value)}", "", "with"]
+    lines += [f"  {symbol:{widths[0]}}  {name:{widths[1]}}  {text}" for symbol, name, text in rows]
+    lines += ["", "Sources"] + [f"  {source}" for source in formula.sources]
+    if warning:
+        lines += ["", f"Warning: {warning}"]
+    return "\n".join(lines)
+
+
+def latex(formula):
+    """The formula as an equation."""
+    return f"{formula.output.latex} = {formula.expression('latex')}"
+
+
+def markdown(formula):
+    """The formula as a paragraph with equation, table of inputs and sources."""
+    lines = [f"**{formula.name}**: {formula.summary}", "", f"$${latex(formula)}$$", "",
+             "| argument | symbol | dimension | range |", "|---|---|---|---|"]
+    lines += [f"| `{arg.name}` | ${arg.latex}$ | {_kind(arg)} | {_range(arg)} |" for arg in formula.inputs]
+    lines += ["", "Sources: " + "; ".join(map(str, formula.sources))]
+    return "\n".join(lines)
+
+
+def _places(findings, inputs, range_name):
+    return [f"{inputs[place].name} outside its range ({getattr(inputs[place], range_name)}) in {count}, "
+            f"first {inputs[place].text(first)}" for place, count, first in findings]
+
+
+def domain_warning(formula, rows, outside, impossible):
+    """Sentence on rows without a value, None if there are none."""
+    count = sum(found[1] for found in outside) + impossible
+    if not count:
+        return None
+    reasons = _places(outside, formula.inputs, "domain_text")
+    if impossible:
+        reasons.append(f"no {formula.output.name} fits the inputs together in {impossible}")
+    return f"{formula.name}: {count} of {rows} rows have no value and became NaN: {'; '.join(reasons)}"
+
+
+def validity_warning(formula, rows, unusual):
+    """Sentence on rows outside a usual range, None if there are none."""
+    if not unusual:
+        return None
+    reasons = _places(unusual, formula.inputs, "usual_text")
+    return (f"{formula.name}: some of {rows} rows lie outside the usual range: {'; '.join(reasons)}; "
+            "treat their results with care")
+
+
+__all__ = ["doc", "domain_warning", "example", "explain", "latex", "markdown", "signature", "validity_warning"]
