@@ -1,12 +1,11 @@
 // A bolt as a value: its plain dimensions, and the pieces into which a joint divides it.
 #pragma once
 
-#include <string_view>
+#include <string>
 
+#include "tauten/base/shown_text.hpp"
 #include "tauten/joint/material.hpp"
-#include "tauten/joint/segment.hpp"
 #include "tauten/part/head_table.hpp"
-#include "tauten/thread/profile.hpp"
 
 namespace tauten {
 
@@ -22,7 +21,7 @@ struct Bolt {
   Length face_diameter{};   ///< outer diameter of the bearing face; 0: ISO 4014 or ISO 4762, else 1.4 d
   Length thread_length{};   ///< 0: by the rule of ISO 4014, see `thread_length`
   Length shank_diameter{};  ///< unthreaded shank; 0: the nominal diameter
-  Material material = steel;
+  Material material = material::steel;
 
   template <class V>
   static void fields(V&& visit) {
@@ -85,36 +84,13 @@ constexpr Length standard_length(Length needed) noexcept {
   return needed;
 }
 
-namespace detail {
-
-/// \return the diameter in a thread size: 0.012 for "M12", 0 where it is none
-constexpr double diameter_of(const char* size) noexcept {
-  if (*size++ != 'M') return 0;
-  double value = 0;
-  double place = 0;
-  for (; (*size >= '0' && *size <= '9') || *size == '.'; ++size) {
-    if (*size == '.') {
-      place = 1;
-    } else {
-      value = 10 * value + (*size - '0');
-      place *= 10;
-    }
-  }
-  return *size != '\0' ? 0 : value / (place > 0 ? place : 1) * 1e-3;
-}
-
-constexpr bool same_length(double a, double b) noexcept { return a - b < 1e-7 && b - a < 1e-7; }
-
-}  // namespace detail
-
 /// \return the outer diameter of the bearing face of a head or nut: given, from the table of heads, or 1.4 d
 inline Length face_diameter_of(const Bolt& bolt) noexcept {
   if (bolt.face_diameter.si != 0) return bolt.face_diameter;
   const auto kind = bolt.head == HeadForm::socket ? table::HeadKind::socket_head_cap : table::HeadKind::hexagon_bolt;
+  const std::string size = "M" + detail::mm_text(bolt.diameter.si);
   for (const table::Head& row : table::heads)
-    if (row.kind == kind && row.bearing_diameter > 0 &&
-        detail::same_length(detail::diameter_of(row.thread_size), bolt.diameter.si))
-      return Length(row.bearing_diameter);
+    if (row.kind == kind && row.bearing_diameter > 0 && size == row.thread_size) return Length(row.bearing_diameter);
   return Length(1.4 * bolt.diameter.si);
 }
 

@@ -24,8 +24,8 @@ struct Material {
   }
 };
 
-/// Where the figures below come from.
-inline constexpr Source material_source{"VDI 2230 Part 1:2003", "Table A9, rounded", Seen::memory};
+/// Ready-made materials. Figures: VDI 2230 Part 1:2003, Table A9, rounded, from memory.
+namespace material {
 
 inline constexpr Material steel{"steel", Stress(205e9), 0.30, Expansion(11.5e-6)};
 inline constexpr Material stainless_steel{"austenitic steel", Stress(200e9), 0.30, Expansion(16.5e-6)};
@@ -34,6 +34,10 @@ inline constexpr Material ductile_iron{"ductile iron", Stress(170e9), 0.28, Expa
 inline constexpr Material aluminium{"aluminium", Stress(70e9), 0.33, Expansion(23.5e-6)};
 
 /// All of them, for look-up by name.
-inline constexpr Material materials[] = {steel, stainless_steel, grey_cast_iron, ductile_iron, aluminium};
+inline constexpr Material all[] = {steel, stainless_steel, grey_cast_iron, ductile_iron, aluminium};
+
+inline constexpr Source source{"VDI 2230 Part 1:2003", "Table A9, rounded", Seen::memory};
+
+}  // namespace material
 
 }  // namespace tauten

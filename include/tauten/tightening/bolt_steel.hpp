@@ -58,9 +58,11 @@ class FlowCurve {
     double stress;
     double slope;
   };
+  // Both sides of a choice are worked out first, so that loops over this stay free of branches.
   Value at(double plastic_strain) const noexcept {
     const double q = plastic_strain * per_strain_;
-    const double x = q < 1 ? 1 - q : 0;
+    const double left = 1 - q;
+    const double x = left > 0 ? left : 0;
     const double below = 1 / (1 + bend_ * q);
     const double share = drop_ * x * below;
     return {top_ - share * x, share * per_strain_ * (2 + bend_ * x * below)};

@@ -25,10 +25,11 @@ struct Conditions {
 inline Outcome<double> inside(const char* argument, double si, Dim dimension, Interval range) {
   if (range.contains(si)) return si;
   const DimensionText unit = describe(dimension);
+  const std::string named = *unit.shop_unit == '\0' ? "" : std::string(" ") + unit.shop_unit;
   char text[300];
-  std::snprintf(text, sizeof text, "%s is %.6g %s, but must be %s %.6g and at most %.6g %s; write it like %s", argument,
-                si / unit.shop_unit_in_si, unit.shop_unit, range.excludes_low ? "above" : "at least",
-                range.low / unit.shop_unit_in_si, range.high / unit.shop_unit_in_si, unit.shop_unit, unit.how_to_write);
+  std::snprintf(text, sizeof text, "%s is %.6g%s, but must be %s %.6g and at most %.6g%s; write it like %s", argument,
+                si / unit.shop_unit_in_si, named.c_str(), range.excludes_low ? "above" : "at least",
+                range.low / unit.shop_unit_in_si, range.high / unit.shop_unit_in_si, named.c_str(), unit.how_to_write);
   return Error(argument, text);
 }
 

@@ -1,0 +1,91 @@
+// The load-extension diagram of a joint as data, ready to be drawn.
+#pragma once
+
+#include <vector>
+
+#include "tauten/base/outcome.hpp"
+#include "tauten/joint/load.hpp"
+#include "tauten/joint/refusal.hpp"
+
+namespace tauten {
+
+/// A point of the diagram.
+struct LoadPoint {
+  Length extension{};
+  Force load{};
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("extension", &LoadPoint::extension);
+    visit("load", &LoadPoint::load);
+  }
+};
+
+/// The lines of the diagram. Extension counts from the bolt's own start; the clamped parts stand to the right of it.
+struct LoadDiagram {
+  std::vector<LoadPoint> bolt;   ///< from zero through the preload to the load in service
+  std::vector<LoadPoint> parts;  ///< from the clamp load in service through the preload to zero
+  Force working_load{};          ///< what acts from outside
+  Force bolt_load{};             ///< on the bolt, in service
+  Force clamp_load{};            ///< between the parts, in service; 0 once they have parted
+  Force separation_load{};       ///< working load at which the parts just part
+  double joint_constant = 0;     ///< share of the working load that reaches the bolt
+  bool separated = false;        ///< the bolt carries the whole working load
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("bolt", &LoadDiagram::bolt);
+    visit("parts", &LoadDiagram::parts);
+    visit("working_load", &LoadDiagram::working_load);
+    visit("bolt_load", &LoadDiagram::bolt_load);
+    visit("clamp_load", &LoadDiagram::clamp_load);
+    visit("separation_load", &LoadDiagram::separation_load);
+    visit("joint_constant", &LoadDiagram::joint_constant);
+    visit("separated", &LoadDiagram::separated);
+  }
+};
+
+/// \param preload           preload before the working load acts
+/// \param bolt_resilience   stretch of the bolt per force
+/// \param plate_resilience  of the clamped layers
+/// \param working_load      axial load that pulls the joint apart; below zero it presses
+/// \param load_introduction 1 under head and nut, 0 in the parting line
+inline Outcome<LoadDiagram> try_load_diagram(Force preload, Quantity<Dim::compliance> bolt_resilience,
+                                             Quantity<Dim::compliance> plate_resilience, Force working_load = {},
+                                             double load_introduction = 1) {
+  if (!is_not_negative(preload)) return refusal("preload", preload, "but must be at least 0 kN");
+  if (!is_positive(bolt_resilience)) return refusal("bolt_resilience", bolt_resilience, "but must be above 0 um/kN");
+  if (!is_positive(plate_resilience)) return refusal("plate_resilience", plate_resilience, "but must be above 0 um/kN");
+  if (!std::isfinite(working_load.si)) return refusal("working_load", working_load, "but must be a finite load");
+  if (!(load_introduction >= 0 && load_introduction <= 1))
+    return refusal("load_introduction", load_introduction, "but must lie between 0 and 1");
+  const double bolt = bolt_resilience.si;
+  const double parts = plate_resilience.si;
+  LoadDiagram out;
+  out.working_load = working_load;
+  out.joint_constant = LoadFactor::eval(load_introduction, bolt, parts);
+  out.separation_load = Force(SeparationLoad::eval(preload.si, out.joint_constant));
+  out.separated = working_load.si > out.separation_load.si;
+  out.bolt_load =
+      out.separated ? working_load : Force(ServiceBoltLoad::eval(preload.si, out.joint_constant, working_load.si));
+  out.clamp_load =
+      out.separated ? Force(0) : Force(ServiceClampLoad::eval(preload.si, out.joint_constant, working_load.si));
+  const double apex = preload.si * bolt;
+  const LoadPoint preloaded{Length(apex), preload};
+  const double stretched = out.bolt_load.si * bolt;
+  out.bolt = {{Length(0), Force(0)}, preloaded, {Length(stretched), out.bolt_load}};
+  out.parts = {{Length(apex + (preload.si - out.clamp_load.si) * parts), out.clamp_load},
+               preloaded,
+               {Length(apex + preload.si * parts), Force(0)}};
+  return out;
+}
+
+/// \copydoc try_load_diagram
+/// \throws Error  naming the argument, its value and the allowed range
+inline LoadDiagram load_diagram(Force preload, Quantity<Dim::compliance> bolt_resilience,
+                                Quantity<Dim::compliance> plate_resilience, Force working_load = {},
+                                double load_introduction = 1) {
+  return try_load_diagram(preload, bolt_resilience, plate_resilience, working_load, load_introduction).value();
+}
+
+}  // namespace tauten
