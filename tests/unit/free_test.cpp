@@ -87,9 +87,9 @@ TEST_CASE("capacities stand on the standards' figures") {
   CHECK(m.square.median == doctest::Approx(1.3 * 512));
   CHECK(m.arm.median == doctest::Approx(350 * 0.4));
   FreeJob twelve = flange_bolt(), worn = flange_bolt(), open = flange_bolt(), gone = flange_bolt();
-  twelve.drive = Drive::twelve_point;
+  twelve.drive = DriveFit::twelve_point;
   worn.corner_loss = Length(0.5e-3);
-  open.drive = Drive::open_end;
+  open.drive = DriveFit::open_end;
   gone.corner_loss = Length(1.2e-3);
   CHECK(release_model(twelve).drive.median < 0.6 * m.drive.median);
   CHECK(release_model(worn).drive.median < m.drive.median);

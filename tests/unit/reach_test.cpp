@@ -24,7 +24,7 @@ bool has(const std::vector<Notice>& list, const std::string& code) {
   return std::any_of(list.begin(), list.end(), [&](const Notice& n) { return code == n.code && !n.text.empty(); });
 }
 double range_of(const Reach& reach, const std::string& cause) {
-  for (const Contribution& c : reach.contributions)
+  for (const TorqueContribution& c : reach.contributions)
     if (cause == c.cause) return c.range;
   return 0;
 }

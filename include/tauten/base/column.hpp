@@ -5,9 +5,8 @@
 
 #include "tauten/base/formula.hpp"
 
-#if defined(__clang__)
-#define TAUTEN_ROWS_ARE_INDEPENDENT _Pragma("clang loop vectorize(assume_safety)")
-#elif defined(__GNUC__)
+// Clang compares the addresses at run time instead: told to vectorise, it would warn of every formula with a sine.
+#if defined(__GNUC__) && !defined(__clang__)
 #define TAUTEN_ROWS_ARE_INDEPENDENT _Pragma("GCC ivdep")
 #else
 #define TAUTEN_ROWS_ARE_INDEPENDENT
@@ -38,6 +37,10 @@ constexpr SameInAllRows<Real> rows_of(Real number) noexcept {
   return {number};
 }
 
+/// Whether an input is a column: a span, a vector, an array.
+template <class Real, class Input>
+inline constexpr bool is_column = std::is_constructible_v<std::span<const Real>, const Input&>;
+
 template <class F, class Real, class... In>
 void each_row(Formula<F>, Real* out, std::size_t rows, In... in) noexcept {
   TAUTEN_ROWS_ARE_INDEPENDENT
@@ -54,18 +57,20 @@ void each_row(Formula<F>, Real* out, std::size_t rows, In... in) noexcept {
 template <class F, class Real, class... In>
 bool evaluate(Formula<F> formula, std::span<Real> out, const In&... in) noexcept {
   static_assert(sizeof...(In) == Formula<F>::arity, "tauten: wrong number of arguments for this formula");
-  const auto fits = [&](const auto& column) {
-    if constexpr (requires { column.size(); })
-      return column.size() == out.size();
+  static_assert(((detail::is_column<Real, In> || std::is_arithmetic_v<In>) && ...),
+                "tauten: each input of a column call is one number or a column of the same numbers as the output");
+  const auto fits = [&]<class Input>(const Input& input) {
+    if constexpr (detail::is_column<Real, Input>)
+      return std::span<const Real>(input).size() == out.size();
     else
       return true;
   };
   if (!(fits(in) && ...)) return false;
-  const auto rows = [](const auto& column) {
-    if constexpr (requires { column.data(); })
-      return detail::rows_of(std::span<const Real>(column));
+  const auto rows = []<class Input>(const Input& input) {
+    if constexpr (detail::is_column<Real, Input>)
+      return detail::rows_of(std::span<const Real>(input));
     else
-      return detail::rows_of(static_cast<Real>(column));
+      return detail::rows_of(static_cast<Real>(input));
   };
   detail::each_row(formula, out.data(), out.size(), rows(in)...);
   return true;

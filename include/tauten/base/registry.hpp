@@ -4,7 +4,7 @@
 #include <cstddef>
 #include <span>
 
-#include "tauten/base/formula.hpp"
+#include "tauten/base/column.hpp"
 #include "tauten/base/symbolic.hpp"
 
 namespace tauten {
@@ -31,8 +31,40 @@ struct Entry {
 namespace detail {
 
 /// Rows are worked in blocks: a column that is not packed is copied into a packed block first, so that one loop of
-/// packed instructions serves every stride.
-inline constexpr std::size_t block = 256;
+/// packed instructions serves every stride. One copy of this code serves all formulas.
+inline constexpr std::size_t rows_per_block = 256;
+inline constexpr int most_inputs = 12;
+
+template <class Real>
+void strided_rows(int arity, void (*packed)(const Real* const*, Real*, std::size_t) noexcept, char* const* columns,
+                  const std::ptrdiff_t* steps, std::size_t rows) noexcept {
+  constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
+  const std::size_t most = rows < rows_per_block ? rows : rows_per_block;
+  alignas(64) Real copies[most_inputs + 1][rows_per_block];
+  for (int i = 0; i < arity; ++i)
+    if (steps[i] == 0)
+      for (std::size_t row = 0; row < most; ++row) copies[i][row] = *reinterpret_cast<const Real*>(columns[i]);
+
+  for (std::size_t start = 0; start < rows; start += rows_per_block) {
+    const std::size_t count = rows - start < rows_per_block ? rows - start : rows_per_block;
+    const auto at = [&](int i) { return columns[i] + static_cast<std::ptrdiff_t>(start) * steps[i]; };
+    const Real* in[most_inputs];
+    for (int i = 0; i < arity; ++i) {
+      in[i] = copies[i];
+      if (steps[i] == width)
+        in[i] = reinterpret_cast<const Real*>(at(i));
+      else if (steps[i] != 0)
+        for (std::size_t row = 0; row < count; ++row)
+          copies[i][row] = *reinterpret_cast<const Real*>(at(i) + static_cast<std::ptrdiff_t>(row) * steps[i]);
+    }
+    const bool direct = steps[arity] == width;
+    Real* const out = direct ? reinterpret_cast<Real*>(at(arity)) : copies[arity];
+    packed(in, out, count);
+    if (!direct)
+      for (std::size_t row = 0; row < count; ++row)
+        *reinterpret_cast<Real*>(at(arity) + static_cast<std::ptrdiff_t>(row) * steps[arity]) = out[row];
+  }
+}
 
 template <class F, class Indices>
 struct Erased;
@@ -52,44 +84,13 @@ struct Erased<F, std::index_sequence<I...>> {
 
   template <class Real>
   static void packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
-    const Real* const columns[] = {in[I]...};
-#if defined(__clang__)
-#pragma clang loop vectorize(assume_safety)
-#elif defined(__GNUC__)
-#pragma GCC ivdep
-#endif
-    for (std::size_t row = 0; row < rows; ++row) out[row] = Formula<F>::si(columns[I][row]...);
+    each_row(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
   }
 
   template <class Real>
   static void strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
-    constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
-    if (rows == 0) return;  // there is nothing to read, not even the number of a column with step 0
-    alignas(64) Real copies[arity + 1][block];
-    for (int i = 0; i < arity; ++i)
-      if (steps[i] == 0)
-        for (Real& copy : copies[i]) copy = *reinterpret_cast<const Real*>(columns[i]);
-
-    for (std::size_t start = 0; start < rows; start += block) {
-      const std::size_t count = rows - start < block ? rows - start : block;
-      const auto at = [&](int i) { return columns[i] + static_cast<std::ptrdiff_t>(start) * steps[i]; };
-      const Real* in[arity];
-      for (int i = 0; i < arity; ++i) {
-        in[i] = copies[i];
-        if (steps[i] == width)
-          in[i] = reinterpret_cast<const Real*>(at(i));
-        else if (steps[i] != 0)
-          for (std::size_t row = 0; row < count; ++row)
-            copies[i][row] = *reinterpret_cast<const Real*>(at(i) + static_cast<std::ptrdiff_t>(row) * steps[i]);
-      }
-      if (steps[arity] == width) {
-        packed(in, reinterpret_cast<Real*>(at(arity)), count);
-      } else {
-        packed(in, copies[arity], count);
-        for (std::size_t row = 0; row < count; ++row)
-          *reinterpret_cast<Real*>(at(arity) + static_cast<std::ptrdiff_t>(row) * steps[arity]) = copies[arity][row];
-      }
-    }
+    static_assert(arity <= most_inputs, "tauten: raise most_inputs for a formula with more inputs");
+    strided_rows<Real>(arity, packed<Real>, columns, steps, rows);
   }
 };
 

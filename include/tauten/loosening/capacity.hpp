@@ -38,14 +38,14 @@ namespace detail {
 inline Lognormal drive_capacity(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const double s = job.width_across_flats.si;
-  const bool key = job.drive == Drive::internal_hexagon;
+  const bool key = job.drive == DriveFit::internal_hexagon;
   const double lever = FlankLever::eval(s, job.drive_clearance.si, job.corner_loss.si);
   const double rho = HexagonParts::corner_radius(s, job.corner_loss.si);
   // Each side of a corner touches a half flank; twelve points leave tan 15 degrees of it. Wear takes from the outside.
-  const double side = (job.drive == Drive::twelve_point ? 0.26794919243112 : tan30<double>()) * s / 2;
+  const double side = (job.drive == DriveFit::twelve_point ? 0.26794919243112 : tan30<double>()) * s / 2;
   const double worn = s * tan30<double>() / 2 - HexagonParts::half_flank(rho, s);
   const double height = job.head_height.si > 0 ? job.head_height.si : (key ? 0.5 : 0.64) * job.diameter.si;
-  const double corners = job.drive == Drive::open_end ? 2 : 6;
+  const double corners = job.drive == DriveFit::open_end ? 2 : 6;
   if (!(lever > 0) || !(side > worn)) return {0, 0};
   const double length = guess.bearing_share * 2 * (side - worn);
   return {RoundingTorque::eval(job.tensile_strength.si * guess.above_minimum, corners, length, height, lever),
@@ -55,9 +55,9 @@ inline Lognormal drive_capacity(const FreeJob& job) noexcept {
 inline Lognormal tool_capacity(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const double s = job.width_across_flats.si;
-  if (job.drive == Drive::internal_hexagon)
+  if (job.drive == DriveFit::internal_hexagon)
     return {HexagonKeyTestTorque::eval(guess.key_stress, s), guess.tool_variation};
-  const double test = job.drive == Drive::open_end ? OpenEndTestTorque::eval(s) : RingTestTorque::eval(s);
+  const double test = job.drive == DriveFit::open_end ? OpenEndTestTorque::eval(s) : RingTestTorque::eval(s);
   return {guess.tool_above_test * test, guess.tool_variation};
 }
 
@@ -75,7 +75,7 @@ inline ReleaseModel bare_model(const FreeJob& job) noexcept {
   const double d = job.diameter.si, P = job.pitch.si, s = job.width_across_flats.si;
   const double d_2 = PitchDiameter::eval(d, P), d_3 = RootDiameter::eval(d, P), area = StressArea::eval(d, P);
   const double engaged = job.engaged_length.si > 0 ? job.engaged_length.si : 0.8 * d;
-  const double across = job.drive == Drive::internal_hexagon ? 1.5 * d : s;
+  const double across = job.drive == DriveFit::internal_hexagon ? 1.5 * d : s;
   const double face = job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (0.95 * across + 1.1 * d) / 2;
   ReleaseModel m;
   m.diameter = d;

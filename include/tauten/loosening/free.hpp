@@ -66,7 +66,7 @@ inline void add_notices(const FreeJob& job, Free& answer) {
   say(true, "eye_protection", "Wear eye protection.");
   say(true, "no_pipe", "No pipe on a torque wrench.");
   say(true, "impact_sockets", "Use only impact-rated sockets on impact tools.");
-  say(job.drive == Drive::twelve_point, "six_point",
+  say(job.drive == DriveFit::twelve_point, "six_point",
       "Take a six-point socket: it holds at the flank, not at the corner.");
   say(answer.round.nominal.si == 0, "tool_spins", "The corners are too far gone: this tool spins on them.");
   say(job.near.fire_or_burst, "heat_forbidden",

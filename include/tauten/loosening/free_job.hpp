@@ -15,7 +15,7 @@
 namespace tauten {
 
 /// How the torque gets into the fastener.
-enum class Drive : unsigned char { six_point, twelve_point, open_end, internal_hexagon };
+enum class DriveFit : unsigned char { six_point, twelve_point, open_end, internal_hexagon };
 
 /// One stuck fastener. Lengths left at zero take usual proportions of a hexagon bolt.
 struct FreeJob {
@@ -38,7 +38,7 @@ struct FreeJob {
   double years = 0;        ///< in place; with `first_year_loss` it replaces the metal loss of the state
   Length first_year_loss;  ///< corrosion of the first year at this place
 
-  Drive drive = Drive::six_point;
+  DriveFit drive = DriveFit::six_point;
   Length head_height;              ///< that the tool engages; 0: 0.64 d, for a key 0.5 d
   Length drive_clearance{0.2e-3};  ///< width of the opening less that of the hexagon
   Length corner_loss;              ///< radial wear of the corners
@@ -68,7 +68,7 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("diameter", job.diameter, {1e-3, 0.5})) return e;
   if (auto e = outside("pitch", job.pitch, {0.1e-3, d / 3})) return e;
   if (auto e = outside("width_across_flats", job.width_across_flats,
-                       job.drive == Drive::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d}))
+                       job.drive == DriveFit::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d}))
     return e;
   if (auto e = outside("tensile_strength", job.tensile_strength, {50e6, 3e9})) return e;
   if (auto e = outside("yield_strength", job.yield_strength, {20e6, job.tensile_strength.si})) return e;

@@ -17,6 +17,12 @@ namespace tauten {
 struct ExtensionLink {
   Length length;
   Angle angle;
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("length", &ExtensionLink::length);
+    visit("angle", &ExtensionLink::angle);
+  }
 };
 
 /// Where a chain of extensions ends, seen from the wrench's drive. A chain acts as one extension from the drive to the
@@ -26,6 +32,14 @@ struct ChainEnd {
   Length across;  ///< square to it, positive to the side of positive angles
   Length length;
   Angle angle;
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("along", &ChainEnd::along);
+    visit("across", &ChainEnd::across);
+    visit("length", &ChainEnd::length);
+    visit("angle", &ChainEnd::angle);
+  }
 };
 
 /// \param links  the extensions from the drive outward

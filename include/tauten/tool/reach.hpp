@@ -5,6 +5,7 @@
 
 #include "tauten/tool/bar.hpp"
 #include "tauten/tool/multiplier.hpp"
+#include "tauten/tool/offset.hpp"
 #include "tauten/tool/offset_error.hpp"
 #include "tauten/tool/reach_checks.hpp"
 #include "tauten/tool/reach_notices.hpp"
@@ -19,8 +20,8 @@ namespace detail {
 inline double width(double plus, double minus) { return std::max({plus, minus, 0.0}) - std::min({plus, minus, 0.0}); }
 
 /// \return everything that makes the torque uncertain; causes that do not occur are left out
-inline std::vector<Contribution> reach_contributions(const ReachJob& job, const WrenchClass& tool, const Reach& reach) {
-  std::vector<Contribution> list;
+inline std::vector<TorqueContribution> reach_contributions(const ReachJob& job, const WrenchClass& tool, const Reach& reach) {
+  std::vector<TorqueContribution> list;
   const auto add = [&](const char* cause, double range, bool estimate) {
     // Below this the cause is rounding noise.
     if (range > 1e-12) list.push_back({cause, range, estimate});
@@ -51,6 +52,23 @@ inline std::vector<Contribution> reach_contributions(const ReachJob& job, const 
       false);
   add("operator", 2 * t.operator_share, true);
   return list;
+}
+
+/// \return the setting that gives a torque behind the extensions, with the step that leads there
+inline double setting_for(std::vector<Step>& steps, double torque, double hand, const ChainEnd& end, double support) {
+  if (end.length.si == 0) return torque;
+  return support == 0
+             ? step(steps, "", wrench_setting, torque, hand, end.length.si, end.angle.si)
+             : step(steps, "", setting_with_support_hand, torque, hand, end.length.si, end.angle.si, support);
+}
+
+/// \return the torque behind the extensions that a setting gives, with the step that leads there
+inline double torque_behind(std::vector<Step>& steps, double setting, double hand, const ChainEnd& end,
+                            double support) {
+  if (end.length.si == 0) return setting;
+  return support == 0
+             ? step(steps, "", torque_at_fastener, setting, hand, end.length.si, end.angle.si)
+             : step(steps, "", torque_with_support_hand, setting, hand, end.length.si, end.angle.si, support);
 }
 
 /// \return torsional stiffness of one bar
@@ -93,25 +111,30 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
   reach.extension = *end;
   const TorqueMultiplier multiplier = job.multiplier.value_or(TorqueMultiplier{});
   const double hand = job.wrench.length.si + job.hand_offset.si;
-  const double E = end->length.si;
-  const double alpha = end->angle.si;
   double arrives = job.torque.si;
   if (job.known == ReachJob::Known::at_fastener) {
-    reach.behind_extension = Torque(MultiplierInput::eval(arrives, multiplier.ratio, multiplier.efficiency));
-    reach.setting = Torque(SettingWithSupportHand::eval(reach.behind_extension.si, hand, E, alpha, job.support_share));
+    reach.behind_extension = job.torque;
+    if (job.multiplier)
+      reach.behind_extension =
+          Torque(step(reach.steps, "", multiplier_input, arrives, multiplier.ratio, multiplier.efficiency));
+    reach.setting =
+        Torque(detail::setting_for(reach.steps, reach.behind_extension.si, hand, *end, job.support_share));
   } else {
     reach.setting = job.torque;
-    reach.behind_extension = Torque(TorqueWithSupportHand::eval(job.torque.si, hand, E, alpha, job.support_share));
-    arrives = MultiplierOutput::eval(reach.behind_extension.si, multiplier.ratio, multiplier.efficiency);
+    reach.behind_extension =
+        Torque(detail::torque_behind(reach.steps, job.torque.si, hand, *end, job.support_share));
+    arrives = reach.behind_extension.si;
+    if (job.multiplier)
+      arrives = step(reach.steps, "", multiplier_output, arrives, multiplier.ratio, multiplier.efficiency);
   }
   reach.lever_ratio = reach.behind_extension.si / reach.setting.si;
   reach.hand_force = Force(reach.setting.si / hand);
   reach.contributions = detail::reach_contributions(job, *tool, reach);
   reach.arrives = torque_band(Torque(arrives), reach.contributions);
   if (job.multiplier) {
-    reach.reaction_torque = Torque(MultiplierReaction::eval(reach.behind_extension.si, arrives));
+    reach.reaction_torque = Torque(step(reach.steps, "", multiplier_reaction, reach.behind_extension.si, arrives));
     if (multiplier.arm.si > 0)
-      reach.reaction_force = Force(ReactionForce::eval(reach.reaction_torque.si, multiplier.arm.si));
+      reach.reaction_force = Force(step(reach.steps, "", reaction_force, reach.reaction_torque.si, multiplier.arm.si));
   }
   detail::wind_up(job.bars, reach);
   reach.warnings = detail::reach_warnings(job, reach);

@@ -7,6 +7,7 @@
 
 #include "tauten/base/notice.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/step.hpp"
 #include "tauten/tool/accuracy.hpp"
 #include "tauten/tool/budget.hpp"
 #include "tauten/tool/chain.hpp"
@@ -40,6 +41,14 @@ struct DriveBar {
   Length length;
   Length size;                 ///< side, diameter or width across the flats
   Stress shear_modulus{79e9};  ///< of steel
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("section", &DriveBar::section);
+    visit("length", &DriveBar::length);
+    visit("size", &DriveBar::size);
+    visit("shear_modulus", &DriveBar::shear_modulus);
+  }
 };
 
 /// How far things may be off, both ways. Judgement, no published figure: state your own where you know better.
@@ -73,7 +82,7 @@ struct ReachJob {
 struct Reach {
   Torque setting;
   TorqueBand arrives;  ///< at the fastener; about 95 % of cases
-  std::vector<Contribution> contributions;
+  std::vector<TorqueContribution> contributions;
   ChainEnd extension;      ///< all extensions as one
   double lever_ratio = 1;  ///< torque behind the extensions over setting
   Torque behind_extension;
@@ -85,6 +94,26 @@ struct Reach {
   Force reaction_force;                       ///< where its arm rests; 0 if the arm is not known
   std::vector<Notice> warnings;
   std::vector<Notice> cautions;
+  std::vector<Step> steps;  ///< how setting and torque came about; empty if the wrench sits on the fastener
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("setting", &Reach::setting);
+    visit("arrives", &Reach::arrives);
+    visit("contributions", &Reach::contributions);
+    visit("extension", &Reach::extension);
+    visit("lever_ratio", &Reach::lever_ratio);
+    visit("behind_extension", &Reach::behind_extension);
+    visit("hand_force", &Reach::hand_force);
+    visit("torsional_stiffness", &Reach::torsional_stiffness);
+    visit("twist", &Reach::twist);
+    visit("stored_energy", &Reach::stored_energy);
+    visit("reaction_torque", &Reach::reaction_torque);
+    visit("reaction_force", &Reach::reaction_force);
+    visit("warnings", &Reach::warnings);
+    visit("cautions", &Reach::cautions);
+    visit("steps", &Reach::steps);
+  }
 };
 
 }  // namespace tauten
