@@ -1,58 +1,71 @@
 #!/usr/bin/env python3
-"""Checks that wrong programs are refused, and refused with the sentence a user can act on.
+"""Checks that wrong programs are refused, and refused with a sentence that a user can act on.
 
-Each *.cpp beside this script holds one mistake inside `#ifdef MISTAKE` and a line
+Each *.cpp beside this script holds one mistake and begins with the line
 
-    // expect: text that the compiler's first error line must contain
+    // error: the sentence that the compiler's first error line must say, and nothing else
 
-Without MISTAKE the file must compile. That shows that the mistake, and nothing else, is what the compiler refuses.
+With FIXED defined the same file must compile. That shows that the mistake, and nothing else, is what is refused.
 """
 import argparse
 import concurrent.futures
+import os
 import pathlib
 import re
+import shutil
 import subprocess
 import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
 INCLUDE = HERE.parents[1] / "include"
+# What compilers put before the sentence of a static_assert, and the quotes that some put around it.
+PREFIX = re.compile(r"^static[_ ]assert(ion)? failed( due to requirement '.*?')?:? ")
 
 
 def compile_it(compiler, file, *options):
     command = [compiler, "-std=c++20", "-fsyntax-only", f"-I{INCLUDE}", *options, str(file)]
-    return subprocess.run(command, capture_output=True, text=True)
+    return subprocess.run(command, capture_output=True, text=True, env={**os.environ, "LC_ALL": "C"})
+
+
+def first_sentence(stderr):
+    """Returns what the first line with an error says, without the compiler's own words around it."""
+    line = next((line for line in stderr.splitlines() if "error:" in line), "")
+    return PREFIX.sub("", line.partition("error: ")[2]).strip().strip('"')
 
 
 def fault_of(compiler, file):
     """Returns what is wrong with the behaviour of one file, or None."""
     text = file.read_text(encoding="utf-8")
-    expected = re.search(r"^// expect: (.+)$", text, re.M)
-    if not expected or "MISTAKE" not in text:
-        return "needs a line `// expect: text` and the mistake inside `#ifdef MISTAKE`"
-    control = compile_it(compiler, file)
-    if control.returncode != 0:
-        return "does not compile even without the mistake:\n" + control.stderr
-    wrong = compile_it(compiler, file, "-DMISTAKE")
+    expected = re.match(r"// error: (.+)\n", text)
+    if not expected or "FIXED" not in text:
+        return "needs a first line `// error: sentence` and a corrected branch under FIXED"
+    fixed = compile_it(compiler, file, "-DFIXED")
+    if fixed.returncode != 0:
+        return "does not compile even without the mistake:\n" + fixed.stderr
+    wrong = compile_it(compiler, file)
     if wrong.returncode == 0:
         return "compiles, mistake and all"
-    first = next((line for line in wrong.stderr.splitlines() if "error:" in line), "")
-    if expected[1].strip() not in first:
-        return f"expected {expected[1].strip()!r} in the first error line, got:\n{first}"
+    said = first_sentence(wrong.stderr)
+    if said != expected[1]:
+        return f"expected {expected[1]!r}, the compiler says {said!r}"
     return None
 
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--compiler", default="c++")
-    compiler = parser.parse_args().compiler
-    files = sorted(HERE.glob("*.cpp"))
+    parser.add_argument("--compiler", default="c++", help="the other of g++ and clang++-19 is tried too if installed")
+    compilers = {parser.parse_args().compiler}
+    for other in ("g++", "clang++-19"):
+        if shutil.which(other) and not any(other == pathlib.Path(compiler).name for compiler in compilers):
+            compilers.add(other)
+    jobs = [(compiler, file) for compiler in sorted(compilers) for file in sorted(HERE.glob("*.cpp"))]
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
-        faults = list(pool.map(lambda file: fault_of(compiler, file), files))
-    for file, fault in zip(files, faults):
-        print(f"{'FAIL' if fault else 'ok  '} {file.name}" + (f": {fault}" if fault else ""))
+        faults = list(pool.map(lambda job: fault_of(*job), jobs))
+    for (compiler, file), fault in zip(jobs, faults):
+        print(f"{'FAIL' if fault else 'ok  '} {file.name} ({compiler})" + (f": {fault}" if fault else ""))
     failed = sum(fault is not None for fault in faults)
-    print(f"{len(files) - failed} passed, {failed} failed")
-    return 1 if failed or not files else 0
+    print(f"{len(jobs) - failed} passed, {failed} failed")
+    return 1 if failed or not jobs else 0
 
 
 if __name__ == "__main__":

@@ -6,7 +6,9 @@
 //     static constexpr Arg inputs[] = {{"preload", "F_M", Dim::force, non_negative}, ...};
 //     static constexpr Arg output = {"bearing_torque", "M_K", Dim::torque, non_negative};
 //     static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "eq. (5.4/9)", Seen::memory}};
-//     template <class Real> static constexpr Real eval(Real preload, ...) noexcept { return ...; }
+//     template <class Real> static constexpr Real eval(Real F_M, ...) noexcept { return ...; }
+//     // If inputs may be fine one by one and nonsense together: must come out above zero.
+//     template <class Real> static constexpr Real requirement(Real F_M, ...) noexcept { return ...; }
 //   };
 //   inline constexpr Formula<BearingTorque> bearing_torque{};
 #pragma once
@@ -127,8 +129,8 @@ class Formula<F, std::index_sequence<I...>> {
   constexpr auto operator()(const Q&... q) const {
     static_assert(sizeof...(Q) == arity, "tauten: wrong number of arguments; the formula's header lists its inputs");
     if constexpr (sizeof...(Q) == arity) {
-      constexpr bool fits = (fits_argument<Q, I>() && ...);
-      if constexpr (fits) {
+      constexpr bool fits[] = {fits_argument<Q, I>()...};  // a list, so that the first mistake is named first
+      if constexpr ((fits[I] && ...)) {
         using Real = detail::scalar_of<decltype(QuantityTraits<Q>::si(q))...>;
         return quantity<typename detail::FirstQuantity<Q...>::type>(
             checked<Real>(static_cast<Real>(QuantityTraits<Q>::si(q))...));
@@ -153,7 +155,7 @@ class Formula<F, std::index_sequence<I...>> {
     const Real values[] = {static_cast<Real>(x)...};
     for (int i = 0; i < arity; ++i)
       if (!F::inputs[i].domain.contains(values[i])) return {Status::outside_domain, i};
-    if (!F::output.domain.contains(F::eval(values[I]...))) return {Status::impossible, -1};
+    if (!possible(F::eval(values[I]...), values[I]...)) return {Status::impossible, -1};
     for (int i = 0; i < arity; ++i)
       if (!F::inputs[i].usual.contains(values[i])) return {Status::unusual, i};
     return {};
@@ -177,11 +179,22 @@ class Formula<F, std::index_sequence<I...>> {
     return false;
   }
 
+  /// Whether `F` has a `requirement(inputs...)` that must come out above zero for the inputs to make sense together.
+  static constexpr bool has_requirement = requires(double x) { F::requirement((static_cast<void>(I), x)...); };
+
   // No branches: a loop over columns becomes packed compares and one blend.
   template <class Real>
   static constexpr bool inside(const Real& value, const auto&... x) noexcept {
-    return ((int{F::inputs[I].domain.contains(detail::plain(x))} & ...) &
-            int{F::output.domain.contains(detail::plain(value))}) != 0;
+    return ((... & int{F::inputs[I].domain.contains(detail::plain(x))}) & int{possible(value, x...)}) != 0;
+  }
+
+  template <class Real>
+  static constexpr bool possible(const Real& value, const auto&... x) noexcept {
+    const bool fits = F::output.domain.contains(detail::plain(value));
+    if constexpr (has_requirement)
+      return (int{fits} & int{detail::plain(F::requirement(x...)) > 0}) != 0;
+    else
+      return fits;
   }
 
   template <class Real>
@@ -195,6 +208,12 @@ class Formula<F, std::index_sequence<I...>> {
     const Real value = F::eval(x...);
     if (inside(value, x...)) [[likely]]
       return value;
+    return refused<Real>(x...);
+  }
+
+  // Out of line like what it calls, so that the compiler keeps the way past it short.
+  template <class Real>
+  [[gnu::cold, gnu::noinline]] static constexpr Real refused(const auto... x) {
     const double values[] = {static_cast<double>(x)...};
     const Check found = check(x...);
     if (found.status == Status::outside_domain)

@@ -20,7 +20,7 @@ struct UnitSpelling {
 };
 
 namespace detail {
-inline constexpr double inch = 0.0254;
+inline constexpr double inch_in_m = 0.0254;
 inline constexpr double pound = 4.4482216152605;  // exact: 0.45359237 kg at 9.80665 m/s2
 inline constexpr double kilopond = 9.80665;
 inline constexpr double degree = 3.14159265358979323846 / 180;
@@ -32,14 +32,14 @@ inline constexpr UnitSpelling unit_spellings[] = {
     {"m", Dim::length, 1},
     {"cm", Dim::length, 1e-2},
     {"um", Dim::length, 1e-6},
-    {"in", Dim::length, detail::inch},
-    {"inch", Dim::length, detail::inch},
-    {"\"", Dim::length, detail::inch},
-    {"ft", Dim::length, 12 * detail::inch},
+    {"in", Dim::length, detail::inch_in_m},
+    {"inch", Dim::length, detail::inch_in_m},
+    {"\"", Dim::length, detail::inch_in_m},
+    {"ft", Dim::length, 12 * detail::inch_in_m},
     {"mm2", Dim::area, 1e-6},
     {"cm2", Dim::area, 1e-4},
     {"m2", Dim::area, 1},
-    {"in2", Dim::area, detail::inch* detail::inch},
+    {"in2", Dim::area, detail::inch_in_m* detail::inch_in_m},
     {"deg", Dim::angle, detail::degree},
     {"rad", Dim::angle, 1},
     {"turn", Dim::angle, 360 * detail::degree},
@@ -55,15 +55,15 @@ inline constexpr UnitSpelling unit_spellings[] = {
     {"kNm", Dim::torque, 1e3},
     {"N.cm", Dim::torque, 1e-2},
     {"N.mm", Dim::torque, 1e-3},
-    {"lbf.ft", Dim::torque, detail::pound * 12 * detail::inch},
-    {"ft.lbf", Dim::torque, detail::pound * 12 * detail::inch},
-    {"lb.ft", Dim::torque, detail::pound * 12 * detail::inch},
-    {"ft.lb", Dim::torque, detail::pound * 12 * detail::inch},
-    {"lbf.in", Dim::torque, detail::pound* detail::inch},
-    {"in.lbf", Dim::torque, detail::pound* detail::inch},
-    {"lb.in", Dim::torque, detail::pound* detail::inch},
-    {"in.lb", Dim::torque, detail::pound* detail::inch},
-    {"kip.in", Dim::torque, 1e3 * detail::pound* detail::inch},
+    {"lbf.ft", Dim::torque, detail::pound * 12 * detail::inch_in_m},
+    {"ft.lbf", Dim::torque, detail::pound * 12 * detail::inch_in_m},
+    {"lb.ft", Dim::torque, detail::pound * 12 * detail::inch_in_m},
+    {"ft.lb", Dim::torque, detail::pound * 12 * detail::inch_in_m},
+    {"lbf.in", Dim::torque, detail::pound* detail::inch_in_m},
+    {"in.lbf", Dim::torque, detail::pound* detail::inch_in_m},
+    {"lb.in", Dim::torque, detail::pound* detail::inch_in_m},
+    {"in.lb", Dim::torque, detail::pound* detail::inch_in_m},
+    {"kip.in", Dim::torque, 1e3 * detail::pound* detail::inch_in_m},
     {"kgf.m", Dim::torque, detail::kilopond},
     {"kgf.cm", Dim::torque, detail::kilopond * 1e-2},
     {"MPa", Dim::stress, 1e6},
@@ -72,9 +72,9 @@ inline constexpr UnitSpelling unit_spellings[] = {
     {"GPa", Dim::stress, 1e9},
     {"N/mm2", Dim::stress, 1e6},
     {"bar", Dim::stress, 1e5},
-    {"psi", Dim::stress, detail::pound / (detail::inch * detail::inch)},
-    {"ksi", Dim::stress, 1e3 * detail::pound / (detail::inch * detail::inch)},
-    {"Mpsi", Dim::stress, 1e6 * detail::pound / (detail::inch * detail::inch)},
+    {"psi", Dim::stress, detail::pound / (detail::inch_in_m * detail::inch_in_m)},
+    {"ksi", Dim::stress, 1e3 * detail::pound / (detail::inch_in_m * detail::inch_in_m)},
+    {"Mpsi", Dim::stress, 1e6 * detail::pound / (detail::inch_in_m * detail::inch_in_m)},
     {"um/kN", Dim::compliance, 1e-9},
     {"mm/kN", Dim::compliance, 1e-6},
     {"mm/N", Dim::compliance, 1e-3},
@@ -83,8 +83,8 @@ inline constexpr UnitSpelling unit_spellings[] = {
     {"MN/m", Dim::stiffness, 1e6},
     {"N/mm", Dim::stiffness, 1e3},
     {"N/m", Dim::stiffness, 1},
-    {"lbf/in", Dim::stiffness, detail::pound / detail::inch},
-    {"Mlbf/in", Dim::stiffness, 1e6 * detail::pound / detail::inch},
+    {"lbf/in", Dim::stiffness, detail::pound / detail::inch_in_m},
+    {"Mlbf/in", Dim::stiffness, 1e6 * detail::pound / detail::inch_in_m},
     {"K", Dim::temperature, 1},
     {"J", Dim::energy, 1},
     {"um/m/K", Dim::expansion, 1e-6},
@@ -99,7 +99,7 @@ inline std::string plain_unit(std::string_view text) {
   std::string unit(text);
   const auto replace = [&](std::string_view from, std::string_view to) {
     for (std::size_t at = 0; (at = unit.find(from, at)) != std::string::npos; at += to.size())
-      unit.replace(at, from.size(), to);
+      unit.erase(at, from.size()).insert(at, to);
   };
   replace("\u00a0", " ");  // spaces that do not break, as printed between number and unit
   replace("\u202f", " ");
@@ -127,8 +127,13 @@ inline std::size_t read_number(std::string_view text, double& value) {
   if (const auto e = digits.find_first_of("eE");
       e != std::string::npos && (e + 1 >= digits.size() || digits.find_first_of("0123456789", e) == std::string::npos))
     digits.resize(e);
-  if (const auto comma = digits.find(','); comma != std::string::npos && digits.find('.') == std::string::npos)
+  if (const auto comma = digits.find(','); comma != std::string::npos && digits.find('.') == std::string::npos) {
+    // 1,250 is a thousand to some and one and a quarter to others: not read at all, unless it starts with a zero.
+    const std::size_t after = digits.find_first_not_of("0123456789", comma + 1);
+    const bool three = (after == std::string::npos ? digits.size() : after) - comma == 4;
+    if (three && digits.find_first_of("123456789") < comma) return 0;
     digits[comma] = '.';
+  }
   const char* first = digits.data() + (digits.starts_with('+') && !digits.starts_with("+-") ? 1 : 0);
   const auto [end, problem] = std::from_chars(first, digits.data() + digits.size(), value);
   if (problem != std::errc()) return 0;
@@ -179,6 +184,8 @@ inline Outcome<double> try_read_quantity(const char* argument, std::string_view 
   };
   double value = 0;
   const std::size_t read = detail::read_number(text, value);
+  if (read == 0 && text.find(',') != std::string_view::npos)
+    return refuse("has a comma that may mean thousands or decimals; use a point");
   if (read == 0) return refuse("does not start with a finite number");
   const std::string unit = detail::plain_unit(text.substr(read));
   if (unit.empty()) {

@@ -102,7 +102,7 @@ class ExpressionWriter {
 
   std::string bare(const Node& node) const {
     switch (node.kind) {
-      case Kind::number: return notation_ == Notation::algebra ? number_text(node.number, 17) : number(node.number, 6);
+      case Kind::number: return number(node.number, 6);
       case Kind::constant: return notation_ == Notation::latex ? node.constant->latex : node.constant->text;
       case Kind::input: return input(static_cast<std::size_t>(node.input));
       case Kind::negate: return "-" + after_sign(*node.left, 3);
@@ -132,9 +132,9 @@ class ExpressionWriter {
     const bool leaf = node.left->left == nullptr;
     if (notation_ == Notation::latex && leaf && base.find('^') != std::string::npos && !base.starts_with("\\left("))
       base = bracket(base);
-    const std::string exponent = number_text(node.number);
+    const std::string exponent = number(node.number, 6);
     if (notation_ == Notation::latex) return base + "^{" + exponent + "}";
-    return base + (notation_ == Notation::text ? "^" : "**") + exponent;
+    return base + (notation_ == Notation::text ? "^" : "**") + (node.number < 0 ? bracket(exponent) : exponent);
   }
 
   std::string call(const Node& node) const {
@@ -149,7 +149,7 @@ class ExpressionWriter {
 
   std::string input(std::size_t place) const {
     const Arg& arg = inputs_[place];
-    if (notation_ == Notation::algebra) return values_.empty() ? arg.name : number_text(values_[place], 17);
+    if (notation_ == Notation::algebra) return values_.empty() ? arg.name : exact_text(values_[place]);
     if (values_.empty()) return notation_ == Notation::latex ? latex_symbol(arg.symbol) : arg.symbol;
     const DimensionText unit = describe(arg.dimension);
     const std::string value = number(values_[place] / unit.shop_unit_in_si, 4);
@@ -158,6 +158,7 @@ class ExpressionWriter {
   }
 
   std::string number(double x, int digits) const {
+    if (notation_ == Notation::algebra) return exact_text(x);
     const std::string text = number_text(x, digits);
     return notation_ == Notation::latex ? latex_number(text) : text;
   }

@@ -30,6 +30,12 @@ inline std::string number_text(double x, int digits = 4) {
   return result;
 }
 
+/// \return the shortest text that is read back as the very same number
+inline std::string exact_text(double x) {
+  char text[32];
+  return {text, std::to_chars(text, text + sizeof text, x).ptr};
+}
+
 /// \return an SI value in the unit a workshop reads, "29.93 kN"
 inline std::string quantity_text(double si, Dim dimension, int digits = 4) {
   const DimensionText unit = describe(dimension);

@@ -21,6 +21,11 @@ struct MeanBearingDiameter {
   static constexpr Real eval(Real d_a, Real d_i) noexcept {
     return (d_a + d_i) / 2;
   }
+  /// The face lies outside of the hole.
+  template <class Real>
+  static constexpr Real requirement(Real d_a, Real d_i) noexcept {
+    return d_a - d_i;
+  }
 };
 /// \copydoc MeanBearingDiameter
 inline constexpr Formula<MeanBearingDiameter> mean_bearing_diameter{};
@@ -41,6 +46,11 @@ struct UniformPressureBearingDiameter {
   template <class Real>
   static constexpr Real eval(Real d_a, Real d_i) noexcept {
     return 2 * (square(d_a) + d_a * d_i + square(d_i)) / (3 * (d_a + d_i));
+  }
+  /// The face lies outside of the hole.
+  template <class Real>
+  static constexpr Real requirement(Real d_a, Real d_i) noexcept {
+    return d_a - d_i;
   }
 };
 /// \copydoc UniformPressureBearingDiameter

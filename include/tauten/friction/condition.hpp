@@ -20,6 +20,18 @@ struct ThreadCondition {
   bool lubricated = false;        ///< a fluid, paste or wax is on the surface
   std::string note;
   Source source{"", "", Seen::judgement};
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("key", &ThreadCondition::key);
+    visit("title", &ThreadCondition::title);
+    visit("group", &ThreadCondition::group);
+    visit("thread_friction", &ThreadCondition::thread_friction);
+    visit("bearing_friction", &ThreadCondition::bearing_friction);
+    visit("lubricated", &ThreadCondition::lubricated);
+    visit("note", &ThreadCondition::note);
+    visit("source", &ThreadCondition::source);
+  }
 };
 
 /// \param key  name of a state, "oiled"; `table::thread_conditions` lists them all

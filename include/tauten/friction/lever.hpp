@@ -31,7 +31,7 @@ struct ThreadLever {
   static constexpr const char* name = "thread_lever";
   static constexpr const char* summary = "Thread torque per unit of preload (linear form)";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
   };
@@ -53,7 +53,7 @@ struct TorqueLever {
   static constexpr const char* name = "torque_lever";
   static constexpr const char* summary = "Tightening torque per unit of preload (linear form)";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},

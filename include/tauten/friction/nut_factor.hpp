@@ -11,7 +11,7 @@ struct NutFactor {
   static constexpr const char* summary = "Nut factor from friction";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},

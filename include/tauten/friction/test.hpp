@@ -5,6 +5,9 @@
 
 namespace tauten {
 
+/// Friction cannot be negative, but the difference of two torques may round to just below zero.
+inline constexpr Interval measured_friction{-1e-9, largest};
+
 /// One coefficient for thread and bearing face together, from torque and preload.
 struct TotalFriction {
   static constexpr const char* name = "total_friction";
@@ -12,11 +15,11 @@ struct TotalFriction {
   static constexpr Arg inputs[] = {
       {"torque", "M_A", Dim::torque, non_negative},
       {"preload", "F_M", Dim::force, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"bearing_diameter", "D_Km", Dim::length, non_negative},
   };
-  static constexpr Arg output = {"total_friction", "mu_tot", Dim::number, non_negative};
+  static constexpr Arg output = {"total_friction", "mu_tot", Dim::number, measured_friction};
   static constexpr Source sources[] = {{"ISO 16047:2005", "clause 9, mu_tot", Seen::memory}};
 
   template <class Real>
@@ -34,10 +37,10 @@ struct ThreadFrictionFromTest {
   static constexpr Arg inputs[] = {
       {"thread_torque", "M_G", Dim::torque, non_negative},
       {"preload", "F_M", Dim::force, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
   };
-  static constexpr Arg output = {"thread_friction", "mu_G", Dim::number, non_negative};
+  static constexpr Arg output = {"thread_friction", "mu_G", Dim::number, measured_friction};
   static constexpr Source sources[] = {{"ISO 16047:2005", "clause 9, mu_th", Seen::memory}};
 
   template <class Real>

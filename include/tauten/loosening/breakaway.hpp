@@ -14,7 +14,7 @@ struct BreakawayTorque {
   static constexpr const char* summary = "Torque that starts a joint which has stood";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},

@@ -68,15 +68,26 @@ inline Lognormal square_capacity(const FreeJob& job) noexcept {
                           : never_reached;
 }
 
+/// Length over which bolt and nut hold each other.
+inline double engaged_length_of(const FreeJob& job) noexcept {
+  return job.engaged_length.si > 0 ? job.engaged_length.si : 0.8 * job.diameter.si;
+}
+
+/// Diameter at which the turned head or nut rubs.
+inline double bearing_diameter_of(const FreeJob& job) noexcept {
+  const double d = job.diameter.si;
+  const double across = job.drive == DriveFit::internal_hexagon ? 1.5 * d : job.width_across_flats.si;
+  return job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (0.95 * across + 1.1 * d) / 2;
+}
+
 /// The model of a job with a given state of rust and no aids.
 inline ReleaseModel bare_model(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const RustState& state = rust_state(job.rust);
   const double d = job.diameter.si, P = job.pitch.si, s = job.width_across_flats.si;
   const double d_2 = PitchDiameter::eval(d, P), d_3 = RootDiameter::eval(d, P), area = StressArea::eval(d, P);
-  const double engaged = job.engaged_length.si > 0 ? job.engaged_length.si : 0.8 * d;
+  const double engaged = engaged_length_of(job);
   const double across = job.drive == DriveFit::internal_hexagon ? 1.5 * d : s;
-  const double face = job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (0.95 * across + 1.1 * d) / 2;
   ReleaseModel m;
   m.diameter = d;
   m.nut_diameter = job.nut_diameter.si > 0 ? job.nut_diameter.si : across;
@@ -89,7 +100,7 @@ inline ReleaseModel bare_model(const FreeJob& job) noexcept {
   m.thread_growth = state.thread_growth;
   m.bearing_growth = state.bearing_growth;
   m.flanks = job.thread_friction * LeverParts::flanks(d_2);
-  m.face = job.bearing_friction * LeverParts::face(face);
+  m.face = job.bearing_friction * LeverParts::face(bearing_diameter_of(job));
   m.lift = LeverParts::lift(P);
   m.bond = Lognormal{BondTorque::eval(state.bond_strength.median, guess.flank_factor, d_2, engaged),
                      state.bond_strength.variation};

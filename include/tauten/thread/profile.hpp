@@ -10,7 +10,7 @@ struct TriangleHeight {
   static constexpr const char* name = "triangle_height";
   static constexpr const char* summary = "Height of the fundamental triangle";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"triangle_height", "H", Dim::length, positive};
   static constexpr Source sources[] = {{"ISO 68-1:1998", "clause 4, basic profile", Seen::memory},
@@ -30,7 +30,7 @@ struct PitchDiameter {
   static constexpr const char* summary = "Basic pitch diameter";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"pitch_diameter", "d_2", Dim::length, positive};
   static constexpr Source sources[] = {{"ISO 68-1:1998", "clause 4, basic profile", Seen::memory},
@@ -50,7 +50,7 @@ struct MinorDiameter {
   static constexpr const char* summary = "Basic minor diameter of the nut thread";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"minor_diameter", "D_1", Dim::length, positive};
   static constexpr Source sources[] = {{"ISO 68-1:1998", "clause 4, basic profile", Seen::memory},
@@ -70,7 +70,7 @@ struct RootDiameter {
   static constexpr const char* summary = "Root diameter of the bolt thread";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"root_diameter", "d_3", Dim::length, positive};
   static constexpr Source sources[] = {{"ISO 898-1:2013", "clause 9.1.6, stress area", Seen::memory},
@@ -91,7 +91,7 @@ struct MinimumRootDiameter {
   static constexpr const char* summary = "Least root diameter of the bolt thread";
   static constexpr Arg inputs[] = {
       {"minimum_pitch_diameter", "d_2min", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"minimum_root_diameter", "d_3min", Dim::length, positive};
   static constexpr Source sources[] = {{"ISO 965-1:1998", "clause 11, root contour", Seen::memory},
@@ -111,7 +111,7 @@ struct StressDiameter {
   static constexpr const char* summary = "Diameter of the stress area";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"stress_diameter", "d_s", Dim::length, positive};
   static constexpr Source sources[] = {{"ISO 898-1:2013", "clause 9.1.6", Seen::memory}};
@@ -119,6 +119,11 @@ struct StressDiameter {
   template <class Real>
   static constexpr Real eval(Real d, Real P) noexcept {
     return (PitchDiameter::eval(d, P) + RootDiameter::eval(d, P)) / 2;
+  }
+  /// A thread has a core; a diameter swapped with the pitch has none.
+  template <class Real>
+  static constexpr Real requirement(Real d, Real P) noexcept {
+    return RootDiameter::eval(d, P);
   }
 };
 /// \copydoc StressDiameter
@@ -131,7 +136,7 @@ struct StressArea {
   static constexpr const char* summary = "Nominal stress area";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"stress_area", "A_s", Dim::area, positive};
   static constexpr Source sources[] = {{"ISO 898-1:2013", "clause 9.1.6", Seen::memory}};
@@ -139,6 +144,11 @@ struct StressArea {
   template <class Real>
   static constexpr Real eval(Real d, Real P) noexcept {
     return circle_area(StressDiameter::eval(d, P));
+  }
+  /// A thread has a core; a diameter swapped with the pitch has none.
+  template <class Real>
+  static constexpr Real requirement(Real d, Real P) noexcept {
+    return RootDiameter::eval(d, P);
   }
 };
 /// \copydoc StressArea
@@ -150,7 +160,7 @@ struct StressAreaUnified {
   static constexpr const char* summary = "Stress area of a unified thread";
   static constexpr Arg inputs[] = {
       {"diameter", "d", Dim::length, positive},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"stress_area", "A_s", Dim::area, positive};
   static constexpr Source sources[] = {{"ASME B1.1", "Appendix B, tensile stress area", Seen::memory}};
@@ -158,6 +168,11 @@ struct StressAreaUnified {
   template <class Real>
   static constexpr Real eval(Real d, Real P) noexcept {
     return circle_area(d - Real(0.9743) * P);
+  }
+  /// A thread has a core; a diameter swapped with the pitch has none.
+  template <class Real>
+  static constexpr Real requirement(Real d, Real P) noexcept {
+    return d - Real(0.9743) * P;
   }
 };
 /// \copydoc StressAreaUnified
@@ -168,7 +183,7 @@ struct LeadAngle {
   static constexpr const char* name = "lead_angle";
   static constexpr const char* summary = "Lead angle";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
   };
   static constexpr Arg output = {"lead_angle", "phi", Dim::angle, positive};

@@ -15,7 +15,7 @@ struct AngleFromPreload {
       {"preload", "F_M", Dim::force, any_sign},
       {"bolt_resilience", "delta_S", Dim::compliance, positive},
       {"plate_resilience", "delta_P", Dim::compliance, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"angle_of_turn", "theta", Dim::angle, any_sign};
   static constexpr Source sources[] = {
@@ -38,7 +38,7 @@ struct PreloadFromAngle {
       {"angle_of_turn", "theta", Dim::angle, any_sign},
       {"bolt_resilience", "delta_S", Dim::compliance, positive},
       {"plate_resilience", "delta_P", Dim::compliance, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"preload", "F_M", Dim::force, any_sign};
   static constexpr Source sources[] = {
@@ -63,7 +63,7 @@ struct JointRateAngle {
       {"torque_lever", "a", Dim::length, positive},
       {"bolt_resilience", "delta_S", Dim::compliance, positive},
       {"plate_resilience", "delta_P", Dim::compliance, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"angle_of_turn", "theta", Dim::angle, non_negative};
   static constexpr Source sources[] = {{"ISO 5393:1994", "joint rate", Seen::memory}};

@@ -15,13 +15,19 @@ namespace tauten {
 /// How the thread section is taken to carry torsion. The editions of VDI 2230 differ, so it is a choice.
 enum class Torsion : unsigned char {
   plastic,  ///< fully plastic, torsion factor 3/2: editions from 2001 on
-  elastic   ///< elastic at the surface, torsion factor 2: editions before; 7 to 13 % lower torques
+  elastic  ///< elastic at the surface, torsion factor 2: editions before; torques 4 to 16 % lower, more at high friction
 };
 
 /// Another pair of rubbing faces under the turned part, such as a washer. The pair that rubs least slides.
 struct Face {
   Length bearing_diameter{};  ///< effective diameter D_Km
   std::string condition{};    ///< what is between the faces
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("bearing_diameter", &Face::bearing_diameter);
+    visit("condition", &Face::condition);
+  }
 };
 
 /// A joint to be tightened, as a person knows it. What is not known stays empty.

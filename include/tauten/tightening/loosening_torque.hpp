@@ -12,7 +12,7 @@ struct LooseningTorque {
   static constexpr const char* summary = "Loosening torque of a clean joint (linear form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -34,7 +34,7 @@ struct PitchShare {
   static constexpr const char* name = "pitch_share";
   static constexpr const char* summary = "Share of the torque that stretches the bolt";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -57,7 +57,7 @@ struct LooseningRatio {
   static constexpr const char* name = "loosening_ratio";
   static constexpr const char* summary = "Loosening over tightening torque of a clean joint";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -83,7 +83,7 @@ struct PreloadFromTorquePair {
   static constexpr Arg inputs[] = {
       {"torque", "M_A", Dim::torque, non_negative},
       {"loosening_torque", "M_L", Dim::torque, any_sign},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
   };
   static constexpr Arg output = {"preload", "F_M", Dim::force, non_negative};
   static constexpr Source sources[] = {

@@ -22,7 +22,12 @@ struct ThreadIncline {
   }
   template <class Real>
   static constexpr Real tighten(Slopes<Real> s) noexcept {
-    return (s.friction + s.rise) / (1 - s.friction * s.rise);
+    return (s.friction + s.rise) / room(s);
+  }
+  /// Above zero as long as the friction leaves the thread room to turn.
+  template <class Real>
+  static constexpr Real room(Slopes<Real> s) noexcept {
+    return 1 - s.friction * s.rise;
   }
   template <class Real>
   static constexpr Real loosen(Slopes<Real> s) noexcept {
@@ -38,7 +43,7 @@ struct ScrewTorque {
   static constexpr const char* summary = "Tightening torque for any flank angle (exact form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
@@ -54,6 +59,11 @@ struct ScrewTorque {
     const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan(alpha));
     return F_M * d_2 / 2 * ThreadIncline::tighten(slopes) + BearingTorque::eval(F_M, mu_K, D_Km);
   }
+  /// Friction must leave the thread room to turn.
+  template <class Real>
+  static constexpr Real requirement(Real, Real P, Real d_2, Real mu_G, Real alpha, Real, Real) noexcept {
+    return ThreadIncline::room(ThreadIncline::of(P, d_2, mu_G, tan(alpha)));
+  }
 };
 /// \copydoc ScrewTorque
 inline constexpr Formula<ScrewTorque> screw_torque{};
@@ -64,7 +74,7 @@ struct ScrewLooseningTorque {
   static constexpr const char* summary = "Loosening torque for any flank angle (exact form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
@@ -89,7 +99,7 @@ struct ScrewEfficiency {
   static constexpr const char* name = "screw_efficiency";
   static constexpr const char* summary = "Efficiency of a screw thread";
   static constexpr Arg inputs[] = {
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
@@ -103,6 +113,11 @@ struct ScrewEfficiency {
     const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan(alpha));
     return slopes.rise / ThreadIncline::tighten(slopes);
   }
+  /// Friction must leave the thread room to turn.
+  template <class Real>
+  static constexpr Real requirement(Real P, Real d_2, Real mu_G, Real alpha) noexcept {
+    return ThreadIncline::room(ThreadIncline::of(P, d_2, mu_G, tan(alpha)));
+  }
 };
 /// \copydoc ScrewEfficiency
 inline constexpr Formula<ScrewEfficiency> screw_efficiency{};
@@ -113,7 +128,7 @@ struct TighteningTorqueExact {
   static constexpr const char* summary = "Torque that leaves a given preload (exact form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -127,6 +142,11 @@ struct TighteningTorqueExact {
     const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan30<Real>());
     return F_M * d_2 / 2 * ThreadIncline::tighten(slopes) + BearingTorque::eval(F_M, mu_K, D_Km);
   }
+  /// Friction must leave the thread room to turn.
+  template <class Real>
+  static constexpr Real requirement(Real, Real P, Real d_2, Real mu_G, Real, Real) noexcept {
+    return ThreadIncline::room(ThreadIncline::of(P, d_2, mu_G, tan30<Real>()));
+  }
 };
 /// \copydoc TighteningTorqueExact
 inline constexpr Formula<TighteningTorqueExact> tightening_torque_exact{};
@@ -137,7 +157,7 @@ struct PreloadFromTorqueExact {
   static constexpr const char* summary = "Preload that a torque leaves (exact form)";
   static constexpr Arg inputs[] = {
       {"torque", "M_A", Dim::torque, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -150,6 +170,11 @@ struct PreloadFromTorqueExact {
   static constexpr Real eval(Real M_A, Real P, Real d_2, Real mu_G, Real mu_K, Real D_Km) noexcept {
     return M_A / TighteningTorqueExact::eval(Real(1), P, d_2, mu_G, mu_K, D_Km);
   }
+  /// Friction must leave the thread room to turn.
+  template <class Real>
+  static constexpr Real requirement(Real, Real P, Real d_2, Real mu_G, Real, Real) noexcept {
+    return ThreadIncline::room(ThreadIncline::of(P, d_2, mu_G, tan30<Real>()));
+  }
 };
 /// \copydoc PreloadFromTorqueExact
 inline constexpr Formula<PreloadFromTorqueExact> preload_from_torque_exact{};
@@ -161,7 +186,7 @@ struct LooseningTorqueExact {
   static constexpr const char* summary = "Loosening torque of a clean joint (exact form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},

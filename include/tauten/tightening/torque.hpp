@@ -13,7 +13,7 @@ struct TighteningTorque {
   static constexpr const char* summary = "Torque that leaves a given preload (linear form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -37,7 +37,7 @@ struct PreloadFromTorque {
   static constexpr const char* summary = "Preload that a torque leaves (linear form)";
   static constexpr Arg inputs[] = {
       {"torque", "M_A", Dim::torque, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
@@ -60,7 +60,7 @@ struct ThreadTorque {
   static constexpr const char* summary = "Torque in the thread at a preload (linear form)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 6e-3)},
+      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
       {"pitch_diameter", "d_2", Dim::length, positive},
       {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
   };

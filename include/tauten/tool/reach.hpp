@@ -20,7 +20,8 @@ namespace detail {
 inline double width(double plus, double minus) { return std::max({plus, minus, 0.0}) - std::min({plus, minus, 0.0}); }
 
 /// \return everything that makes the torque uncertain; causes that do not occur are left out
-inline std::vector<TorqueContribution> reach_contributions(const ReachJob& job, const WrenchClass& tool, const Reach& reach) {
+inline std::vector<TorqueContribution> reach_contributions(const ReachJob& job, const WrenchClass& tool,
+                                                           const Reach& reach) {
   std::vector<TorqueContribution> list;
   const auto add = [&](const char* cause, double range, bool estimate) {
     // Below this the cause is rounding noise.
@@ -57,18 +58,16 @@ inline std::vector<TorqueContribution> reach_contributions(const ReachJob& job, 
 /// \return the setting that gives a torque behind the extensions, with the step that leads there
 inline double setting_for(std::vector<Step>& steps, double torque, double hand, const ChainEnd& end, double support) {
   if (end.length.si == 0) return torque;
-  return support == 0
-             ? step(steps, "", wrench_setting, torque, hand, end.length.si, end.angle.si)
-             : step(steps, "", setting_with_support_hand, torque, hand, end.length.si, end.angle.si, support);
+  return support == 0 ? step(steps, "", wrench_setting, torque, hand, end.length.si, end.angle.si)
+                      : step(steps, "", setting_with_support_hand, torque, hand, end.length.si, end.angle.si, support);
 }
 
 /// \return the torque behind the extensions that a setting gives, with the step that leads there
 inline double torque_behind(std::vector<Step>& steps, double setting, double hand, const ChainEnd& end,
                             double support) {
   if (end.length.si == 0) return setting;
-  return support == 0
-             ? step(steps, "", torque_at_fastener, setting, hand, end.length.si, end.angle.si)
-             : step(steps, "", torque_with_support_hand, setting, hand, end.length.si, end.angle.si, support);
+  return support == 0 ? step(steps, "", torque_at_fastener, setting, hand, end.length.si, end.angle.si)
+                      : step(steps, "", torque_with_support_hand, setting, hand, end.length.si, end.angle.si, support);
 }
 
 /// \return torsional stiffness of one bar
@@ -117,12 +116,10 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
     if (job.multiplier)
       reach.behind_extension =
           Torque(step(reach.steps, "", multiplier_input, arrives, multiplier.ratio, multiplier.efficiency));
-    reach.setting =
-        Torque(detail::setting_for(reach.steps, reach.behind_extension.si, hand, *end, job.support_share));
+    reach.setting = Torque(detail::setting_for(reach.steps, reach.behind_extension.si, hand, *end, job.support_share));
   } else {
     reach.setting = job.torque;
-    reach.behind_extension =
-        Torque(detail::torque_behind(reach.steps, job.torque.si, hand, *end, job.support_share));
+    reach.behind_extension = Torque(detail::torque_behind(reach.steps, job.torque.si, hand, *end, job.support_share));
     arrives = reach.behind_extension.si;
     if (job.multiplier)
       arrives = step(reach.steps, "", multiplier_output, arrives, multiplier.ratio, multiplier.efficiency);

@@ -1,0 +1,88 @@
+// A tree as JSON.
+#pragma once
+
+#include "tauten/explain/tree.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+/// \return how many bytes at the start of `text` are one character in UTF-8; 0 if they are none
+inline std::size_t character_size(std::string_view text) noexcept {
+  const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
+  const unsigned first = byte(0);
+  if (first < 0x80) return 1;
+  const std::size_t size = first < 0xc2 ? 0 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : first < 0xf5 ? 4 : 0;
+  for (std::size_t i = 1; i < size; ++i)
+    if ((byte(i) & 0xc0u) != 0x80) return 0;
+  // Not the shortest form, a half of a pair, or beyond the last character.
+  const unsigned second = byte(1);
+  if ((first == 0xe0 && second < 0xa0) || (first == 0xed && second > 0x9f) || (first == 0xf0 && second < 0x90) ||
+      (first == 0xf4 && second > 0x8f))
+    return 0;
+  return size;
+}
+
+inline void write_json(std::string& out, std::string_view text) {
+  constexpr const char* digits = "0123456789abcdef";
+  out += '"';
+  while (!text.empty()) {
+    const std::size_t size = character_size(text);
+    const char c = text.front();
+    if (size == 0)
+      out += "\ufffd";
+    else if (c == '"' || c == '\\')
+      (out += '\\') += c;
+    else if (size == 1 && static_cast<unsigned char>(c) < 0x20)
+      ((out += "\\u00") += digits[c >> 4]) += digits[c & 15];
+    else
+      out += text.substr(0, size);
+    text.remove_prefix(size == 0 ? 1 : size);
+  }
+  out += '"';
+}
+
+inline void write_json(std::string& out, const Tree& tree, int indent, int depth) {
+  const auto line = [&](int level) {
+    if (indent > 0) (out += '\n').append(static_cast<std::size_t>(level * indent), ' ');
+  };
+  switch (tree.kind) {
+    case Tree::Kind::nothing: out += "null"; return;
+    case Tree::Kind::truth: out += tree.number != 0 ? "true" : "false"; return;
+    case Tree::Kind::text: write_json(out, tree.text); return;
+    case Tree::Kind::number: {
+      char digits[32];  // the fewest that read back as the same number
+      out.append(digits, std::to_chars(digits, digits + sizeof digits, tree.number).ptr);
+      return;
+    }
+    case Tree::Kind::list:
+    case Tree::Kind::record: break;
+  }
+  const bool named = tree.kind == Tree::Kind::record;
+  out += named ? '{' : '[';
+  const char* before = "";
+  for (const Tree& item : tree.items) {
+    out += before;
+    before = ",";
+    line(depth + 1);
+    if (named) {
+      write_json(out, item.name);
+      out += indent > 0 ? ": " : ":";
+    }
+    write_json(out, item, indent, depth + 1);
+  }
+  if (!tree.items.empty()) line(depth);
+  out += named ? '}' : ']';
+}
+
+}  // namespace detail
+
+/// \param indent  spaces per level; 0 for all in one line
+/// \return JSON with numbers in SI; null for what is not known. Bytes that are no UTF-8 are replaced
+inline std::string json_text(const Tree& tree, int indent = 0) {
+  std::string out;
+  detail::write_json(out, tree, indent, 0);
+  return out;
+}
+
+}  // namespace tauten

@@ -1,0 +1,40 @@
+// How the torques of a stuck fastener come about, with everything at its median.
+#pragma once
+
+#include <algorithm>
+
+#include "tauten/base/step.hpp"
+#include "tauten/loosening/breakaway.hpp"
+#include "tauten/loosening/free.hpp"
+#include "tauten/loosening/section.hpp"
+
+namespace tauten {
+
+/// The simulation draws from distributions; these steps put the medians into the same formulas. What was learned from
+/// fasteners already undone is not in them.
+/// \param job  a description that `try_free_joint` takes
+/// \return the steps to the torque that starts it, after the aids already used, and to the torque that shears it
+inline std::vector<Step> free_steps(const FreeJob& job) {
+  const RustState& state = rust_state(job.rust);
+  const ReleaseModel bare = detail::bare_model(job);
+  const ReleaseModel m = release_model(job);
+  const double engaged = detail::engaged_length_of(job);
+  const double flank_factor = capacity_estimates.flank_factor;
+  std::vector<Step> steps;
+  const double d_2 = step(steps, "", pitch_diameter, job.diameter.si, job.pitch.si);
+  if (bare.bond.median > 0)
+    step(steps, "before any aid", bond_torque, state.bond_strength.median, flank_factor, d_2, engaged);
+  if (bare.rust.median > 0)
+    step(steps, "before any aid", rust_torque, bare.rust_pressure, job.thread_friction * state.thread_growth.median,
+         flank_factor, d_2, engaged);
+  step(steps, job.done.empty() ? "" : "after the aids already used", breakaway_torque, m.preload.median, job.pitch.si,
+       d_2, job.thread_friction, job.bearing_friction, detail::bearing_diameter_of(job),
+       std::max(m.thread_growth.median, m.thread_floor), std::max(m.bearing_growth.median, m.bearing_floor),
+       m.bond.median, m.rust.median, m.prevailing.median);
+  const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
+  step(steps, "least strength of the class", corroded_breaking_torque, job.torsion_ratio, job.tensile_strength.si, d_3,
+       m.section_loss.median * d_3 / 2);
+  return steps;
+}
+
+}  // namespace tauten

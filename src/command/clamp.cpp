@@ -1,0 +1,58 @@
+// tauten clamp: what clamp load does this torque leave?
+#include "command/clamp_text.hpp"
+#include "command/job.hpp"
+#include "command/job_file.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+/// All joints of a file; those that are wrong do not spoil the others.
+void answer_file(Program& program, const std::string& path) {
+  const std::vector<Joint> joints = joints_of(path);
+  Json list = Json::array();
+  for (const Joint& joint : joints) {
+    if (const auto* error = std::get_if<Error>(&joint.answer)) {
+      program.code = some_joints_failed;
+      program.complaints += std::string("tauten: ") + error->what() + "\n";
+      list.push_back({{"name", joint.name}, {"error", json_of(*error)}});
+    } else {
+      Json answer = json_of(std::get<Clamp>(joint.answer));
+      answer["name"] = joint.name;
+      list.push_back(std::move(answer));
+    }
+  }
+  if (program.json)
+    program.say({{"joints", list}});
+  else
+    program.out += page_of(joints);
+}
+
+}  // namespace
+
+void add_clamp(Program& program) {
+  CLI::App* verb = program.verb("clamp", "The clamp load that a torque leaves, its limits, and a verdict");
+  auto path = std::make_shared<std::string>();
+  auto all = std::make_shared<bool>(false);
+  const auto said = add_job_options(program, *verb, {"clamp-load"});
+  CLI::Option* file = verb->add_option("--file", *path, "Answer for every [[joint]] of a TOML file with these keys");
+  file->type_name("JOB.toml");
+  verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
+  verb->callback([&program, said, path, all, file] {
+    if (file->count() > 0) {
+      if (!said->empty())
+        throw Error(said->front().first->name, (std::string("--file stands alone; write ") + said->front().first->name +
+                                                " into the joints of the file")
+                                                   .c_str());
+      return answer_file(program, *path);
+    }
+    if (!has(*said, "torque")) throw Error("torque", "torque is missing; write it like --torque 48N.m");
+    const Clamp answer = answer_of(*said);
+    if (program.json)
+      program.say(json_of(answer));
+    else
+      program.out += page_of(job_of(*said), answer, *all);
+  });
+}
+
+}  // namespace tauten::command

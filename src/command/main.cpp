@@ -1,0 +1,81 @@
+// The program `tauten`: takes the words apart, lets the verb answer, and tells what went wrong in one sentence.
+#include <cerrno>
+#include <csignal>
+#include <cstdio>
+#include <cstring>
+
+#include "command/program.hpp"
+#include "command/refusal.hpp"
+
+namespace tauten::command {
+namespace {
+
+constexpr const char* closing_words =
+    R"(Values carry their unit: 48N.m 35lbf.ft 12mm 5/8in 25kN 90deg 75%. A bare number is refused.
+Exit codes: 0 all well; 2 wrong input, told in one sentence; 3 some joints of a file failed, the
+others are answered; 1 anything else, such as a full disk.
+Estimates are no release for service: the maker's manual, local codes and licensed practice come
+first.)";
+
+void refuse(Program& program, const Error& error) {
+  program.code = wrong_input;
+  program.out = program.json ? text_of({{"error", json_of(error)}}) + "\n" : "";
+  program.complaints = std::string("tauten: ") + error.what() + "\n";
+}
+
+void run(Program& program, int count, const char* const* words) {
+  // Also when the words are not understood, the answer has the form that was asked for.
+  for (int i = 1; i < count; ++i) program.json |= std::strcmp(words[i], "--json") == 0;
+  const bool json = program.json;
+  try {
+    program.app.parse(count, words);
+  } catch (const CLI::Success& asked) {  // --help, --version
+    const CLI::App* verb = &program.app;
+    while (!verb->get_subcommands().empty()) verb = verb->get_subcommands().front();
+    const bool version = dynamic_cast<const CLI::CallForVersion*>(&asked) != nullptr;
+    program.out = version                ? std::string(asked.what()) + "\n"
+                  : verb == &program.app ? verb->help()
+                                         : verb->help(verb->get_parent() == &program.app ? "tauten" : "tauten explain");
+  } catch (const CLI::ParseError& problem) {
+    program.json = json;
+    refuse(program, refusal_of(program.app, problem));
+  } catch (const Error& error) {
+    refuse(program, error);
+  } catch (const std::exception& problem) {
+    program.code = other_failure;
+    program.complaints = std::string("tauten: ") + problem.what() + "\n";
+  }
+}
+
+/// Writes everything and notices if it does not arrive: a full disk, a closed pipe.
+int finish(const Program& program) {
+  errno = 0;
+  const bool written =
+      std::fwrite(program.out.data(), 1, program.out.size(), stdout) == program.out.size() && std::fflush(stdout) == 0;
+  const int reason = errno;
+  std::fputs(program.complaints.c_str(), stderr);
+  if (written) return program.code;
+  std::fprintf(stderr, "tauten: the answer could not be written: %s\n", std::strerror(reason));
+  return other_failure;
+}
+
+}  // namespace
+}  // namespace tauten::command
+
+int main(int count, char** words) {
+  using namespace tauten::command;
+  try {
+    std::signal(SIGPIPE, SIG_IGN);  // a closed pipe is an error of writing, to be told as one
+    Program program;
+    program.app.footer(closing_words);
+    program.app.set_version_flag("--version", "tauten " TAUTEN_VERSION, "Show the version");
+    program.app.require_subcommand(1);
+    for (const auto add : {add_identify, add_clamp, add_torque, add_formulas, add_eval, add_explain, add_completion})
+      add(program);
+    run(program, count, words);
+    return finish(program);
+  } catch (const std::exception& problem) {
+    std::fprintf(stderr, "tauten: %s\n", problem.what());
+    return other_failure;
+  }
+}

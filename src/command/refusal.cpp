@@ -1,0 +1,109 @@
+#include "command/refusal.hpp"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <cctype>
+#include <numeric>
+#include <utility>
+
+#include "tauten/base/shown_text.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+/// How many letters must be changed, added or left out to make one word of the other.
+std::size_t letters_apart(const std::string& a, const std::string& b) {
+  std::vector<std::size_t> row(b.size() + 1);
+  std::iota(row.begin(), row.end(), std::size_t{0});
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    std::size_t corner = std::exchange(row[0], i);
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const std::size_t changed = corner + (a[i - 1] != b[j - 1]);
+      corner = row[j];
+      row[j] = std::min({changed, row[j] + 1, row[j - 1] + 1});
+    }
+  }
+  return row.back();
+}
+
+std::vector<std::string> options_of(const CLI::App& app) {
+  std::vector<std::string> names;
+  for (const CLI::Option* option : app.get_options())
+    if (!option->get_lnames().empty()) names.push_back("--" + option->get_lnames().front());
+  return names;
+}
+
+}  // namespace
+
+Error renamed(const Error& error, const std::string& from, const std::string& to) {
+  if (from.empty() || error.argument() != from) return error;
+  const std::string message = error.what();
+  return {to.c_str(), (message.starts_with(from + " ") ? to + message.substr(from.size()) : message).c_str()};
+}
+
+std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, std::string otherwise) {
+  if (word.size() > 40) return "; " + otherwise;
+  const std::string* best = nullptr;
+  std::size_t least = word.size() / 3 + 2;
+  for (const std::string& candidate : known)
+    if (const std::size_t apart = letters_apart(word, candidate); apart < least) best = &candidate, least = apart;
+  if (!best) return "; " + otherwise;
+  otherwise[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(otherwise[0])));
+  return "; did you mean " + *best + "? " + otherwise;
+}
+
+std::string listed(const std::vector<std::string>& words) {
+  std::string list;
+  for (const std::string& word : words) list += (list.empty() ? "" : ", ") + word;
+  return list;
+}
+
+std::string in_quotes(const std::string& text) { return detail::shown(text); }
+
+Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
+  const CLI::App* verb = &app;
+  std::string name;
+  while (!verb->get_subcommands().empty()) {
+    verb = verb->get_subcommands().front();
+    name += (name.empty() ? "" : " ") + verb->get_name();
+  }
+  for (const CLI::Option* option : verb->get_options())
+    if (option->get_items_expected_max() == 1 && option->results().size() > 1)
+      return {option->get_single_name().c_str(),
+              (option->get_name() + " is given " + std::to_string(option->results().size()) + " times; give it once")
+                  .c_str()};
+  std::vector<std::string> verbs;
+  for (const CLI::App* other : app.get_subcommands([](const CLI::App*) { return true; }))
+    verbs.push_back(other->get_name());
+  if (const std::vector<std::string> rest = app.remaining(true); !rest.empty()) {
+    const std::string word = rest.front();
+    if (name.empty())
+      return {"verb",
+              ("there is no verb " + in_quotes(word) + did_you_mean(word, verbs, "the verbs are " + listed(verbs)))
+                  .c_str()};
+    const std::vector<std::string> known = options_of(*verb);
+    if (word.starts_with("-"))
+      return {
+          "option",
+          (name + " has no option " + in_quotes(word) + did_you_mean(word, known, "it has " + listed(known))).c_str()};
+    return {"option",
+            (name + " takes no word " + in_quotes(word) +
+             " there; a value belongs behind its option, as in --torque 48N.m (tauten " + name + " --help lists them)")
+                .c_str()};
+  }
+  if (name.empty()) return {"verb", ("no verb is given; the verbs are " + listed(verbs)).c_str()};
+  const std::string message = problem.what();
+  const std::string argument = message.substr(0, message.find(':'));
+  for (const CLI::Option* option : verb->get_options()) {
+    if (option->get_name() != argument && option->get_single_name() != argument) continue;
+    return {option->get_single_name().c_str(),
+            (option->get_name() + " has no value; write it like " + option->get_name() + " " + option->get_type_name())
+                .c_str()};
+  }
+  if (dynamic_cast<const CLI::RequiredError*>(&problem))
+    return {"", (name + " needs more: " + message + " (tauten " + name + " --help)").c_str()};
+  return {"", message.c_str()};
+}
+
+}  // namespace tauten::command

@@ -1,0 +1,32 @@
+// Wrong input in one sentence, in the words that the user typed.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "tauten/base/error.hpp"
+
+namespace CLI {
+class App;
+class ParseError;
+}  // namespace CLI
+
+namespace tauten::command {
+
+/// \return the error with what the library calls `from` named `to`, as the option is called
+Error renamed(const Error& error, const std::string& from, const std::string& to);
+
+/// \return "; the verbs are ..." for `otherwise` = "the verbs are ...", and in between, if one of the known words is like
+///         `word`, the question whether it was meant
+std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, std::string otherwise);
+
+/// \return `words` with commas between them
+std::string listed(const std::vector<std::string>& words);
+
+/// \return `text` in quotes for a message: cut short, and what is no printable ASCII shown as ?
+std::string in_quotes(const std::string& text);
+
+/// \return what was wrong with the words on the command line
+Error refusal_of(const CLI::App& app, const CLI::ParseError& problem);
+
+}  // namespace tauten::command

@@ -1,0 +1,23 @@
+// tauten torque: which wrench setting leaves the clamp load that is wanted?
+#include "command/clamp_text.hpp"
+#include "command/job.hpp"
+
+namespace tauten::command {
+
+void add_torque(Program& program) {
+  CLI::App* verb = program.verb("torque", "The torque for a wanted clamp load, or else the right one");
+  auto all = std::make_shared<bool>(false);
+  const auto said = add_job_options(program, *verb, {"torque"});
+  verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
+  verb->callback([&program, said, all] {
+    if (has(*said, "clamp-load") && has(*said, "share"))
+      throw Error("share", "a clamp load and a share are given; one follows from the other, so leave one of them out");
+    const Clamp answer = answer_of(*said);
+    if (program.json)
+      program.say(json_of(answer));
+    else
+      program.out += page_of(job_of(*said), answer, *all);
+  });
+}
+
+}  // namespace tauten::command

@@ -1,0 +1,617 @@
+"""The command line program: its contract, its figures against plain arithmetic, and every kind of nonsense."""
+import csv
+import json
+import math
+import os
+import pathlib
+import pty
+import random
+import re
+import shutil
+import subprocess
+
+import pytest
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+DEMO = ROOT / "docs" / "demo" / "pumping_station.toml"
+PROGRAM = os.environ.get("TAUTEN_PROGRAM")
+pytestmark = pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
+
+MM, KN = 1e-3, 1e3
+
+
+def run(*words, **options):
+    options = {"stdout": subprocess.PIPE, "stderr": subprocess.PIPE, "timeout": 60, **options}
+    return subprocess.run([PROGRAM, *words], **options)
+
+
+def said(*words):
+    """The page for people."""
+    done = run(*words)
+    assert done.returncode == 0, done.stderr
+    assert not done.stderr
+    return done.stdout.decode()
+
+
+def answer(*words):
+    """The answer in JSON. NaN is not JSON and is refused."""
+    done = run(*words, "--json")
+    assert done.returncode == 0, done.stderr
+    return strictly(done.stdout)
+
+
+def strictly(text):
+    return json.loads(text, parse_constant=lambda word: pytest.fail(f"{word} is not JSON"))
+
+
+def refused(*words, code=2):
+    """One sentence on standard error, nothing else; with --json an object too. Returns sentence and argument."""
+    plain = run(*words)
+    assert plain.returncode == code, (words, plain)
+    assert plain.stdout == b""
+    sentence = plain.stderr.decode()
+    assert sentence.startswith("tauten: ") and sentence.count("\n") == 1 and sentence.endswith("\n")
+    assert not re.search(r"terminate|what\(\)|core dumped|CLI::|std::|nlohmann|toml::", sentence)
+    in_json = run(*words, "--json")
+    assert in_json.returncode == code
+    assert in_json.stderr == plain.stderr
+    error = strictly(in_json.stdout)
+    assert list(error) == ["error"] and list(error["error"]) == ["argument", "message"]
+    assert "tauten: " + error["error"]["message"] + "\n" == sentence
+    return sentence, error["error"]["argument"]
+
+
+# Plain arithmetic, written from the standards and not from the library.
+
+
+class PlainBolt:
+    """One bolt after ISO 68-1, ISO 16047 and VDI 2230, linear form, millimetres and newtons."""
+
+    def __init__(self, d, pitch, d_w, hole, yield_strength, factor=1.5):
+        height = math.sqrt(3) / 2 * pitch
+        self.d, self.pitch, self.yield_strength, self.factor = d, pitch, yield_strength, factor
+        self.d2 = d - 2 * 3 / 8 * height
+        self.d3 = d - 2 * 17 / 24 * height
+        self.ds = (self.d2 + self.d3) / 2
+        self.face = (d_w + hole) / 2
+
+    def levers(self, mu):
+        thread = self.pitch / (2 * math.pi) + mu * (self.d2 / 2) / math.cos(math.radians(30))
+        return thread, mu * self.face / 2
+
+    def nut_factor(self, mu):
+        return sum(self.levers(mu)) / self.d
+
+    def load(self, torque, mu, mu_face=None):
+        return torque / (self.levers(mu)[0] + self.levers(mu if mu_face is None else mu_face)[1])
+
+    def utilisation(self, torque, mu, mu_face=None):
+        load = self.load(torque, mu, mu_face)
+        tension = load / (math.pi / 4 * self.ds**2)
+        # Torsion over the section modulus: pi d^3/12 fully plastic (factor 3/2), pi d^3/16 elastic (factor 2).
+        modulus = math.pi * self.ds**3 / (8 * self.factor)
+        return math.hypot(tension, math.sqrt(3) * load * self.levers(mu)[0] / modulus) / self.yield_strength
+
+
+# d_w least: ISO 4014 product grade A; hole: ISO 273 medium; yield: ISO 898-1.
+CASES = {
+    "M10 8.8": (PlainBolt(10, 1.5, 14.63, 11, 640), ["--thread", "M10", "--class", "8.8"], 48),
+    "M10x1.25 10.9": (PlainBolt(10, 1.25, 14.63, 11, 940), ["--thread", "M10x1.25", "--class", "10.9"], 62),
+    "M16 8.8": (PlainBolt(16, 2, 22.49, 17.5, 640), ["--thread", "M16", "--class", "8.8"], 150),
+    "M16 8.8 elastic": (PlainBolt(16, 2, 22.49, 17.5, 640, 2),
+                        ["--thread", "M16", "--class", "8.8", "--torsion", "elastic"], 150),
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_clamp_agrees_with_plain_arithmetic(name):
+    bolt, words, torque = CASES[name]
+    low, usual, high = 0.08, 0.12, 0.16
+    got = answer("clamp", *words, "--torque", f"{torque}N.m", "--condition", "oiled", "--wrench", "4%")
+    assert [got["thread_friction"][k] for k in ("low", "nominal", "high")] == [low, usual, high]
+    first = got["candidates"][0]
+    newton_mm = torque * 1000
+    expected = {
+        "nut_factor": [bolt.nut_factor(low), bolt.nut_factor(usual), bolt.nut_factor(high)],
+        "clamp_load": [bolt.load(0.96 * newton_mm, high), bolt.load(newton_mm, usual), bolt.load(1.04 * newton_mm, low)],
+    }
+    for key, figures in expected.items():
+        assert [first[key][k] for k in ("low", "nominal", "high")] == pytest.approx(figures, rel=1e-9), key
+    assert first["yield_utilisation"]["nominal"] == pytest.approx(bolt.utilisation(newton_mm, usual), rel=1e-9)
+    # Worst: the strong wrench, the face that rubs least, and whichever end of the thread friction is worse.
+    worst = max(bolt.utilisation(1.04 * newton_mm, mu, low) for mu in (low, high))
+    best = min(bolt.utilisation(0.96 * newton_mm, mu, high) for mu in (low, high))
+    assert first["yield_utilisation"]["high"] == pytest.approx(worst, rel=1e-9)
+    assert first["yield_utilisation"]["low"] == pytest.approx(best, rel=1e-9)
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_torque_is_the_inverse_of_clamp(name):
+    bolt, words, _ = CASES[name]
+    got = answer("torque", *words, "--clamp-load", "20kN", "--condition", "oiled")["candidates"][0]
+    assert got["torque"] == pytest.approx(20 * KN * sum(bolt.levers(0.12)) / 1000, rel=1e-9)
+    assert got["clamp_load"]["nominal"] == pytest.approx(20 * KN, rel=1e-9)
+
+
+def test_torque_for_a_share_aims_at_the_printed_proof_load():
+    got = answer("torque", "--thread", "M10", "--class", "8.8", "--share", "60%", "--condition", "oiled")["candidates"][0]
+    assert got["proof_load"] == 33.7 * KN  # ISO 898-1, table of proof loads
+    assert got["clamp_load"]["nominal"] == pytest.approx(0.6 * 33.7 * KN, rel=1e-9)
+
+
+def test_eval_agrees_with_plain_arithmetic_and_with_the_steps_of_clamp():
+    bolt = CASES["M16 8.8"][0]
+    got = answer("eval", "preload_from_torque", "torque=150N.m", "pitch=2mm", f"pitch_diameter={bolt.d2!r}mm",
+                 "thread_friction=0.12", "bearing_friction=0.12", f"bearing_diameter={bolt.face!r}mm")
+    assert got["value"] == pytest.approx(bolt.load(150e3, 0.12), rel=1e-9)
+    steps = answer("clamp", *CASES["M16 8.8"][1], "--torque", "150N.m", "--condition", "oiled")["candidates"][0]["steps"]
+    step = next(s for s in steps if s["formula"] == "preload_from_torque")
+    assert step["value"] == pytest.approx(got["value"], rel=1e-9)
+    assert step["inputs"] == pytest.approx(list(got["inputs"].values()), rel=1e-9)
+
+
+def test_prevailing_torque_takes_no_part():
+    without = answer("clamp", "--thread", "M12", "--torque", "50N.m", "--wrench", "0%")["candidates"][0]
+    with_it = answer("clamp", "--thread", "M12", "--torque", "59N.m", "--prevailing", "9N.m",
+                     "--wrench", "0%")["candidates"][0]
+    assert with_it["clamp_load"]["nominal"] == pytest.approx(without["clamp_load"]["nominal"], rel=1e-12)
+
+
+# The contract
+
+
+def test_clamp_has_the_keys_that_others_rely_on():
+    for words in (["--socket", "16mm"], ["--thread", "M10x1.25"]):
+        got = answer("clamp", *words, "--class", "10.9", "--torque", "48N.m", "--condition", "oiled")
+        assert got["candidates"]
+        for candidate in got["candidates"]:
+            assert {"thread", "head", "socket", "class", "nut_factor", "clamp_load", "yield_utilisation",
+                    "verdict"} <= set(candidate)
+            for band in ("nut_factor", "clamp_load", "yield_utilisation"):
+                assert list(candidate[band]) == ["low", "nominal", "high"]
+                assert candidate[band]["low"] <= candidate[band]["nominal"] <= candidate[band]["high"]
+            assert candidate["socket"] == pytest.approx(16 * MM)
+            assert candidate["class"] == "10.9"
+            assert candidate["verdict"] in ("slack", "fit", "near yield", "yields", "would shear")
+            assert isinstance(candidate["steps"], list) and candidate["steps"]
+        for notice in got["notices"]:
+            assert list(notice) == ["code", "text", "is_estimate"]
+
+
+def test_eval_has_the_keys_that_others_rely_on():
+    got = answer("eval", "stress_area", "diameter=10mm", "pitch=1.5mm")
+    assert list(got) == ["formula", "value", "unit", "inputs", "sources", "warnings"]
+    assert got["formula"] == "stress_area" and got["unit"] == "m2"
+    assert got["inputs"] == {"diameter": 10 * MM, "pitch": 1.5 * MM}
+    assert round(got["value"] * 1e6, 1) == 58.0  # ISO 898-1, nominal stress area of M10
+    assert got["sources"][0]["document"]
+    assert got["warnings"] == []
+
+
+def test_eval_outside_the_stated_range_warns():
+    got = answer("eval", "bearing_torque", "preload=25kN", "bearing_friction=1.9", "bearing_diameter=13mm")
+    assert len(got["warnings"]) == 1 and got["warnings"][0].startswith("bearing_friction is 1.9")
+    assert "Take care" in said("eval", "bearing_torque", "preload=25kN", "bearing_friction=1.9", "bearing_diameter=13mm")
+
+
+def test_inch_and_kgf_spellings():
+    in_feet = answer("clamp", "--thread", "M16", "--torque", "100lbf.ft")["candidates"][0]["torque"]
+    assert in_feet == pytest.approx(100 * 0.45359237 * 9.80665 * 0.3048, rel=1e-12)
+    in_kgf = answer("clamp", "--thread", "M16", "--torque", "10kgf.m")["candidates"][0]["torque"]
+    assert in_kgf == pytest.approx(98.0665, rel=1e-12)
+
+
+def test_measured_friction_goes_before_the_condition():
+    got = answer("clamp", "--thread", "M10", "--torque", "30N.m", "--condition", "dry", "--thread-friction",
+                 "0.10..0.11..0.13", "--bearing-friction", "0.09")
+    assert got["thread_friction"] == {"low": 0.10, "nominal": 0.11, "high": 0.13}
+    assert got["bearing_friction"] == {"low": 0.09, "nominal": 0.09, "high": 0.09}
+
+
+def test_key_and_socket_are_different_tools():
+    key = answer("clamp", "--key", "8mm", "--torque", "40N.m")["candidates"]
+    assert {c["thread"].split("x")[0] for c in key} == {"M10"}  # ISO 4762: key 8 is M10
+    socket = answer("clamp", "--socket", "8mm", "--torque", "5N.m")["candidates"]
+    assert "M10" not in {c["thread"].split("x")[0] for c in socket}
+
+
+def test_pages_show_four_candidates_and_json_all():
+    words = ["clamp", "--socket", "24mm", "--class", "8.8", "--torque", "130N.m"]
+    total = len(answer(*words)["candidates"])
+    assert total > 4
+    page = said(*words)
+    assert f"{total - 4} less common fasteners fit this tool too" in page
+    assert len(re.findall(r"^ *\d+  M\d+\S* .*(?:slack|fit|near yield|yields|would shear)$", page, re.M)) == 4
+    everything = said(*words, "--all")
+    assert len(re.findall(r"^ *\d+  M\d+\S* .*(?:slack|fit|near yield|yields|would shear)$", everything, re.M)) == total
+
+
+# identify
+
+
+def hexagon_rows():
+    with open(ROOT / "src" / "tables" / "head.csv", newline="", encoding="utf-8") as file:
+        return [r for r in csv.DictReader(file) if r["drive"] == "hexagon"]
+
+
+@pytest.mark.parametrize("width", range(7, 37))
+def test_identify_agrees_with_the_tables_for_every_socket(width):
+    expected = {r["thread_size"] for r in hexagon_rows() if abs(float(r["width_mm"]) - width) <= 0.3 + 1e-6}
+    if not expected:
+        sentence, argument = refused("identify", "--socket", f"{width}mm")
+        assert argument == "socket" and f"{width} mm" in sentence and "nearest widths" in sentence
+        return
+    candidates = answer("identify", "--socket", f"{width}mm")["candidates"]
+    assert {c["thread"].split("x")[0] for c in candidates} == expected
+    assert all(c["head"] and c["how_common"] in ("everyday", "usual", "seldom", "rare") for c in candidates)
+    assert [c["rank"] for c in candidates] == list(range(1, len(candidates) + 1))
+
+
+def test_identify_inch_width_key_bit_and_marks():
+    assert {c["thread"] for c in answer("identify", "--socket", "5/8in")["candidates"]} >= {"M10"}
+    assert answer("identify", "--key", "8mm")["candidates"][0]["thread"] == "M10"  # ISO 4762
+    assert answer("identify", "--bit", "30")["candidates"][0]["thread"] == "M6"  # ISO 14579
+    marks = answer("identify", "--class", "10.9")
+    assert "10.9" in marks["class"]["marks"] and marks["unmarked_class"] == "4.6"
+    assert marks["class"]["tensile_strength"] == 1040e6  # ISO 898-1
+    assert "4.6" in said("identify", "--socket", "16mm", "--class", "10.9")
+
+
+# formulas and explanations
+
+
+def test_formulas_lists_filters_and_shows():
+    everything = {f["name"] for f in answer("formulas")["formulas"]}
+    assert {"nut_factor", "preload_from_torque", "bar_twist", "shear_before_free_index"} <= everything
+    some = {f["name"] for f in answer("formulas", "friction")["formulas"]}
+    assert "thread_friction_from_test" in some and some < everything
+    one = answer("formulas", "nut_factor")
+    assert [i["name"] for i in one["inputs"]] == ["diameter", "pitch", "pitch_diameter", "thread_friction",
+                                                  "bearing_friction", "bearing_diameter"]
+    page = said("formulas", "nut_factor")
+    assert "mu_G" in page and "ISO 16047" in page and "tauten eval nut_factor" in page
+
+
+@pytest.mark.parametrize("name", ["stress_area", "nut_factor", "lead_angle"])
+def test_the_shown_example_has_the_right_form(name):
+    """What a page offers as the way to write it names every input with a unit that is understood."""
+    words = said("formulas", name).split("How to write it: tauten ")[1].split()
+    done = run(*words)
+    assert done.returncode == 0, done.stderr
+
+
+def test_explain_shows_formula_values_and_result():
+    words = ["explain", "stress_area", "diameter=10mm", "pitch=1.5mm"]
+    text = said(*words)
+    assert "A_s = " in text and "10 mm" in text and "57.99 mm2" in text and "ISO 898-1" in text
+    assert "$$" in said(*words, "--format", "markdown")
+    assert "\\begin{align*}" in said(*words, "--format", "latex")
+    got = answer(*words)
+    assert got["steps"][0]["value"] == got["value"]
+
+
+def test_explain_clamp_shows_the_steps_of_the_first_candidate():
+    words = ["--socket", "24mm", "--class", "8.8", "--torque", "130N.m", "--condition", "oiled"]
+    steps = answer("explain", "clamp", *words)["steps"]
+    assert [s["formula"] for s in steps] == [s["formula"] for s in answer("clamp", *words)["candidates"][0]["steps"]]
+    page = said("explain", "clamp", *words)
+    assert "130 N.m/(2 mm/(2*pi)" in page and page.startswith("M16")
+    assert "\\frac" in said("explain", "clamp", *words, "--format", "latex")
+
+
+# Nonsense gives a sentence and never a number
+
+CLAMP = ["clamp", "--thread", "M10", "--class", "8.8"]
+LONG = "x" * 5000
+NONSENSE = {
+    "no verb": ([], "no verb is given", "verb"),
+    "unknown verb": (["clmp"], "did you mean clamp?", "verb"),
+    "unknown option": (["clamp", "--torqe", "5N.m"], "did you mean --torque?", "option"),
+    "stray word": (["clamp", "M10", "--torque", "5N.m"], "'M10'", "option"),
+    "no torque": (CLAMP, "torque is missing", "torque"),
+    "no fastener": (["clamp", "--torque", "48N.m"], "give a thread", "thread"),
+    "bare number": ([*CLAMP, "--torque", "48"], "has no unit; write a torque like 48N.m", "torque"),
+    "negative torque": ([*CLAMP, "--torque", "-5N.m"], "torque is -5 N.m, but must be above 0", "torque"),
+    "negative torque with sign": ([*CLAMP, "--torque=-5N.m"], "torque is -5 N.m, but must be above 0", "torque"),
+    "zero torque": ([*CLAMP, "--torque", "0N.m"], "must be above 0", "torque"),
+    "huge torque": ([*CLAMP, "--torque", "1e9N.m"], "at most 100000 N.m", "torque"),
+    "no value": ([*CLAMP, "--torque"], "--torque has no value", "torque"),
+    "empty value": ([*CLAMP, "--torque", ""], "torque is empty", "torque"),
+    "NaN": ([*CLAMP, "--torque", "nanN.m"], "does not start with a finite number", "torque"),
+    "infinity": ([*CLAMP, "--torque", "infN.m"], "does not start with a finite number", "torque"),
+    "1e400": ([*CLAMP, "--torque", "1e400N.m"], "finite number", "torque"),
+    "energy for torque": ([*CLAMP, "--torque", "48J"], "is an energy, not a torque", "torque"),
+    "length for torque": ([*CLAMP, "--torque", "48mm"], "is a length, not a torque", "torque"),
+    "unknown unit": ([*CLAMP, "--torque", "48parsec"], "unknown unit 'parsec'", "torque"),
+    "option twice": ([*CLAMP, "--torque", "48N.m", "--torque", "5N.m"], "given 2 times", "torque"),
+    "zero socket": (["clamp", "--socket", "0mm", "--torque", "5N.m"], "socket is 0 mm, but must be above 0", "socket"),
+    "negative socket": (["clamp", "--socket", "-16mm", "--torque", "5N.m"], "must be above 0", "socket"),
+    "giant socket": (["clamp", "--socket", "3m", "--torque", "5N.m"], "at most 200 mm", "socket"),
+    "no such socket": (["clamp", "--socket", "20mm", "--torque", "5N.m"], "nearest widths are 19 mm and 21 mm", "socket"),
+    "no such key": (["clamp", "--key", "9mm", "--torque", "5N.m"], "nearest widths", "key"),
+    "socket and key": (["clamp", "--socket", "16mm", "--key", "8mm", "--torque", "5N.m"], "leave one of them out", "key"),
+    "no such pitch": (["clamp", "--thread", "M10x9", "--torque", "5N.m"], "M10 comes with pitches 1.5, 1.25", "thread"),
+    "no such size": (["clamp", "--thread", "M11.5", "--torque", "5N.m"], "nearest are", "thread"),
+    "no thread at all": (["clamp", "--thread", "banana", "--torque", "5N.m"], "write an ISO metric thread like M10", "thread"),
+    "socket and thread disagree": (["clamp", "--socket", "16mm", "--thread", "M20", "--torque", "5N.m"], "leave one", "thread"),
+    "unknown head": ([*CLAMP, "--torque", "5N.m", "--head", "ISO 1"], "known are", "head"),
+    "unknown class": (["clamp", "--thread", "M10", "--class", "99.9", "--torque", "5N.m"], "the classes are 3.6, 4.6", "class"),
+    "class not made": (["clamp", "--thread", "M64", "--class", "8.8", "--torque", "5N.m", "--bearing-diameter", "80mm"],
+                       "39 mm", "class"),
+    "unknown condition": ([*CLAMP, "--torque", "5N.m", "--condition", "honey"], "give one of dry, oiled", "condition"),
+    "unknown face": ([*CLAMP, "--torque", "5N.m", "--face", "honey"], "face 'honey'", "face"),
+    "unknown specified": ([*CLAMP, "--torque", "5N.m", "--specified", "honey"], "specified 'honey'", "specified"),
+    "wrench too bad": ([*CLAMP, "--torque", "5N.m", "--wrench", "60%"], "wrench is 0.6, but must be at least 0", "wrench"),
+    "wrench negative": ([*CLAMP, "--torque", "5N.m", "--wrench", "-4%"], "wrench is -0.04", "wrench"),
+    "share too large": ([*CLAMP, "--torque", "5N.m", "--share", "150%"], "share is 1.5, but must be", "share"),
+    "prevailing takes all": ([*CLAMP, "--torque", "5N.m", "--prevailing", "9N.m"], "nothing is left", "torque"),
+    "prevailing negative": ([*CLAMP, "--torque", "5N.m", "--prevailing", "-9N.m"], "prevailing is -9 N.m", "prevailing"),
+    "band falls": ([*CLAMP, "--torque", "5N.m", "--thread-friction", "0.2..0.1..0.3"], "must rise", "thread-friction"),
+    "band of two": ([*CLAMP, "--torque", "5N.m", "--thread-friction", "0.1..0.2"], "0.08..0.12..0.16", "thread-friction"),
+    "band of four": ([*CLAMP, "--torque", "5N.m", "--bearing-friction", "0.1..0.2..0.3..0.4"], "neither", "bearing-friction"),
+    "band open": ([*CLAMP, "--torque", "5N.m", "--bearing-friction", "0.1..0.2.."], "neither", "bearing-friction"),
+    "no friction": ([*CLAMP, "--torque", "5N.m", "--bearing-friction", "0"], "above 0", "bearing-friction"),
+    "no bearing face": ([*CLAMP, "--torque", "5N.m", "--bearing-diameter", "0mm"], "above 0", "bearing-diameter"),
+    "unknown torsion": ([*CLAMP, "--torque", "5N.m", "--torsion", "rubber"], "write plastic or elastic", "torsion"),
+    "zero load": (["torque", "--thread", "M10", "--clamp-load", "0kN"], "clamp-load is 0 kN", "clamp-load"),
+    "load and share": (["torque", "--thread", "M10", "--clamp-load", "9kN", "--share", "50%"], "leave one", "share"),
+    "very long": ([*CLAMP, "--torque", LONG], "does not start", "torque"),
+    "long condition": ([*CLAMP, "--torque", "5N.m", "--condition", LONG], "give one of dry", "condition"),
+    "file with options": (["clamp", "--file", "x.toml", "--torque", "5N.m"], "stands alone", "torque"),
+    "identify nothing": (["identify"], "--socket 16mm", "socket"),
+    "identify two tools": (["identify", "--socket", "16mm", "--key", "8mm"], "exclude each other", "socket"),
+    "identify bare": (["identify", "--socket", "16"], "has no unit", "socket"),
+    "identify empty": (["identify", "--socket", ""], "socket is empty", "socket"),
+    "identify worn": (["identify", "--socket", "16mm", "--worn", "-1mm"], "at least 0", "worn"),
+    "identify bit": (["identify", "--bit", "30mm"], "number of a six-lobed drive", "bit"),
+    "identify no such bit": (["identify", "--bit", "31"], "the numbers are", "bit"),
+    "identify class": (["identify", "--class", "7.7"], "the classes are", "class"),
+    "no such formula": (["eval", "stres_area"], "did you mean stress_area?", "formula"),
+    "no formula": (["eval"], "say which formula", "formula"),
+    "missing inputs": (["eval", "stress_area", "diameter=10mm"], "also needs pitch=", "pitch"),
+    "unknown input": (["eval", "stress_area", "diametr=10mm"], "did you mean diameter?", "diametr"),
+    "input twice": (["eval", "stress_area", "diameter=10mm", "diameter=9mm", "pitch=1mm"], "twice", "diameter"),
+    "no equals": (["eval", "stress_area", "10mm"], "write name=value", ""),
+    "input without unit": (["eval", "stress_area", "diameter=10", "pitch=1mm"], "has no unit", "diameter"),
+    "outside domain": (["eval", "stress_area", "diameter=-10mm", "pitch=1mm"], "must be above 0", "diameter"),
+    "no such filter": (["formulas", "banana"], "tauten formulas lists them all", "text"),
+    "explain nothing": (["explain"], "say what to explain", "formula"),
+    "explain no torque": (["explain", "clamp", "--thread", "M10"], "torque is missing", "torque"),
+    "explain format": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--format", "wax"], "text, markdown", "format"),
+    "unknown shell": (["completion", "ksh"], "bash, zsh or fish", "shell"),
+    "no shell": (["completion"], "bash, zsh or fish", "shell"),
+}
+
+
+@pytest.mark.parametrize("name", NONSENSE)
+def test_nonsense_is_refused_in_one_sentence(name):
+    words, part, argument = NONSENSE[name]
+    sentence, got = refused(*words)
+    assert part in sentence, sentence
+    assert got == argument
+
+
+def test_bytes_that_are_no_text_are_refused():
+    for option in ("--torque", "--thread", "--class", "--condition", "--head"):
+        base = {"--thread": b"M10", "--torque": b"5N.m", option: b"\xff\xfe\x80\xc3(" + b"\xf0\x9f"}
+        done = subprocess.run([PROGRAM.encode(), b"clamp", b"--json",
+                               *[part for key, value in base.items() for part in (key.encode(), value)]],
+                              capture_output=True, timeout=60)
+        assert done.returncode == 2, (option, done)
+        assert "message" in strictly(done.stdout.decode("utf-8"))["error"]  # the answer itself is UTF-8
+
+
+def test_random_words_never_break_the_program():
+    rng = random.Random(7)
+    pieces = ["clamp", "torque", "eval", "identify", "--torque", "--thread", "--socket", "-5N.m", "M10", "M10x9", "16mm",
+              "--json", "--", "-", "--=", "{}", "[1,2]", "%s%n", "1e308kN", "--share", "5", "nut_factor", "torque=1N.m",
+              "\u00d7", "", " ", "--file", "--help-me", "-x", "=", "pitch=\u221e"]
+    for _ in range(150):
+        words = [rng.choice(pieces) for _ in range(rng.randrange(1, 7))]
+        done = run(*words)
+        assert done.returncode in (0, 2), (words, done)
+        assert done.returncode == 0 or done.stderr.startswith(b"tauten: "), words
+        assert b"nan" not in done.stdout.lower() or done.returncode == 0, words
+
+
+# Job files
+
+
+def write(folder, content):
+    path = folder / "job.toml"
+    path.write_bytes(content if isinstance(content, bytes) else content.encode())
+    return str(path)
+
+
+GOOD = '[[joint]]\nname = "good"\nthread = "M10"\nclass = "8.8"\ntorque = "30N.m"\n'
+
+BAD_FILES = {
+    "empty": (b"", "holds no joint"),
+    "only comments": (b"# nothing\n", "holds no joint"),
+    "binary": (bytes(range(256)) * 16, "is no text"),
+    "garbage": (b"\xff\xfe\xfd[[joint]]\n", "is no valid TOML"),
+    "broken": (b"[[joint]\nname = \n", "is no valid TOML in line 1"),
+    "key twice": (b'[[joint]]\nname = "a"\nname = "b"\n', "is no valid TOML in line 3"),
+    "10 MB": (b"# large\n" * 1_250_000, "is larger than 1 MB"),
+    "joint is a text": (b'joint = "M10"\n', "holds no joint"),
+    "joint is a table": (b'[joint]\nthread = "M10"\n', "holds no joint"),
+    "unknown top": (b'titel = "x"\n' + GOOD.encode(), "unknown key 'titel'"),
+    "deep": (b"a = " + b"[" * 5000 + b"]" * 5000, "is no valid TOML"),
+}
+
+
+@pytest.mark.parametrize("name", BAD_FILES)
+def test_a_file_that_cannot_be_used_is_refused(name, tmp_path):
+    content, part = BAD_FILES[name]
+    sentence, argument = refused("clamp", "--file", write(tmp_path, content))
+    assert part in sentence and argument == "file", sentence
+
+
+def test_a_file_that_is_not_there_or_no_file_is_refused(tmp_path):
+    assert "cannot be read" in refused("clamp", "--file", str(tmp_path / "missing.toml"))[0]
+    assert "is a folder" in refused("clamp", "--file", str(tmp_path))[0]
+    assert "larger than 1 MB" in refused("clamp", "--file", "/dev/zero")[0]
+
+
+BAD_JOINTS = {
+    "unknown key": ('thred = "M10"\ntorque = "9N.m"', "did you mean thread?", "'thred'"),
+    "unlike any key": ('zzzzzzzz = 1', "the keys are name, socket, key, thread", "'zzzzzzzz'"),
+    "wrong type": ('thread = "M10"\ntorque = [1, 2]', "torque is a list, but must be a text", "torque"),
+    "boolean": ('thread = true\ntorque = "9N.m"', "thread is true or false", "thread"),
+    "date": ('thread = 1979-05-27\ntorque = "9N.m"', "thread is a date or time", "thread"),
+    "table": ('torque = "9N.m"\nthread = {a = 1}', "thread is a table", "thread"),
+    "bare number": ('thread = "M10"\ntorque = 48', "torque '48' has no unit", "torque"),
+    "nan": ('thread = "M10"\ntorque = nan', "finite number", "torque"),
+    "inf": ('thread = "M10"\nshare = inf', "finite number", "share"),
+    "negative": ('thread = "M10"\ntorque = "-5N.m"', "torque is -5 N.m", "torque"),
+    "no torque": ('thread = "M10"', "torque is missing", "torque"),
+    "torque and load": ('thread = "M10"\ntorque = "9N.m"\nclamp-load = "9kN"', "leave one of them out", "clamp-load"),
+    "unknown class": ('thread = "M10"\ntorque = "9N.m"\nclass = "9.9.9"', "the classes are", "class"),
+}
+
+
+@pytest.mark.parametrize("name", BAD_JOINTS)
+def test_one_bad_joint_does_not_spoil_the_others(name, tmp_path):
+    content, part, argument = BAD_JOINTS[name]
+    path = write(tmp_path, f'{GOOD}[[joint]]\nname = "bad one"\n{content}\n\n{GOOD.replace("good", "also good")}')
+    done = run("clamp", "--file", path)
+    assert done.returncode == 3
+    sentence = done.stderr.decode()
+    assert sentence.startswith("tauten: ") and sentence.count("\n") == 1
+    assert "job.toml" in sentence and "joint 2 'bad one'" in sentence and part in sentence, sentence
+    page = done.stdout.decode()
+    assert "also good" in page and "error" in page
+    in_json = run("clamp", "--file", path, "--json")
+    assert in_json.returncode == 3
+    joints = strictly(in_json.stdout)["joints"]
+    assert [j["name"] for j in joints] == ["good", "bad one", "also good"]
+    assert joints[1]["error"]["argument"] == argument and part in joints[1]["error"]["message"]
+    assert joints[0]["candidates"][0]["clamp_load"] == joints[2]["candidates"][0]["clamp_load"]
+
+
+def test_a_file_says_the_same_as_the_options(tmp_path):
+    words = {"socket": "24mm", "class": "10.9", "torque": "180N.m", "condition": "zinc", "face": "oiled", "wrench": "3%",
+             "prevailing": "4N.m", "shank": "1N.m", "thread-friction": "0.10..0.12..0.15", "torsion": "elastic",
+             "bearing-diameter": "20mm", "share": "70%", "specified": "dry", "name": "coupling"}
+    path = write(tmp_path, "[[joint]]\n" + "".join(f'{key} = "{value}"\n' for key, value in words.items()))
+    from_file = answer("clamp", "--file", path)["joints"][0]
+    assert from_file == answer("clamp", *[part for key, value in words.items() for part in (f"--{key}", value)])
+
+
+def test_numbers_are_fine_in_a_file_where_no_unit_belongs(tmp_path):
+    path = write(tmp_path, '[[joint]]\nthread = "M10"\nclass = 8.8\nclamp-load = "20kN"\nwrench = 0.03\nthread-friction = 0.12\n')
+    joint = answer("clamp", "--file", path)["joints"][0]
+    assert joint["wrench_accuracy"] == 0.03 and joint["candidates"][0]["class"] == "8.8"
+    assert joint["candidates"][0]["clamp_load"]["nominal"] == pytest.approx(20 * KN)
+
+
+def test_the_demo_shows_every_verdict_and_says_that_it_is_invented():
+    assert "invented" in "".join(DEMO.read_text(encoding="utf-8").splitlines(True)[:4])
+    joints = answer("clamp", "--file", str(DEMO))["joints"]
+    assert len(joints) >= 10
+    verdicts = {j["candidates"][0]["verdict"] for j in joints}
+    assert verdicts == {"slack", "fit", "near yield", "yields", "would shear"}
+    codes = {n["code"] for j in joints for n in j["notices"] + j["candidates"][0]["notices"]}
+    assert {"unmarked_head", "galling", "friction_not_as_specified", "stretched"} <= codes
+    page = said("clamp", "--file", str(DEMO))
+    for joint in joints:
+        assert joint["name"] in page
+    assert page.index("cable bracket") < page.index("1 pump feet")  # one table first, then what is to be said
+
+
+# The page
+
+
+@pytest.mark.parametrize("words", [
+    ["clamp", "--socket", "24mm", "--class", "8.8", "--torque", "130N.m", "--all"],
+    ["clamp", "--thread", "M16", "--class", "8.8 structural", "--torque", "130N.m"],
+    ["clamp", "--file", str(DEMO)],
+    ["torque", "--socket", "13mm", "--all"],
+    ["identify", "--socket", "18mm", "--all"],
+    ["formulas"],
+    ["formulas", "tightening_torque"],
+    *[[verb, "--help"] for verb in ("identify", "clamp", "torque", "formulas", "eval", "explain", "completion")],
+    ["--help"],
+])
+def test_pages_fit_a_hundred_columns(words):
+    for line in said(*words).splitlines():
+        assert len(line) <= 100, line
+
+
+def test_help_tells_the_exit_codes():
+    for words in (["--help"], ["clamp", "--help"]):
+        assert "Exit codes: 0 all well; 2 wrong input" in said(*words)
+
+
+def on_a_terminal(environment):
+    master, slave = pty.openpty()
+    done = run("clamp", "--thread", "M10", "--torque", "30N.m", stdout=slave, env={**os.environ, **environment})
+    os.close(slave)
+    text = os.read(master, 100_000)
+    os.close(master)
+    assert done.returncode == 0
+    return text
+
+
+def test_colour_on_a_terminal_only_and_only_if_wanted():
+    assert b"\033[" not in run("clamp", "--thread", "M10", "--torque", "30N.m").stdout
+    assert b"\033[" in on_a_terminal({"TERM": "xterm", "NO_COLOR": ""})
+    assert b"\033[" not in on_a_terminal({"TERM": "xterm", "NO_COLOR": "1"})
+    assert b"\033[" not in on_a_terminal({"TERM": "dumb", "NO_COLOR": ""})
+
+
+def test_output_that_does_not_arrive_is_an_error():
+    words = ["formulas", "--json"]
+    if os.path.exists("/dev/full"):
+        with open("/dev/full", "wb") as full:
+            done = run(*words, stdout=full)
+        assert done.returncode == 1 and b"could not be written" in done.stderr
+    reader, writer = os.pipe()
+    os.close(reader)
+    done = run(*words, stdout=writer)
+    os.close(writer)
+    assert done.returncode == 1 and b"could not be written" in done.stderr
+    closed = subprocess.run(["sh", "-c", '"$0" --version >&-', PROGRAM], capture_output=True, timeout=60)
+    assert closed.returncode == 1 and b"could not be written" in closed.stderr
+
+
+# Completion
+
+VERBS = ["identify", "clamp", "torque", "formulas", "eval", "explain", "completion"]
+
+
+@pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
+def test_completion_scripts_are_understood_by_their_shell(shell, tmp_path):
+    script = tmp_path / "script"
+    script.write_text(said("completion", shell), encoding="utf-8")
+    if not shutil.which(shell):
+        assert shell != "bash"
+        pytest.skip(f"{shell} is not installed")
+    done = subprocess.run([shell, "-n", str(script)], capture_output=True, text=True, timeout=60)
+    assert done.returncode == 0 and not done.stderr, done.stderr
+
+
+def completed(*words):
+    """What bash offers for the last word."""
+    script = said("completion", "bash") + f"""
+COMP_WORDS=({' '.join(f"'{w}'" for w in words)})
+COMP_CWORD={len(words) - 1}
+_tauten
+printf '%s\\n' "${{COMPREPLY[@]}}"
+"""
+    done = subprocess.run(["bash", "-c", script], capture_output=True, text=True, timeout=60)
+    assert done.returncode == 0, done.stderr
+    return done.stdout.split()
+
+
+def test_completion_offers_what_the_program_has(tmp_path):
+    assert set(VERBS) <= set(completed("tauten", ""))
+    assert completed("tauten", "cl") == ["clamp"]
+    for verb in VERBS:
+        options = set(re.findall(r"^ +(?:-h,)?(--[a-z-]+)", said(verb, "--help"), re.M))
+        assert options and options <= set(completed("tauten", verb, "--")), verb
+    assert completed("tauten", "clamp", "--condition", "oi") == ["oiled"]
+    assert completed("tauten", "explain", "clamp", "--torsion", "e") == ["elastic"]
+    assert completed("tauten", "eval", "stress_area") == ["stress_area", "stress_area_unified"]
+    (tmp_path / "job.toml").touch()
+    assert completed("tauten", "clamp", "--file", f"{tmp_path}/j") == [f"{tmp_path}/job.toml"]

@@ -1,0 +1,14 @@
+#include <doctest/doctest.h>
+
+#include <atomic>
+
+#include "tauten/uncertainty/share_out.hpp"
+
+TEST_CASE("every piece of work is done once, with any number of threads") {
+  for (const int threads : {-1, 0, 1, 2, 5, 300}) {
+    std::vector<std::atomic<int>> done(101);
+    tauten::detail::share_out(done.size(), threads, [&](std::uint64_t i) { ++done[i]; });
+    for (const auto& count : done) CHECK(count == 1);
+  }
+  tauten::detail::share_out(0, 4, [](std::uint64_t) { FAIL("there is nothing to do"); });
+}
