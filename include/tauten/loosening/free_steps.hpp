@@ -32,8 +32,8 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
        std::max(m.thread_growth.median, m.thread_floor), std::max(m.bearing_growth.median, m.bearing_floor),
        m.bond.median, m.rust.median, m.prevailing.median);
   const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
-  step(steps, "least strength of the class", corroded_breaking_torque, job.torsion_ratio, job.tensile_strength.si, d_3,
-       m.section_loss.median * d_3 / 2);
+  step(steps, "what the shank takes at the least strength of the class", corroded_breaking_torque, job.torsion_ratio,
+       job.tensile_strength.si, d_3, m.section_loss.median * d_3 / 2);
   return steps;
 }
 

@@ -16,14 +16,14 @@ namespace detail {
 inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : 0.75; }
 
 /// The pair of faces that slides at each corner: the one with the least friction torque.
-inline Outcome<Bolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
+inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
   const Outcome<PropertyClass> strength =
       try_property_class(job.property_class.empty() ? unmarked_class : job.property_class, s.thread.diameter);
   if (!strength) return strength.error();
   const Outcome<RatedLoad> proof = try_proof_load(s.thread, strength->name);
   if (!proof) return proof.error();
   const double first = s.bearing_diameter;
-  Bolt bolt{s.thread, *strength, proof->value.si, c.mu_G, c.mu_K, {first, first, first}, job.torsion};
+  ClampBolt bolt{s.thread, *strength, proof->value.si, c.mu_G, c.mu_K, {first, first, first}, job.torsion};
   for (const Face& face : job.more_faces) {
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();
@@ -39,7 +39,7 @@ inline Outcome<Bolt> bolt_of(const ClampJob& job, const Suspect& s, const Condit
   return bolt;
 }
 
-inline void add_notices(ClampCandidate& c, const Suspect& s, const Bolt& bolt, const ClampJob& job) {
+inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bolt, const ClampJob& job) {
   if (c.class_assumed)
     c.notices.push_back({"unmarked_head",
                          std::string("No class is given. A steel head without a mark must be taken for ") +
@@ -70,9 +70,9 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const Bolt& bolt, c
 /// Everything about one fastener at one wrench setting.
 inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
                                             double setting) {
-  const Outcome<Bolt> made = bolt_of(job, s, c);
+  const Outcome<ClampBolt> made = bolt_of(job, s, c);
   if (!made) return made.error();
-  const Bolt& bolt = *made;
+  const ClampBolt& bolt = *made;
   const Band<double> torque = effective_torque(setting, c.accuracy, c.lost);
 
   ClampCandidate out;
@@ -224,7 +224,7 @@ inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
   const auto setting_at = [&](double accuracy_by) {
     return detail::answer(job, accuracy_by,
                           [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
-                            const Outcome<detail::Bolt> bolt = detail::bolt_of(job, s, c);
+                            const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
                             if (!bolt) return bolt.error();
                             const double load = wanted != 0 ? wanted : detail::share_of(job) * bolt->proof_load;
                             return a_wish ? detail::plain_setting(*bolt, load, c.lost)

@@ -21,7 +21,7 @@ inline constexpr double useful_proof_share = 0.5;
 namespace detail {
 
 /// A fastener with all that its clamp load depends on, plain SI.
-struct Bolt {
+struct ClampBolt {
   Thread thread;
   PropertyClass strength;
   double proof_load;
@@ -53,7 +53,7 @@ struct Bolt {
 /// Stress over a strength at the best, nominal and worst corner of friction and torque. Bearing friction only takes
 /// away; thread friction works both ways, it takes tension and adds torsion, so that both its ends are looked at (the
 /// stress has no maximum between them).
-inline Band<double> utilisation_band(const Bolt& bolt, const Band<double>& torque, double limit, Torsion how) {
+inline Band<double> utilisation_band(const ClampBolt& bolt, const Band<double>& torque, double limit, Torsion how) {
   const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
     return bolt.utilisation(bolt.preload(effective, mu_g, mu_k, bearing), mu_g, limit, how);
   };
@@ -71,7 +71,7 @@ inline Band<double> effective_torque(double setting, double accuracy, double los
 
 /// Band of the preload, not above what the bolt bears.
 /// \return true if strength cut the band off
-inline bool preload_band(const Bolt& bolt, const Band<double>& torque, Band<Force>& band) {
+inline bool preload_band(const ClampBolt& bolt, const Band<double>& torque, Band<Force>& band) {
   bool limited = false;
   const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
     const double free = bolt.preload(effective, mu_g, mu_k, bearing);
@@ -89,13 +89,13 @@ inline bool preload_band(const Bolt& bolt, const Band<double>& torque, Band<Forc
 }
 
 /// The wrench setting for a clamp load at the usual friction.
-inline double plain_setting(const Bolt& bolt, double load, double lost) {
+inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
   return tightening_torque.si(load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal) +
          lost;
 }
 
 /// The wrench setting for a nominal clamp load, held back so that the worst corner stays within 90 % of yield.
-inline double right_setting(const Bolt& bolt, double load, double accuracy, double lost) {
+inline double right_setting(const ClampBolt& bolt, double load, double accuracy, double lost) {
   // Stress grows in proportion to the effective torque, so one evaluation tells the torque that is just bearable.
   const Band<double> unit{1, 1, 1};
   const double bearable =
