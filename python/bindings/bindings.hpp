@@ -19,5 +19,8 @@ void add_errors(pybind11::module_& module);
 void add_metadata(pybind11::module_& module);
 void add_kernel(pybind11::module_& module);
 void add_ufuncs(pybind11::module_& module);
+void add_joints(pybind11::module_& module);
+void add_reach(pybind11::module_& module);
+void add_free_joint(pybind11::module_& module);
 
 }  // namespace tauten::python

@@ -87,28 +87,6 @@ struct ArgInfo {
   }
 };
 
-struct SourceInfo {
-  std::string document;
-  std::string place;
-  std::string seen;
-
-  static SourceInfo of(const Source& source) {
-    const char* const seen[] = {"in print", "once in print", "from memory", "judgement"};
-    return {source.document, source.place, seen[static_cast<int>(source.seen)]};
-  }
-  std::string text() const {
-    const std::string where = document.empty() ? "common practice, no source" : document;
-    return where + (place.empty() ? "" : ", " + place) + (seen == "in print" ? "" : " (" + seen + ")");
-  }
-
-  template <class V>
-  static void fields(V&& v) {
-    v("document", &SourceInfo::document);
-    v("place", &SourceInfo::place);
-    v("seen", &SourceInfo::seen);
-  }
-};
-
 /// Exactly as many SI numbers as the formula has inputs.
 struct Numbers {
   double x[most_inputs];

@@ -1,9 +1,12 @@
 #include "bindings.hpp"
 
 PYBIND11_MODULE(_core, module) {
-  module.doc() = "Compiled part of tauten: formulas as NumPy functions, and what is known of them.";
+  module.doc() = "Compiled part of tauten: formulas as NumPy functions, what is known of them, and answers.";
   tauten::python::add_errors(module);
   tauten::python::add_metadata(module);
   tauten::python::add_ufuncs(module);
   tauten::python::add_kernel(module);
+  tauten::python::add_joints(module);
+  tauten::python::add_reach(module);
+  tauten::python::add_free_joint(module);
 }

@@ -2,8 +2,8 @@
 //
 // The aggregate lists its members once, and this file needs nothing else:
 //   template <class V> static void fields(V&& v) { v("clamp_load", &Clamp::clamp_load); ... }
-// A member is a number, bool, text, Quantity (in Python a float in SI), another record, or an optional or a vector of
-// these.
+// A member is a number, bool, text, Quantity (in Python a float in SI), Band, Source, an enumeration with `Words`, another
+// record, or an optional or a vector of these.
 #pragma once
 
 #include <pybind11/pybind11.h>
@@ -11,13 +11,23 @@
 #include <concepts>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <type_traits>
 #include <vector>
 
+#include "tauten/base/band.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/source.hpp"
 #include "tauten/explain/number_text.hpp"
 
 namespace tauten::python {
+
+/// The names of an enumeration's values, in their order. Specialise it: `static constexpr const char* list[]`.
+template <class E>
+struct Words;
+
+template <class T>
+concept Named = std::is_enum_v<T> && requires { Words<T>::list; };
 
 template <class T>
 concept Record = requires { T::fields([](const char*, auto) {}); };
@@ -36,8 +46,69 @@ template <class T>
 struct IsQuantity : std::false_type {};
 template <Dim D, class Real>
 struct IsQuantity<Quantity<D, Real>> : std::true_type {};
+template <class T>
+struct IsBand : std::false_type {};
+template <class T>
+struct IsBand<Band<T>> : std::true_type {};
+
+/// What stands under the field "class" in JSON: Python keeps that word for itself.
+inline const char* attribute_name(const char* field) {
+  return std::string_view(field) == "class" ? "property_class" : field;
+}
 
 }  // namespace detail
+
+/// A band of any dimension: in Python all of them are of one class.
+struct AnyBand {
+  double low;
+  double nominal;
+  double high;
+  Dim dimension;
+
+  template <class T>
+  static AnyBand of(const Band<T>& band) {
+    using Traits = QuantityTraits<T>;
+    return {Traits::si(band.low), Traits::si(band.nominal), Traits::si(band.high), Traits::dimension};
+  }
+  const char* unit() const { return describe(dimension).si_unit; }
+  /// \return "38.11 to 74.92 kN, usual 53.6 kN"
+  std::string text() const {
+    const double scale = describe(dimension).shop_unit_in_si;
+    return number_text(low / scale) + " to " + quantity_text(high, dimension) + ", usual " +
+           quantity_text(nominal, dimension);
+  }
+
+  template <class V>
+  static void fields(V&& v) {
+    v("low", &AnyBand::low);
+    v("nominal", &AnyBand::nominal);
+    v("high", &AnyBand::high);
+  }
+};
+
+/// A source, with the word for how it was seen that JSON has too.
+struct SourceInfo {
+  std::string document;
+  std::string place;
+  std::string seen;
+
+  static SourceInfo of(const Source& source) {
+    constexpr const char* seen[] = {"in_print", "once", "memory", "judgement"};
+    return {source.document, source.place, seen[static_cast<int>(source.seen)]};
+  }
+  std::string text() const {
+    const std::string where = document.empty() ? "common practice, no source" : document;
+    const std::string how = seen == "once" ? "once in print" : seen == "memory" ? "from memory" : seen;
+    return where + (place.empty() ? "" : ", " + place) + (seen == "in_print" ? "" : " (" + how + ")");
+  }
+
+  template <class V>
+  static void fields(V&& v) {
+    v("document", &SourceInfo::document);
+    v("place", &SourceInfo::place);
+    v("seen", &SourceInfo::seen);
+  }
+};
 
 /// \param whole  true: nested records become dicts and vectors become lists, all the way down
 /// \return a member as Python object
@@ -46,6 +117,12 @@ pybind11::object to_python(const T& value, bool whole = false) {
   namespace py = pybind11;
   if constexpr (detail::IsQuantity<T>::value) {
     return py::float_(static_cast<double>(value.si));
+  } else if constexpr (detail::IsBand<T>::value) {
+    return to_python(AnyBand::of(value), whole);
+  } else if constexpr (std::is_same_v<T, Source>) {
+    return to_python(SourceInfo::of(value), whole);
+  } else if constexpr (Named<T>) {
+    return py::str(Words<T>::list[static_cast<int>(value)]);
   } else if constexpr (detail::IsOptional<T>::value) {
     return value ? to_python(*value, whole) : py::none();
   } else if constexpr (detail::IsVector<T>::value) {
@@ -70,6 +147,14 @@ std::string to_text(const T& value) {
     return []<Dim D, class Real>(const Quantity<D, Real>& q) {
       return quantity_text(static_cast<double>(q.si), D);
     }(value);
+  } else if constexpr (detail::IsBand<T>::value) {
+    return to_text(AnyBand::of(value));
+  } else if constexpr (std::is_same_v<T, Source>) {
+    return to_text(SourceInfo::of(value));
+  } else if constexpr (std::is_same_v<T, AnyBand>) {
+    return "Band(" + value.text() + ")";
+  } else if constexpr (Named<T>) {
+    return Words<T>::list[static_cast<int>(value)];
   } else if constexpr (detail::IsOptional<T>::value) {
     return value ? to_text(*value) : "None";
   } else if constexpr (detail::IsVector<T>::value) {
@@ -79,7 +164,7 @@ std::string to_text(const T& value) {
   } else if constexpr (Record<T>) {
     std::string text;
     T::fields([&](const char* name, auto member) {
-      text += (text.empty() ? "" : ", ") + std::string(name) + "=" + to_text(value.*member);
+      text += (text.empty() ? "" : ", ") + std::string(detail::attribute_name(name)) + "=" + to_text(value.*member);
     });
     return std::string(py::str(py::type::of<T>().attr("__name__"))) + "(" + text + ")";
   } else if constexpr (std::is_floating_point_v<T>) {
@@ -101,13 +186,41 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
       about = []<Dim D, class Real>(std::type_identity<Quantity<D, Real>>) {
         return std::string(describe(D).name) + ", " + describe(D).si_unit;
       }(std::type_identity<Member>{});
-    type.def_property_readonly(field, [member](const T& record) { return to_python(record.*member); }, about.c_str());
+    type.def_property_readonly(
+        detail::attribute_name(field), [member](const T& record) { return to_python(record.*member); }, about.c_str());
   });
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
       "All members by name, in SI; nested ones too");
+  type.def(
+      "_rows",
+      [](const T& record) {
+        py::list rows;
+        T::fields([&](const char* field, auto member) {
+          using Member = std::remove_cvref_t<decltype(record.*member)>;
+          if constexpr (std::is_convertible_v<Member, std::string>)
+            rows.append(py::make_tuple(detail::attribute_name(field), std::string(record.*member)));
+          else
+            rows.append(py::make_tuple(detail::attribute_name(field), to_text(record.*member)));
+        });
+        return rows;
+      },
+      "Name and text of each member, quantities in shop units");
+  type.def(
+      "to_json",
+      [](const T& record, const py::object& indent) {
+        return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
+      },
+      py::arg("indent") = py::none(),
+      "JSON with the keys of the command line and numbers in SI; null for what is not known");
   return type;
+}
+
+/// Gives a class another `repr` than the list of its members.
+template <class T, class F>
+void set_repr(pybind11::class_<T>& type, F text) {
+  type.attr("__repr__") = pybind11::cpp_function(text, pybind11::is_method(type));
 }
 
 }  // namespace tauten::python

@@ -1,15 +1,20 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
+`identify`, `clamp`, `torque_for`, `reach` and `free_joint` answer whole questions.
 
 >>> import tauten
 >>> round(tauten.preload_from_nut_factor(torque="48N.m", diameter="10mm", nut_factor=0.16))
 30000
 >>> tauten.stress_area.output.unit
 'm2'
+>>> tauten.clamp(socket="24mm", property_class="8.8", torque="130N.m", condition="oiled").candidates[0].verdict
+'fit'
 """
-from tauten import _core
-from tauten._core import Arg, Range, Source
+from tauten import _core, _html
+from tauten._answers import (clamp, free_joint, identify, property_class, reach, thread, thread_condition,
+                             torque_for)
+from tauten._core import conditions
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._formula import Check, Formula, Formulas
 
@@ -27,13 +32,17 @@ def quantity(text):
     return _core.read_quantity(text)
 
 
-for _type in (Arg, Range, Source):
-    _type.__module__ = __name__
+_records = {name: item for name, item in vars(_core).items() if hasattr(item, "_rows")}
+for _record in _records.values():
+    _record.__module__ = __name__
+_html.attach(_records)
 
 formulas = Formulas(_core.entries)
 """Every formula by name."""
 
+globals().update(_records)
 globals().update(formulas)
 
-__all__ = ["Arg", "Check", "DomainWarning", "Error", "Formula", "Formulas", "Range", "Source", "ValidityWarning",
-           "formulas", "quantity", *formulas]
+__all__ = ["Check", "DomainWarning", "Error", "Formula", "Formulas", "ValidityWarning", "clamp", "conditions", "formulas",
+           "free_joint", "identify", "property_class", "quantity", "reach", "thread", "thread_condition", "torque_for",
+           *_records, *formulas]

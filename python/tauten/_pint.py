@@ -14,19 +14,24 @@ def unit_text(unit):
     return unit.replace(".", "*").replace("m2", "m**2")
 
 
-def magnitude(formula, arg, value):
+def si(argument, value, unit, dimension, how_to_write, where=""):
     """SI number of a quantity.
 
-    Raises Error if the dimension is another one than that of ``arg``.
+    Raises Error if it does not have ``dimension``, which ``unit`` has. ``where`` stands before the message.
     """
     if not getattr(value, "_is_multiplicative", True):
-        raise Error(f"{formula}: {arg.name} is given in '{value.units}', which has its zero elsewhere; "
-                    "give a temperature difference in K or delta_degC", arg.name)
+        raise Error(f"{where}{argument} is given in '{value.units}', which has its zero elsewhere; "
+                    "give a temperature difference in K or delta_degC", argument)
     try:
-        return value.m_as(unit_text(arg.unit))
+        return value.m_as(unit_text(unit))
     except sys.modules["pint"].DimensionalityError:
-        raise Error(f"{formula}: {arg.name} is given in '{value.units}', but must be a {arg.dimension}, "
-                    f"for example {arg.how_to_write}", arg.name) from None
+        raise Error(f"{where}{argument} is given in '{value.units}', but must be {dimension}, "
+                    f"for example {how_to_write}", argument) from None
+
+
+def magnitude(formula, arg, value):
+    """SI number of a quantity for an input of a formula."""
+    return si(arg.name, value, arg.unit, f"a {arg.dimension}", arg.how_to_write, f"{formula}: ")
 
 
 def attach(registry, number, *units):

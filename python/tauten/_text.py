@@ -1,4 +1,7 @@
-"""How a formula is shown: docstring, signature, explanation, notebook."""
+"""How a formula is shown: docstring, signature, explanation, notebook. JSON of answers."""
+import json as _json
+import math
+
 from tauten import _core
 from tauten._errors import Error
 
@@ -115,4 +118,17 @@ def validity_warning(formula, rows, unusual):
             "treat their results with care")
 
 
-__all__ = ["doc", "domain_warning", "example", "explain", "latex", "markdown", "signature", "validity_warning"]
+def _known(value):
+    if isinstance(value, dict):
+        return {name: _known(item) for name, item in value.items()}
+    if isinstance(value, list):
+        return [_known(item) for item in value]
+    return None if isinstance(value, float) and not math.isfinite(value) else value
+
+
+def json(value, indent):
+    """JSON, with null for numbers that are not known."""
+    return _json.dumps(_known(value), indent=indent, ensure_ascii=False)
+
+
+__all__ = ["doc", "domain_warning", "example", "explain", "json", "latex", "markdown", "signature", "validity_warning"]

@@ -74,7 +74,8 @@ std::string right_text(const ClampCandidate& c) {
       fmt::format("Right torque for {}, class {}: {} N.m; it leaves {} to {} kN, usually {} kN.", c.thread,
                   c.property_class, torque_text(c.right_torque), load_text(c.right_clamp_load.low),
                   load_text(c.right_clamp_load.high), load_text(c.right_clamp_load.nominal));
-  const bool too_much = c.verdict != "fit" && c.verdict != "slack";
+  // A steel class is no advice for a stainless joint.
+  const bool too_much = c.verdict != "fit" && c.verdict != "slack" && !c.property_class.starts_with('A');
   if (too_much && !c.least_class.empty())
     text += fmt::format(" The lowest class that stands {} N.m is {}.", torque_text(c.torque), c.least_class);
   if (too_much && c.least_class.empty())
@@ -168,7 +169,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
     looks.emplace_back(fmt::format("{}  {:9} ", number, c.thread), c.look);
   }
   out += table.text();
-  out += "Low, Usual, High: clamp load. Proof: usual clamp load of the proof load. Yield: worst corner of yield.\n";
+  out += "Low, Usual, High: clamp load. Proof: usual share of the proof load. Yield: worst corner of yield.\n";
   if (const std::size_t more = answer.candidates.size() - shown; more > 0)
     out += fmt::format("{} less common {} this tool too; --all shows {}.\n", more,
                        more == 1 ? "fastener fits" : "fasteners fit", more == 1 ? "it" : "them");
@@ -216,8 +217,7 @@ std::string page_of(const std::vector<Joint>& joints) {
       if (std::string_view(notice.code) != "not_a_release") below += paragraph(notice_text(notice), "- ");
   }
   std::string out = table.text();
-  out +=
-      "Low, Usual, High: clamp load. Yield: worst corner of yield. A ? marks a class that had to be assumed.\n" + below;
+  out += "Low, Usual, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n" + below;
   for (const Joint& joint : joints)
     if (const auto* answer = std::get_if<Clamp>(&joint.answer))
       for (const Notice& notice : answer->notices)

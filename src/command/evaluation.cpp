@@ -11,8 +11,6 @@ namespace tauten::command {
 
 namespace {
 
-std::string example_of(const Arg& arg) { return std::string(arg.name) + "=" + describe(arg.dimension).how_to_write; }
-
 std::vector<std::string> names_of(const Entry& entry) {
   std::vector<std::string> names;
   for (const Arg& arg : entry.inputs) names.push_back(arg.name);
@@ -50,6 +48,16 @@ std::vector<double> values_of(const Entry& entry, const std::vector<std::string>
 }
 
 }  // namespace
+
+std::string example_of(const Arg& arg) {
+  const DimensionText unit = describe(arg.dimension);
+  std::string value = unit.how_to_write;
+  const Outcome<double> si = try_read_quantity(arg.name, value, arg.dimension);
+  for (const Interval& range : {arg.domain, arg.usual})
+    if (si && !range.contains(*si))
+      value = number_text((range.low + range.high) / 2 / unit.shop_unit_in_si, 3) + unit.shop_unit;
+  return std::string(arg.name) + "=" + value;
+}
 
 std::span<const Entry> all_formulas() { return formulas; }
 

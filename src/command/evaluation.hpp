@@ -25,6 +25,9 @@ const Entry& formula_named(const std::string& name);
 /// \throws Error  naming the argument at fault
 Evaluation evaluation_of(const std::string& name, const std::vector<std::string>& words);
 
+/// \return "pitch=1.1mm": how the input is written, inside the range that its source states
+std::string example_of(const Arg& arg);
+
 /// {"formula","value","unit","inputs","sources","warnings"}
 Json json_of_evaluation(const Evaluation& evaluation);
 

@@ -58,7 +58,7 @@ std::string page_of(const Entry& entry) {
   out += table.text() + "\n";
   for (const Source& source : entry.sources) out += paragraph(source_text(source), "Source: ");
   std::string call = std::string("tauten eval ") + entry.name;
-  for (const Arg& arg : entry.inputs) call += std::string(" ") + arg.name + "=" + describe(arg.dimension).how_to_write;
+  for (const Arg& arg : entry.inputs) call += " " + example_of(arg);
   return out + paragraph(call, "How to write it: ");
 }
 
@@ -85,7 +85,7 @@ void answer(Program& program, const std::string& text) {
                          did_you_mean(text, formula_names(), "tauten formulas lists them all"))
                             .c_str());
   Json list = Json::array();
-  Table table({{"Formula", ""}, {"What it gives", "", false, 48}, {"Symbol", ""}, {"Unit", ""}});
+  Table table({{"Formula", ""}, {"What it gives", "", false, 44}, {"Symbol", ""}, {"Unit", ""}});
   for (const Entry* entry : found) {
     list.push_back(json_of_entry(*entry));
     table.row({entry->name, entry->summary, entry->output.symbol, unit_of(entry->output)});

@@ -1,0 +1,168 @@
+// Whether a stuck fastener comes free before it shears or its corners go.
+#include "answers.hpp"
+#include "bindings.hpp"
+#include "shared/keys.hpp"
+#include "tauten/loosening/free.hpp"
+#include "tauten/loosening/free_steps.hpp"
+#include "tauten/part/property_class.hpp"
+#include "tauten/thread/designation.hpp"
+
+namespace py = pybind11;
+
+namespace tauten::python {
+
+template <>
+struct Words<Rust> {
+  static constexpr const char* list[] = {"clean",  "aged_dry",   "light_rust",
+                                         "rusted", "heavy_rust", "loose_but_rusted_in"};
+};
+template <>
+struct Words<DriveFit> {
+  static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon"};
+};
+template <>
+struct Words<Aid> {
+  static constexpr const char* list[] = {"brush", "fluid", "tighten_first", "impact", "heat", "cold", "cut"};
+};
+template <>
+struct Words<Undone::How> {
+  static constexpr const char* list[] = {"freed", "sheared", "rounded", "not_moved"};
+};
+
+namespace {
+
+/// The answer with the steps at the medians, which come from the job.
+struct FreeAnswer : Free {
+  std::vector<Step> median_steps;
+};
+
+/// Diameter, pitch, width and strengths: plain, or by thread, tool and class.
+void read_fastener(const Given& given, FreeJob& job) {
+  for (const char* plain : {"diameter", "pitch"}) given.either("thread", plain);
+  for (const char* plain : {"tensile_strength", "yield_strength", "torsion_ratio"})
+    given.either("property_class", plain);
+  given.either("socket", "key");
+  for (const char* tool : {"socket", "key"}) given.either(tool, "width_across_flats");
+
+  given("drive", job.drive);
+  if (given.above_zero("key", job.width_across_flats)) {
+    if (given.has("drive") && job.drive != DriveFit::internal_hexagon)
+      throw Error("drive", "a hexagon key goes with the drive internal_hexagon; leave drive or key out");
+    job.drive = DriveFit::internal_hexagon;
+  }
+  given("diameter", job.diameter);
+  given("pitch", job.pitch);
+  std::string name;
+  if (given("thread", name)) {
+    const Thread thread = tauten::thread(name);
+    job.diameter = thread.diameter;
+    job.pitch = thread.pitch;
+  } else if (!given.has("diameter") || !given.has("pitch")) {
+    throw Error("thread", "give a thread like M16, or diameter and pitch");
+  }
+  given.above_zero("socket", job.width_across_flats);
+  if (!given("width_across_flats", job.width_across_flats) && !given.has("socket") && !given.has("key")) {
+    if (name.empty()) throw Error("socket", "give the socket or key that fits, or a thread; write a socket like 24mm");
+    job.width_across_flats = usual_width(name, job.drive == DriveFit::internal_hexagon);
+  }
+  if (std::string mark; given("property_class", mark)) {
+    const PropertyClass strength = tauten::property_class(mark, job.diameter);
+    job.tensile_strength = strength.tensile_strength;
+    job.yield_strength = strength.yield_strength;
+    if (strength.torsion_ratio > 0) job.torsion_ratio = strength.torsion_ratio;
+    // Classes below 8.8 are not quenched and tempered, and stainless steel is not either (ISO 898-1, ISO 3506-1).
+    job.near.quenched = !strength.stainless && strength.tensile_strength.si >= 800e6;
+  } else if (!given("tensile_strength", job.tensile_strength) || !given("yield_strength", job.yield_strength)) {
+    throw Error("property_class", "give a property class like 8.8, or tensile_strength and yield_strength");
+  }
+  given("torsion_ratio", job.torsion_ratio);
+  given("quenched", job.near.quenched);
+}
+
+FreeJob job_of(const Given& given) {
+  FreeJob job;
+  read_fastener(given, job);
+  given("rust", job.rust);
+  given("preload", job.preload);
+  given("thread_friction", job.thread_friction);
+  given("bearing_friction", job.bearing_friction);
+  given("engaged_length", job.engaged_length);
+  given("bearing_diameter", job.bearing_diameter);
+  given("nut_diameter", job.nut_diameter);
+  given("nut_yield", job.nut_yield);
+  given("prevailing_torque", job.prevailing_torque);
+  given("years", job.years);
+  given("first_year_loss", job.first_year_loss);
+  given("head_height", job.head_height);
+  given("drive_clearance", job.drive_clearance);
+  given("corner_loss", job.corner_loss);
+  given("square", job.square);
+  given("handle_length", job.handle_length);
+  given("hand_force", job.hand_force);
+  given("hand_variation", job.hand_variation);
+  given("limit", job.limit);
+  given("shear_risk", job.shear_risk);
+  given("wanted_chance", job.wanted_chance);
+  given("done", job.done);
+  given("zinc_or_cadmium", job.near.zinc_or_cadmium);
+  given("adhesive", job.near.adhesive);
+  given("fire_or_burst", job.near.fire_or_burst);
+  given("rubber_or_plastic", job.near.rubber_or_plastic);
+  given("reused", job.near.reused);
+  given("undone", job.undone);
+  given("trials", job.trials);
+  given("seed", job.seed);
+  given("threads", job.threads);
+  return job;
+}
+
+FreeAnswer answer(const py::dict& values) {
+  const Given given{values};
+  const FreeJob job = job_of(given);
+  const Outcome<Free> found = [&] {
+    const py::gil_scoped_release others_may_run;
+    return try_free_joint(job);
+  }();
+  if (found) return {*found, free_steps(job)};
+  const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
+  throw shared::renamed(found.error(), "width_across_flats", tool);
+}
+
+std::string percent(double chance) {
+  // The usual number of trials does not resolve less.
+  return chance < 1e-3 ? "below 0.1 %" : number_text(100 * chance, 2) + " %";
+}
+
+std::string line_of(const Free& free) {
+  const Chances& c = free.chances;
+  return "up to " + quantity_text(c.limit.si, Dim::torque) + ": free " + percent(c.free) + ", shears " +
+         percent(c.shear) + ", rounds " + percent(c.round) + ", tool fails " + percent(c.tool) + ", does not move " +
+         percent(c.not_moving);
+}
+
+}  // namespace
+
+void add_free_joint(py::module_& module) {
+  auto chances = add_record<Chances>(module, "Chances", "How the fastener ends as the torque grows up to a limit");
+  add_record<Lognormal>(module, "Lognormal",
+                        "A quantity that scatters by factors: median and coefficient of variation");
+  add_record<Learned>(module, "Learned", "What the fasteners already undone tell about the next one");
+  add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
+  add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
+  add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
+  auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");
+  set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
+  type.def(
+      "explain",
+      [](const FreeAnswer& free, const std::string& format) {
+        return explanation("Breakaway " + AnyBand::of(free.breakaway).text() + "; shear " +
+                               AnyBand::of(free.shear).text() +
+                               ". The bands come from the simulation, the steps "
+                               "stand at the medians before any fastener of this flange was undone.",
+                           free.median_steps, format);
+      },
+      py::arg("format") = "text", "How the median torques come about, step by step: text, markdown or latex");
+  module.def("free_joint", answer);
+}
+
+}  // namespace tauten::python

@@ -1,0 +1,272 @@
+// Threads, classes and conditions by name, which fastener it is, and the clamp load that a torque leaves.
+#include "answers.hpp"
+#include "bindings.hpp"
+#include "shared/identification.hpp"
+#include "tauten/explain/derivation.hpp"
+#include "tauten/tightening/clamp.hpp"
+
+namespace py = pybind11;
+
+namespace tauten::python {
+
+template <>
+struct Words<Torsion> {
+  static constexpr const char* list[] = {"plastic", "elastic"};
+};
+template <>
+struct Words<YieldKind> {
+  static constexpr const char* list[] = {"R_eL", "R_p0.2", "R_pf"};
+};
+
+namespace {
+
+/// A thread with everything that follows from diameter and pitch.
+struct ThreadInfo {
+  std::string name;
+  std::string designation;
+  Length diameter;
+  Length pitch;
+  bool coarse;
+  bool selected;
+  std::string tolerance_class;
+  Length pitch_diameter;
+  Length minor_diameter;
+  Length root_diameter;
+  Length stress_diameter;
+  Area stress_area;
+  Angle lead_angle;
+
+  explicit ThreadInfo(const Thread& t)
+      : name(t.name()),
+        designation(t.designation()),
+        diameter(t.diameter),
+        pitch(t.pitch),
+        coarse(t.coarse),
+        selected(t.selected),
+        tolerance_class(t.tolerance_class),
+        pitch_diameter(t.pitch_diameter()),
+        minor_diameter(t.minor_diameter()),
+        root_diameter(t.root_diameter()),
+        stress_diameter(t.stress_diameter()),
+        stress_area(t.stress_area()),
+        lead_angle(t.lead_angle()) {}
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("name", &ThreadInfo::name);
+    visit("designation", &ThreadInfo::designation);
+    visit("diameter", &ThreadInfo::diameter);
+    visit("pitch", &ThreadInfo::pitch);
+    visit("coarse", &ThreadInfo::coarse);
+    visit("selected", &ThreadInfo::selected);
+    visit("tolerance_class", &ThreadInfo::tolerance_class);
+    visit("pitch_diameter", &ThreadInfo::pitch_diameter);
+    visit("minor_diameter", &ThreadInfo::minor_diameter);
+    visit("root_diameter", &ThreadInfo::root_diameter);
+    visit("stress_diameter", &ThreadInfo::stress_diameter);
+    visit("stress_area", &ThreadInfo::stress_area);
+    visit("lead_angle", &ThreadInfo::lead_angle);
+  }
+};
+
+/// A property class with what to read on the head. What the standard does not give is empty.
+struct ClassInfo : PropertyClass {
+  std::string marks;
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("name", &PropertyClass::name);
+    visit("marks", &ClassInfo::marks);
+    visit("tensile_strength", &PropertyClass::tensile_strength);
+    visit("yield_strength", &PropertyClass::yield_strength);
+    visit("yield_kind", &PropertyClass::yield_kind);
+    visit("proof_stress", &PropertyClass::proof_stress);
+    visit("proof_is_yield", &PropertyClass::proof_is_yield);
+    visit("elongation", &PropertyClass::elongation);
+    visit("torsion_ratio", &PropertyClass::torsion_ratio);
+    visit("shear_ratio", &PropertyClass::shear_ratio);
+    visit("stainless", &PropertyClass::stainless);
+    visit("withdrawn", &PropertyClass::withdrawn);
+    visit("diameter_above", &PropertyClass::diameter_above);
+    visit("diameter_to", &PropertyClass::diameter_to);
+    visit("note", &PropertyClass::note);
+    visit("source", &PropertyClass::source);
+  }
+};
+
+ClassInfo class_of(const py::object& name, const py::object& diameter) {
+  Length d;
+  if (!diameter.is_none()) Given{py::dict(py::arg("diameter") = diameter)}.above_zero("diameter", d);
+  const std::string text = read_text("property_class", name);
+  return {tauten::property_class(text, d), head_marks(text)};
+}
+
+shared::Identification identification_of(const py::dict& values) {
+  const Given given{values};
+  // The question is asked in words, so that command line and Python share one answer.
+  std::vector<std::pair<const char*, std::string>> words;
+  for (const char* name : {"socket", "key", "worn"})
+    if (Length width; given(name, width)) words.emplace_back(name, exact_text(width.si) + "m");
+  if (given.has("bit")) words.emplace_back("bit", std::to_string(read_whole("bit", values["bit"], 0, 1000000)));
+  if (std::string name; given("property_class", name)) words.emplace_back("class", name);
+  std::vector<shared::Said> said;
+  for (const auto& [key, text] : words) said.push_back({key, text});
+  const Outcome<shared::Identification> found = shared::try_identify(said);
+  if (!found) throw shared::renamed(found.error(), "class", "property_class");
+  return *found;
+}
+
+/// Looks a condition up ahead of the question, so that the error names the argument where it stands.
+void check_condition(const Given& given, const char* name, const std::string& key) {
+  if (!given.has(name)) return;
+  if (const auto found = try_thread_condition(key); !found) throw shared::renamed(found.error(), "condition", name);
+}
+
+ClampJob job_of(const Given& given) {
+  ClampJob job;
+  given.either("socket", "key");
+  given("name", job.name);
+  given.above_zero("socket", job.socket);
+  job.inner_hexagon = given.above_zero("key", job.socket);
+  given("thread", job.thread);
+  given("head", job.head);
+  given("property_class", job.property_class);
+  given("torque", job.torque);
+  given.above_zero("clamp_load", job.clamp_load);
+  given("share", job.share);
+  given("condition", job.condition);
+  given("face_condition", job.face_condition);
+  given("specified_condition", job.specified_condition);
+  given("thread_friction", job.thread_friction);
+  given("bearing_friction", job.bearing_friction);
+  given("wrench_accuracy", job.wrench_accuracy);
+  given("prevailing_torque", job.prevailing_torque);
+  given("shank_torque", job.shank_torque);
+  given.above_zero("bearing_diameter", job.bearing_diameter);
+  given("more_faces", job.more_faces);
+  given("torsion", job.torsion);
+  check_condition(given, "face_condition", job.face_condition);
+  check_condition(given, "specified_condition", job.specified_condition);
+  for (const Face& face : job.more_faces) check_condition(given, "more_faces", face.condition);
+  return job;
+}
+
+Clamp answer(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
+  const Given given{values};
+  const ClampJob job = job_of(given);
+  const Outcome<Clamp> found = ask(job);
+  if (found) return *found;
+  const Error error = shared::renamed(found.error(), "standard", "head");
+  throw shared::renamed(error, "width_across_flats", job.inner_hexagon ? "key" : "socket");
+}
+
+std::string class_text(const ClampCandidate& c) { return c.property_class + (c.class_assumed ? " (assumed)" : ""); }
+
+std::string line_of(const ClampCandidate& c) {
+  return c.thread + ", class " + class_text(c) + ", at " + quantity_text(c.torque.si, Dim::torque) + ": " +
+         AnyBand::of(c.clamp_load).text() + ", " + c.verdict;
+}
+
+std::string explain(const ClampCandidate& c, const std::string& format) {
+  const std::string head = c.head.empty() ? "" : c.head + ", ";
+  return explanation(c.thread + ", " + head + "class " + class_text(c) + ", " + quantity_text(c.torque.si, Dim::torque),
+                     c.steps, format);
+}
+
+constexpr const char* explain_doc =
+    "How the nominal figures come about, step by step: text, markdown or latex. Raises Error for another format.";
+
+}  // namespace
+
+std::string explanation(const std::string& heading, std::span<const Step> steps, const std::string& format) {
+  for (const auto& [name, layout] :
+       {std::pair("text", Layout::text), std::pair("markdown", Layout::markdown), std::pair("latex", Layout::latex)})
+    if (format == name)
+      return (layout == Layout::latex ? "% " : "") + heading + "\n\n" + derivation(steps, entries(), layout);
+  throw Error("format",
+              ("format " + tauten::detail::shown(format) + " is not known; write text, markdown or latex").c_str());
+}
+
+Length usual_width(const std::string& thread, bool key) {
+  return head(tauten::thread(thread), key ? "ISO 4762" : "ISO 4014").width;
+}
+
+void add_joints(py::module_& module) {
+  auto band = add_record<AnyBand>(
+      module, "Band", "A figure that rests on friction: low, nominal and high, in SI. Unpacks into the three.");
+  band.def_property_readonly("unit", &AnyBand::unit, "Unit of the three numbers; \"\" for plain numbers")
+      .def("__str__", &AnyBand::text)
+      .def("__iter__", [](const AnyBand& b) { return py::iter(py::make_tuple(b.low, b.nominal, b.high)); });
+  add_record<Notice>(module, "Notice", "A warning or a caution: a stable code for programs, text for people")
+      .def("__str__", [](const Notice& notice) { return notice.text; });
+  add_record<Step>(module, "Step", "A formula that was used, with the numbers that went in and came out, in SI");
+
+  auto thread_type = add_record<ThreadInfo>(module, "Thread", "An ISO metric thread with its basic dimensions");
+  set_repr(thread_type, [](const ThreadInfo& t) { return "Thread(" + t.designation + ")"; });
+  thread_type.def("__str__", [](const ThreadInfo& t) { return t.designation; });
+  module.def("thread", [](const py::object& text) { return ThreadInfo(tauten::thread(read_text("thread", text))); });
+
+  auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Least mechanical properties of a property class");
+  set_repr(class_type, [](const ClassInfo& c) {
+    return "PropertyClass(" + c.name + ": tensile strength " + quantity_text(c.tensile_strength.si, Dim::stress) +
+           ", yield strength " + quantity_text(c.yield_strength.si, Dim::stress) + ")";
+  });
+  class_type.def("__str__", [](const ClassInfo& c) { return c.name; });
+  module.def("property_class", class_of);
+
+  auto condition_type =
+      add_record<ThreadCondition>(module, "ThreadCondition", "What is on the threads, with its friction bands");
+  set_repr(condition_type, [](const ThreadCondition& c) {
+    return "ThreadCondition(" + c.key + ": " + c.title + "; thread friction " + AnyBand::of(c.thread_friction).text() +
+           ")";
+  });
+  condition_type.def("__str__", [](const ThreadCondition& c) { return c.key; });
+  module.def("thread_condition",
+             [](const py::object& key) { return tauten::thread_condition(read_text("condition", key)); });
+  py::list conditions;
+  for (const table::ThreadConditionRow& row : table::thread_conditions) conditions.append(row.key);
+  module.attr("conditions") = py::tuple(conditions);
+
+  add_record<shared::ClassMark>(module, "ClassMark", "What the mark of a property class looks like and promises");
+  auto one = add_record<shared::Identified>(module, "Identified", "A fastener that it may be");
+  set_repr(one, [](const shared::Identified& c) {
+    return "Identified(" + std::to_string(c.rank) + ": " + c.thread + " " + c.kind + ", " + c.head + ", " +
+           c.how_common + ", " + c.fit + " fit)";
+  });
+  auto all =
+      add_record<shared::Identification>(module, "Identification", "Fasteners that a tool fits, the most likely first");
+  set_repr(all, [](const shared::Identification& i) {
+    std::string text;
+    for (const shared::Identified& c : i.candidates) text += (text.empty() ? "" : ", ") + c.thread;
+    return "Identification(" + (text.empty() ? std::to_string(i.candidates.size()) + " candidates" : text) + ")";
+  });
+  module.def("identify", identification_of);
+
+  auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
+  set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
+  candidate.def("explain", explain, py::arg("format") = "text", explain_doc);
+  auto clamp = add_record<Clamp>(
+      module, "Clamp", "All fasteners that it can be, the most common first, and what holds for every one of them");
+  set_repr(clamp, [](const Clamp& c) {
+    const std::size_t more = c.candidates.size() - 1;
+    return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
+           (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
+  });
+  clamp.def(
+      "explain", [](const Clamp& c, const std::string& format) { return explain(c.candidates.front(), format); },
+      py::arg("format") = "text", explain_doc);
+  module.def("clamp", [](const py::dict& values) { return answer(values, try_clamp); });
+  module.def("torque_for", [](const py::dict& values) {
+    const Given given{values};
+    given.either("clamp_load", "share");
+    return answer(values, try_torque_for);
+  });
+  module.def("quantity_text", [](double si, const std::string& unit) {
+    for (int i = 0; i < dimension_count; ++i)
+      if (const auto dimension = static_cast<Dim>(i); unit == describe(dimension).si_unit)
+        return quantity_text(si, dimension);
+    return number_text(si);
+  });
+}
+
+}  // namespace tauten::python

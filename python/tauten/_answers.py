@@ -1,0 +1,403 @@
+"""Questions with an answer: which fastener is it, what does the torque leave, what to set, does it come free.
+
+Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in") or a Pint quantity. What is not known is
+left out. Answers hold plain numbers in SI.
+"""
+from tauten import _core
+
+
+def _given(arguments):
+    return {name: value for name, value in arguments.items() if value is not None}
+
+
+def thread(designation):
+    """Look up an ISO metric thread, M1 to M64, with its basic dimensions.
+
+    Parameters
+    ----------
+    designation : text
+        "M10", "M10x1.25" or "M10x1.25-6g".
+
+    Returns
+    -------
+    Thread
+        diameter, pitch, pitch_diameter, minor_diameter, root_diameter and stress_diameter in m, stress_area in m2,
+        lead_angle in rad, coarse, selected (ISO 262) and tolerance_class.
+
+    Raises
+    ------
+    Error
+        If ISO 261 has no such size; the message names the nearest ones.
+
+    Sources
+    -------
+    - ISO 261 (sizes), ISO 68-1 and ISO 724 (profile and basic dimensions), ISO 898-1 (stress area)
+
+    Examples
+    --------
+    >>> import tauten
+    >>> bolt = tauten.thread("M16")
+    >>> bolt
+    Thread(M16)
+    >>> round(bolt.stress_area * 1e6)  # mm2
+    157
+    """
+    return _core.thread(designation)
+
+
+def property_class(name, diameter=None):
+    """Look up a property class of bolts: least strengths, and what to read on the head.
+
+    Parameters
+    ----------
+    name : text
+        "8.8", "10.9", "A4-70"; "8.8 structural" for structural bolts.
+    diameter : length in m, optional
+        Nominal diameter of the thread. Figures of class 8.8 depend on it; without it those of the smallest sizes come,
+        which are the lower ones.
+
+    Returns
+    -------
+    PropertyClass
+        tensile_strength, yield_strength and proof_stress in Pa, torsion_ratio (breaking shear stress over tensile
+        strength), marks, source and more. A number that no standard gives is NaN.
+
+    Raises
+    ------
+    Error
+        For an unknown class, or a diameter for which the class is not given.
+
+    Sources
+    -------
+    - ISO 898-1:2009/2013, Table 3; ISO 3506-1:2020 (stainless)
+
+    Examples
+    --------
+    >>> import tauten
+    >>> tauten.property_class("8.8", diameter="20mm")
+    PropertyClass(8.8: tensile strength 830 MPa, yield strength 660 MPa)
+    """
+    return _core.property_class(name, diameter)
+
+
+def thread_condition(key):
+    """Look up what may be on the threads, with its friction bands.
+
+    Parameters
+    ----------
+    key : text
+        A name of ``tauten.conditions``, such as "oiled".
+
+    Returns
+    -------
+    ThreadCondition
+        thread_friction and bearing_friction as `Band`, title, group, lubricated, note and source.
+
+    Raises
+    ------
+    Error
+        For an unknown name; the message lists them all.
+
+    Sources
+    -------
+    - Each condition names its own; most bands are friction classes of VDI 2230 Part 1:2003, Table A5
+
+    Examples
+    --------
+    >>> import tauten
+    >>> low, usual, high = tauten.thread_condition("oiled").thread_friction
+    >>> low, usual, high
+    (0.08, 0.12, 0.16)
+    """
+    return _core.thread_condition(key)
+
+
+def identify(*, socket=None, key=None, bit=None, worn=None, property_class=None):
+    """Find the fasteners that a tool fits, the most likely first.
+
+    Parameters
+    ----------
+    socket : length in m
+        Socket or spanner that fits, or the width across flats as measured.
+    key : length in m
+        Hexagon key that fits into the head, in place of a socket.
+    bit : whole number
+        Number of the six-lobed bit that fits into the head, in place of a socket.
+    worn : length in m
+        How far width and tool may differ: 0.3 mm for sockets and 0 for keys if not given.
+    property_class : text
+        The mark on the head, to see what it looks like and promises.
+
+    Returns
+    -------
+    Identification
+        candidates, each with thread, head (standards), kind, how_common, fit, region and look (how to tell it from the
+        others); unmarked_class, what a steel head without a mark must be taken for.
+
+    Raises
+    ------
+    Error
+        If no head in the tables takes the tool; the message names the nearest widths.
+
+    Sources
+    -------
+    - Widths across flats: the standard that each candidate names. How common it is: common practice, no source
+
+    Examples
+    --------
+    >>> import tauten
+    >>> found = tauten.identify(socket="24mm")
+    >>> first = found.candidates[0]
+    >>> first.thread, first.head
+    ('M16', 'ISO 4014, ISO 4017, ISO 4032')
+    """
+    return _core.identify(_given(locals()))
+
+
+_JOINT = """
+    Parameters
+    ----------
+{first}
+    socket : length in m
+        Width across flats that fits.
+    key : length in m
+        Hexagon key that fits into the head, in place of a socket.
+    thread : text or Thread
+        Designation. With it alone the head is that of ISO 4014, unless ``head`` says otherwise.
+    head : text
+        Standard of the turned head or nut, "ISO 4032".
+    property_class : text or PropertyClass
+        Mark on the head. Without it the weakest class is assumed and said.
+    condition : text
+        What is on the threads: a name of ``tauten.conditions``. Without it the band is wide.
+    face_condition : text
+        What is under head or nut, if not the same.
+    specified_condition : text
+        The condition that the torque figure is meant for.
+    thread_friction, bearing_friction : number, numbers or text
+        Measured coefficient, before the condition: one number; low, usual and high; or "0.08..0.12..0.16". Of two
+        numbers the middle is the usual one.
+    share : number
+        Share of the proof load that is aimed at: 0.75 if not given.
+    wrench_accuracy : number
+        0.04 for 4 % both ways; if not given, ISO 6789-1: 6 % up to 10 N.m and 4 % above.
+    prevailing_torque, shank_torque : torque in N.m
+        What a locking nut, and the shank in its hole, take before anything stretches the bolt.
+    bearing_diameter : length in m
+        Effective diameter of the bearing face, if not the standard's.
+    more_faces : list
+        Washers and the like under the turned part: ``[(bearing_diameter, condition), ...]``. The face that rubs least
+        slides.
+    torsion : text
+        How the section carries torsion: "plastic" (VDI 2230 from 2001 on) or "elastic" (before).
+    name : text
+        How the joint is called.
+
+    Returns
+    -------
+    Clamp
+        candidates, the most common first, each with clamp_load in N, nut_factor, proof_share and yield_utilisation as
+        `Band`, verdict, right_torque in N.m and notices; ``explain()`` shows how the nominal figures come about.
+
+    Raises
+    ------
+    Error
+        For input without a meaning; ``argument`` names the one at fault.
+
+    Sources
+    -------
+    - Linear torque formula: ISO 16047, VDI 2230. Friction bands: see `thread_condition`. Strengths: ISO 898-1, ISO 3506-1
+"""
+
+
+def clamp(*, torque, socket=None, key=None, thread=None, head=None, property_class=None, condition=None,
+          face_condition=None, specified_condition=None, thread_friction=None, bearing_friction=None, share=None,
+          wrench_accuracy=None, prevailing_torque=None, shank_torque=None, bearing_diameter=None, more_faces=None,
+          torsion=None, name=None):
+    return _core.clamp(_given(locals()))
+
+
+clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that it can be.
+""" + _JOINT.format(first="    torque : torque in N.m\n        Setting of the wrench.") + """
+    Examples
+    --------
+    >>> import tauten
+    >>> answer = tauten.clamp(socket="24mm", property_class="8.8", torque="130N.m", condition="oiled")
+    >>> answer.candidates[0].verdict
+    'fit'
+    >>> print(answer.candidates[0].clamp_load)
+    38.1 to 75.23 kN, usual 51.25 kN
+    """
+
+
+def torque_for(*, socket=None, key=None, thread=None, head=None, property_class=None, clamp_load=None, share=None,
+               condition=None, face_condition=None, thread_friction=None, bearing_friction=None, wrench_accuracy=None,
+               prevailing_torque=None, shank_torque=None, bearing_diameter=None, more_faces=None, torsion=None,
+               name=None):
+    return _core.torque_for(_given(locals()))
+
+
+_WISH = """    clamp_load : force in N
+        Clamp load that is wanted at the usual friction. Without it and without ``share`` the answer is the right torque:
+        three quarters of the proof load, held back so that the worst corner of the band stays within 90 % of yield."""
+
+torque_for.__doc__ = """Tell which wrench setting leaves a wanted clamp load, or else which one is right.
+""" + _JOINT.format(first=_WISH).replace("""    specified_condition : text
+        The condition that the torque figure is meant for.
+""", "") + """
+    Examples
+    --------
+    >>> import tauten
+    >>> bolt = tauten.torque_for(thread="M16", property_class="8.8", condition="oiled").candidates[0]
+    >>> round(bolt.torque)  # N.m
+    146
+    """
+
+
+def reach(*, torque=None, setting=None, wrench_length=None, extensions=None, hand_offset=None, support_share=None,
+          tilt=None, universal_joint=None, multiplier_ratio=None, multiplier_efficiency=None, efficiency_range=None,
+          reaction_arm=None, bars=None, smallest_drive=None, wrench_type=None, wrench_class=None, scale_low=None,
+          scale_high=None, division=None, hinged_handle=None, pipe_on_handle=None, tolerance_hand=None,
+          tolerance_extension=None, tolerance_extension_angle=None, tolerance_pull_angle=None,
+          tolerance_support_share=None, tolerance_operator=None):
+    """Tell what to set on the wrench for a torque at the fastener, or what a setting gives there.
+
+    Parameters
+    ----------
+    torque, setting : torque in N.m
+        Torque at the fastener, or setting of the wrench: the one that is known.
+    wrench_length : length in m
+        From the drive to the middle of the hand; 0.3 m if not given.
+    extensions : list
+        Offset extensions from the drive outward: ``[(length, angle), ...]``, the angle measured from the wrench's own
+        direction (0 in line, 90 degrees square to it).
+    hand_offset : length in m
+        Where the hand stands beyond the mark; negative: nearer to the drive.
+    support_share : number
+        Share of the pull that a second hand takes at the wrench head.
+    tilt, universal_joint : angle in rad
+        Wrench out of the plane of turning; bend of a universal joint.
+    multiplier_ratio, multiplier_efficiency, efficiency_range : number
+        Torque multiplier; efficiency 1 and range 0 if the ratio is a torque ratio that the maker states.
+    reaction_arm : length in m
+        From the axis of the multiplier to where its arm rests.
+    bars : list
+        Straight bars: ``[(section, length, size), ...]`` with section "square", "round" or "hexagon".
+    smallest_drive : length in m
+        Smallest square in the line.
+    wrench_type : text
+        "setting" (clicks) or "indicating".
+    wrench_class : text
+        Letter of ISO 6789-1, "A".
+    scale_low, scale_high, division : torque in N.m
+        Ends of the scale, and what lies between two marks.
+    hinged_handle, pipe_on_handle : bool
+        A pipe is refused, and so is a hinge with an extension.
+    tolerance_hand, tolerance_extension : length in m
+    tolerance_extension_angle, tolerance_pull_angle : angle in rad
+    tolerance_support_share, tolerance_operator : number
+        How far things may be off; estimates if not given.
+
+    Returns
+    -------
+    Reach
+        setting in N.m, arrives as `Band` in N.m (about 95 % of cases), contributions, hand_force in N, twist in rad of
+        the bars, reaction, warnings and cautions; ``drawing("text")`` or ``drawing("svg")``, and ``explain()``.
+
+    Raises
+    ------
+    Error
+        For input without a meaning, and where the rule of the lever does not hold.
+
+    Sources
+    -------
+    - US Army TM 9-254 (offset extensions); ISO 6789-1:2017 (accuracy, from memory); the rest by textbook statics
+
+    Examples
+    --------
+    >>> import tauten
+    >>> way = tauten.reach(torque="130N.m", wrench_length="400mm", extensions=[("100mm", "0deg")])
+    >>> round(way.setting)  # N.m
+    104
+    """
+    return _core.reach(_given(locals()))
+
+
+def free_joint(*, thread=None, property_class=None, socket=None, key=None, rust=None, limit=None, diameter=None,
+               pitch=None, width_across_flats=None, tensile_strength=None, yield_strength=None, torsion_ratio=None,
+               preload=None, thread_friction=None, bearing_friction=None, engaged_length=None, bearing_diameter=None,
+               nut_diameter=None, nut_yield=None, prevailing_torque=None, years=None, first_year_loss=None, drive=None,
+               head_height=None, drive_clearance=None, corner_loss=None, square=None, handle_length=None,
+               hand_force=None, hand_variation=None, shear_risk=None, wanted_chance=None, done=None, undone=None,
+               zinc_or_cadmium=None, adhesive=None, fire_or_burst=None, rubber_or_plastic=None, reused=None,
+               quenched=None, trials=None, seed=None, threads=None):
+    """Tell whether a stuck fastener comes free before it shears or its corners go, where to stop, and what to do next.
+
+    Parameters
+    ----------
+    thread : text or Thread
+        Designation; or ``diameter`` and ``pitch`` in m.
+    property_class : text or PropertyClass
+        Mark on the head; or ``tensile_strength`` and ``yield_strength`` in Pa and ``torsion_ratio``.
+    socket, key, width_across_flats : length in m
+        Tool that fits, or width of the head; without it that of ISO 4014 (ISO 4762 for a key) for the thread.
+    rust : text
+        "clean", "aged_dry", "light_rust", "rusted" (if not given), "heavy_rust" or "loose_but_rusted_in".
+    limit : torque in N.m
+        Torque that will not be exceeded.
+    preload : force in N
+        What it was tightened to; without it a share of yield with a wide band.
+    thread_friction, bearing_friction : number
+        Of the clean joint; 0.14 if not given.
+    engaged_length, bearing_diameter, nut_diameter, head_height : length in m
+        Usual proportions of a hexagon bolt if not given.
+    nut_yield : stress in Pa
+    prevailing_torque : torque in N.m
+    years : number
+        Years in place; with ``first_year_loss``, a length in m, it replaces the metal loss of the state of rust.
+    drive : text
+        "six_point" (if not given), "twelve_point", "open_end" or "internal_hexagon".
+    drive_clearance, corner_loss, square : length in m
+        Play of the tool, radial wear of the corners, smallest square drive in the chain.
+    handle_length : length in m
+        If turned by hand, with ``hand_force`` in N (median pull) and ``hand_variation``.
+    shear_risk, wanted_chance : number
+        Chance of shearing that is put up with, 0.05; chance of release at which no stronger aid is looked for, 0.9.
+    done : list
+        Aids already used: ``["brush", {"aid": "fluid", "soak_hours": 24}]``; of brush, fluid, tighten_first, impact,
+        heat, cold. Of heat and cold, nut_rise and bolt_rise in K.
+    undone : list
+        Like fasteners of the same flange: ``[("freed", "85N.m"), ("sheared", "120N.m"), ...]``; freed, sheared, rounded,
+        not_moved.
+    zinc_or_cadmium, adhesive, fire_or_burst, rubber_or_plastic, reused, quenched : bool
+        What limits heat; ``quenched`` follows from the class.
+    trials, seed, threads : whole number
+        Of the simulation; the same seed gives the same answer on any number of threads.
+
+    Returns
+    -------
+    Free
+        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m, chances, steps of
+        the plan with the place of the ``next`` one, after, notices; ``explain()`` shows the median figures.
+
+    Raises
+    ------
+    Error
+        For a description without a meaning, and for heat where none may go.
+
+    Sources
+    -------
+    - Formulas name their own. What rust and aids do is judgement: no measured figures were found
+
+    Examples
+    --------
+    >>> import tauten
+    >>> stuck = tauten.free_joint(thread="M16", property_class="8.8", socket="24mm", rust="rusted", limit="200N.m")
+    >>> stuck.chances.free > stuck.chances.shear
+    True
+    """
+    return _core.free_joint(_given(locals()))
+
+
+for _function in (thread, property_class, thread_condition, identify, clamp, torque_for, reach, free_joint):
+    _function.__module__ = "tauten"

@@ -1,0 +1,94 @@
+"""Answers as tables for notebooks."""
+from html import escape
+
+from tauten import _core
+
+_HIDDEN = {"steps", "notices"}
+
+
+def _text(si, unit):
+    return _core.quantity_text(si, unit)
+
+
+def _percent(share):
+    return f"{100 * share:.3g} %"
+
+
+def _chance(share):
+    return _percent(share) if share >= 1e-3 else "below 0.1 %"  # the usual number of trials does not resolve less
+
+
+def _table(caption, columns, rows):
+    head = "".join(f'<th style="text-align:left">{escape(column)}</th>' for column in columns)
+    body = "".join("<tr>" + "".join(f'<td style="text-align:left">{escape(str(cell))}</td>' for cell in row) + "</tr>"
+                   for row in rows)
+    top = f'<caption style="text-align:left">{escape(caption)}</caption>' if caption else ""
+    return f"<table>{top}<thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>"
+
+
+def _list(notices):
+    return "<ul>" + "".join(f"<li>{escape(notice.text)}</li>" for notice in notices) + "</ul>" if notices else ""
+
+
+def record(self):
+    """Name and value of each member."""
+    return _table("", ("", type(self).__name__), [row for row in self._rows() if row[0] not in _HIDDEN])
+
+
+def clamp(self):
+    """One row for each fastener that it can be, then what is to be said."""
+    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load", "Yield utilisation", "Verdict", "Right torque")
+    rows = [(c.thread, c.head, c.property_class + (" (assumed)" if c.class_assumed else ""), _text(c.torque, "N.m"),
+             c.clamp_load, f"{_percent(c.yield_utilisation.low)} to {_percent(c.yield_utilisation.high)}", c.verdict,
+             _text(c.right_torque, "N.m")) for c in self.candidates]
+    said = {notice.code: notice for c in self.candidates[:1] for notice in c.notices}
+    said.update((notice.code, notice) for notice in self.notices)
+    return _table(self.name, columns, rows) + _list(said.values())
+
+
+def identification(self):
+    """One row for each candidate."""
+    columns = ("", "Thread", "Head or nut", "Standard", "Width", "Met", "Fit", "What to look at")
+    rows = [(c.rank, c.thread, c.kind, c.head, "" if c.socket is None else _text(c.socket, "m"), c.how_common, c.fit,
+             c.look) for c in self.candidates]
+    mark = self.property_class
+    note = f"<p>Class {escape(mark.name)}: {escape(mark.marks)}.</p>" if mark else ""
+    return _table("", columns, rows) + note + (f"<p>A steel head without a mark must be taken for class "
+                                               f"{escape(self.unmarked_class)}.</p>")
+
+
+def reach(self):
+    """The drawing, the figures, and what makes them uncertain."""
+    rows = [("Set", _text(self.setting, "N.m")), ("At the fastener", self.arrives),
+            ("Pull of the hand", f"{_core.quantity_text(self.hand_force, '')} N")]
+    if self.torsional_stiffness is not None:
+        rows.append(("Twist of the bars", _text(self.twist, "rad")))
+    if self.reaction_torque:
+        rows.append(("Reaction torque", _text(self.reaction_torque, "N.m")))
+    causes = [(c.cause.replace("_", " "), _percent(c.range), "estimate" if c.is_estimate else "")
+              for c in self.contributions]
+    return (self._repr_svg_() + _table("", ("", "Reach"), rows) +
+            _table("What makes it uncertain", ("Cause", "Full width", ""), causes) +
+            _list(self.warnings + self.cautions))
+
+
+def free(self):
+    """How it may end, the torques of each end, and the plan."""
+    c = self.chances
+    ends = [("comes free", c.free, self.breakaway), ("shears", c.shear, self.shear),
+            ("corners go", c.round, self.round), ("tool fails", c.tool, self.tool), ("does not move", c.not_moving, "")]
+    plan = [("next" if place == self.next else "",
+             ", then ".join(use.aid.replace("_", " ") for use in step.aids) or "just try", _text(step.stop_at, "N.m"),
+             _chance(step.chances.free), _chance(step.chances.shear), f"{step.minutes:.0f} min", step.why)
+            for place, step in enumerate(self.steps)]
+    return (_table(f"Up to {_text(c.limit, 'N.m')}; stop at {_text(self.stop_at, 'N.m')}",
+                   ("End", "Chance", "Torque, nine of ten cases"),
+                   [(end, _chance(chance), torque) for end, chance, torque in ends]) +
+            _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", "Time", "Why"), plan) + _list(self.notices))
+
+
+def attach(records):
+    """Gives the classes of answers their tables."""
+    own = {"Clamp": clamp, "Identification": identification, "Reach": reach, "Free": free}
+    for name, cls in records.items():
+        cls._repr_html_ = own.get(name, record)

@@ -1,0 +1,18 @@
+// The keys of a joint that is to be tightened.
+#pragma once
+
+#include "tauten/tightening/clamp.hpp"
+
+#include "shared/keys.hpp"
+
+namespace tauten::shared {
+
+std::span<const Key<ClampJob>> clamp_keys();
+
+/// The clamp load that a torque leaves; `torque` must be among what is said.
+Outcome<Clamp> try_clamp(std::span<const Said> said);
+
+/// The torque for a clamp load, for a share of the proof load or, without either, the right torque.
+Outcome<Clamp> try_torque_for(std::span<const Said> said);
+
+}  // namespace tauten::shared

@@ -1,0 +1,96 @@
+// A job said in words: pairs of key and text, as on a command line, in a form or across the C interface.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "tauten/base/quantity.hpp"
+#include "tauten/base/unit_text.hpp"
+
+namespace tauten::shared {
+
+/// One pair as somebody said it.
+struct Said {
+  std::string_view key;
+  std::string_view text;
+};
+
+using Problem = std::optional<Error>;
+
+/// Something that can be said about a `Job`.
+template <class Job>
+struct Key {
+  const char* name;     ///< "clamp-load"
+  const char* example;  ///< "25kN"
+  const char* help;
+  Problem (*set)(const Key& key, std::string_view text, Job& job);
+  const char* argument = "";  ///< what the library calls it in its errors, if not by `name`
+};
+
+/// \return the error with what the library calls `from` named `to`, as the key is called
+inline Error renamed(const Error& error, std::string_view from, const char* to) {
+  if (from.empty() || error.argument() != from) return error;
+  const std::string_view message = error.what();
+  if (!message.starts_with(from)) return {to, error.what()};
+  return {to, (to + std::string(message.substr(from.size()))).c_str()};
+}
+
+/// Reads a quantity of the dimension of `into`.
+template <Dim D>
+Problem read(const char* key, std::string_view text, Quantity<D>& into) {
+  const Outcome<double> si = try_read_quantity(key, text, D);
+  if (!si) return si.error();
+  into = Quantity<D>(*si);
+  return {};
+}
+
+inline Problem read(const char* key, std::string_view text, double& into) {
+  Quantity<Dim::number> number;
+  if (auto problem = read(key, text, number)) return problem;
+  into = number.si;
+  return {};
+}
+
+/// Puts all that was said into a job.
+/// \return what is wrong with the first pair that is wrong, or nothing
+template <class Job>
+Problem set_all(std::span<const Key<Job>> keys, std::span<const Said> said, Job& job) {
+  const auto refuse = [](std::string_view key, const std::string& sentence) {
+    return Error(std::string(key.substr(0, 40)).c_str(), sentence.c_str());
+  };
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    const Key<Job>* key = nullptr;
+    std::string known;
+    for (const Key<Job>& k : keys) {
+      if (said[i].key == k.name) key = &k;
+      known += (known.empty() ? "" : ", ") + std::string(k.name);
+    }
+    const std::string name(said[i].key.substr(0, 40));
+    if (key == nullptr) return refuse(name, "there is no key '" + name + "'; the keys are " + known);
+    for (const Said& other : said.first(i))
+      if (other.key == key->name) return refuse(name, name + " is given twice; give it once");
+    if (said[i].text.empty()) return refuse(name, name + " is empty; write it like " + key->example);
+    if (auto problem = key->set(*key, said[i].text, job)) return problem;
+  }
+  return {};
+}
+
+/// \return the error of the library in the words of the keys that were said
+template <class Job>
+Error in_words_of(std::span<const Key<Job>> keys, std::span<const Said> said, const Error& error) {
+  for (const Said& pair : said)
+    for (const Key<Job>& key : keys)
+      if (pair.key == key.name && std::string_view(key.argument) == error.argument())
+        return renamed(error, key.argument, key.name);
+  return error;
+}
+
+inline bool has(std::span<const Said> said, std::string_view key) {
+  for (const Said& pair : said)
+    if (pair.key == key) return true;
+  return false;
+}
+
+}  // namespace tauten::shared
