@@ -1,0 +1,137 @@
+// All inputs of a model together: their distributions, their correlations, and reproducible draws.
+#pragma once
+
+#include <cstdint>
+#include <utility>
+
+#include "tauten/base/philox.hpp"
+#include "tauten/uncertainty/correlation.hpp"
+#include "tauten/uncertainty/distribution.hpp"
+#include "tauten/uncertainty/model.hpp"
+
+namespace tauten {
+
+/// What is known of one input. A plain number is a fixed one: `{{"pitch", 1.5e-3}, {"torque", Distribution::normal(...)}}`.
+struct Given {
+  std::string name;
+  Distribution distribution;
+};
+
+/// The inputs of a model, in its order.
+class JointDistribution {
+ public:
+  /// Trials that are drawn at once.
+  static constexpr std::size_t block = 256;
+
+  std::size_t size() const noexcept { return of_.size(); }
+  const Distribution& operator[](std::size_t i) const noexcept { return of_[i]; }
+  double correlation(std::size_t i, std::size_t j) const noexcept { return matrix_[i * size() + j]; }
+  /// \return true if any two inputs go together
+  bool correlated() const noexcept { return !lower_.empty(); }
+
+  /// Draws trials `first` to `first + count - 1`, which depend on their numbers, seed and stream alone.
+  /// \param count    at most `block`
+  /// \param columns  one column of `count` numbers for each input
+  void draw(std::uint64_t seed, std::uint32_t stream, std::uint64_t first, std::size_t count,
+            double* const* columns) const {
+    alignas(64) std::uint32_t words[4][block];
+    for (std::size_t group = 0; 4 * group < size(); ++group) {
+      for (std::size_t i = 0; i < count; ++i) {
+        const std::uint64_t trial = first + i;
+        const Philox4 four = philox4x32({{static_cast<std::uint32_t>(trial), static_cast<std::uint32_t>(trial >> 32),
+                                          static_cast<std::uint32_t>(group), stream}},
+                                        seed);
+        for (std::size_t j = 0; j < 4; ++j) words[j][i] = four.word[j];
+      }
+      for (std::size_t j = 0; j < 4 && 4 * group + j < size(); ++j) {
+        const std::size_t input = 4 * group + j;
+        if (goes_with_others(input))
+          for (std::size_t i = 0; i < count; ++i) columns[input][i] = detail::normal_of(words[j][i]);
+        else
+          of_[input].draw(words[j], columns[input], count);
+      }
+    }
+    // From the last input up, so that each one still finds the independent numbers of those before it.
+    for (std::size_t input = size(); input-- > 0;)
+      if (goes_with_others(input))
+        for (std::size_t i = 0; i < count; ++i) {
+          double z = 0;
+          for (std::size_t j = 0; j <= input; ++j)
+            if (const double weight = lower_[input * size() + j]; weight != 0) z += weight * columns[j][i];
+          columns[input][i] = of_[input].at_normal(z);
+        }
+  }
+
+  friend Outcome<JointDistribution> try_joint(const Model& model, const std::vector<Given>& given,
+                                              const std::vector<Correlation>& correlations);
+
+ private:
+  bool goes_with_others(std::size_t input) const noexcept { return correlated() && mixed_[input]; }
+
+  std::vector<Distribution> of_;
+  std::vector<double> matrix_;  ///< correlation coefficients, row by row
+  std::vector<double> lower_;   ///< its Cholesky factor; empty if all inputs are independent
+  std::vector<bool> mixed_;
+};
+
+/// \param model         whose inputs are meant
+/// \param given         one distribution or number for each input, in any order
+/// \param correlations  what goes together; all else is independent
+/// \return the inputs in the order of the model, or an error that names the input that is missing, unknown, given
+///         twice, or at fault in a correlation
+inline Outcome<JointDistribution> try_joint(const Model& model, const std::vector<Given>& given,
+                                            const std::vector<Correlation>& correlations = {}) {
+  const std::size_t size = model.inputs.size();
+  const auto refuse = [](const std::string& name, const std::string& fault) {
+    return Error(name.c_str(), (name.substr(0, 60) + " " + fault).c_str());
+  };
+  const auto place_of = [&](const std::string& name) {
+    std::size_t i = 0;
+    while (i < size && model.inputs[i].name != name) ++i;
+    return i;
+  };
+  JointDistribution joint;
+  joint.of_.resize(size);
+  std::vector<bool> seen(size, false);
+  for (const Given& each : given) {
+    const std::size_t i = place_of(each.name);
+    if (i == size) return refuse(each.name, "is not an input of " + model.output.name + "; check the spelling");
+    if (seen[i]) return refuse(each.name, "is given twice; give each input once");
+    if (!any_sign.contains(each.distribution.mean())) return refuse(each.name, "is not a finite number");
+    seen[i] = true;
+    joint.of_[i] = each.distribution;
+  }
+  for (std::size_t i = 0; i < size; ++i)
+    if (!seen[i]) return refuse(model.inputs[i].name, "is missing; give it a distribution or a fixed number");
+
+  joint.matrix_.assign(size * size, 0.0);
+  joint.mixed_.assign(size, false);
+  for (std::size_t i = 0; i < size; ++i) joint.matrix_[i * size + i] = 1;
+  for (const Correlation& each : correlations) {
+    const std::size_t i = place_of(each.first), j = place_of(each.second);
+    if (i == size || j == size)
+      return refuse(i == size ? each.first : each.second, "is not an input, but stands in a correlation");
+    if (i == j) return refuse(each.first, "is correlated with itself; name two different inputs");
+    if (!within(-1, 1).contains(each.coefficient))
+      return refuse(each.first, "is correlated with " + each.second + " by " + std::to_string(each.coefficient) +
+                                    ", but a coefficient must be at least -1 and at most 1");
+    if (joint.matrix_[i * size + j] != 0)
+      return refuse(each.first, "is correlated with " + each.second + " twice; give each pair once");
+    joint.matrix_[i * size + j] = joint.matrix_[j * size + i] = each.coefficient;
+    if (each.coefficient != 0) joint.mixed_[i] = joint.mixed_[j] = true;
+  }
+  if (std::find(joint.mixed_.begin(), joint.mixed_.end(), true) == joint.mixed_.end()) return joint;
+  const Outcome<std::vector<double>> lower = try_cholesky(joint.matrix_, size);
+  if (!lower) return lower.error();
+  joint.lower_ = *lower;
+  return joint;
+}
+
+/// \copydoc try_joint
+/// \throws Error  in place of returning one
+inline JointDistribution joint_distribution(const Model& model, const std::vector<Given>& given,
+                                            const std::vector<Correlation>& correlations = {}) {
+  return try_joint(model, given, correlations).value();
+}
+
+}  // namespace tauten

@@ -1,0 +1,173 @@
+// Propagation of whole distributions by random trials.
+// Source: JCGM 101:2008 (Supplement 1 to the GUM), clauses 7.2 to 7.9; clause numbers from memory.
+#pragma once
+
+#include "tauten/uncertainty/joint_distribution.hpp"
+#include "tauten/uncertainty/monte_carlo_options.hpp"
+#include "tauten/uncertainty/share_out.hpp"
+#include "tauten/uncertainty/trials.hpp"
+
+namespace tauten {
+
+/// What the trials have shown. Figures are in SI.
+struct MonteCarlo {
+  std::string output;
+  double mean = 0;
+  double standard_uncertainty = 0;
+  double coverage = 0;
+  CoverageInterval symmetric;
+  CoverageInterval shortest;
+  std::uint64_t trials = 0;   ///< that were run
+  std::uint64_t outside = 0;  ///< of them, left out because the model has no value there
+  double tolerance = 0;       ///< numerical tolerance of the digits asked for, in the unit of the result
+  bool converged = false;     ///< mean, uncertainty and both ends are certain to the tolerance (95 % or so)
+  bool stopped = false;       ///< by the progress call
+  double mean_error = 0;      ///< numerical standard errors, NaN if there was but one block of trials
+  double uncertainty_error = 0;
+  double low_error = 0;  ///< of the interval that was asked for
+  double high_error = 0;
+  std::vector<double> sorted;  ///< every value, rising
+
+  /// \return the value below which `chance` lies
+  double quantile(double chance) const noexcept { return detail::sorted_quantile(sorted, chance); }
+  /// \return the share of trials at or below x; its standard error is sqrt(p (1 - p)/trials)
+  double chance_below(double x) const noexcept {
+    const auto place = std::upper_bound(sorted.begin(), sorted.end(), x);
+    return static_cast<double>(place - sorted.begin()) / static_cast<double>(sorted.size());
+  }
+  /// \return the share of trials above x
+  double chance_above(double x) const noexcept { return 1 - chance_below(x); }
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("output", &MonteCarlo::output);
+    visit("mean", &MonteCarlo::mean);
+    visit("standard_uncertainty", &MonteCarlo::standard_uncertainty);
+    visit("coverage", &MonteCarlo::coverage);
+    visit("symmetric", &MonteCarlo::symmetric);
+    visit("shortest", &MonteCarlo::shortest);
+    visit("trials", &MonteCarlo::trials);
+    visit("outside", &MonteCarlo::outside);
+    visit("tolerance", &MonteCarlo::tolerance);
+    visit("converged", &MonteCarlo::converged);
+    visit("stopped", &MonteCarlo::stopped);
+    visit("mean_error", &MonteCarlo::mean_error);
+    visit("uncertainty_error", &MonteCarlo::uncertainty_error);
+    visit("low_error", &MonteCarlo::low_error);
+    visit("high_error", &MonteCarlo::high_error);
+  }
+};
+
+namespace detail {
+
+/// Least number of trials in a block (clause 7.9.4 b): 10 000, or more where the tails are thin.
+inline std::uint64_t trials_per_block(double coverage) {
+  return static_cast<std::uint64_t>(std::max(10'000.0, std::ceil(100 / (1 - coverage) - 1e-9)));
+}
+
+inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
+  if (!Interval{0, 0.9999, true}.contains(o.coverage))
+    return Error("coverage", "coverage must be above 0 and at most 0.9999; write 0.95 for 95 %");
+  if (o.digits < 1 || o.digits > 5) return Error("digits", "digits must be from 1 to 5; 1 or 2 are usual");
+  const double least = 100 / (1 - o.coverage);
+  const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;
+  if (static_cast<double>(most) >= least - 1e-6 && most <= 1'000'000'000) return {};
+  char text[200];
+  std::snprintf(text, sizeof text, "trials is %llu, but must be at least %.0f for this coverage and at most 1e9",
+                static_cast<unsigned long long>(most), std::ceil(least - 1e-9));
+  return Error("trials", text);
+}
+
+/// One block of trials, whose numbers start at `first`.
+inline TrialBlock run_block(const Model& model, const JointDistribution& inputs, const MonteCarloOptions& o,
+                            std::uint64_t first, std::uint64_t count) {
+  constexpr std::size_t chunk = JointDistribution::block;
+  std::vector<double> cells(chunk * inputs.size());
+  std::vector<double*> columns(inputs.size());
+  for (std::size_t i = 0; i < inputs.size(); ++i) columns[i] = &cells[i * chunk];
+  std::vector<double> values(count);
+  for (std::uint64_t start = 0; start < count; start += chunk) {
+    const auto rows = static_cast<std::size_t>(std::min<std::uint64_t>(chunk, count - start));
+    inputs.draw(o.seed, 0, first + start, rows, columns.data());
+    model.rows(columns.data(), &values[start], rows);
+  }
+  return summed_up(std::move(values), o.coverage, o.interval);
+}
+
+}  // namespace detail
+
+/// Runs blocks of trials until the digits asked for are certain, and gives mean, standard uncertainty and coverage
+/// intervals. Trials in which the model has no value are counted and left out.
+/// \param model    the function
+/// \param inputs   of `try_joint` for this model
+/// \param options  coverage, digits, seed, threads, progress
+/// \return the result, which depends on the seed but not on the number of threads; or an error that names the option
+///         at fault, or tells that the model has no value in most trials. A run that gave up has `converged` false.
+inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistribution& inputs,
+                                           const MonteCarloOptions& options = {}) {
+  if (inputs.size() != model.inputs.size())
+    return Error("inputs", "the inputs belong to another model; make them for this one");
+  if (auto fault = detail::fault_of(options)) return *fault;
+  const bool fixed = options.trials > 0;
+  const std::uint64_t limit = fixed ? options.trials : options.most_trials;
+  const std::uint64_t size = std::min(limit, detail::trials_per_block(options.coverage));
+  // Threads work ahead of the look at the tolerance; what they did too much is thrown away.
+  const std::uint64_t ahead = options.threads > 1 ? 4 * static_cast<std::uint64_t>(std::min(options.threads, 256)) : 1;
+
+  MonteCarlo out;
+  out.output = model.output.name;
+  out.coverage = options.coverage;
+  detail::Gathered gathered;
+  bool enough = false;
+  while (!enough && !out.stopped && out.trials < limit) {
+    const std::uint64_t left = (limit - out.trials + size - 1) / size;
+    std::vector<detail::TrialBlock> round(std::min(ahead, left));
+    detail::share_out(round.size(), options.threads, [&](std::uint64_t i) {
+      const std::uint64_t first = out.trials + i * size;
+      round[i] = detail::run_block(model, inputs, options, first, std::min(size, limit - first));
+    });
+    for (const detail::TrialBlock& block : round) {
+      if (enough) break;
+      const std::uint64_t count = std::min(size, limit - out.trials);
+      if (block.sorted.size() < (count + 1) / 2) {
+        char text[300];
+        std::snprintf(text, sizeof text,
+                      "%.120s has no value in %llu of %llu trials; the inputs reach beyond the range of the model",
+                      out.output.c_str(), static_cast<unsigned long long>(count - block.sorted.size()),
+                      static_cast<unsigned long long>(count));
+        return Error("inputs", text);
+      }
+      out.trials += count;
+      out.outside += count - block.sorted.size();
+      gathered.add(block);
+      out.tolerance = detail::numerical_tolerance(gathered.standard_uncertainty(), options.digits);
+      out.converged = gathered.worst_error() <= out.tolerance / 2;
+      enough = out.converged && !fixed;
+    }
+    if (options.progress && !enough) {
+      const double growth = out.tolerance > 0 ? 2 * gathered.worst_error() / out.tolerance : 1;
+      const double needed = static_cast<double>(out.trials) * std::max(1.0, growth * growth);  // NaN at first
+      const bool known = !fixed && needed < static_cast<double>(limit);
+      out.stopped = !options.progress({out.trials, known ? static_cast<std::uint64_t>(needed) : limit});
+    }
+  }
+  out.mean = gathered.mean();
+  out.standard_uncertainty = gathered.standard_uncertainty();
+  out.mean_error = gathered.block_mean.error();
+  out.uncertainty_error = gathered.block_deviation.error();
+  out.low_error = gathered.block_low.error();
+  out.high_error = gathered.block_high.error();
+  out.sorted = std::move(gathered).sorted();
+  out.symmetric = detail::symmetric_interval(out.sorted, options.coverage);
+  out.shortest = detail::shortest_interval(out.sorted, options.coverage);
+  return out;
+}
+
+/// \copydoc try_monte_carlo
+/// \throws Error  in place of returning one
+inline MonteCarlo monte_carlo(const Model& model, const JointDistribution& inputs,
+                              const MonteCarloOptions& options = {}) {
+  return try_monte_carlo(model, inputs, options).value();
+}
+
+}  // namespace tauten

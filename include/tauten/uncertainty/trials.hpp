@@ -1,0 +1,151 @@
+// Statistics of random trials: coverage intervals, blocks and their scatter, and the tolerance that digits ask for.
+// Source: JCGM 101:2008, clauses 7.5 to 7.9; clause numbers from memory.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <vector>
+
+#include "tauten/uncertainty/monte_carlo_options.hpp"
+
+namespace tauten {
+
+/// The ends between which a stated share of all values lies.
+struct CoverageInterval {
+  double low = 0;
+  double high = 0;
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("low", &CoverageInterval::low);
+    visit("high", &CoverageInterval::high);
+  }
+};
+
+namespace detail {
+
+/// Number of steps between the ends of a coverage interval in M sorted values (7.7.2).
+inline std::size_t steps_covered(std::size_t trials, double coverage) noexcept {
+  const auto q = static_cast<std::size_t>(std::floor(coverage * static_cast<double>(trials) + 0.5));
+  return std::min(q, trials - 1);
+}
+
+inline CoverageInterval symmetric_interval(const std::vector<double>& sorted, double coverage) noexcept {
+  const std::size_t q = steps_covered(sorted.size(), coverage);
+  const std::size_t left = sorted.size() - q;  // r of the document counts from 1
+  const std::size_t r = std::max<std::size_t>(1, left % 2 == 0 ? left / 2 : (left + 1) / 2);
+  return {sorted[r - 1], sorted[r - 1 + q]};
+}
+
+inline CoverageInterval shortest_interval(const std::vector<double>& sorted, double coverage) noexcept {
+  const std::size_t q = steps_covered(sorted.size(), coverage);
+  std::size_t best = 0;
+  for (std::size_t r = 1; r + q < sorted.size(); ++r)
+    if (sorted[r + q] - sorted[r] < sorted[best + q] - sorted[best]) best = r;
+  return {sorted[best], sorted[best + q]};
+}
+
+/// Quantile of sorted values, on straight lines between neighbours.
+inline double sorted_quantile(const std::vector<double>& sorted, double chance) noexcept {
+  if (!(chance >= 0 && chance <= 1) || sorted.empty()) return __builtin_nan("");
+  const auto last = static_cast<double>(sorted.size() - 1);
+  const double place = std::clamp(chance * static_cast<double>(sorted.size()) - 0.5, 0.0, last);
+  const auto below = static_cast<std::size_t>(place);
+  const std::size_t above = std::min(below + 1, sorted.size() - 1);
+  return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+}
+
+/// Half a unit in the last of the digits of u that count (7.9.2).
+inline double numerical_tolerance(double u, int digits) noexcept {
+  if (!(u > 0)) return 0;
+  double exponent = std::floor(std::log10(u)) - (digits - 1);
+  // 0.0996 to two digits is 0.10, not 0.0100.
+  if (std::round(u / std::pow(10.0, exponent)) >= std::pow(10.0, digits)) exponent += 1;
+  return 0.5 * std::pow(10.0, exponent);
+}
+
+/// Mean and scatter of numbers that come one by one.
+struct Running {
+  double count = 0, mean = 0, squares = 0;
+
+  void add(double x) noexcept { add({1, x, 0}); }
+  void add(const Running& other) noexcept {
+    const double all = count + other.count, shift = other.mean - mean;
+    mean += shift * other.count / all;
+    squares += other.squares + shift * shift * count * other.count / all;
+    count = all;
+  }
+  double deviation() const noexcept { return std::sqrt(squares / (count - 1)); }
+  /// Standard error of the mean; NaN for a single number.
+  double error() const noexcept { return deviation() / std::sqrt(count); }
+};
+
+/// One block of trials.
+struct TrialBlock {
+  std::vector<double> sorted;
+  Running all;
+  CoverageInterval interval;
+};
+
+inline TrialBlock summed_up(std::vector<double> values, double coverage, Coverage kind) {
+  std::erase_if(values, [](double y) { return !std::isfinite(y); });
+  TrialBlock out;
+  if (values.empty()) return out;
+  double sum = 0, squares = 0;
+  for (const double y : values) sum += y;
+  const double mean = sum / static_cast<double>(values.size());
+  for (const double y : values) squares += (y - mean) * (y - mean);
+  out.all = {static_cast<double>(values.size()), mean, squares};
+  std::sort(values.begin(), values.end());
+  out.interval =
+      kind == Coverage::symmetric ? symmetric_interval(values, coverage) : shortest_interval(values, coverage);
+  out.sorted = std::move(values);
+  return out;
+}
+
+/// Blocks so far, added in their order, whichever thread made them.
+struct Gathered {
+  Running all, block_mean, block_deviation, block_low, block_high;
+  std::vector<double> values;
+  std::vector<std::size_t> ends;  ///< of each block in `values`
+
+  void add(const TrialBlock& part) {
+    all.add(part.all);
+    block_mean.add(part.all.mean);
+    block_deviation.add(part.all.deviation());
+    block_low.add(part.interval.low);
+    block_high.add(part.interval.high);
+    values.insert(values.end(), part.sorted.begin(), part.sorted.end());
+    ends.push_back(values.size());
+  }
+  double mean() const noexcept { return all.mean; }
+  double standard_uncertainty() const noexcept { return all.deviation(); }
+  /// The greatest numerical standard error of mean, uncertainty and both ends; NaN after the first block.
+  double worst_error() const noexcept {
+    if (block_mean.count < 2) return __builtin_nan("");
+    return std::max(std::max(block_mean.error(), block_deviation.error()),
+                    std::max(block_low.error(), block_high.error()));
+  }
+  /// All values, rising: the blocks are merged in pairs.
+  std::vector<double> sorted() && {
+    std::vector<double> other(values.size());
+    while (ends.size() > 1) {
+      std::vector<std::size_t> merged;
+      for (std::size_t i = 0; i < ends.size(); i += 2) {
+        const auto at = [&](std::size_t place) { return values.begin() + static_cast<std::ptrdiff_t>(place); };
+        const std::size_t start = i == 0 ? 0 : ends[i - 1];
+        const std::size_t end = ends[std::min(i + 1, ends.size() - 1)];
+        std::merge(at(start), at(ends[i]), at(ends[i]), at(end), other.begin() + static_cast<std::ptrdiff_t>(start));
+        merged.push_back(end);
+      }
+      std::swap(values, other);
+      ends = std::move(merged);
+    }
+    return std::move(values);
+  }
+};
+
+}  // namespace detail
+
+}  // namespace tauten

@@ -1,0 +1,94 @@
+// First-order propagation against hand calculation and the worked example of the mass calibration.
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+
+#include "tauten/formulas.hpp"
+#include "tauten/uncertainty/budget.hpp"
+#include "tauten/uncertainty/formula_model.hpp"
+
+using namespace tauten;
+
+namespace {
+
+Model linear() {
+  return model_of<3>({"y"}, {{{"a"}, {"b"}, {"c"}}}, [](auto x) { return 2 * x[0] - 3 * x[1] + x[2]; });
+}
+const std::vector<Given> spreads{
+    {"a", Distribution::normal(1, 0.3)}, {"b", Distribution::uniform(-0.2, 0.2)}, {"c", 5.0}};
+
+}  // namespace
+
+TEST_CASE("independent inputs add by their squares") {
+  const Budget b = budget(linear(), joint_distribution(linear(), spreads));
+  const double part_a = 2 * 0.3, part_b = 3 * 0.2 / std::sqrt(3.0);
+  CHECK(b.value == doctest::Approx(7));
+  CHECK(b.standard_uncertainty == doctest::Approx(std::hypot(part_a, part_b)).epsilon(1e-14));
+  CHECK(b.expanded_uncertainty == doctest::Approx(2 * b.standard_uncertainty));
+  CHECK(b.contributions[0].sensitivity == doctest::Approx(2));
+  CHECK(b.contributions[1].contribution == doctest::Approx(-part_b));
+  CHECK(b.contributions[0].share == doctest::Approx(part_a * part_a / (part_a * part_a + part_b * part_b)));
+  CHECK(b.contributions[2].share == 0);
+}
+
+TEST_CASE("correlated inputs add with their signs") {
+  const double part_a = 2 * 0.3, part_b = -3 * 0.2 / std::sqrt(3.0);
+  for (const double r : {-1.0, -0.4, 0.4, 1.0}) {
+    const Budget b = budget(linear(), joint_distribution(linear(), spreads, {{"a", "b", r}}), 1.96);
+    const double variance = part_a * part_a + part_b * part_b + 2 * r * part_a * part_b;
+    CHECK(b.standard_uncertainty == doctest::Approx(std::sqrt(variance)).epsilon(1e-12));
+    CHECK(b.expanded_uncertainty == doctest::Approx(1.96 * std::sqrt(variance)).epsilon(1e-12));
+    double shares = 0;
+    for (const Contribution& line : b.contributions) shares += line.share;
+    CHECK(shares == doctest::Approx(1));
+  }
+}
+
+TEST_CASE("inputs that cancel leave nothing") {
+  const Model difference = model_of<2>({"y"}, {{{"a"}, {"b"}}}, [](auto x) { return x[0] - x[1]; });
+  const Distribution d = Distribution::normal(0.1, 0.1);
+  const Budget b = budget(difference, joint_distribution(difference, {{"a", d}, {"b", d}}, {{"a", "b", 1}}));
+  CHECK(b.standard_uncertainty < 1e-8);
+}
+
+TEST_CASE("mass calibration to first order: JCGM 101:2008, 9.3, printed 0.0539 mg (from memory)") {
+  // The names are those of the example: conventional masses in mg, densities in kg/m3.
+  const Model mass = model_of<5>({"dm"}, {{{"m_R"}, {"dm_R"}, {"rho_a"}, {"rho_W"}, {"rho_R"}}}, [](auto x) {
+    return (x[0] + x[1]) * (1 + (x[2] - 1.2) * (1 / x[3] - 1 / x[4])) - 100000;
+  });
+  const Budget b = budget(mass, joint_distribution(mass, {{"m_R", Distribution::normal(100000, 0.05)},
+                                                          {"dm_R", Distribution::normal(1.234, 0.02)},
+                                                          {"rho_a", Distribution::uniform(1.1, 1.3)},
+                                                          {"rho_W", Distribution::uniform(7000, 9000)},
+                                                          {"rho_R", Distribution::uniform(7950, 8050)}}));
+  CHECK(std::round(b.standard_uncertainty * 1e4) / 1e4 == doctest::Approx(0.0539).epsilon(1e-12));
+  CHECK(b.value == doctest::Approx(1.234).epsilon(1e-9));
+}
+
+TEST_CASE("relative uncertainties of a product add by their squares, with a formula of the registry") {
+  // T = K F d: (u(T)/T)^2 = (u(K)/K)^2 + (u(F)/F)^2 + (u(d)/d)^2.
+  const Model model = formula_model(formulas, "torque_from_nut_factor");
+  const Budget b = budget(model, joint_distribution(model, {{"nut_factor", Distribution::normal(0.18, 0.018)},
+                                                            {"preload", Distribution::normal(25e3, 1e3)},
+                                                            {"diameter", Distribution::normal(10e-3, 0.05e-3)}}));
+  CHECK(b.standard_uncertainty / b.value == doctest::Approx(std::sqrt(0.1 * 0.1 + 0.04 * 0.04 + 0.005 * 0.005)));
+  CHECK(b.output == "torque");
+}
+
+TEST_CASE("the coverage factor of a normal distribution") {
+  CHECK(coverage_factor(0.95) == doctest::Approx(1.959964).epsilon(1e-6));
+  CHECK(coverage_factor(0.9545) == doctest::Approx(2.0000).epsilon(1e-4));
+}
+
+TEST_CASE("a budget that cannot be is refused") {
+  const Model model = formula_model(formulas, "bearing_torque");
+  const auto joint = [&](double mu) {
+    return joint_distribution(
+        model, {{"preload", 1e3}, {"bearing_friction", Distribution::normal(mu, 0.01)}, {"bearing_diameter", 12e-3}});
+  };
+  CHECK(try_budget(model, joint(0.1)));
+  CHECK(std::string(try_budget(model, joint(-0.1)).error().argument()) == "inputs");
+  CHECK(std::string(try_budget(model, joint(0.1), 0).error().argument()) == "k");
+  CHECK(std::string(try_budget(linear(), JointDistribution{}).error().argument()) == "inputs");
+}
