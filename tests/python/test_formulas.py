@@ -253,7 +253,7 @@ def test_unusual_rows_are_counted_per_argument():
         preload(48, 10e-3, 9e-3, friction, *REST[3:])
     assert len(caught) == 1
     message = str(caught[0].message)
-    assert "pitch outside its range (0.2 mm to 6 mm) in 3000, first 10 mm" in message
+    assert "pitch outside its range (0.2 mm to 8 mm) in 3000, first 10 mm" in message
     assert "thread_friction outside its range (0.02 to 1) in 2, first 1.5" in message
 
 
@@ -390,7 +390,7 @@ def test_metadata():
     torque, pitch = preload.inputs[:2]
     assert (torque.name, torque.symbol, torque.dimension, torque.unit) == ("torque", "M_A", "torque", "N.m")
     assert (pitch.domain.low, pitch.domain.high, pitch.domain.excludes_low) == (0, math.inf, True)
-    assert 0 not in pitch.domain and 1e-3 in pitch.domain and 7e-3 not in pitch.usual
+    assert 0 not in pitch.domain and 1e-3 in pitch.domain and 9e-3 not in pitch.usual
     assert torque.usual is None
     assert preload.output.name == "preload" and preload.output.unit == "N"
     assert "VDI 2230" in preload.sources[0].document

@@ -8,6 +8,8 @@
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/formula_model.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -23,12 +25,12 @@ const std::vector<Given> spreads{
 TEST_CASE("independent inputs add by their squares") {
   const Budget b = budget(linear(), joint_distribution(linear(), spreads));
   const double part_a = 2 * 0.3, part_b = 3 * 0.2 / std::sqrt(3.0);
-  CHECK(b.value == doctest::Approx(7));
-  CHECK(b.standard_uncertainty == doctest::Approx(std::hypot(part_a, part_b)).epsilon(1e-14));
-  CHECK(b.expanded_uncertainty == doctest::Approx(2 * b.standard_uncertainty));
-  CHECK(b.contributions[0].sensitivity == doctest::Approx(2));
-  CHECK(b.contributions[1].contribution == doctest::Approx(-part_b));
-  CHECK(b.contributions[0].share == doctest::Approx(part_a * part_a / (part_a * part_a + part_b * part_b)));
+  CHECK(b.value == near(7));
+  CHECK(b.standard_uncertainty == near(std::hypot(part_a, part_b)).epsilon(1e-14));
+  CHECK(b.expanded_uncertainty == near(2 * b.standard_uncertainty));
+  CHECK(b.contributions[0].sensitivity == near(2));
+  CHECK(b.contributions[1].contribution == near(-part_b));
+  CHECK(b.contributions[0].share == near(part_a * part_a / (part_a * part_a + part_b * part_b)));
   CHECK(b.contributions[2].share == 0);
 }
 
@@ -37,11 +39,11 @@ TEST_CASE("correlated inputs add with their signs") {
   for (const double r : {-1.0, -0.4, 0.4, 1.0}) {
     const Budget b = budget(linear(), joint_distribution(linear(), spreads, {{"a", "b", r}}), 1.96);
     const double variance = part_a * part_a + part_b * part_b + 2 * r * part_a * part_b;
-    CHECK(b.standard_uncertainty == doctest::Approx(std::sqrt(variance)).epsilon(1e-12));
-    CHECK(b.expanded_uncertainty == doctest::Approx(1.96 * std::sqrt(variance)).epsilon(1e-12));
+    CHECK(b.standard_uncertainty == near(std::sqrt(variance)).epsilon(1e-12));
+    CHECK(b.expanded_uncertainty == near(1.96 * std::sqrt(variance)).epsilon(1e-12));
     double shares = 0;
     for (const Contribution& line : b.contributions) shares += line.share;
-    CHECK(shares == doctest::Approx(1));
+    CHECK(shares == near(1));
   }
 }
 
@@ -62,8 +64,8 @@ TEST_CASE("mass calibration to first order: JCGM 101:2008, 9.3, printed 0.0539 m
                                                           {"rho_a", Distribution::uniform(1.1, 1.3)},
                                                           {"rho_W", Distribution::uniform(7000, 9000)},
                                                           {"rho_R", Distribution::uniform(7950, 8050)}}));
-  CHECK(std::round(b.standard_uncertainty * 1e4) / 1e4 == doctest::Approx(0.0539).epsilon(1e-12));
-  CHECK(b.value == doctest::Approx(1.234).epsilon(1e-9));
+  CHECK(std::round(b.standard_uncertainty * 1e4) / 1e4 == near(0.0539).epsilon(1e-12));
+  CHECK(b.value == near(1.234).epsilon(1e-9));
 }
 
 TEST_CASE("relative uncertainties of a product add by their squares, with a formula of the registry") {
@@ -72,13 +74,13 @@ TEST_CASE("relative uncertainties of a product add by their squares, with a form
   const Budget b = budget(model, joint_distribution(model, {{"nut_factor", Distribution::normal(0.18, 0.018)},
                                                             {"preload", Distribution::normal(25e3, 1e3)},
                                                             {"diameter", Distribution::normal(10e-3, 0.05e-3)}}));
-  CHECK(b.standard_uncertainty / b.value == doctest::Approx(std::sqrt(0.1 * 0.1 + 0.04 * 0.04 + 0.005 * 0.005)));
+  CHECK(b.standard_uncertainty / b.value == near(std::sqrt(0.1 * 0.1 + 0.04 * 0.04 + 0.005 * 0.005)));
   CHECK(b.output == "torque");
 }
 
 TEST_CASE("the coverage factor of a normal distribution") {
-  CHECK(coverage_factor(0.95) == doctest::Approx(1.959964).epsilon(1e-6));
-  CHECK(coverage_factor(0.9545) == doctest::Approx(2.0000).epsilon(1e-4));
+  CHECK(coverage_factor(0.95) == near(1.959964).epsilon(1e-6));
+  CHECK(coverage_factor(0.9545) == near(2.0000).epsilon(1e-4));
 }
 
 TEST_CASE("a budget that cannot be is refused") {

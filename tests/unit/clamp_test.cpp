@@ -6,6 +6,8 @@
 
 #include "tauten/tightening/clamp.hpp"
 
+#include "near.hpp"
+
 namespace {
 
 using namespace tauten;
@@ -60,10 +62,10 @@ TEST_CASE("the band holds every state of friction and wrench, and touches its co
     worst = std::max(worst, w.stress / 640e6);
   }
   CHECK(worst > 0.93 * c.yield_utilisation.high);
-  CHECK(c.clamp_load.low.si == doctest::Approx(worked_out(130 * 0.96, 0.16, 0.16).load).epsilon(5e-4));
-  CHECK(c.clamp_load.nominal.si == doctest::Approx(worked_out(130, 0.12, 0.12).load).epsilon(5e-4));
-  CHECK(c.clamp_load.high.si == doctest::Approx(worked_out(130 * 1.04, 0.08, 0.08).load).epsilon(5e-4));
-  CHECK(c.nut_factor.nominal == doctest::Approx(130 / (worked_out(130, 0.12, 0.12).load * 16e-3)).epsilon(5e-4));
+  CHECK(c.clamp_load.low.si == near(worked_out(130 * 0.96, 0.16, 0.16).load).epsilon(5e-4));
+  CHECK(c.clamp_load.nominal.si == near(worked_out(130, 0.12, 0.12).load).epsilon(5e-4));
+  CHECK(c.clamp_load.high.si == near(worked_out(130 * 1.04, 0.08, 0.08).load).epsilon(5e-4));
+  CHECK(c.nut_factor.nominal == near(130 / (worked_out(130, 0.12, 0.12).load * 16e-3)).epsilon(5e-4));
 }
 
 TEST_CASE("printed assembly preload and torque come out of the whole chain") {
@@ -75,8 +77,8 @@ TEST_CASE("printed assembly preload and torque come out of the whole chain") {
   job.thread_friction = job.bearing_friction = Band<double>{0.14, 0.14, 0.14};
   job.wrench_accuracy = 0;
   const ClampCandidate c = clamp(job).candidates.front();
-  CHECK(c.clamp_load.nominal.shop() == doctest::Approx(46.8).epsilon(0.006));
-  CHECK(c.yield_utilisation.high == doctest::Approx(0.9).epsilon(0.01));
+  CHECK(c.clamp_load.nominal.shop() == near(46.8).epsilon(0.006));
+  CHECK(c.yield_utilisation.high == near(0.9).epsilon(0.01));
   CHECK(c.clamp_load.low.si == c.clamp_load.high.si);
 }
 
@@ -92,7 +94,7 @@ TEST_CASE("the right torque is the largest that is safe, or leaves the wanted sh
         job.property_class = class_name;
         job.condition = condition;
         const ClampCandidate c = torque_for(job).candidates.front();
-        CHECK(c.torque.si == doctest::Approx(c.right_torque.si));
+        CHECK(c.torque.si == near(c.right_torque.si));
         CHECK(c.yield_utilisation.high <= 0.9 * (1 + 1e-9));
         CHECK(c.proof_share.nominal <= 0.75 * (1 + 1e-9));
         const bool at_yield = c.yield_utilisation.high > 0.9 * (1 - 1e-9);
@@ -109,10 +111,10 @@ TEST_CASE("torque for a clamp load is the inverse of the clamp load for a torque
   const Clamp there = torque_for(job);
   job.torque = there.candidates.front().torque;
   const ClampCandidate back = clamp(job).candidates.front();
-  CHECK(back.clamp_load.nominal.si == doctest::Approx(60e3));
+  CHECK(back.clamp_load.nominal.si == near(60e3));
   job.clamp_load = Force();
   job.share = 0.6;
-  CHECK(torque_for(job).candidates.front().proof_share.nominal == doctest::Approx(0.6));
+  CHECK(torque_for(job).candidates.front().proof_share.nominal == near(0.6));
 }
 
 TEST_CASE("more friction and more prevailing torque never leave more clamp load") {
@@ -179,7 +181,7 @@ TEST_CASE("of several faces the one that rubs least slides") {
   ClampJob job = pump_foot();
   const double alone = clamp(job).candidates.front().clamp_load.nominal.si;
   job.more_faces = {{Length(21e-3), "rusty"}};
-  CHECK(clamp(job).candidates.front().clamp_load.nominal.si == doctest::Approx(alone));
+  CHECK(clamp(job).candidates.front().clamp_load.nominal.si == near(alone));
   job.more_faces = {{Length(21e-3), "moly-paste"}};
   CHECK(clamp(job).candidates.front().clamp_load.nominal.si > alone);
 }
@@ -253,7 +255,7 @@ TEST_CASE("a socket brings every fastener that it fits, the usual one first") {
   bool fine = false;
   for (const ClampCandidate& c : answer.candidates) {
     fine = fine || c.thread == "M10x1.25";
-    CHECK(c.socket.shop() == doctest::Approx(16));
+    CHECK(c.socket.shop() == near(16));
     CHECK_FALSE(c.look.empty());
   }
   CHECK(fine);

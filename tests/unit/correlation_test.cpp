@@ -6,6 +6,8 @@
 
 #include "tauten/uncertainty/correlation.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -50,9 +52,9 @@ TEST_CASE("the factor gives back random correlation matrices, those of full rank
 TEST_CASE("the known factor of two inputs") {
   const auto lower = try_cholesky({1, 0.6, 0.6, 1}, 2);
   REQUIRE(lower);
-  CHECK((*lower)[0] == doctest::Approx(1));
-  CHECK((*lower)[2] == doctest::Approx(0.6));
-  CHECK((*lower)[3] == doctest::Approx(0.8));
+  CHECK((*lower)[0] == near(1));
+  CHECK((*lower)[2] == near(0.6));
+  CHECK((*lower)[3] == near(0.8));
 }
 
 TEST_CASE("correlations that contradict each other are refused") {

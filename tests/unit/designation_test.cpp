@@ -5,6 +5,8 @@
 
 #include <string>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -198,8 +200,8 @@ TEST_CASE("every size of the standard is read and has the printed dimensions") {
     CHECK(std::fabs(read->pitch_diameter().shop() - row.d_2) < 0.00051);
     CHECK(std::fabs(read->minor_diameter().shop() - row.D_1) < 0.00051);
     CHECK(std::fabs(read->root_diameter().shop() - row.d_3) < 0.00051);
-    CHECK(read->nominal_stress_area().shop() == doctest::Approx(row.area).epsilon(1e-9));
-    CHECK(read->nominal_stress_area().si == doctest::Approx(read->stress_area().si).epsilon(0.005));
+    CHECK(read->nominal_stress_area().shop() == near(row.area).epsilon(1e-9));
+    CHECK(read->nominal_stress_area().si == near(read->stress_area().si).epsilon(0.005));
   }
 }
 
@@ -221,9 +223,8 @@ TEST_CASE("other ways of writing the same thread") {
 TEST_CASE("a coarse and a fine thread in numbers") {
   // Textbook figures: M10 climbs at 3.03 degrees (tan phi = 1.5 / (pi 9.026)).
   const Thread m10 = thread("M10");
-  CHECK(std::tan(m10.lead_angle().si) == doctest::Approx(1.5 / (3.14159265 * 9.0257)).epsilon(1e-5));
-  CHECK(m10.stress_diameter().shop() ==
-        doctest::Approx((m10.pitch_diameter().shop() + m10.root_diameter().shop()) / 2));
+  CHECK(std::tan(m10.lead_angle().si) == near(1.5 / (3.14159265 * 9.0257)).epsilon(1e-5));
+  CHECK(m10.stress_diameter().shop() == near((m10.pitch_diameter().shop() + m10.root_diameter().shop()) / 2));
   CHECK_FALSE(thread("M10x1.25").coarse);
   CHECK(thread("M10x1.25").selected);
   CHECK_FALSE(thread("M10x0.75").selected);

@@ -9,6 +9,8 @@
 
 #include "tauten/tool/reach.hpp"
 
+#include "near.hpp"
+
 namespace {
 
 using namespace tauten;
@@ -89,10 +91,10 @@ TEST_CASE("drawing: the SVG is to scale") {
   const double scale = (x[1] - x[0]) / 0.35;
   CHECK(y[0] == y[1]);
   // Numbers are written to a tenth, so lengths of some hundred units are good to a thousandth.
-  CHECK((x[2] - x[1]) / scale == doctest::Approx(0.075).epsilon(5e-3));
-  CHECK((y[1] - y[2]) / scale == doctest::Approx(0.1299).epsilon(5e-3));
-  CHECK((x[3] - x[2]) / scale == doctest::Approx(0.07071).epsilon(5e-3));
-  CHECK((y[3] - y[2]) / scale == doctest::Approx(0.07071).epsilon(5e-3));
+  CHECK((x[2] - x[1]) / scale == near(0.075).epsilon(5e-3));
+  CHECK((y[1] - y[2]) / scale == near(0.1299).epsilon(5e-3));
+  CHECK((x[3] - x[2]) / scale == near(0.07071).epsilon(5e-3));
+  CHECK((y[3] - y[2]) / scale == near(0.07071).epsilon(5e-3));
 }
 
 TEST_CASE("drawing: the text shows every part once, with its length and angle, and keeps to the width") {

@@ -10,6 +10,8 @@
 #include "sample.hpp"
 #include "tauten/explain/expression.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -271,9 +273,9 @@ TEST_CASE("the algebra of every formula, read by a reader of its own, gives the 
       const std::vector<double> x = sample::inputs(entry, random);
       REQUIRE(x.size() == entry.inputs.size());
       const double value = entry.value(x.data());
-      CHECK(Reader(algebra_text, entry.inputs, x).read() == doctest::Approx(value).epsilon(1e-12));
+      CHECK(Reader(algebra_text, entry.inputs, x).read() == near(value).epsilon(1e-12));
       const std::string figures = ExpressionWriter(entry.inputs, Notation::algebra, x)(entry.expression());
-      CHECK(Reader(figures, {}, {}).read() == doctest::Approx(value).epsilon(1e-12));
+      CHECK(Reader(figures, {}, {}).read() == near(value).epsilon(1e-12));
     }
   }
 }

@@ -8,6 +8,8 @@
 #include "tauten/formulas.hpp"
 #include "tauten/units.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -36,7 +38,7 @@ TEST_CASE("a typed call takes quantities of Boost.Units and answers in them") {
   const double by_hand = 48e3 / (1.5 / (2 * std::acos(-1.0)) + 0.12 * 9.026 / std::sqrt(3.0) + 0.12 * 6.4);
   const auto preload = preload_from_torque(48.0_N_m, 1.5_mm, 9.026_mm, 0.12, 0.12, 12.8_mm);
   static_assert(std::is_same_v<decltype(preload), const BoostQuantity<Dim::force>>);
-  CHECK(preload.value() == doctest::Approx(by_hand).epsilon(1e-14));
+  CHECK(preload.value() == near(by_hand).epsilon(1e-14));
 }
 
 TEST_CASE("a typed call takes the library's own quantities and answers in them") {
@@ -48,15 +50,15 @@ TEST_CASE("a typed call takes the library's own quantities and answers in them")
 
 TEST_CASE("a formula of plain numbers alone answers with the library's quantity or a number") {
   static_assert(std::is_same_v<decltype(tightening_factor(0.17)), double>);
-  CHECK(tightening_factor(0.25) == doctest::Approx(1.25 / 0.75).epsilon(1e-15));
-  CHECK(nut_factor_from_test(72.0_N_m, 30.0_kN, 12.0_mm) == doctest::Approx(0.2).epsilon(1e-15));
+  CHECK(tightening_factor(0.25) == near(1.25 / 0.75).epsilon(1e-15));
+  CHECK(nut_factor_from_test(72.0_N_m, 30.0_kN, 12.0_mm) == near(0.2).epsilon(1e-15));
 }
 
 TEST_CASE("float stays float") {
   const auto torque =
       torque_from_nut_factor(Quantity<Dim::force, float>(25e3F), Quantity<Dim::length, float>(10e-3F), 0.2F);
   static_assert(std::is_same_v<decltype(torque), const Quantity<Dim::torque, float>>);
-  CHECK(static_cast<double>(torque.si) == doctest::Approx(50).epsilon(1e-6));
+  CHECK(static_cast<double>(torque.si) == near(50).epsilon(1e-6));
   static_assert(std::is_same_v<decltype(torque_from_nut_factor.si(25e3F, 10e-3F, 0.2F)), float>);
   static_assert(std::is_same_v<decltype(torque_from_nut_factor.si(25e3F, 10e-3, 0.2F)), double>);
   static_assert(std::is_same_v<decltype(torque_from_nut_factor.si(25000, 1, 0)), double>);

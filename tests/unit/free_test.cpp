@@ -5,6 +5,8 @@
 #include <cmath>
 #include <string>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -74,18 +76,18 @@ TEST_CASE("a clean joint breaks away at its loosening torque") {
   const double expected =
       0.9 * 25e3 *
       (0.14 * 9.0257e-3 / (2 * std::cos(std::acos(-1.0) / 6)) + 0.14 * 13.1e-3 / 2 - 1.5e-3 / (2 * std::acos(-1.0)));
-  CHECK(answer.breakaway.nominal.si == doctest::Approx(expected).epsilon(0.04));
+  CHECK(answer.breakaway.nominal.si == near(expected).epsilon(0.04));
 }
 
 TEST_CASE("capacities stand on the standards' figures") {
   const ReleaseModel m = release_model(flange_bolt());
   // ISO 898-7: minimum breaking torque 0.84 R_m pi/16 d_3^3; real bolts are taken 12 % stronger.
   const double d_3 = 10e-3 - 17.0 / 12 * std::sqrt(3.0) / 2 * 1.5e-3;
-  CHECK(m.shear.median == doctest::Approx(1.12 * 0.84 * 800e6 * std::acos(-1.0) / 16 * std::pow(d_3, 3)));
+  CHECK(m.shear.median == near(1.12 * 0.84 * 800e6 * std::acos(-1.0) / 16 * std::pow(d_3, 3)));
   // ISO 1711-1, 16 mm: 174.5 N.m; ISO 3315, 1/2 inch: 512 N.m (from memory); tools break 30 % above.
-  CHECK(m.socket.median == doctest::Approx(1.3 * 174.5).epsilon(0.01));
-  CHECK(m.square.median == doctest::Approx(1.3 * 512));
-  CHECK(m.arm.median == doctest::Approx(350 * 0.4));
+  CHECK(m.socket.median == near(1.3 * 174.5).epsilon(0.01));
+  CHECK(m.square.median == near(1.3 * 512));
+  CHECK(m.arm.median == near(350 * 0.4));
   FreeJob twelve = flange_bolt(), worn = flange_bolt(), open = flange_bolt(), gone = flange_bolt();
   twelve.drive = DriveFit::twelve_point;
   worn.corner_loss = Length(0.5e-3);
@@ -93,7 +95,7 @@ TEST_CASE("capacities stand on the standards' figures") {
   gone.corner_loss = Length(1.2e-3);
   CHECK(release_model(twelve).drive.median < 0.6 * m.drive.median);
   CHECK(release_model(worn).drive.median < m.drive.median);
-  CHECK(release_model(open).drive.median == doctest::Approx(m.drive.median / 3));
+  CHECK(release_model(open).drive.median == near(m.drive.median / 3));
   CHECK(release_model(gone).drive.median == 0);
   CHECK(has(free_joint(gone).notices, "tool_spins"));
 }
@@ -140,14 +142,14 @@ TEST_CASE("learning reaches the answer: like fasteners that came easily make the
   const Free after = free_joint(job);
   REQUIRE(after.learned);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
-  CHECK(after.breakaway.nominal.si == doctest::Approx(after.learned->torque.nominal.si).epsilon(0.03));
-  CHECK(after.breakaway.high.si == doctest::Approx(after.learned->torque.high.si).epsilon(0.10));
+  CHECK(after.breakaway.nominal.si == near(after.learned->torque.nominal.si).epsilon(0.03));
+  CHECK(after.breakaway.high.si == near(after.learned->torque.high.si).epsilon(0.10));
   CHECK(after.chances.free > before.chances.free);
 }
 
 TEST_CASE("after release: fluid left on the thread loads the bolt more at the same torque") {
   const AfterRelease advice = after_release({.fluid_left = true, .glowed = true, .locking_element = true});
-  CHECK(advice.preload_ratio.nominal == doctest::Approx(0.20 / 0.15));
+  CHECK(advice.preload_ratio.nominal == near(0.20 / 0.15));
   CHECK(advice.preload_ratio.low < advice.preload_ratio.high);
   CHECK(advice.replace);
   CHECK(has(advice.notices, "fluid_left"));

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <string>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -38,19 +40,19 @@ TEST_CASE("heads have the printed dimensions") {
     CAPTURE(row.standard);
     const Head found = head(thread(row.thread), row.standard);
     CHECK(found.size == row.thread);
-    CHECK(found.width.shop() == doctest::Approx(row.s));
-    CHECK(found.bearing_outer_diameter.shop() == doctest::Approx(row.d_w));
+    CHECK(found.width.shop() == near(row.s));
+    CHECK(found.bearing_outer_diameter.shop() == near(row.d_w));
     const BearingDiameter d = bearing_diameter(found);
     CHECK_FALSE(d.estimated);
-    CHECK(d.outer_diameter.shop() == doctest::Approx(row.d_w));
+    CHECK(d.outer_diameter.shop() == near(row.d_w));
   }
 }
 
 TEST_CASE("the effective bearing diameter is the mean of bearing face and hole") {
   // M10, ISO 4014, medium hole 11 mm (ISO 273): (14.63 + 11) / 2.
   const Head m10 = head(thread("M10"));
-  CHECK(bearing_diameter(m10).value.shop() == doctest::Approx((14.63 + 11) / 2));
-  CHECK(bearing_diameter(m10, HoleSeries::fine).value.shop() == doctest::Approx((14.63 + 10.5) / 2));
+  CHECK(bearing_diameter(m10).value.shop() == near((14.63 + 11) / 2));
+  CHECK(bearing_diameter(m10, HoleSeries::fine).value.shop() == near((14.63 + 10.5) / 2));
   CHECK(bearing_diameter(m10, HoleSeries::coarse).value > bearing_diameter(m10).value);
 }
 
@@ -58,7 +60,7 @@ TEST_CASE("a missing bearing diameter is estimated and says so") {
   const BearingDiameter older = bearing_diameter(head(thread("M12"), "DIN 931"));
   CHECK(older.estimated);
   CHECK(older.seen == Seen::judgement);
-  CHECK(older.outer_diameter.shop() == doctest::Approx(0.95 * 19));
+  CHECK(older.outer_diameter.shop() == near(0.95 * 19));
   // The rule of thumb against hexagons whose d_w is printed: up to 11 % too large below 10 mm, up to 7 % above.
   for (const Printed& row : printed) {
     Head bare = head(thread(row.thread), row.standard);
@@ -66,7 +68,7 @@ TEST_CASE("a missing bearing diameter is estimated and says so") {
     const bool hexagon = bare.kind == HeadKind::hexagon_bolt || bare.kind == HeadKind::hexagon_nut;
     if (!hexagon) continue;
     CAPTURE(row.thread);
-    CHECK(bearing_diameter(bare).outer_diameter.shop() == doctest::Approx(row.d_w).epsilon(row.s < 10 ? 0.11 : 0.07));
+    CHECK(bearing_diameter(bare).outer_diameter.shop() == near(row.d_w).epsilon(row.s < 10 ? 0.11 : 0.07));
   }
   // Cylinder heads outside ISO 4762 against its neighbours: M18 lies between M16 and M20.
   const BearingDiameter m18 = bearing_diameter(head(thread("M18"), "JIS B 1176"));
@@ -76,7 +78,7 @@ TEST_CASE("a missing bearing diameter is estimated and says so") {
   // A six-lobed head takes the face of the hexagon socket head of its size.
   const BearingDiameter lobed = bearing_diameter(head(thread("M8"), "ISO 14579"));
   CHECK(lobed.estimated);
-  CHECK(lobed.outer_diameter.shop() == doctest::Approx(12.33));
+  CHECK(lobed.outer_diameter.shop() == near(12.33));
 }
 
 TEST_CASE("every head in the tables has a sane bearing diameter") {
@@ -94,10 +96,10 @@ TEST_CASE("every head in the tables has a sane bearing diameter") {
 }
 
 TEST_CASE("older standards and wrong ones") {
-  CHECK(head(thread("M10"), "DIN 933").width.shop() == doctest::Approx(17));
-  CHECK(head(thread("M8"), "DIN 933").width.shop() == doctest::Approx(13));
+  CHECK(head(thread("M10"), "DIN 933").width.shop() == near(17));
+  CHECK(head(thread("M8"), "DIN 933").width.shop() == near(13));
   CHECK(head(thread("M8"), "din934").kind == HeadKind::hexagon_nut);
-  CHECK(head(thread("M10"), "DIN 912").width.shop() == doctest::Approx(8));
+  CHECK(head(thread("M10"), "DIN 912").width.shop() == near(8));
   CHECK(heads_of(thread("M10")).size() > 8);
   CHECK(heads_of(thread("M10x1")).size() == heads_of(thread("M10")).size());
   CHECK(heads_of(thread("M15x1")).empty());

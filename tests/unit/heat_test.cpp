@@ -5,17 +5,19 @@
 #include "tauten/loosening/aid.hpp"
 #include "tauten/loosening/heat_limit.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 
 TEST_CASE("heat: opening and its inverse, load lost and its inverse") {
   for (double dT : {1.0, 60.0, 250.0}) {
     const double u = thermal_opening.si(11.5e-6, 12e-3, dT);
-    CHECK(opening_temperature.si(u, 11.5e-6, 12e-3) == doctest::Approx(dT));
+    CHECK(opening_temperature.si(u, 11.5e-6, 12e-3) == near(dT));
     const double F = thermal_load_loss.si(11.5e-6, 206e9, 84.3e-6, dT);
-    CHECK(unloading_temperature.si(F / 84.3e-6, 11.5e-6, 206e9) == doctest::Approx(dT));
+    CHECK(unloading_temperature.si(F / 84.3e-6, 11.5e-6, 206e9) == near(dT));
   }
   // 400 MPa are gone after about 167 K (handbook figure from memory, expansion 11.7e-6, modulus 205 GPa).
-  CHECK(unloading_temperature.si(400e6, 11.7e-6, 205e9) == doctest::Approx(166.8).epsilon(1e-3));
+  CHECK(unloading_temperature.si(400e6, 11.7e-6, 205e9) == near(166.8).epsilon(1e-3));
 }
 
 TEST_CASE("heat never strengthens") {
@@ -59,24 +61,24 @@ TEST_CASE("aids: what fluid cannot do") {
   m.rust = {10, 0.6};
   const ReleaseModel fresh = with_aid(m, {.aid = Aid::fluid, .soak_hours = 0}, 0.14, 0.14);
   CHECK(fresh.bond.median == 8);
-  CHECK(fresh.bond.variation == doctest::Approx(0.6));
+  CHECK(fresh.bond.variation == near(0.6));
   const ReleaseModel soaked = with_aid(m, {.aid = Aid::fluid, .soak_hours = 48, .thin_fluid = true}, 0.14, 0.20);
-  CHECK(soaked.bond.median == doctest::Approx(0.4 * 8).epsilon(0.01));
+  CHECK(soaked.bond.median == near(0.4 * 8).epsilon(0.01));
   CHECK(soaked.rust.median == 10);  // the pressure of rust stays
-  CHECK(soaked.thread_floor == doctest::Approx(0.10 / 0.14));
-  CHECK(soaked.bearing_floor == doctest::Approx(0.5));
+  CHECK(soaked.thread_floor == near(0.10 / 0.14));
+  CHECK(soaked.bearing_floor == near(0.5));
   CHECK(fluid_factor(1, false) > fluid_factor(24, false));
 }
 
 TEST_CASE("heat limits are hard rules with reasons") {
-  HeatSurroundings near;
-  CHECK(heat_limit(near).greatest_rise.si == doctest::Approx(405));
-  near.reused = true;
-  CHECK(heat_limit(near).greatest_rise.si == doctest::Approx(280));
-  near.zinc_or_cadmium = true;
-  CHECK(heat_limit(near).greatest_rise.si == doctest::Approx(180));
-  CHECK(heat_limit(near).reasons.size() == 3);
-  near.fire_or_burst = true;
-  CHECK_FALSE(heat_limit(near).allowed);
-  CHECK(heat_limit(near).greatest_rise.si == 0);
+  HeatSurroundings around;
+  CHECK(heat_limit(around).greatest_rise.si == near(405));
+  around.reused = true;
+  CHECK(heat_limit(around).greatest_rise.si == near(280));
+  around.zinc_or_cadmium = true;
+  CHECK(heat_limit(around).greatest_rise.si == near(180));
+  CHECK(heat_limit(around).reasons.size() == 3);
+  around.fire_or_burst = true;
+  CHECK_FALSE(heat_limit(around).allowed);
+  CHECK(heat_limit(around).greatest_rise.si == 0);
 }

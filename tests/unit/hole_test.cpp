@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -59,9 +61,9 @@ TEST_CASE("holes are the printed ones") {
   for (const Printed& row : printed) {
     CAPTURE(row.thread);
     const Thread t = thread(row.thread);
-    CHECK(clearance_hole(t, HoleSeries::fine).diameter.shop() == doctest::Approx(row.fine));
-    CHECK(clearance_hole(t).diameter.shop() == doctest::Approx(row.medium));
-    CHECK(clearance_hole(t, HoleSeries::coarse).diameter.shop() == doctest::Approx(row.coarse));
+    CHECK(clearance_hole(t, HoleSeries::fine).diameter.shop() == near(row.fine));
+    CHECK(clearance_hole(t).diameter.shop() == near(row.medium));
+    CHECK(clearance_hole(t, HoleSeries::coarse).diameter.shop() == near(row.coarse));
     CHECK(clearance_hole(t).diameter > t.diameter);
   }
 }

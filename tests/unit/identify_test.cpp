@@ -8,6 +8,8 @@
 #include <string>
 #include <utility>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -175,17 +177,17 @@ TEST_CASE("worn heads and sockets that nearly fit") {
   // 3/4 in is 19.05 mm: as good as 19 mm.
   const std::vector<Candidate> inch = identify(Length(19.05e-3));
   CHECK(inch.front().fit == Fit::exact);
-  CHECK(inch.front().width.shop() == doctest::Approx(19));
+  CHECK(inch.front().width.shop() == near(19));
   CHECK(has(inch.front().look, "3/4 in (19.05 mm) is nearly the same width"));
   // 5/8 in is 15.875 mm: goes on a 16 mm head only if that is worn.
   const std::vector<Candidate> tight = identify(Length(15.875e-3));
   CHECK(tight.front().fit == Fit::tight);
-  CHECK(tight.front().width.shop() == doctest::Approx(16));
+  CHECK(tight.front().width.shop() == near(16));
   CHECK(has(tight.front().look, "worn"));
   // 7/8 in is 22.225 mm: loose on 22 mm.
   const std::vector<Candidate> loose = identify(Length(22.225e-3));
   CHECK(loose.front().fit == Fit::loose);
-  CHECK(loose.front().width.shop() == doctest::Approx(22));
+  CHECK(loose.front().width.shop() == near(22));
   CHECK(has(loose.front().look, "round the corners"));
   IdentifyOptions strict;
   strict.worn = Length(0.1e-3);

@@ -6,14 +6,16 @@
 #include <random>
 #include <string>
 
+#include "near.hpp"
+
 using namespace tauten;
 using How = Undone::How;
 
 TEST_CASE("without outcomes the prior comes back") {
   const Learned l = learn({50, 0.4, 0.3, 0.01}, {});
-  CHECK(l.median.nominal.si == doctest::Approx(50).epsilon(1e-6));
-  CHECK(l.predictive.log_deviation() == doctest::Approx(0.5).epsilon(1e-3));
-  CHECK(l.torque.high.si == doctest::Approx(50 * std::exp(1.6448536 * 0.5)).epsilon(1e-3));
+  CHECK(l.median.nominal.si == near(50).epsilon(1e-6));
+  CHECK(l.predictive.log_deviation() == near(0.5).epsilon(1e-3));
+  CHECK(l.torque.high.si == near(50 * std::exp(1.6448536 * 0.5)).epsilon(1e-3));
 }
 
 TEST_CASE("known scatter and only freed fasteners: the conjugate normal form") {
@@ -27,9 +29,8 @@ TEST_CASE("known scatter and only freed fasteners: the conjugate normal form") {
     precision += 1 / (s * s);
   }
   const Learned l = learn({40, between, s, 1e-3}, undone);
-  CHECK(std::log(l.median.nominal.si) == doctest::Approx(sum / precision).epsilon(1e-5));
-  CHECK(std::log(l.median.high.si / l.median.low.si) / (2 * 1.6448536) ==
-        doctest::Approx(1 / std::sqrt(precision)).epsilon(1e-4));
+  CHECK(std::log(l.median.nominal.si) == near(sum / precision).epsilon(1e-5));
+  CHECK(std::log(l.median.high.si / l.median.low.si) / (2 * 1.6448536) == near(1 / std::sqrt(precision)).epsilon(1e-4));
 }
 
 TEST_CASE("censored outcomes: a plain sum over a fine, wide grid") {
@@ -54,12 +55,12 @@ TEST_CASE("censored outcomes: a plain sum over a fine, wide grid") {
     }
   const double mean = first / total, deviation = std::sqrt(second / total - mean * mean);
   const Learned l = learn(prior, undone);
-  CHECK(std::log(l.median.nominal.si) == doctest::Approx(mean).epsilon(1e-4));
-  CHECK(std::log(l.median.high.si / l.median.nominal.si) / 1.6448536 == doctest::Approx(deviation).epsilon(1e-3));
+  CHECK(std::log(l.median.nominal.si) == near(mean).epsilon(1e-4));
+  CHECK(std::log(l.median.high.si / l.median.nominal.si) / 1.6448536 == near(deviation).epsilon(1e-3));
   // The chance of 70 N.m, found between the band's points by its own quantiles.
   CHECK(l.torque.low.si < 70);
   CHECK(l.torque.high.si > 70);
-  CHECK(below / total == doctest::Approx(l.predictive.chance_below(70)).epsilon(0.03));
+  CHECK(below / total == near(l.predictive.chance_below(70)).epsilon(0.03));
 }
 
 TEST_CASE("a stated band holds the truth as often as it says, over simulated flanges") {
@@ -103,8 +104,8 @@ TEST_CASE("learning: more of the same moves it further, many outcomes pin it dow
   for (int i = 0; i < 1000; ++i)
     many.push_back({How::freed, Torque(300 * std::exp(0.2 * normal_quantile((i + 0.5) / 1000)))});
   const Learned l = learn(prior, many);  // far outside the prior
-  CHECK(l.median.nominal.si == doctest::Approx(300).epsilon(0.01));
-  CHECK(l.predictive.log_deviation() == doctest::Approx(0.2).epsilon(0.02));
+  CHECK(l.median.nominal.si == near(300).epsilon(0.01));
+  CHECK(l.predictive.log_deviation() == near(0.2).epsilon(0.02));
 }
 
 TEST_CASE("learning refuses what has no meaning") {

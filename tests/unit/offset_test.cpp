@@ -8,6 +8,8 @@
 #include "tauten/tool/chain.hpp"
 #include "tauten/tool/offset_error.hpp"
 
+#include "near.hpp"
+
 namespace {
 
 using namespace tauten;
@@ -54,17 +56,17 @@ TEST_CASE("offset: a chain of extensions agrees with a balance of moments by pla
     if (expected < 0.05) continue;
     const ChainEnd one = chain_end(links);
     const double arrives = TorqueWithSupportHand::eval(50.0, L, one.length.si, one.angle.si, q);
-    CHECK(arrives == doctest::Approx(50 * expected).epsilon(1e-12));
-    CHECK(SettingWithSupportHand::eval(arrives, L, one.length.si, one.angle.si, q) == doctest::Approx(50));
+    CHECK(arrives == near(50 * expected).epsilon(1e-12));
+    CHECK(SettingWithSupportHand::eval(arrives, L, one.length.si, one.angle.si, q) == near(50));
     ++compared;
   }
   CHECK(compared > 450);
 }
 
 TEST_CASE("offset: right angle changes nothing, folded back shortens, a couple makes the extension drop out") {
-  CHECK(wrench_setting.si(80.0, 0.4, 0.1, 90 * degree) == doctest::Approx(80));
-  CHECK(wrench_setting.si(80.0, 0.4, 0.1, 180 * degree) == doctest::Approx(80 * 0.4 / 0.3));
-  CHECK(setting_with_support_hand.si(80.0, 0.4, 0.1, 25 * degree, 1.0) == doctest::Approx(80));
+  CHECK(wrench_setting.si(80.0, 0.4, 0.1, 90 * degree) == near(80));
+  CHECK(wrench_setting.si(80.0, 0.4, 0.1, 180 * degree) == near(80 * 0.4 / 0.3));
+  CHECK(setting_with_support_hand.si(80.0, 0.4, 0.1, 25 * degree, 1.0) == near(80));
   CHECK(std::isnan(wrench_setting.si(80.0, 0.3, 0.4, 180 * degree)));
   CHECK(std::isnan(torque_at_fastener.si(80.0, 0.3, 0.4, 180 * degree)));
 }
@@ -79,19 +81,19 @@ TEST_CASE("offset: an error of hand, angle or pull agrees with the balance of mo
         const double right = balance(L, end(a), 0, 0);
         for (double off : {-12.0, -3.0, 4.0, 11.0}) {
           CHECK(1 + HandShiftError::eval(L, E, a * degree, off * 1e-3) ==
-                doctest::Approx(balance(L + off * 1e-3, end(a), 0, 0) / right));
+                near(balance(L + off * 1e-3, end(a), 0, 0) / right));
           CHECK(1 + ExtensionAngleError::eval(L, E, a * degree, off * degree) ==
-                doctest::Approx(balance(L, end(a + off), 0, 0) / right));
+                near(balance(L, end(a + off), 0, 0) / right));
           CHECK(1 + PullAngleError::eval(L, E, a * degree, off * degree) ==
-                doctest::Approx(balance(L, end(a), off * degree, 0) / right));
+                near(balance(L, end(a), off * degree, 0) / right));
         }
       }
 }
 
 TEST_CASE("offset: the hand shift to first order is -E dL/(L(L+E))") {
   const double L = 0.3, E = 0.1, dL = 1e-6;
-  CHECK(HandShiftError::eval(L, E, 0.0, dL) == doctest::Approx(-E * dL / (L * (L + E))).epsilon(1e-4));
-  CHECK(HandShiftError::eval(L, 0.0, 0.0, 0.05) == doctest::Approx(0));
+  CHECK(HandShiftError::eval(L, E, 0.0, dL) == near(-E * dL / (L * (L + E))).epsilon(1e-4));
+  CHECK(HandShiftError::eval(L, 0.0, 0.0, 0.05) == near(0));
 }
 
 TEST_CASE("offset: the setting falls as the extension grows, and does not depend on the unit of length") {
@@ -99,7 +101,7 @@ TEST_CASE("offset: the setting falls as the extension grows, and does not depend
   for (double E = 0; E < 0.5; E += 0.05) {
     const double setting = WrenchSetting::eval(100.0, 0.3, E, 20 * degree);
     CHECK(setting < before);
-    CHECK(setting == doctest::Approx(WrenchSetting::eval(100.0, 0.3 / 0.0254, E / 0.0254, 20 * degree)));
+    CHECK(setting == near(WrenchSetting::eval(100.0, 0.3 / 0.0254, E / 0.0254, 20 * degree)));
     before = setting;
   }
 }
@@ -107,9 +109,9 @@ TEST_CASE("offset: the setting falls as the extension grows, and does not depend
 TEST_CASE("offset: bends at the joints add up to angles from the wrench") {
   const auto links = links_from_bends(
       {{Length(0.1), Angle(30 * degree)}, {Length(0.1), Angle(-30 * degree)}, {Length(0.1), Angle(-90 * degree)}});
-  CHECK(links[0].angle.shop() == doctest::Approx(30));
-  CHECK(links[1].angle.shop() == doctest::Approx(0));
-  CHECK(links[2].angle.shop() == doctest::Approx(-90));
+  CHECK(links[0].angle.shop() == near(30));
+  CHECK(links[1].angle.shop() == near(0));
+  CHECK(links[2].angle.shop() == near(-90));
   CHECK(chain_end({}).length.si == 0);
 }
 

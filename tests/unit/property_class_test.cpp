@@ -6,6 +6,8 @@
 #include <cmath>
 #include <string>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -43,11 +45,11 @@ TEST_CASE("strengths are the printed ones") {
     CAPTURE(row.name);
     const PropertyClass c = property_class(row.name, Length(row.diameter_mm * 1e-3));
     CHECK(c.name == row.name);
-    CHECK(c.tensile_strength.shop() == doctest::Approx(row.R_m));
-    CHECK(c.yield_strength.shop() == doctest::Approx(row.yield));
-    CHECK(c.proof_stress.shop() == doctest::Approx(row.S_p));
+    CHECK(c.tensile_strength.shop() == near(row.R_m));
+    CHECK(c.yield_strength.shop() == near(row.yield));
+    CHECK(c.proof_stress.shop() == near(row.S_p));
     if (row.elongation_percent > 0)
-      CHECK(c.elongation * 100 == doctest::Approx(row.elongation_percent));
+      CHECK(c.elongation * 100 == near(row.elongation_percent));
     else
       CHECK(std::isnan(c.elongation));
     CHECK(c.stainless == (row.name[0] == 'A'));
@@ -65,7 +67,7 @@ TEST_CASE("figures behave as strengths do") {
   }
   CHECK(property_class("4.6").yield_kind == YieldKind::lower_yield);
   CHECK(property_class("10.9").yield_kind == YieldKind::proof_02);
-  CHECK(property_class("10.9").torsion_ratio == doctest::Approx(0.79));  // ISO 898-7:1992 Table 1, from memory
+  CHECK(property_class("10.9").torsion_ratio == near(0.79));  // ISO 898-7:1992 Table 1, from memory
   CHECK(std::isnan(property_class("4.6").torsion_ratio));
 }
 
@@ -77,7 +79,7 @@ TEST_CASE("ways of writing a class, and figures that are only remembered") {
   CHECK(property_class("8.8").seen == Seen::in_print);
   CHECK(property_class("3.6").withdrawn);
   // Without a size the lower figures hold.
-  CHECK(property_class("8.8").tensile_strength.shop() == doctest::Approx(800));
+  CHECK(property_class("8.8").tensile_strength.shop() == near(800));
 }
 
 TEST_CASE("unknown classes and sizes are named") {

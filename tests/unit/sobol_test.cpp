@@ -6,6 +6,8 @@
 
 #include "tauten/uncertainty/sobol.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -35,12 +37,12 @@ TEST_CASE("the exact indices of the Ishigami function") {
   const double all = part_1 + part_2 + part_13;
   const double first[] = {part_1 / all, part_2 / all, 0};
   const double total[] = {(part_1 + part_13) / all, part_2 / all, part_13 / all};
-  CHECK(first[0] == doctest::Approx(0.3139).epsilon(1e-3));  // as often printed
-  CHECK(total[2] == doctest::Approx(0.2437).epsilon(1e-3));
+  CHECK(first[0] == near(0.3139).epsilon(1e-3));  // as often printed
+  CHECK(total[2] == near(0.2437).epsilon(1e-3));
 
   const Sobol s = sobol(ishigami(), even(ishigami()), {.trials = 200000});
-  CHECK(s.mean == doctest::Approx(a / 2).epsilon(0.01));
-  CHECK(s.variance == doctest::Approx(all).epsilon(0.01));
+  CHECK(s.mean == near(a / 2).epsilon(0.01));
+  CHECK(s.variance == near(all).epsilon(0.01));
   for (std::size_t i = 0; i < 3; ++i) {
     CAPTURE(i);
     CHECK(std::fabs(s.inputs[i].first - first[i]) < 4 * s.inputs[i].first_error);
@@ -76,8 +78,8 @@ TEST_CASE("in a sum first and total order are the shares of the variances") {
                                                       {"r", 3.0}}));
   const double shares[] = {0.2, 0.8, 0.0};
   for (std::size_t i = 0; i < 3; ++i) {
-    CHECK(s.inputs[i].first == doctest::Approx(shares[i]).epsilon(0.03));
-    CHECK(s.inputs[i].total == doctest::Approx(shares[i]).epsilon(0.03));
+    CHECK(s.inputs[i].first == near(shares[i]).epsilon(0.03));
+    CHECK(s.inputs[i].total == near(shares[i]).epsilon(0.03));
   }
   CHECK(s.inputs[2].total == 0);
 }
@@ -117,7 +119,7 @@ TEST_CASE("a run can be watched and stopped") {
   CHECK(s.stopped);
   CHECK(s.trials == last);
   CHECK(expected == 65536);
-  CHECK(s.inputs[1].first == doctest::Approx(0.44).epsilon(0.2));
+  CHECK(s.inputs[1].first == near(0.44).epsilon(0.2));
 }
 
 TEST_CASE("what has no indices is refused") {

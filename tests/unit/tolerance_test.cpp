@@ -6,6 +6,8 @@
 #include <cmath>
 #include <string>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -119,9 +121,9 @@ TEST_CASE("the class of the thread is taken where none is given") {
   const BoltLimits h = bolt_limits(thread("M10-6h"));
   CHECK(h.tolerance_class == "6h");
   CHECK(h.diameter.max.si == 10e-3);
-  CHECK(h.pitch_diameter.min.shop() - g.pitch_diameter.min.shop() == doctest::Approx(0.032));
+  CHECK(h.pitch_diameter.min.shop() - g.pitch_diameter.min.shop() == near(0.032));
   // 6G nut of M10: 32 um above 6H.
-  CHECK(nut_limits(thread("M10"), "6G").minor_diameter.max.shop() == doctest::Approx(8.676 + 0.032).epsilon(1e-4));
+  CHECK(nut_limits(thread("M10"), "6G").minor_diameter.max.shop() == near(8.676 + 0.032).epsilon(1e-4));
 }
 
 TEST_CASE("classes that are not known are refused with the reason") {

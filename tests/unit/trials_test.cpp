@@ -5,6 +5,8 @@
 
 #include "tauten/uncertainty/trials.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 
 TEST_CASE("coverage intervals of counted values: JCGM 101, 7.7") {
@@ -26,12 +28,12 @@ TEST_CASE("coverage intervals of counted values: JCGM 101, 7.7") {
 
 TEST_CASE("half a unit of the last digit that counts: JCGM 101, 7.9.2") {
   // From memory: u = 0.41 with two digits gives 0.005, with one digit 0.05; u = 35 with two digits gives 0.5.
-  CHECK(detail::numerical_tolerance(0.41, 2) == doctest::Approx(0.005));
-  CHECK(detail::numerical_tolerance(0.41, 1) == doctest::Approx(0.05));
-  CHECK(detail::numerical_tolerance(35, 2) == doctest::Approx(0.5));
-  CHECK(detail::numerical_tolerance(0.0996, 2) == doctest::Approx(0.005));
-  CHECK(detail::numerical_tolerance(0.0994, 2) == doctest::Approx(0.0005));
-  CHECK(detail::numerical_tolerance(4.6e3, 2) == doctest::Approx(50));
+  CHECK(detail::numerical_tolerance(0.41, 2) == near(0.005));
+  CHECK(detail::numerical_tolerance(0.41, 1) == near(0.05));
+  CHECK(detail::numerical_tolerance(35, 2) == near(0.5));
+  CHECK(detail::numerical_tolerance(0.0996, 2) == near(0.005));
+  CHECK(detail::numerical_tolerance(0.0994, 2) == near(0.0005));
+  CHECK(detail::numerical_tolerance(4.6e3, 2) == near(50));
   CHECK(detail::numerical_tolerance(0, 2) == 0);
 }
 
@@ -51,9 +53,9 @@ TEST_CASE("sums of parts are the sum of the whole, and blocks merge into order")
     for (const double x : all) sum += x;
     const double mean = sum / static_cast<double>(all.size());
     for (const double x : all) squares += (x - mean) * (x - mean);
-    CHECK(gathered.mean() == doctest::Approx(mean).epsilon(1e-14));
+    CHECK(gathered.mean() == near(mean).epsilon(1e-14));
     CHECK(gathered.standard_uncertainty() ==
-          doctest::Approx(std::sqrt(squares / static_cast<double>(all.size() - 1))).epsilon(1e-9));
+          near(std::sqrt(squares / static_cast<double>(all.size() - 1))).epsilon(1e-9));
     std::sort(all.begin(), all.end());
     CHECK(std::move(gathered).sorted() == all);
   }

@@ -5,13 +5,15 @@
 #include "tauten/base/unit_text.hpp"
 #include "tauten/units.hpp"
 
+#include "near.hpp"
+
 using namespace tauten;
 using namespace tauten::literals;
 
 namespace {
 
 // The double nearest to a printed decimal, or one step beside it.
-doctest::Approx decimal(double x) { return doctest::Approx(x).epsilon(3e-16); }
+doctest::Approx decimal(double x) { return near(x).epsilon(3e-16); }
 
 }  // namespace
 
@@ -43,8 +45,8 @@ TEST_CASE("inch, pound-force and kilogram-force are exact by definition") {
 TEST_CASE("foot-pounds and inch-pounds agree with the printed factors of NIST SP 811") {
   // NIST SP 811 (2008), appendix B.8, "MOMENT OF FORCE or TORQUE": pound-force foot 1.355 818 E+00,
   // pound-force inch 1.129 848 E-01; seven digits are printed.
-  CHECK((1.0_lbf_ft).value() == doctest::Approx(1.355818).epsilon(4e-7));
-  CHECK((1.0_lbf_in).value() == doctest::Approx(0.1129848).epsilon(5e-7));
+  CHECK((1.0_lbf_ft).value() == near(1.355818).epsilon(4e-7));
+  CHECK((1.0_lbf_in).value() == near(0.1129848).epsilon(5e-7));
   // Exact products of the exact factors: 4.4482216152605 * 0.3048 and * 0.0254.
   CHECK((1.0_lbf_ft).value() == decimal(1.3558179483314004));
   CHECK((1.0_lbf_in).value() == decimal(0.1129848290276167));

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include "near.hpp"
+
 using namespace tauten;
 
 namespace {
@@ -100,9 +102,9 @@ TEST_CASE("washers are the printed ones") {
     CAPTURE(row.thread);
     const Washer w = washer(thread(row.thread), row.standard);
     CHECK(w.standard == row.standard);
-    CHECK(w.inner_diameter.shop() == doctest::Approx(row.d_1));
-    CHECK(w.outer_diameter.shop() == doctest::Approx(row.d_2));
-    CHECK(w.thickness.shop() == doctest::Approx(row.h));
+    CHECK(w.inner_diameter.shop() == near(row.d_1));
+    CHECK(w.outer_diameter.shop() == near(row.d_2));
+    CHECK(w.thickness.shop() == near(row.h));
     CHECK(w.outer_diameter > w.inner_diameter);
   }
 }

@@ -45,8 +45,8 @@ struct ThreadConditionRow {
 };
 
 inline constexpr ThreadConditionRow thread_conditions[] = {
-  {"dry", "plain steel dry", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "degreased or as received without oil", 0},
-  {"oiled", "plain or blackened steel with engine or machine oil", "bare", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "oil on thread and face", 1},
+  {"dry", "plain steel dry", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "", 0},
+  {"oiled", "plain or blackened steel with engine or machine oil", "bare", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 1},
   {"phosphate-oil", "phosphate coating with oil", "coated", 0.10, 0.13, 0.17, 0.10, 0.13, 0.17, true, "", 2},
   {"zinc", "electroplated zinc without lubricant", "coated", 0.13, 0.20, 0.30, 0.13, 0.20, 0.30, false, "friction rises with each reuse", 3},
   {"zinc-oiled", "electroplated zinc with oil", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 1},
