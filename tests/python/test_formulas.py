@@ -395,7 +395,7 @@ def test_metadata():
     assert preload.output.name == "preload" and preload.output.unit == "N"
     assert "VDI 2230" in preload.sources[0].document
     assert "pitch" in repr(pitch) and "mm" in repr(pitch)
-    assert pitch.as_dict()["usual"] == {"low": 0.2e-3, "high": 6e-3, "excludes_low": False}
+    assert pitch.as_dict()["usual"] == {"low": 0.2e-3, "high": 8e-3, "excludes_low": False}
     with pytest.raises(AttributeError):
         pitch.name = "other"
 
