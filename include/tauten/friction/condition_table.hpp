@@ -64,7 +64,7 @@ inline constexpr ThreadConditionRow thread_conditions[] = {
   {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", 5},
   {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.20, 0.08, 0.14, 0.20, true, "", 14},
   {"adhesive", "steel with a liquid thread-locking adhesive", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "the adhesive is wet while tightening; it is used up on loosening", 15},
-  {"unknown", "not known", "field", 0.08, 0.14, 0.30, 0.08, 0.14, 0.30, false, "as wide as the common states together", 16},
+  {"unknown", "not known", "field", 0.08, 0.14, 0.30, 0.08, 0.14, 0.30, false, "oiled steel to dry zinc; wax and paste lie lower and galvanised or stainless threads higher", 16},
 };
 
 }  // namespace tauten::table

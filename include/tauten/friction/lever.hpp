@@ -26,7 +26,7 @@ struct LeverParts {
 
 /// Torque in the thread per unit of preload, linear form:
 ///   P/(2 pi) lifts, mu_G d_2/(2 cos 30) rubs on the flanks.
-/// Valid for the 60 degree ISO thread; 0.2 to 1 % below the exact form for M6 to M16 and mu_G 0.08 to 0.30.
+/// Valid for the 60 degree ISO thread; 0.4 to 2 % below the exact form for M6 to M16 and mu_G 0.08 to 0.30.
 struct ThreadLever {
   static constexpr const char* name = "thread_lever";
   static constexpr const char* summary = "Thread torque per unit of preload (linear form)";

@@ -23,7 +23,10 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const C
   const Outcome<RatedLoad> proof = try_proof_load(s.thread, strength->name);
   if (!proof) return proof.error();
   const double first = s.bearing_diameter;
-  ClampBolt bolt{s.thread, *strength, proof->value.si, c.mu_G, c.mu_K, {first, first, first}, job.torsion};
+  ClampBolt bolt{s.thread,        *strength,
+                 proof->value.si, c.mu_G,
+                 c.mu_K,          {first, first, first},
+                 job.torsion,     job.prevailing_torque.si};
   for (const Face& face : job.more_faces) {
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();
@@ -59,9 +62,17 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
                          "again, unless its maker specifies torque to yield.",
                          false});
   if (c.limited_by_strength)
-    c.notices.push_back(
-        {"limited_by_strength",
-         "The clamp load is cut off where the least strength of the class ends; the torque asks for more.", false});
+    c.notices.push_back({"limited_by_strength",
+                         "The bolt may twist off before this torque, and then no clamp load is left. The band ends "
+                         "where the least strength of the class ends.",
+                         false});
+  if (c.proof_share.nominal >= useful_proof_share && c.proof_share.low < useful_proof_share && !c.limited_by_strength) {
+    char text[200];
+    std::snprintf(text, sizeof text,
+                  "The clamp load may be as low as %.0f %% of the proof load; better known friction narrows the band.",
+                  100 * c.proof_share.low);
+    c.notices.push_back({"may_be_slack", text, false});
+  }
   if (bolt.strength.seen == Seen::memory)
     c.notices.push_back(
         {"class_from_memory", "The strengths of this class are remembered, not read in the standard.", true});
@@ -98,18 +109,20 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   const double twist =
       step(out.steps, "what reaches the shank", thread_torque, load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal);
   const double d_s = s.thread.stress_diameter().si;
+  const double shank = twist + job.prevailing_torque.si;
   if (job.torsion == Torsion::plastic)
-    step(out.steps, "", yield_utilisation, load, twist, d_s, bolt.strength.yield_strength.si);
+    step(out.steps, "", yield_utilisation, load, shank, d_s, bolt.strength.yield_strength.si);
   else
-    step(out.steps, "", yield_utilisation_elastic, load, twist, d_s, bolt.strength.yield_strength.si);
+    step(out.steps, "", yield_utilisation_elastic, load, shank, d_s, bolt.strength.yield_strength.si);
   out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, job.torsion);
   const double of_tensile = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
+  out.limited_by_strength |= of_tensile >= 1;
   out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
                      out.clamp_load.high.si / bolt.proof_load};
   const double right = right_setting(bolt, share_of(job) * bolt.proof_load, c.accuracy, c.lost);
   out.right_torque = Torque(right);
   preload_band(bolt, effective_torque(right, c.accuracy, c.lost), out.right_clamp_load);
-  for (const char* name : {"4.6", "5.6", "8.8", "10.9", "12.9"}) {
+  for (const char* name : {"4.6", "5.6", "4.8", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"}) {
     const Outcome<PropertyClass> other = try_property_class(name, s.thread.diameter);
     if (!other || utilisation_band(bolt, torque, other->yield_strength.si, job.torsion).high > usable_yield_share)
       continue;
@@ -123,7 +136,8 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
 }
 
 /// Warnings that hold whatever fastener it is.
-inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c) {
+/// \param torque_given  false if the torque is worked out for this very condition
+inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, bool torque_given) {
   std::vector<Notice> out;
   const auto lever_ratio = [&](const ThreadCondition& meant) {
     // Nut factors of the usual M10 bolt stand for all: the ratio hardly depends on the size.
@@ -141,7 +155,9 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c) 
                   ratio);
     out.push_back({"friction_not_as_specified", text, true});
   };
-  if (!job.specified_condition.empty()) {
+  if (!torque_given) {
+    // The setting is for this condition; a comparison with another one would only mislead.
+  } else if (!job.specified_condition.empty()) {
     if (const Outcome<ThreadCondition> meant = try_thread_condition(job.specified_condition))
       say_ratio(*meant, "The torque is for threads '" + meant->title + "', but these are '" + c.thread.title + "':");
   } else if (c.thread.lubricated) {
@@ -161,7 +177,7 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c) 
 
 /// Common part of both questions: `setting(suspect, conditions)` gives the wrench setting of a candidate.
 template <class Setting>
-Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, Setting setting) {
+Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, bool torque_given, Setting setting) {
   const Outcome<Conditions> c = conditions_of(job, torque_for_accuracy);
   if (!c) return c.error();
   if (!job.specified_condition.empty())
@@ -169,7 +185,7 @@ Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, Setting s
   if (const auto fine = inside("share", share_of(job), Dim::number, {0, 1, true}); !fine) return fine.error();
   const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
   if (!suspects) return suspects.error();
-  Clamp out{job.name, c->mu_G, c->mu_K, c->accuracy, {}, notices_of(job, *c)};
+  Clamp out{job.name, c->mu_G, c->mu_K, c->accuracy, {}, notices_of(job, *c, torque_given)};
   std::optional<Error> first_error;
   for (const Suspect& s : *suspects) {
     const Outcome<double> torque = setting(s, *c);
@@ -196,7 +212,7 @@ Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, Setting s
 inline Outcome<Clamp> try_clamp(const ClampJob& job) {
   const double torque = job.torque.si;
   if (const auto fine = detail::inside("torque", torque, Dim::torque, {0, 1e5, true}); !fine) return fine.error();
-  return detail::answer(job, torque, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
+  return detail::answer(job, torque, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
     if (torque * (1 - c.accuracy) > c.lost) return torque;
     char text[200];
     std::snprintf(
@@ -222,7 +238,7 @@ inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
     if (const auto fine = detail::inside("clamp_load", wanted, Dim::force, {0, 1e7, true}); !fine) return fine.error();
   const bool a_wish = wanted != 0 || detail::is_given(job.share);
   const auto setting_at = [&](double accuracy_by) {
-    return detail::answer(job, accuracy_by,
+    return detail::answer(job, accuracy_by, false,
                           [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
                             const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
                             if (!bolt) return bolt.error();

@@ -47,7 +47,7 @@ struct ClampJob {
   std::optional<Band<double>> thread_friction{};   ///< mu_G, measured; goes before `condition`
   std::optional<Band<double>> bearing_friction{};  ///< mu_K, measured; goes before `face_condition`
   double wrench_accuracy = absent;  ///< relative, 0.04 for +-4 %; absent: ISO 6789-1, 6 % up to 10 N.m and 4 % above
-  Torque prevailing_torque{};       ///< of a locking nut or insert; takes no part in stretching the bolt
+  Torque prevailing_torque{};       ///< of a locking nut or insert; twists the bolt, does not stretch it
   Torque shank_torque{};            ///< friction of the shank in its hole, when the head is turned and not the nut
   Length bearing_diameter{};        ///< effective diameter D_Km, if not that of the head's standard
   std::vector<Face> more_faces{};   ///< washers and the like under the turned part
@@ -56,17 +56,17 @@ struct ClampJob {
 
 /// What one fastener does at the torque.
 struct ClampCandidate {
-  std::string thread;          ///< "M10x1.25"
-  std::string head;            ///< standards of head and nut
-  std::string look;            ///< how to tell it from the others
-  int commonness = 1;          ///< 1 everyday .. 4 rare; common practice, no source
-  Length socket;               ///< width across flats or key size
-  std::string property_class;  ///< as given, or what an unmarked head must be taken for
-  bool class_assumed = false;  ///< true if there was no mark to go by
-  Torque torque;               ///< wrench setting
-  Band<double> nut_factor;     ///< K = T/(F d)
-  Band<Force> clamp_load;      ///< from the least friction and the strong wrench to the most friction and the weak one
-  Band<double> proof_share;    ///< clamp load over proof load
+  std::string thread;              ///< "M10x1.25"
+  std::string head;                ///< standards of head and nut
+  std::string look;                ///< how to tell it from the others
+  int commonness = 1;              ///< 1 everyday .. 4 rare; common practice, no source
+  Length socket;                   ///< width across flats or key size
+  std::string property_class;      ///< as given, or what an unmarked head must be taken for
+  bool class_assumed = false;      ///< true if there was no mark to go by
+  Torque torque;                   ///< wrench setting
+  Band<double> nut_factor;         ///< K = T/(F d)
+  Band<Force> clamp_load;          ///< most friction and weak wrench, usual, least friction and strong wrench
+  Band<double> proof_share;        ///< clamp load over proof load
   Band<double> yield_utilisation;  ///< stress while the wrench turns over yield strength, at its best and worst corner
   bool limited_by_strength = false;  ///< the bolt gives way before the torque is reached; `clamp_load` ends there
   Force proof_load;

@@ -29,6 +29,7 @@ struct ClampBolt {
   Band<double> mu_K;
   Band<double> D_Km;  ///< of the face that slides, at low, nominal and high friction
   Torsion torsion;
+  double prevailing;  ///< torque of a locking element, which the shank carries beside the thread torque
 
   double d_2() const { return thread.pitch_diameter().si; }
   double P() const { return thread.pitch.si; }
@@ -38,7 +39,7 @@ struct ClampBolt {
   }
   /// Stress while the wrench turns, at a preload, over a strength.
   double utilisation(double load, double mu_g, double limit, Torsion how) const {
-    const double twist = thread_torque.si(load, P(), d_2(), mu_g);
+    const double twist = thread_torque.si(load, P(), d_2(), mu_g) + prevailing;
     const double d_s = thread.stress_diameter().si;
     return how == Torsion::plastic ? yield_utilisation.si(load, twist, d_s, limit)
                                    : yield_utilisation_elastic.si(load, twist, d_s, limit);
@@ -96,11 +97,21 @@ inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
 
 /// The wrench setting for a nominal clamp load, held back so that the worst corner stays within 90 % of yield.
 inline double right_setting(const ClampBolt& bolt, double load, double accuracy, double lost) {
-  // Stress grows in proportion to the effective torque, so one evaluation tells the torque that is just bearable.
-  const Band<double> unit{1, 1, 1};
-  const double bearable =
-      usable_yield_share / utilisation_band(bolt, unit, bolt.strength.yield_strength.si, bolt.torsion).high;
-  return std::min(plain_setting(bolt, load, lost), (bearable + lost) / (1 + accuracy));
+  const auto worst = [&](double setting) {
+    return utilisation_band(bolt, effective_torque(setting, accuracy, lost), bolt.strength.yield_strength.si,
+                            bolt.torsion)
+        .high;
+  };
+  const double wanted = plain_setting(bolt, load, lost);
+  if (!(worst(wanted) > usable_yield_share)) return wanted;
+  // The worst corner grows with the setting; a prevailing torque twists the bolt from the start, so halve the interval.
+  double low = lost / (1 + accuracy);
+  double high = wanted;
+  for (int i = 0; i < 100 && high > low * (1 + 1e-15); ++i) {
+    const double middle = (low + high) / 2;
+    (worst(middle) > usable_yield_share ? high : low) = middle;
+  }
+  return low;
 }
 
 /// \param worst_of_tensile  worst corner over the tensile strength, section fully plastic

@@ -63,6 +63,7 @@ namespace detail {
 struct ClampFunction {
   double P, d_2, d_s, lost, yield_strength, tensile_strength;
   Torsion torsion;
+  double prevailing;
 
   template <class Span>
   auto free_load(const Span& x) const {
@@ -75,7 +76,7 @@ struct ClampFunction {
   template <class Span>
   auto utilisation(const Span& x) const {
     const auto tension = free_load(x);
-    const auto twist = thread_torque.si(tension, P, d_2, x[1]);
+    const auto twist = thread_torque.si(tension, P, d_2, x[1]) + prevailing;
     const auto strength = x[4] * yield_strength;
     return torsion == Torsion::plastic ? yield_utilisation.si(tension, twist, d_s, strength)
                                        : yield_utilisation_elastic.si(tension, twist, d_s, strength);
@@ -101,7 +102,8 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                         c.lost,
                         bolt.strength.yield_strength.si,
                         bolt.strength.tensile_strength.si,
-                        bolt.torsion};
+                        bolt.torsion,
+                        bolt.prevailing};
   ClampModel out{candidate,
                  model_of<5>({"clamp_load", Dim::force}, clamp_variables(), [f](auto x) { return f.load(x); }),
                  model_of<5>({"yield_utilisation"}, clamp_variables(), [f](auto x) { return f.utilisation(x); }),
