@@ -5,6 +5,7 @@
 #include "tauten/thread/designation.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/thread/tolerance.hpp"
+
 #include "tauten/part/breaking_torque.hpp"
 #include "tauten/part/head.hpp"
 #include "tauten/part/head_mark.hpp"
@@ -15,11 +16,13 @@
 #include "tauten/part/rated_load.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/part/washer.hpp"
+
 #include "tauten/friction/bearing.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/friction/lever.hpp"
 #include "tauten/friction/nut_factor.hpp"
 #include "tauten/friction/test.hpp"
+
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/bolt_steel.hpp"
 #include "tauten/tightening/clamp.hpp"
@@ -43,6 +46,7 @@
 #include "tauten/tightening/turn_of_nut.hpp"
 #include "tauten/tightening/turned_bolt.hpp"
 #include "tauten/tightening/turning.hpp"
+
 #include "tauten/tool/accuracy.hpp"
 #include "tauten/tool/bar.hpp"
 #include "tauten/tool/budget.hpp"
@@ -65,6 +69,7 @@
 #include "tauten/tool/shop_text.hpp"
 #include "tauten/tool/twist.hpp"
 #include "tauten/tool/universal_joint.hpp"
+
 #include "tauten/joint/bolt.hpp"
 #include "tauten/joint/build.hpp"
 #include "tauten/joint/cone.hpp"
@@ -78,6 +83,7 @@
 #include "tauten/joint/resilience.hpp"
 #include "tauten/joint/segment.hpp"
 #include "tauten/joint/stiffness.hpp"
+
 #include "tauten/loosening/after_release.hpp"
 #include "tauten/loosening/aid.hpp"
 #include "tauten/loosening/aid_use.hpp"
@@ -87,6 +93,7 @@
 #include "tauten/loosening/drive.hpp"
 #include "tauten/loosening/free.hpp"
 #include "tauten/loosening/free_job.hpp"
+#include "tauten/loosening/free_lookup.hpp"
 #include "tauten/loosening/free_plan.hpp"
 #include "tauten/loosening/free_steps.hpp"
 #include "tauten/loosening/heat.hpp"
@@ -102,7 +109,9 @@
 #include "tauten/loosening/simulate.hpp"
 #include "tauten/loosening/torque_sample.hpp"
 #include "tauten/loosening/undone.hpp"
+
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/expression.hpp"
 #include "tauten/explain/number_text.hpp"
+
 #include "tauten/units.hpp"

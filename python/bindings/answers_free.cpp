@@ -3,31 +3,12 @@
 #include "bindings.hpp"
 #include "shared/keys.hpp"
 #include "tauten/loosening/free.hpp"
+#include "tauten/loosening/free_lookup.hpp"
 #include "tauten/loosening/free_steps.hpp"
-#include "tauten/part/property_class.hpp"
-#include "tauten/thread/designation.hpp"
 
 namespace py = pybind11;
 
 namespace tauten::python {
-
-template <>
-struct Words<Rust> {
-  static constexpr const char* list[] = {"clean",  "aged_dry",   "light_rust",
-                                         "rusted", "heavy_rust", "loose_but_rusted_in"};
-};
-template <>
-struct Words<DriveFit> {
-  static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon"};
-};
-template <>
-struct Words<Aid> {
-  static constexpr const char* list[] = {"brush", "fluid", "tighten_first", "impact", "heat", "cold", "cut"};
-};
-template <>
-struct Words<Undone::How> {
-  static constexpr const char* list[] = {"freed", "sheared", "rounded", "not_moved"};
-};
 
 namespace {
 
@@ -38,44 +19,20 @@ struct FreeAnswer : Free {
 
 /// Diameter, pitch, width and strengths: plain, or by thread, tool and class.
 void read_fastener(const Given& given, FreeJob& job) {
-  for (const char* plain : {"diameter", "pitch"}) given.either("thread", plain);
-  for (const char* plain : {"tensile_strength", "yield_strength", "torsion_ratio"})
-    given.either("property_class", plain);
-  given.either("socket", "key");
-  for (const char* tool : {"socket", "key"}) given.either(tool, "width_across_flats");
-
-  given("drive", job.drive);
-  if (given.above_zero("key", job.width_across_flats)) {
-    if (given.has("drive") && job.drive != DriveFit::internal_hexagon)
-      throw Error("drive", "a hexagon key goes with the drive internal_hexagon; leave drive or key out");
-    job.drive = DriveFit::internal_hexagon;
-  }
-  given("diameter", job.diameter);
-  given("pitch", job.pitch);
-  std::string name;
-  if (given("thread", name)) {
-    const Thread thread = tauten::thread(name);
-    job.diameter = thread.diameter;
-    job.pitch = thread.pitch;
-  } else if (!given.has("diameter") || !given.has("pitch")) {
-    throw Error("thread", "give a thread like M16, or diameter and pitch");
-  }
-  given.above_zero("socket", job.width_across_flats);
-  if (!given("width_across_flats", job.width_across_flats) && !given.has("socket") && !given.has("key")) {
-    if (name.empty()) throw Error("socket", "give the socket or key that fits, or a thread; write a socket like 24mm");
-    job.width_across_flats = usual_width(name, job.drive == DriveFit::internal_hexagon);
-  }
-  if (std::string mark; given("property_class", mark)) {
-    const PropertyClass strength = tauten::property_class(mark, job.diameter);
-    job.tensile_strength = strength.tensile_strength;
-    job.yield_strength = strength.yield_strength;
-    if (strength.torsion_ratio > 0) job.torsion_ratio = strength.torsion_ratio;
-    // Classes below 8.8 are not quenched and tempered, and stainless steel is not either (ISO 898-1, ISO 3506-1).
-    job.near.quenched = !strength.stainless && strength.tensile_strength.si >= 800e6;
-  } else if (!given("tensile_strength", job.tensile_strength) || !given("yield_strength", job.yield_strength)) {
-    throw Error("property_class", "give a property class like 8.8, or tensile_strength and yield_strength");
-  }
+  given.either("property_class", "torsion_ratio");
+  FreeNames names;
+  given("thread", names.thread);
+  given("property_class", names.property_class);
+  given("drive", names.drive);
+  given.above_zero("socket", names.socket);
+  given.above_zero("key", names.key);
+  given.above_zero("diameter", job.diameter);
+  given.above_zero("pitch", job.pitch);
+  given.above_zero("width_across_flats", job.width_across_flats);
+  given.above_zero("tensile_strength", job.tensile_strength);
+  given.above_zero("yield_strength", job.yield_strength);
   given("torsion_ratio", job.torsion_ratio);
+  if (const auto error = look_up(names, job)) throw *error;
   given("quenched", job.near.quenched);
 }
 

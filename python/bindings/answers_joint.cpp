@@ -7,7 +7,7 @@
 
 namespace py = pybind11;
 
-namespace tauten::python {
+namespace tauten {
 
 template <>
 struct Words<Torsion> {
@@ -17,6 +17,10 @@ template <>
 struct Words<YieldKind> {
   static constexpr const char* list[] = {"R_eL", "R_p0.2", "R_pf"};
 };
+
+}  // namespace tauten
+
+namespace tauten::python {
 
 namespace {
 
@@ -185,10 +189,6 @@ std::string explanation(const std::string& heading, std::span<const Step> steps,
       return (layout == Layout::latex ? "% " : "") + heading + "\n\n" + derivation(steps, entries(), layout);
   throw Error("format",
               ("format " + tauten::detail::shown(format) + " is not known; write text, markdown or latex").c_str());
-}
-
-Length usual_width(const std::string& thread, bool key) {
-  return head(tauten::thread(thread), key ? "ISO 4762" : "ISO 4014").width;
 }
 
 void add_joints(py::module_& module) {

@@ -8,15 +8,6 @@ namespace py = pybind11;
 
 namespace tauten::python {
 
-template <>
-struct Words<WrenchType> {
-  static constexpr const char* list[] = {"indicating", "setting"};
-};
-template <>
-struct Words<DriveBar::Section> {
-  static constexpr const char* list[] = {"square", "round", "hexagon"};
-};
-
 namespace {
 
 /// The answer with the job, which the drawing needs.

@@ -58,7 +58,7 @@ void read(const std::string& name, pybind11::handle value, T& into) {
     into = static_cast<T>(read_whole(name, value, std::is_signed_v<T> ? -most : 0, most));
   } else if constexpr (std::is_same_v<T, std::string>) {
     into = read_text(name, value);
-  } else if constexpr (Named<T>) {
+  } else if constexpr (Worded<T>) {
     into = static_cast<T>(read_word(name, value, Words<T>::list, std::size(Words<T>::list)));
   } else if constexpr (std::is_same_v<T, Band<double>>) {
     into = read_band(name, value);

@@ -18,16 +18,10 @@
 #include "tauten/base/band.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/words.hpp"
 #include "tauten/explain/number_text.hpp"
 
 namespace tauten::python {
-
-/// The names of an enumeration's values, in their order. Specialise it: `static constexpr const char* list[]`.
-template <class E>
-struct Words;
-
-template <class T>
-concept Named = std::is_enum_v<T> && requires { Words<T>::list; };
 
 template <class T>
 concept Record = requires { T::fields([](const char*, auto) {}); };
@@ -121,8 +115,8 @@ pybind11::object to_python(const T& value, bool whole = false) {
     return to_python(AnyBand::of(value), whole);
   } else if constexpr (std::is_same_v<T, Source>) {
     return to_python(SourceInfo::of(value), whole);
-  } else if constexpr (Named<T>) {
-    return py::str(Words<T>::list[static_cast<int>(value)]);
+  } else if constexpr (Worded<T>) {
+    return py::str(word_of(value));
   } else if constexpr (detail::IsOptional<T>::value) {
     return value ? to_python(*value, whole) : py::none();
   } else if constexpr (detail::IsVector<T>::value) {
@@ -153,8 +147,8 @@ std::string to_text(const T& value) {
     return to_text(SourceInfo::of(value));
   } else if constexpr (std::is_same_v<T, AnyBand>) {
     return "Band(" + value.text() + ")";
-  } else if constexpr (Named<T>) {
-    return Words<T>::list[static_cast<int>(value)];
+  } else if constexpr (Worded<T>) {
+    return word_of(value);
   } else if constexpr (detail::IsOptional<T>::value) {
     return value ? to_text(*value) : "None";
   } else if constexpr (detail::IsVector<T>::value) {

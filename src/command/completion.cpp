@@ -43,7 +43,8 @@ void collect(const Program& program, const CLI::App& verb, const std::string& pa
     }
     const std::string name = "--" + option->get_lnames().front();
     place.words.push_back(name);
-    if (option->get_items_expected_max() > 0) place.values.push_back({name, words, name == "--file"});
+    if (option->get_items_expected_max() > 0)
+      place.values.push_back({name, words, name == "--file" || name == "--svg"});
   }
   places.push_back(place);
   for (const CLI::App* next : inner) collect(program, *next, path + " " + next->get_name(), places);

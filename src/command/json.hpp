@@ -9,6 +9,7 @@
 #include "tauten/base/error.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/words.hpp"
 
 namespace tauten::command {
 
@@ -22,7 +23,7 @@ inline Json json_of(const Source& source) {
 
 inline Json json_of(const Error& error) { return {{"argument", error.argument()}, {"message", error.what()}}; }
 
-/// \return `x` with numbers in SI; null for NaN and infinity, which JSON does not have
+/// \return `x` with numbers in SI; null for what is not known, and for NaN and infinity, which JSON does not have
 template <class T>
 Json json_of(const T& x) {
   const auto ignore = [](const char*, const auto&) {};
@@ -30,6 +31,10 @@ Json json_of(const T& x) {
     return std::isfinite(x) ? Json(x) : Json(nullptr);
   } else if constexpr (std::is_arithmetic_v<T> || std::is_convertible_v<T, std::string>) {
     return x;
+  } else if constexpr (Worded<T>) {
+    return word_of(x);
+  } else if constexpr (requires { x.has_value(); }) {
+    return x.has_value() ? json_of(*x) : Json(nullptr);
   } else if constexpr (AnyQuantity<T>) {
     return json_of(x.si);
   } else if constexpr (requires { T::fields(ignore); }) {

@@ -36,6 +36,8 @@ struct Program {
 void add_identify(Program& program);
 void add_clamp(Program& program);
 void add_torque(Program& program);
+void add_reach(Program& program);
+void add_free(Program& program);
 void add_formulas(Program& program);
 void add_eval(Program& program);
 void add_explain(Program& program);

@@ -69,7 +69,8 @@ Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
     name += (name.empty() ? "" : " ") + verb->get_name();
   }
   for (const CLI::Option* option : verb->get_options())
-    if (option->get_items_expected_max() == 1 && option->results().size() > 1)
+    if (option->get_multi_option_policy() == CLI::MultiOptionPolicy::Throw && option->get_items_expected_max() == 1 &&
+        option->results().size() > 1)
       return {option->get_single_name().c_str(),
               (option->get_name() + " is given " + std::to_string(option->results().size()) + " times; give it once")
                   .c_str()};

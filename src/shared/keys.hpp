@@ -1,13 +1,18 @@
 // A job said in words: pairs of key and text, as on a command line, in a form or across the C interface.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/shown_text.hpp"
 #include "tauten/base/unit_text.hpp"
+#include "tauten/base/words.hpp"
+#include "tauten/explain/number_text.hpp"
 
 namespace tauten::shared {
 
@@ -19,6 +24,13 @@ struct Said {
 
 using Problem = std::optional<Error>;
 
+/// How often a key may be said, and what stands beside it.
+enum class Takes : unsigned char {
+  one_value,
+  several_values,  ///< it may be said again
+  nothing          ///< it is said or not; as text it takes yes
+};
+
 /// Something that can be said about a `Job`.
 template <class Job>
 struct Key {
@@ -26,7 +38,9 @@ struct Key {
   const char* example;  ///< "25kN"
   const char* help;
   Problem (*set)(const Key& key, std::string_view text, Job& job);
-  const char* argument = "";  ///< what the library calls it in its errors, if not by `name`
+  const char* argument = "";                ///< what the library calls it in its errors, if not by `name`
+  std::span<const char* const> words = {};  ///< the words that it takes, if it takes words only
+  Takes takes = Takes::one_value;
 };
 
 /// \return the error with what the library calls `from` named `to`, as the key is called
@@ -53,6 +67,63 @@ inline Problem read(const char* key, std::string_view text, double& into) {
   return {};
 }
 
+inline Problem read(const char* key, std::string_view text, bool& into) {
+  if (text != "yes")
+    return Error(key,
+                 (std::string(key) + " " + tauten::detail::shown(text) + " is not yes; else leave it out").c_str());
+  into = true;
+  return {};
+}
+
+/// Reads a word of an enumeration; light-rust is taken for light_rust.
+template <Worded E>
+Problem read(const char* key, std::string_view text, E& into) {
+  std::string known, word(text);
+  std::replace(word.begin(), word.end(), '-', '_');
+  for (std::size_t i = 0; i < std::size(Words<E>::list); ++i) {
+    if (word == Words<E>::list[i]) return into = static_cast<E>(i), Problem();
+    known += (known.empty() ? "" : ", ") + std::string(Words<E>::list[i]);
+  }
+  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + " is not known; write " + known).c_str());
+}
+
+template <class T>
+Problem read(const char* key, std::string_view text, std::optional<T>& into) {
+  return read(key, text, into.emplace());
+}
+
+/// For quantities of which the library takes zero for "not known": here zero was said, and is wrong.
+template <Dim D>
+Problem read_above_zero(const char* key, std::string_view text, Quantity<D>& into) {
+  if (auto problem = read(key, text, into)) return problem;
+  if (into.si > 0) return {};
+  const std::string sentence = std::string(key) + " is " + quantity_text(into.si, D) + ", but must be above 0; " +
+                               "write it like " + describe(D).how_to_write;
+  return Error(key, sentence.c_str());
+}
+
+/// \return the parts of `text` between the marks
+inline std::vector<std::string_view> split(std::string_view text, char mark) {
+  std::vector<std::string_view> parts;
+  for (std::size_t end = 0; end != std::string_view::npos; text.remove_prefix(std::min(end + 1, text.size()))) {
+    end = text.find(mark);
+    parts.push_back(text.substr(0, end));
+  }
+  return parts;
+}
+
+/// Reads into the member of a job that `member` returns.
+template <auto member, class Job>
+Problem put(const Key<Job>& key, std::string_view text, Job& job) {
+  return read(key.name, text, member(job));
+}
+
+/// The same for quantities of which the library takes zero for "not known".
+template <auto member, class Job>
+Problem put_above_zero(const Key<Job>& key, std::string_view text, Job& job) {
+  return read_above_zero(key.name, text, member(job));
+}
+
 /// Puts all that was said into a job.
 /// \return what is wrong with the first pair that is wrong, or nothing
 template <class Job>
@@ -70,7 +141,8 @@ Problem set_all(std::span<const Key<Job>> keys, std::span<const Said> said, Job&
     const std::string name(said[i].key.substr(0, 40));
     if (key == nullptr) return refuse(name, "there is no key '" + name + "'; the keys are " + known);
     for (const Said& other : said.first(i))
-      if (other.key == key->name) return refuse(name, name + " is given twice; give it once");
+      if (other.key == key->name && key->takes != Takes::several_values)
+        return refuse(name, name + " is given twice; give it once");
     if (said[i].text.empty()) return refuse(name, name + " is empty; write it like " + key->example);
     if (auto problem = key->set(*key, said[i].text, job)) return problem;
   }

@@ -9,6 +9,7 @@ import random
 import re
 import shutil
 import subprocess
+import xml.etree.ElementTree
 
 import pytest
 
@@ -18,6 +19,7 @@ PROGRAM = os.environ.get("TAUTEN_PROGRAM")
 pytestmark = pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
 
 MM, KN = 1e-3, 1e3
+VERBS = ["identify", "clamp", "torque", "reach", "free", "formulas", "eval", "explain", "completion"]
 
 
 def run(*words, **options):
@@ -257,6 +259,129 @@ def test_identify_inch_width_key_bit_and_marks():
     assert "4.6" in said("identify", "--socket", "16mm", "--class", "10.9")
 
 
+# reach
+
+
+def test_reach_by_statics():
+    got = answer("reach", "--torque", "130N.m", "--wrench-length", "400mm", "--extension", "100mm@30deg")
+    # Hand force F at L + E cos(alpha) from the fastener, the wrench feels F L.
+    assert got["setting"] == pytest.approx(130 * 0.4 / (0.4 + 0.1 * math.cos(math.radians(30))), rel=1e-12)
+    assert got["hand_force"] == pytest.approx(got["setting"] / 0.4, rel=1e-12)
+    # Band: twice the root of the sum of squares of range/(2 sqrt 3), even distributions.
+    share = 2 * math.sqrt(sum(c["range"] ** 2 for c in got["contributions"]) / 12)
+    assert [got["arrives"][k] for k in ("low", "nominal", "high")] == pytest.approx(
+        [130 * (1 - share), 130, 130 * (1 + share)], rel=1e-12)
+    back = answer("reach", "--setting", f"{got['setting']!r}N.m", "--wrench-length", "400mm", "--extension", "100mm@30deg")
+    assert back["arrives"]["nominal"] == pytest.approx(130, rel=1e-12)
+    chain = answer("reach", "--torque", "130N.m", "--extension", "60mm@90deg", "--extension", "80mm")["extension"]
+    assert chain["length"] == pytest.approx(0.1) and chain["angle"] == pytest.approx(math.atan2(60, 80))
+    # A round bar: G pi d^4/(32 l).
+    bar = answer("reach", "--torque", "130N.m", "--bar", "round:250mm:12mm")
+    assert bar["twist"] == pytest.approx(130 * 0.25 * 32 / (79e9 * math.pi * 0.012 ** 4), rel=1e-9)
+
+
+def test_reach_has_the_keys_that_others_rely_on():
+    got = answer("reach", "--torque", "130N.m")
+    assert {"setting", "arrives", "contributions", "extension", "lever_ratio", "hand_force", "torsional_stiffness", "twist",
+            "reaction_torque", "warnings", "cautions", "steps"} <= set(got)
+    assert list(got["arrives"]) == ["low", "nominal", "high"] and got["torsional_stiffness"] is None
+    for cause in got["contributions"]:
+        assert list(cause) == ["cause", "range", "is_estimate"]
+    for notice in got["warnings"] + got["cautions"]:
+        assert list(notice) == ["code", "text", "is_estimate"]
+    assert {"no_pipe", "no_release"} <= {notice["code"] for notice in got["cautions"]}
+
+
+def test_reach_shows_drawing_band_causes_and_cautions(tmp_path):
+    path = tmp_path / "reach.svg"
+    page = said("reach", "--torque", "130N.m", "--wrench-length", "400mm", "--extension", "100mm@30deg", "--svg", str(path))
+    for words in ("Set the wrench to 106.9 N.m", "arrive in about 95 %", "extension 100 mm at 30 deg", "operator",
+                  "estimate", "Take care", "No pipe"):
+        assert words in page, words
+    assert xml.etree.ElementTree.parse(path).getroot().tag.endswith("svg")
+    assert "above the wrench's" in said("reach", "--torque", "300N.m", "--scale-high", "200N.m")
+
+
+def test_a_drawing_that_does_not_arrive_is_an_error():
+    if not os.path.exists("/dev/full"):
+        pytest.skip("no /dev/full")
+    done = run("reach", "--torque", "130N.m", "--svg", "/dev/full")
+    assert done.returncode == 1 and b"could not be written" in done.stderr and not done.stdout
+
+
+# free
+
+FLANGE = ["--undone", "freed:205N.m", "--undone", "unmoved:210N.m", "--undone", "sheared:380N.m"]
+STUCK = ["free", "--thread", "M16", "--class", "8.8", "--socket", "24mm", "--rust", "heavy-rust"]
+
+
+def test_free_has_the_keys_that_others_rely_on():
+    got = answer(*STUCK, "--limit", "200N.m", *FLANGE)
+    assert {"breakaway", "shear", "round", "tool", "arm", "stop_at", "stopped_by_shear", "chances", "curve", "standard_error",
+            "learned", "steps", "next", "after", "notices"} <= set(got)
+    for band in ("breakaway", "shear", "round", "tool"):
+        assert list(got[band]) == ["low", "nominal", "high"]
+        assert 0 < got[band]["low"] < got[band]["nominal"] < got[band]["high"]
+    chances = got["chances"]
+    assert list(chances) == ["limit", "free", "shear", "round", "tool", "not_moving"] and chances["limit"] == 200
+    assert sum(list(chances.values())[1:]) == pytest.approx(1, abs=1e-9)
+    assert got["arm"] is None and got["learned"]["count"] == 3
+    assert got["steps"][-1]["aids"][0]["aid"] == "cut" and 0 <= got["next"] < len(got["steps"])
+    codes = {notice["code"]: notice["is_estimate"] for notice in got["notices"]}
+    assert codes["rust_estimate"] and not codes["no_release"] and "stored_energy" in codes
+    assert answer(*STUCK)["learned"] is None
+
+
+def test_free_page_has_no_breakaway_without_its_band():
+    got = answer(*STUCK, "--limit", "200N.m")
+    page = said(*STUCK, "--limit", "200N.m")
+    low, usual, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
+    assert f"Breakaway, an estimate: {low:.0f} to {high:.0f} N.m, usually {usual:.0f} N.m" in page
+    for line in page.splitlines():
+        if re.search(rf"\b{usual:.0f}\b", line):
+            assert f"{low:.0f}" in line and f"{high:.0f}" in line, line
+    for words in ("Stop at ", "Up to 200 N.m", "comes free", "shears", "corners go", "tool fails", "does not move",
+                  "Next: ", "Afterwards", "Take care", "(Estimate.)", "no release for service"):
+        assert words in page, words
+
+
+def test_free_asks_for_what_it_was_told():
+    base = answer(*STUCK, "--limit", "200N.m")
+    assert answer(*STUCK, "--limit", "200N.m", "--done", "brush", "--done", "fluid:24h:thin")["chances"]["free"] > \
+        base["chances"]["free"]
+    assert answer(*STUCK, "--limit", "200N.m", "--undone", "freed:100N.m")["breakaway"]["nominal"] < \
+        base["breakaway"]["nominal"]
+    near = answer(*STUCK, "--near", "fire-or-burst")
+    assert not any(use["aid"] == "heat" for step in near["steps"] for use in step["aids"])
+    assert any(use["aid"] == "heat" for step in base["steps"] for use in step["aids"])
+    assert answer(*STUCK, "--seed", "2")["breakaway"] != answer(*STUCK)["breakaway"]
+    # ISO 4014 gives the M16 24 mm, ISO 898-1 the class its strengths.
+    plain = answer("free", "--diameter", "16mm", "--pitch", "2mm", "--socket", "24mm", "--tensile-strength", "800MPa",
+                   "--yield-strength", "640MPa")
+    named = answer("free", "--thread", "M16", "--class", "8.8")
+    assert plain["breakaway"] == named["breakaway"] and plain["chances"].keys() == named["chances"].keys()
+
+
+def test_reach_and_free_agree_with_python():
+    tauten = pytest.importorskip("tauten")
+    way = tauten.reach(torque="130N.m", wrench_length="400mm", extensions=[("100mm", "30deg"), ("50mm", "0deg")],
+                       bars=[("square", "250mm", "12.7mm")], multiplier_ratio=4, universal_joint="10deg", scale_high="50N.m")
+    assert answer("reach", "--torque", "130N.m", "--wrench-length", "400mm", "--extension", "100mm@30deg", "--extension",
+                  "50mm", "--bar", "square:250mm:12.7mm", "--multiplier-ratio", "4", "--universal-joint", "10deg",
+                  "--scale-high", "50N.m") == json.loads(way.to_json())
+    stuck = tauten.free_joint(
+        thread="M16", property_class="8.8", socket="24mm", rust="heavy_rust", limit="200N.m", trials=20000,
+        undone=[("freed", "205N.m"), ("not_moved", "210N.m"), ("sheared", "380N.m")],
+        done=["brush", {"aid": "fluid", "soak_hours": 24, "thin_fluid": True}], rubber_or_plastic=True, handle_length="0.6m")
+    assert answer(*STUCK, "--limit", "200N.m", "--trials", "20000", *FLANGE, "--done", "brush", "--done", "fluid:24h:thin",
+                  "--near", "rubber_or_plastic", "--handle-length", "600mm") == json.loads(stuck.to_json())
+    key = tauten.free_joint(thread="M12", property_class="10.9", key="10mm", preload="30kN", square="12.7mm", trials=20000,
+                            years=8, first_year_loss="0.05mm", done=[{"aid": "heat", "nut_rise": 100, "bolt_rise": 40}])
+    assert answer("free", "--thread", "M12", "--class", "10.9", "--key", "10mm", "--preload", "30kN", "--square", "12.7mm",
+                  "--trials", "20000", "--years", "8", "--first-year-loss", "0.05mm", "--done",
+                  "heat:100K") == json.loads(key.to_json())
+
+
 # formulas and explanations
 
 
@@ -302,6 +427,8 @@ def test_explain_clamp_shows_the_steps_of_the_first_candidate():
 # Nonsense gives a sentence and never a number
 
 CLAMP = ["clamp", "--thread", "M10", "--class", "8.8"]
+REACH = ["reach", "--torque", "130N.m"]
+FREE = ["free", "--thread", "M16", "--class", "8.8"]
 LONG = "x" * 5000
 NONSENSE = {
     "no verb": ([], "no verb is given", "verb"),
@@ -378,6 +505,56 @@ NONSENSE = {
     "explain nothing": (["explain"], "say what to explain", "formula"),
     "explain no torque": (["explain", "clamp", "--thread", "M10"], "torque is missing", "torque"),
     "explain format": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--format", "wax"], "text, markdown", "format"),
+    "reach nothing": (["reach"], "torque is missing", "torque"),
+    "reach both": (["reach", "--torque", "9N.m", "--setting", "9N.m"], "exclude each other", "setting"),
+    "reach bare": (["reach", "--torque", "130"], "has no unit", "torque"),
+    "reach negative": (["reach", "--torque", "-1N.m"], "above 0", "torque"),
+    "reach twice": (["reach", "--torque", "1N.m", "--torque", "2N.m"], "given 2 times", "torque"),
+    "reach empty": (["reach", "--torque", ""], "torque is empty", "torque"),
+    "reach extension": ([*REACH, "--extension", "100mm@1deg@2deg"], "like 100mm@30deg", "extension"),
+    "reach extension angle": ([*REACH, "--extension", "100mm@30mm"], "is a length, not an angle", "extension"),
+    "reach zero extension": ([*REACH, "--extension", "9mm", "--extension", "0mm"], "extension_2_length is 0 mm", "extension"),
+    "reach folded back": ([*REACH, "--extension", "300mm@180deg"], "fold back", "extension"),
+    "reach pipe": ([*REACH, "--pipe-on-handle"], "a pipe on the handle", "pipe-on-handle"),
+    "reach hinge": ([*REACH, "--hinged-handle", "--extension", "9mm"], "refused", "hinged-handle"),
+    "reach tilt": ([*REACH, "--tilt", "20deg"], "tilt is 20 deg", "tilt"),
+    "reach bar": ([*REACH, "--bar", "250mm"], "like square:250mm:12.7mm", "bar"),
+    "reach oval bar": ([*REACH, "--bar", "oval:250mm:12mm"], "write square, round, hexagon", "bar"),
+    "reach bar of no length": ([*REACH, "--bar", "round:0mm:12mm"], "bar_length is 0 mm", "bar"),
+    "reach class": ([*REACH, "--wrench-class", "Z"], "A to G", "wrench-class"),
+    "reach type": ([*REACH, "--wrench-type", "click"], "write indicating, setting", "wrench-type"),
+    "reach arm alone": ([*REACH, "--reaction-arm", "9mm"], "multiplier-ratio is missing", "multiplier-ratio"),
+    "reach gain": ([*REACH, "--multiplier-ratio", "4", "--multiplier-efficiency", "2"], "at most 1", "multiplier-efficiency"),
+    "reach no drive": ([*REACH, "--smallest-drive", "0mm"], "must be above 0", "smallest-drive"),
+    "reach svg": ([*REACH, "--svg", "/"], "cannot be written", "svg"),
+    "reach stray": ([*REACH, "--extension", "9mm", "9mm"], "'9mm'", "option"),
+    "free nothing": (["free"], "give a thread like M16", "thread"),
+    "free no class": (["free", "--thread", "M16"], "give a property class", "class"),
+    "free class": (["free", "--thread", "M16", "--class", "9.9.9"], "the classes are", "class"),
+    "free thread": (["free", "--thread", "M16.5", "--class", "8.8"], "nearest are", "thread"),
+    "free thread and diameter": ([*FREE, "--diameter", "16mm"], "leave one of them out", "diameter"),
+    "free class and strength": ([*FREE, "--yield-strength", "640MPa"], "yield-strength is given beside", "yield-strength"),
+    "free two tools": ([*FREE, "--socket", "24mm", "--key", "14mm"], "leave one of them out", "key"),
+    "free small socket": ([*FREE, "--socket", "10mm"], "socket is 10 mm", "socket"),
+    "free large key": ([*FREE, "--key", "40mm"], "key is 40 mm", "key"),
+    "free key and drive": ([*FREE, "--key", "14mm", "--drive", "open_end"], "internal_hexagon", "drive"),
+    "free rust": ([*FREE, "--rust", "awful"], "write clean, aged_dry", "rust"),
+    "free limit": ([*FREE, "--limit", "0N.m"], "above 0", "limit"),
+    "free undone": ([*FREE, "--undone", "freed"], "like freed:85N.m", "undone"),
+    "free undone how": ([*FREE, "--undone", "lost:85N.m"], "freed, sheared, rounded or unmoved", "undone"),
+    "free undone bare": ([*FREE, "--undone", "freed:85"], "has no unit", "undone"),
+    "free undone zero": ([*FREE, "--undone", "freed:85N.m", "--undone", "freed:0N.m"], "must be above 0", "undone"),
+    "free done": ([*FREE, "--done", "hammer"], "write brush, fluid", "done"),
+    "free cut": ([*FREE, "--done", "cut"], "needs no torque", "done"),
+    "free soak": ([*FREE, "--done", "fluid:24"], "write it like 24h", "done"),
+    "free brush": ([*FREE, "--done", "brush:2h"], "says too much", "done"),
+    "free heat near fuel": ([*FREE, "--done", "heat", "--near", "fire_or_burst"], "No heat", "done"),
+    "free near": ([*FREE, "--near", "cat"], "write zinc_or_cadmium", "near"),
+    "free years": ([*FREE, "--years", "5"], "go together", "first-year-loss"),
+    "free hand": ([*FREE, "--hand-force", "350N"], "goes with handle-length", "handle-length"),
+    "free trials": ([*FREE, "--trials", "1"], "at least 1000", "trials"),
+    "free seed": ([*FREE, "--seed", "1.5"], "no whole number", "seed"),
+    "free huge seed": ([*FREE, "--seed", "9" * 30], "no whole number", "seed"),
     "unknown shell": (["completion", "ksh"], "bash, zsh or fish", "shell"),
     "no shell": (["completion"], "bash, zsh or fish", "shell"),
 }
@@ -403,7 +580,7 @@ def test_bytes_that_are_no_text_are_refused():
 
 def test_random_words_never_break_the_program():
     rng = random.Random(7)
-    pieces = ["clamp", "torque", "eval", "identify", "--torque", "--thread", "--socket", "-5N.m", "M10", "M10x9", "16mm",
+    pieces = ["clamp", "torque", "reach", "free", "--undone", "--extension", "eval", "identify", "--torque", "--thread", "--socket", "-5N.m", "M10", "M10x9", "16mm",
               "--json", "--", "-", "--=", "{}", "[1,2]", "%s%n", "1e308kN", "--share", "5", "nut_factor", "torque=1N.m",
               "\u00d7", "", " ", "--file", "--help-me", "-x", "=", "pitch=\u221e"]
     for _ in range(150):
@@ -530,7 +707,10 @@ def test_the_demo_shows_every_verdict_and_says_that_it_is_invented():
     ["identify", "--socket", "18mm", "--all"],
     ["formulas"],
     ["formulas", "tightening_torque"],
-    *[[verb, "--help"] for verb in ("identify", "clamp", "torque", "formulas", "eval", "explain", "completion")],
+    *[[verb, "--help"] for verb in VERBS],
+    ["reach", "--torque", "130N.m", "--extension", "100mm@30deg", "--bar", "round:250mm:12mm", "--multiplier-ratio", "4"],
+    ["free", "--thread", "M16", "--class", "8.8", "--rust", "heavy_rust", "--undone", "freed:150N.m", "--handle-length",
+     "600mm"],
     ["--help"],
 ])
 def test_pages_fit_a_hundred_columns(words):
@@ -577,8 +757,6 @@ def test_output_that_does_not_arrive_is_an_error():
 
 # Completion
 
-VERBS = ["identify", "clamp", "torque", "formulas", "eval", "explain", "completion"]
-
 
 @pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
 def test_completion_scripts_are_understood_by_their_shell(shell, tmp_path):
@@ -612,6 +790,8 @@ def test_completion_offers_what_the_program_has(tmp_path):
         assert options and options <= set(completed("tauten", verb, "--")), verb
     assert completed("tauten", "clamp", "--condition", "oi") == ["oiled"]
     assert completed("tauten", "explain", "clamp", "--torsion", "e") == ["elastic"]
+    assert completed("tauten", "free", "--rust", "heavy") == ["heavy_rust"]
     assert completed("tauten", "eval", "stress_area") == ["stress_area", "stress_area_unified"]
     (tmp_path / "job.toml").touch()
     assert completed("tauten", "clamp", "--file", f"{tmp_path}/j") == [f"{tmp_path}/job.toml"]
+    assert completed("tauten", "reach", "--svg", f"{tmp_path}/j") == [f"{tmp_path}/job.toml"]

@@ -4,6 +4,7 @@ import functools
 import io
 import os
 import pathlib
+import re
 import sys
 import tempfile
 
@@ -86,3 +87,15 @@ def test_pump_foot_says_what_it_promises():
     assert len(shown(notebook, "image/png")) == 1
     assert len(shown(notebook, "text/html")) == 2
     assert any("\\mu_{G}" in text for text in shown(notebook, "text/markdown"))
+
+
+def test_rusted_flange_says_what_it_promises():
+    notebook = executed(FOLDER / "rusted_flange.ipynb")
+    printed = "".join(output.text for output in outputs(notebook) if output.output_type == "stream")
+    assert len(shown(notebook, "image/png")) == 3
+    width = re.search(r"high over low: ([\d.]+) before, ([\d.]+) after four", printed)
+    assert float(width[2]) < float(width[1])  # what was learned narrows the band
+    free = [float(number) for number in re.findall(r"up to \d+ N·m: ([\d.]+) of 8 come free", printed)]
+    assert len(free) == 4 and free == sorted(free) and 0 < free[0] < free[-1] <= 8
+    assert re.search(r"^> ", printed, re.M) and "stop at" in printed
+    assert "(Estimate.)" in printed and "no release for service" in printed

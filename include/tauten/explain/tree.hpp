@@ -12,6 +12,7 @@
 #include "tauten/base/error.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/words.hpp"
 
 namespace tauten {
 
@@ -46,7 +47,8 @@ struct Tree {
 inline Tree tree_of(const Source& source);
 inline Tree tree_of(const Error& error);
 
-/// \param x  a number, truth, text, quantity, optional or list of these, or any type that lists its `fields`
+/// \param x  a number, truth, text, quantity, enumeration with words, optional or list of these, or any type that lists
+///           its `fields`
 template <class T>
 Tree tree_of(const T& x) {
   const auto ignore = [](const char*, const auto&) {};
@@ -60,6 +62,8 @@ Tree tree_of(const T& x) {
   } else if constexpr (std::is_convertible_v<const T&, std::string_view>) {
     tree.kind = Tree::Kind::text;
     tree.text = std::string_view(x);
+  } else if constexpr (Worded<T>) {
+    tree = tree_of(word_of(x));
   } else if constexpr (requires { T::fields(ignore); }) {
     tree.kind = Tree::Kind::record;
     T::fields([&](const char* name, auto member) { tree.add(name, tree_of(x.*member)); });

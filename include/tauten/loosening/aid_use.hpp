@@ -2,11 +2,16 @@
 #pragma once
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/words.hpp"
 
 namespace tauten {
 
 /// In the order in which they are tried.
 enum class Aid : unsigned char { brush, fluid, tighten_first, impact, heat, cold, cut };
+template <>
+struct Words<Aid> {
+  static constexpr const char* list[] = {"brush", "fluid", "tighten_first", "impact", "heat", "cold", "cut"};
+};
 
 /// An aid as it is used.
 struct AidUse {

@@ -16,6 +16,10 @@ namespace tauten {
 
 /// How the torque gets into the fastener.
 enum class DriveFit : unsigned char { six_point, twelve_point, open_end, internal_hexagon };
+template <>
+struct Words<DriveFit> {
+  static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon"};
+};
 
 /// One stuck fastener. Lengths left at zero take usual proportions of a hexagon bolt.
 struct FreeJob {
@@ -67,8 +71,9 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   const double d = job.diameter.si;
   if (auto e = outside("diameter", job.diameter, {1e-3, 0.5})) return e;
   if (auto e = outside("pitch", job.pitch, {0.1e-3, d / 3})) return e;
-  if (auto e = outside("width_across_flats", job.width_across_flats,
-                       job.drive == DriveFit::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d}))
+  if (auto e =
+          outside("width_across_flats", job.width_across_flats,
+                  job.drive == DriveFit::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d}))
     return e;
   if (auto e = outside("tensile_strength", job.tensile_strength, {50e6, 3e9})) return e;
   if (auto e = outside("yield_strength", job.yield_strength, {20e6, job.tensile_strength.si})) return e;

@@ -5,6 +5,7 @@
 
 #include "tauten/base/lognormal.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/words.hpp"
 
 namespace tauten {
 
@@ -96,6 +97,12 @@ inline constexpr RustState rust_states[] = {
      {200e-6, metal_loss_variation},
      false,
      rust_source},
+};
+
+template <>
+struct Words<Rust> {
+  static constexpr const char* list[] = {rust_states[0].key, rust_states[1].key, rust_states[2].key,
+                                         rust_states[3].key, rust_states[4].key, rust_states[5].key};
 };
 
 /// \return the state

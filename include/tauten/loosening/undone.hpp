@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/words.hpp"
 
 namespace tauten {
 
@@ -17,6 +18,10 @@ struct Undone {
     visit("how", &Undone::how);
     visit("torque", &Undone::torque);
   }
+};
+template <>
+struct Words<Undone::How> {
+  static constexpr const char* list[] = {"freed", "sheared", "rounded", "not_moved"};
 };
 
 }  // namespace tauten

@@ -5,12 +5,17 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/words.hpp"
 #include "tauten/tool/shop_text.hpp"
 
 namespace tauten {
 
 /// How the tool tells that the torque is reached: type I shows the torque, type II is set and releases or clicks.
 enum class WrenchType : unsigned char { indicating, setting };
+template <>
+struct Words<WrenchType> {
+  static constexpr const char* list[] = {"indicating", "setting"};
+};
 
 /// A class of hand torque tools with the deviation that the standard permits.
 struct WrenchClass {

@@ -50,6 +50,10 @@ struct DriveBar {
     visit("shear_modulus", &DriveBar::shear_modulus);
   }
 };
+template <>
+struct Words<DriveBar::Section> {
+  static constexpr const char* list[] = {"square", "round", "hexagon"};
+};
 
 /// How far things may be off, both ways. Judgement, no published figure: state your own where you know better.
 struct ReachTolerances {

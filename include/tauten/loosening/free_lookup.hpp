@@ -1,0 +1,94 @@
+// A stuck fastener by the names on it: thread, mark and tool give its dimensions and strengths.
+#pragma once
+
+#include <string>
+
+#include "tauten/loosening/free_job.hpp"
+#include "tauten/part/head.hpp"
+#include "tauten/part/property_class.hpp"
+#include "tauten/thread/designation.hpp"
+
+namespace tauten {
+
+/// What is read off a stuck fastener and its tool. What is left out stands in the `FreeJob` as plain figures.
+struct FreeNames {
+  std::string thread;          ///< designation, "M16"; else `diameter` and `pitch`
+  std::string property_class;  ///< mark on the head; else `tensile_strength` and `yield_strength`
+  Length socket;               ///< that fits; else `key`, `width_across_flats` or the usual head of the thread
+  Length key;                  ///< hexagon key that fits into the head
+  std::optional<DriveFit> drive;
+};
+
+namespace detail {
+
+/// \return that a plain figure stands beside the name that it follows from, or nothing
+inline std::optional<Error> plain_beside_name(const FreeNames& names, const FreeJob& job) {
+  const auto both = [](bool name, double plain, const char* argument, const char* what) -> std::optional<Error> {
+    if (!name || plain == 0) return std::nullopt;
+    return refuse(argument, std::string(argument) + " is given beside a " + what + "; leave one of them out");
+  };
+  const bool thread = !names.thread.empty(), strength = !names.property_class.empty();
+  const bool socket = names.socket.si > 0, tool = socket || names.key.si > 0;
+  if (auto e = both(thread, job.diameter.si, "diameter", "thread")) return e;
+  if (auto e = both(thread, job.pitch.si, "pitch", "thread")) return e;
+  if (auto e = both(strength, job.tensile_strength.si, "tensile_strength", "property class")) return e;
+  if (auto e = both(strength, job.yield_strength.si, "yield_strength", "property class")) return e;
+  if (auto e = both(socket, names.key.si, "key", "socket")) return e;
+  return both(tool, job.width_across_flats.si, "width_across_flats", "socket or key");
+}
+
+/// Fills the width across flats: that of the tool, else that of the usual head.
+inline std::optional<Error> look_up_width(const FreeNames& names, FreeJob& job) {
+  if (names.drive) job.drive = *names.drive;
+  if (names.key.si > 0) {
+    if (names.drive && job.drive != DriveFit::internal_hexagon)
+      return Error("drive", "drive is given beside a hexagon key, but is not internal_hexagon; leave one of them out");
+    job.drive = DriveFit::internal_hexagon;
+    job.width_across_flats = names.key;
+  }
+  if (names.socket.si > 0) job.width_across_flats = names.socket;
+  if (job.width_across_flats.si != 0) return std::nullopt;
+  if (names.thread.empty())
+    return Error("socket", "give the socket or key that fits, or a thread; write a socket like 24mm");
+  const char* standard = job.drive == DriveFit::internal_hexagon ? "ISO 4762" : "ISO 4014";
+  const auto thread = try_parse_thread(names.thread);
+  if (!thread) return thread.error();
+  const auto usual = try_head(*thread, standard);
+  if (!usual)
+    return refuse("socket", std::string(standard) + " has no head for " + names.thread.substr(0, 40) +
+                                "; give the socket or key that fits, for example 24mm");
+  job.width_across_flats = usual->width;
+  return std::nullopt;
+}
+
+}  // namespace detail
+
+/// Fills diameter, pitch, width and strengths of a job from names, and whether the bolt is quenched from its class.
+/// \return what is missing, unknown or said twice, or nothing
+inline std::optional<Error> look_up(const FreeNames& names, FreeJob& job) {
+  if (auto error = detail::plain_beside_name(names, job)) return error;
+  if (!names.thread.empty()) {
+    const auto thread = try_parse_thread(names.thread);
+    if (!thread) return thread.error();
+    job.diameter = thread->diameter;
+    job.pitch = thread->pitch;
+  } else if (job.diameter.si == 0 || job.pitch.si == 0) {
+    return Error("thread", "give a thread like M16, or diameter and pitch");
+  }
+  if (auto error = detail::look_up_width(names, job)) return error;
+  if (names.property_class.empty()) {
+    if (job.tensile_strength.si == 0 || job.yield_strength.si == 0)
+      return Error("property_class", "give a property class like 8.8, or tensile and yield strength");
+    return std::nullopt;
+  }
+  const auto strength = try_property_class(names.property_class, job.diameter);
+  if (!strength) return strength.error();
+  job.tensile_strength = strength->tensile_strength;
+  job.yield_strength = strength->yield_strength;
+  if (strength->torsion_ratio > 0) job.torsion_ratio = strength->torsion_ratio;
+  // Classes below 8.8 are not quenched and tempered, and stainless steel is not either (ISO 898-1, ISO 3506-1).
+  job.near.quenched = !strength->stainless && strength->tensile_strength.si >= 800e6;
+  return std::nullopt;
+}
+
+}  // namespace tauten

@@ -1,0 +1,20 @@
+// tauten free: does a stuck fastener come free before something gives, where to stop, and what to do next?
+#include "command/free_text.hpp"
+#include "command/said_options.hpp"
+#include "shared/free_keys.hpp"
+
+namespace tauten::command {
+
+void add_free(Program& program) {
+  CLI::App* verb = program.verb("free", "Whether a stuck fastener comes free, where to stop, what to do next");
+  const auto words = add_said_options(program, *verb, shared::free_keys());
+  verb->callback([&program, words] {
+    const shared::FreeAnswer answer = shared::try_free(words->said).value();
+    if (program.json)
+      program.say(json_of(answer));
+    else
+      program.out += page_of(answer.job, answer);
+  });
+}
+
+}  // namespace tauten::command

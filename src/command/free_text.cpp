@@ -1,0 +1,146 @@
+#include "command/free_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "command/table.hpp"
+#include "tauten/explain/number_text.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+std::string torque_text(Torque torque) { return number_text(torque.si, 3) + " N.m"; }
+
+/// A torque without its unit. The upper end of a band that no fastener reaches is left open.
+std::string figure(Torque torque) {
+  return torque.si >= 0.1 * never_reached.median ? "-" : fmt::format("{:.0f}", torque.si);
+}
+
+/// Chances below a thousandth are not resolved by the usual number of trials.
+std::string chance_text(double chance) {
+  return chance < 1e-3 ? "<0.1" : chance < 0.1 ? number_text(100 * chance, 2) : fmt::format("{:.0f}", 100 * chance);
+}
+
+std::string in_words(std::string code) {
+  std::replace(code.begin(), code.end(), '_', ' ');
+  return code;
+}
+
+std::string band_text(const Band<Torque>& band) {
+  return fmt::format("{} to {} N.m, usually {} N.m", number_text(band.low.si, 3), number_text(band.high.si, 3),
+                     number_text(band.nominal.si, 3));
+}
+
+std::string use_text(const AidUse& use) {
+  const std::string aid = in_words(word_of(use.aid));
+  if (use.aid == Aid::fluid)
+    return fmt::format("{}{} {} h", use.thin_fluid ? "thin " : "", aid, number_text(use.soak_hours, 3));
+  if (use.aid == Aid::heat) return fmt::format("heat nut {} K", number_text(use.nut_rise.si, 3));
+  if (use.aid == Aid::cold) return fmt::format("chill bolt {} K", number_text(use.bolt_rise.si, 3));
+  return aid;
+}
+
+std::string aids_text(const std::vector<AidUse>& aids) {
+  std::string out;
+  for (const AidUse& use : aids) out += (out.empty() ? "" : ", ") + use_text(use);
+  return out.empty() ? "just try" : out;
+}
+
+std::string minutes_text(double minutes) {
+  return minutes < 90 ? fmt::format("{:.0f} min", minutes) : fmt::format("{:.0f} h", minutes / 60);
+}
+
+std::string stop_text(const FreeJob& job, const Free& answer) {
+  if (answer.stop_at.si <= 0)
+    return "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with.";
+  return fmt::format("Stop at {}: {}.", torque_text(answer.stop_at),
+                     answer.stopped_by_shear ? fmt::format("beyond it the chance of shearing passes {} %",
+                                                           number_text(100 * job.shear_risk, 3))
+                                             : "beyond it more torque frees next to nothing");
+}
+
+std::string chances_text(const Free& answer) {
+  const Chances& c = answer.chances;
+  Table table(
+      {{"End", ""}, {"Chance", "%", true}, {"Low", "N.m", true}, {"Usual", "N.m", true}, {"High", "N.m", true}});
+  const auto row = [&](const char* end, const std::string& chance, const std::optional<Band<Torque>>& band) {
+    if (band)
+      table.row({end, chance, figure(band->low), figure(band->nominal), figure(band->high)});
+    else
+      table.row({end, chance, "-", "-", "-"});
+  };
+  row("comes free", chance_text(c.free), answer.breakaway);
+  row("shears", chance_text(c.shear), answer.shear);
+  row("corners go", chance_text(c.round), answer.round);
+  row("tool fails", chance_text(c.tool), answer.tool);
+  row("does not move", chance_text(c.not_moving), std::nullopt);
+  if (answer.arm) row("the arm reaches", "", answer.arm);
+  return "\nUp to " + torque_text(c.limit) + "\n" + table.text() +
+         paragraph(
+             fmt::format("Chance: how it ends up to that torque, give or take {} % for the number of trials. Low to "
+                         "High: torque at which it would end so, in nine of ten cases.",
+                         number_text(100 * answer.standard_error, 2)));
+}
+
+std::string plan_text(const FreeJob& job, const Free& answer) {
+  Table table({{"", ""},
+               {"What to do", "", false, 44},
+               {"Stop at", "N.m", true},
+               {"Free", "%", true},
+               {"Shears", "%", true},
+               {"Time", "", true},
+               {"Damage", "0 to 4", true}});
+  for (std::size_t i = 0; i < answer.steps.size(); ++i) {
+    const PlanStep& step = answer.steps[i];
+    const bool cut = !step.aids.empty() && step.aids.back().aid == Aid::cut;
+    table.row({i == answer.next ? ">" : "", aids_text(step.aids), cut ? "-" : figure(step.stop_at),
+               cut ? "-" : chance_text(step.chances.free), cut ? "-" : chance_text(step.chances.shear),
+               minutes_text(step.minutes), std::to_string(step.damage)});
+  }
+  const PlanStep& next = answer.steps[answer.next];
+  return "\nWhat to do\n" + table.text() +
+         paragraph(fmt::format("Next: {}; {}. It is the mildest that promises {} % or else the last one.",
+                               aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
+}
+
+std::string list_of(const std::vector<Notice>& notices) {
+  std::string out;
+  for (const Notice& notice : notices) out += paragraph(notice.text + (notice.is_estimate ? " (Estimate.)" : ""), "- ");
+  return out;
+}
+
+std::string after_text(const Free& answer) {
+  const AfterRelease& after = answer.after;
+  std::string out = paragraph(
+      fmt::format(
+          "With the torque of the sheet it then gets {} to {} times the preload that is meant, usually {} times.",
+          number_text(after.preload_ratio.low, 2), number_text(after.preload_ratio.high, 2),
+          number_text(after.preload_ratio.nominal, 2)),
+      "- ");
+  return "\nAfterwards\n" + out + list_of(after.notices);
+}
+
+}  // namespace
+
+std::string page_of(const FreeJob& job, const Free& answer) {
+  const std::string drive = in_words(word_of(job.drive));
+  std::string out = paragraph(fmt::format(
+      "{} mm x {} mm, {} mm across flats, {}. Rust: {}.", number_text(job.diameter.shop()),
+      number_text(job.pitch.shop()), number_text(job.width_across_flats.shop()), drive, rust_state(job.rust).title));
+  if (!job.done.empty()) out += paragraph("Already done: " + aids_text(job.done) + ".");
+  out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
+  if (answer.learned)
+    out += paragraph(
+        fmt::format("It counts on {} of the same flange, whose median lies between {} and {}.",
+                    answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
+                    torque_text(answer.learned->median.low), torque_text(answer.learned->median.high)));
+  out += paragraph(stop_text(job, answer));
+  out += chances_text(answer) + plan_text(job, answer) + after_text(answer);
+  return out + "\nTake care\n" + list_of(answer.notices);
+}
+
+}  // namespace tauten::command

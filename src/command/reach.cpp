@@ -1,0 +1,49 @@
+// tauten reach: what to set on a wrench with extensions, joints and bars, and what arrives.
+#include "command/reach_text.hpp"
+
+#include <cerrno>
+#include <cstdio>
+#include <cstring>
+#include <memory>
+#include <stdexcept>
+
+#include "command/refusal.hpp"
+#include "command/said_options.hpp"
+#include "shared/reach_keys.hpp"
+#include "tauten/tool/drawing.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+void write_file(const char* option, const std::string& path, const std::string& text) {
+  const std::unique_ptr<std::FILE, int (*)(std::FILE*)> file(std::fopen(path.c_str(), "wb"), std::fclose);
+  if (!file)
+    throw Error(option, (std::string(option) + " " + in_quotes(path) + " cannot be written: " + std::strerror(errno) +
+                         "; name a file in a folder that you may write to")
+                            .c_str());
+  errno = 0;
+  if (std::fwrite(text.data(), 1, text.size(), file.get()) != text.size() || std::fflush(file.get()) != 0)
+    throw std::runtime_error(std::string(option) + " " + in_quotes(path) +
+                             " could not be written: " + std::strerror(errno));
+}
+
+}  // namespace
+
+void add_reach(Program& program) {
+  CLI::App* verb = program.verb("reach", "What to set on a wrench with extensions and the like, and what arrives");
+  const auto words = add_said_options(program, *verb, shared::reach_keys());
+  auto path = std::make_shared<std::string>();
+  CLI::Option* svg = verb->add_option("--svg", *path, "Write a drawing to scale into this file");
+  svg->type_name("reach.svg");
+  verb->callback([&program, words, path, svg] {
+    const shared::ReachAnswer answer = shared::try_reach(words->said).value();
+    if (svg->count() > 0) write_file("svg", *path, reach_drawing_svg(answer.job, answer));
+    if (program.json)
+      program.say(json_of(answer));
+    else
+      program.out += page_of(answer.job, answer);
+  });
+}
+
+}  // namespace tauten::command

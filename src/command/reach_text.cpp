@@ -1,0 +1,79 @@
+#include "command/reach_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "command/table.hpp"
+#include "tauten/explain/number_text.hpp"
+#include "tauten/tool/drawing.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+/// Columns of the drawing; the page stays readable beside a terminal of eighty.
+constexpr int drawing_columns = 72;
+
+std::string torque_text(Torque torque) { return quantity_text(torque.si, Dim::torque); }
+
+std::string in_words(std::string code) {
+  std::replace(code.begin(), code.end(), '_', ' ');
+  return code;
+}
+
+std::string contributions_text(const Reach& answer) {
+  const double all = combined_uncertainty(answer.contributions);
+  std::vector<const TorqueContribution*> order;
+  for (const TorqueContribution& c : answer.contributions) order.push_back(&c);
+  std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) { return a->range > b->range; });
+  Table table({{"Cause", ""}, {"Full width", "%", true}, {"Of the band", "%", true}, {"Basis", ""}});
+  for (const TorqueContribution* c : order) {
+    const double share = c->uncertainty() / all;
+    table.row({in_words(c->cause), number_text(100 * c->range, 3), fmt::format("{:.0f}", 100 * share * share),
+               c->is_estimate ? "estimate" : "given"});
+  }
+  return table.text() +
+         paragraph("Full width: any value within it is equally likely. Of the band: share of the variance.");
+}
+
+std::string notes_text(const ReachJob& job, const Reach& answer) {
+  const auto force = [](Force f) { return detail::shop_text(Force(std::round(f.si))); };
+  std::string out = paragraph("The hand pulls with " + force(answer.hand_force) + ".", "- ");
+  if (answer.torsional_stiffness)
+    out += paragraph(fmt::format("The bars twist by {} and hold {}.", quantity_text(answer.twist.si, Dim::angle, 3),
+                                 quantity_text(answer.stored_energy.si, Dim::energy, 3)),
+                     "- ");
+  if (job.multiplier)
+    out += paragraph(fmt::format("The multiplier takes {} and leans on its arm with {}{}.",
+                                 torque_text(answer.behind_extension), torque_text(answer.reaction_torque),
+                                 answer.reaction_force.si > 0 ? ", " + force(answer.reaction_force) : ""),
+                     "- ");
+  return out;
+}
+
+std::string list_of(const char* title, const std::vector<Notice>& notices) {
+  std::string out = notices.empty() ? "" : std::string("\n") + title + "\n";
+  for (const Notice& notice : notices) out += paragraph(notice.text + (notice.is_estimate ? " (Estimate.)" : ""), "- ");
+  return out;
+}
+
+}  // namespace
+
+std::string page_of(const ReachJob& job, const Reach& answer) {
+  const bool by_setting = job.known == ReachJob::Known::setting;
+  std::string out =
+      paragraph(by_setting ? fmt::format("Set to {}, the wrench gives {} at the fastener.", torque_text(answer.setting),
+                                         torque_text(answer.arrives.nominal))
+                           : fmt::format("Set the wrench to {} for {} at the fastener.", torque_text(answer.setting),
+                                         torque_text(answer.arrives.nominal)));
+  out += paragraph(fmt::format("Between {} and {} arrive in about 95 % of cases.", torque_text(answer.arrives.low),
+                               torque_text(answer.arrives.high)));
+  out += notes_text(job, answer);
+  out += "\n" + reach_drawing_text(job, answer, drawing_columns);
+  if (!out.ends_with('\n')) out += '\n';
+  out += "\nWhat makes it uncertain\n" + contributions_text(answer);
+  return out + list_of("Mind", answer.warnings) + list_of("Take care", answer.cautions);
+}
+
+}  // namespace tauten::command

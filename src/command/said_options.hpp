@@ -1,0 +1,51 @@
+// Keys that other interfaces share, as options of a verb.
+#pragma once
+
+#include <deque>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "command/program.hpp"
+#include "shared/keys.hpp"
+
+namespace tauten::command {
+
+/// What was said on the command line, with the texts that it points to.
+struct SaidWords {
+  std::deque<std::string> texts;  // a deque keeps its items where they are
+  std::vector<shared::Said> said;
+
+  void add(const char* key, const std::string& text) {
+    texts.push_back(text);
+    said.push_back({key, texts.back()});
+  }
+};
+
+/// Adds all keys of a job to a verb as options.
+/// \return what will have been said once the words are parsed
+template <class Job>
+std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, std::span<const shared::Key<Job>> keys) {
+  auto words = std::make_shared<SaidWords>();
+  for (const shared::Key<Job>& key : keys) {
+    const std::string name = std::string("--") + key.name;
+    if (key.takes == shared::Takes::nothing) {
+      verb.add_flag_callback(name, [words, &key] { words->add(key.name, "yes"); }, key.help);
+      continue;
+    }
+    CLI::Option* option = verb.add_option_function<std::vector<std::string>>(
+        name,
+        [words, &key](const std::vector<std::string>& texts) {
+          for (const std::string& text : texts) words->add(key.name, text);
+        },
+        key.help);
+    // One value behind each mention: a stray word is not taken for a second one.
+    option->type_name(key.example)->expected(1)->allow_extra_args(false);
+    option->multi_option_policy(key.takes == shared::Takes::several_values ? CLI::MultiOptionPolicy::TakeAll
+                                                                           : CLI::MultiOptionPolicy::Throw);
+    program.choices[option] = {key.words.begin(), key.words.end()};
+  }
+  return words;
+}
+
+}  // namespace tauten::command

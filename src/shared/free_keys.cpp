@@ -1,0 +1,201 @@
+#include "shared/free_keys.hpp"
+
+namespace tauten::shared {
+
+namespace {
+
+using FreeKey = Key<FreeQuestion>;
+using Line = std::string_view;
+
+/// What of the surroundings limits heat.
+struct Concern {
+  const char* word;
+  bool HeatSurroundings::* member;
+};
+constexpr Concern concerns[] = {{"zinc_or_cadmium", &HeatSurroundings::zinc_or_cadmium},
+                                {"adhesive", &HeatSurroundings::adhesive},
+                                {"fire_or_burst", &HeatSurroundings::fire_or_burst},
+                                {"rubber_or_plastic", &HeatSurroundings::rubber_or_plastic}};
+constexpr const char* concern_words[] = {concerns[0].word, concerns[1].word, concerns[2].word, concerns[3].word};
+
+constexpr const char* outcome_words[] = {"freed", "sheared", "rounded", "unmoved"};
+
+Problem refuse(const char* key, Line text, const std::string& rest) {
+  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + rest).c_str());
+}
+
+Problem put_text(std::string FreeNames::* member, Line text, FreeQuestion& question) {
+  question.names.*member = text;
+  return {};
+}
+
+Problem put_near(const FreeKey& key, Line text, FreeQuestion& question) {
+  std::string known, word(text);
+  std::replace(word.begin(), word.end(), '-', '_');
+  for (const Concern& concern : concerns) {
+    if (word == concern.word) return question.job.near.*concern.member = true, Problem();
+    known += (known.empty() ? "" : ", ") + std::string(concern.word);
+  }
+  return refuse(key.name, text, " is not known; write " + known);
+}
+
+/// freed:85N.m. Who says what did not move says unmoved; not_moved is the word of answers.
+Problem put_undone(const FreeKey& key, Line text, FreeQuestion& question) {
+  const auto parts = split(text, ':');
+  if (parts.size() != 2)
+    return refuse(key.name, text, " is not understood; write what became of it and the torque, like freed:85N.m");
+  Undone& one = question.job.undone.emplace_back();
+  if (parts[0] == outcome_words[3])
+    one.how = Undone::How::not_moved;
+  else if (read(key.name, parts[0], one.how))
+    return refuse(key.name, parts[0], " is not known; write freed, sheared, rounded or unmoved");
+  return read(key.name, parts[1], one.torque);
+}
+
+/// \param text  "24h"
+Problem read_hours(const char* key, Line text, double& hours) {
+  const Line number = text.substr(0, text.size() - (text.ends_with("h") ? 1 : 0));
+  if (number.size() == text.size() || read(key, number, hours))
+    return refuse(key, text, " is no time in hours; write it like 24h");
+  return {};
+}
+
+/// brush; fluid:24h or fluid:24h:thin; heat:150K, heat:150K:60K for nut and bolt; cold:30K for the bolt.
+Problem put_done(const FreeKey& key, Line text, FreeQuestion& question) {
+  const auto parts = split(text, ':');
+  AidUse& use = question.job.done.emplace_back();
+  if (auto problem = read(key.name, parts[0], use.aid)) return problem;
+  const std::size_t most = use.aid == Aid::fluid || use.aid == Aid::heat ? 3 : use.aid == Aid::cold ? 2 : 1;
+  if (parts.size() > most)
+    return refuse(key.name, text, " says too much; write it like brush, fluid:24h, heat:150K or cold:30K");
+  if (parts.size() == 1) return {};
+  if (use.aid == Aid::cold) return read(key.name, parts[1], use.bolt_rise);
+  if (use.aid == Aid::heat) {
+    if (auto problem = read(key.name, parts[1], use.nut_rise)) return problem;
+    // The bolt follows the nut as it does where nothing is said.
+    const AidUse usual;
+    use.bolt_rise.si = use.nut_rise.si * usual.bolt_rise.si / usual.nut_rise.si;
+    return parts.size() == 3 ? read(key.name, parts[2], use.bolt_rise) : Problem();
+  }
+  use.thin_fluid = parts.size() == 3;
+  if (use.thin_fluid && parts[2] != "thin") return refuse(key.name, text, " is not understood; write fluid:24h:thin");
+  return read_hours(key.name, parts[1], use.soak_hours);
+}
+
+/// A whole number.
+template <auto member>
+Problem put_whole(const FreeKey& key, Line text, FreeQuestion& question) {
+  auto& into = member(question);
+  const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
+  if (problem == std::errc() && end == text.data() + text.size()) return {};
+  return refuse(key.name, text, std::string(" is no whole number; write it like ") + key.example);
+}
+
+constexpr FreeKey keys[] = {
+    {"thread", "M16", "Thread",
+     [](const FreeKey&, Line text, FreeQuestion& q) { return put_text(&FreeNames::thread, text, q); }},
+    {"class", "8.8", "Mark on the head: property class",
+     [](const FreeKey&, Line text, FreeQuestion& q) { return put_text(&FreeNames::property_class, text, q); },
+     "property_class"},
+    {"socket", "24mm", "Socket or spanner that fits; that of ISO 4014 if not said",
+     put_above_zero<[](auto& q) -> auto& { return q.names.socket; }>},
+    {"key", "14mm", "Hexagon key that fits into the head, in place of a socket",
+     put_above_zero<[](auto& q) -> auto& { return q.names.key; }>},
+    {"rust", "rusted", "State of rust, from clean to heavy_rust; rusted if not said",
+     put<[](auto& q) -> auto& { return q.job.rust; }>, "", Words<Rust>::list},
+    {"limit", "200N.m", "Torque that will not be exceeded", put<[](auto& q) -> auto& { return q.job.limit; }>},
+    {"drive", "six_point", "six_point (if not said), twelve_point, open_end or internal_hexagon",
+     put<[](auto& q) -> auto& { return q.names.drive; }>, "", Words<DriveFit>::list},
+    {"undone", "freed:85N.m", "One of the flange: freed, sheared, rounded or unmoved, and the torque", put_undone, "",
+     outcome_words, Takes::several_values},
+    {"done", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K", put_done, "",
+     Words<Aid>::list, Takes::several_values},
+    {"near", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_near, "",
+     concern_words, Takes::several_values},
+    {"reused",
+     "yes",
+     "The bolt is to be used again",
+     put<[](auto& q) -> auto& { return q.job.near.reused; }>,
+     "",
+     {},
+     Takes::nothing},
+    {"preload", "55kN", "What it was tightened to; without it a share of yield with a wide band",
+     put<[](auto& q) -> auto& { return q.job.preload; }>},
+    {"years", "20", "Years in place; goes with first-year-loss", put<[](auto& q) -> auto& { return q.job.years; }>},
+    {"first-year-loss", "0.05mm", "Corrosion of the first year at this place",
+     put<[](auto& q) -> auto& { return q.job.first_year_loss; }>, "first_year_loss"},
+    {"corner-loss", "0.5mm", "Radial wear of the corners", put<[](auto& q) -> auto& { return q.job.corner_loss; }>,
+     "corner_loss"},
+    {"drive-clearance", "0.2mm", "Play of the tool", put<[](auto& q) -> auto& { return q.job.drive_clearance; }>,
+     "drive_clearance"},
+    {"square", "12.7mm", "Smallest square drive in the chain",
+     put_above_zero<[](auto& q) -> auto& { return q.job.square; }>},
+    {"handle-length", "600mm", "Length of the handle, if turned by hand",
+     put_above_zero<[](auto& q) -> auto& { return q.job.handle_length; }>, "handle_length"},
+    {"hand-force", "350N", "Median pull of the hand", put<[](auto& q) -> auto& { return q.job.hand_force; }>,
+     "hand_force"},
+    {"hand-variation", "35%", "Scatter of that pull", put<[](auto& q) -> auto& { return q.job.hand_variation; }>,
+     "hand_variation"},
+    {"shear-risk", "5%", "Chance of shearing that is put up with",
+     put<[](auto& q) -> auto& { return q.job.shear_risk; }>, "shear_risk"},
+    {"wanted-chance", "90%", "Chance of release at which no stronger aid is looked for",
+     put<[](auto& q) -> auto& { return q.job.wanted_chance; }>, "wanted_chance"},
+    {"thread-friction", "0.14", "Coefficient in the thread of the clean joint",
+     put<[](auto& q) -> auto& { return q.job.thread_friction; }>, "thread_friction"},
+    {"bearing-friction", "0.14", "Coefficient under the head of the clean joint",
+     put<[](auto& q) -> auto& { return q.job.bearing_friction; }>, "bearing_friction"},
+    {"prevailing", "4N.m", "Prevailing torque of a locking nut or insert",
+     put<[](auto& q) -> auto& { return q.job.prevailing_torque; }>, "prevailing_torque"},
+    {"engaged-length", "13mm", "Engaged length of thread; 0.8 d if not said",
+     put_above_zero<[](auto& q) -> auto& { return q.job.engaged_length; }>, "engaged_length"},
+    {"head-height", "10mm", "Height that the tool engages; 0.64 d if not said, for a key 0.5 d",
+     put_above_zero<[](auto& q) -> auto& { return q.job.head_height; }>, "head_height"},
+    {"bearing-diameter", "20mm", "Effective diameter of the bearing face",
+     put_above_zero<[](auto& q) -> auto& { return q.job.bearing_diameter; }>, "bearing_diameter"},
+    {"nut-diameter", "24mm", "What surrounds the thread; the width across flats if not said",
+     put_above_zero<[](auto& q) -> auto& { return q.job.nut_diameter; }>, "nut_diameter"},
+    {"nut-yield", "600MPa", "Yield strength of the nut; as the bolt if not said",
+     put_above_zero<[](auto& q) -> auto& { return q.job.nut_yield; }>, "nut_yield"},
+    {"diameter", "16mm", "Diameter, in place of a thread of the tables",
+     put_above_zero<[](auto& q) -> auto& { return q.job.diameter; }>},
+    {"pitch", "2mm", "Pitch, in place of a thread of the tables",
+     put_above_zero<[](auto& q) -> auto& { return q.job.pitch; }>},
+    {"tensile-strength", "800MPa", "Tensile strength, in place of a class",
+     put_above_zero<[](auto& q) -> auto& { return q.job.tensile_strength; }>, "tensile_strength"},
+    {"yield-strength", "640MPa", "Yield strength, in place of a class",
+     put_above_zero<[](auto& q) -> auto& { return q.job.yield_strength; }>, "yield_strength"},
+    {"trials", "200000", "Trials of the simulation", put_whole<[](auto& q) -> auto& { return q.job.trials; }>},
+    {"seed", "1", "Seed of the simulation; the same gives the same answer",
+     put_whole<[](auto& q) -> auto& { return q.job.seed; }>},
+};
+
+/// The library says width_across_flats for whatever tool was said.
+Error in_words(std::span<const Said> said, const Error& error) {
+  return renamed(in_words_of<FreeQuestion>(keys, said, error), "width_across_flats",
+                 has(said, "key") ? "key" : "socket");
+}
+
+}  // namespace
+
+std::span<const FreeKey> free_keys() { return keys; }
+
+Outcome<FreeAnswer> try_free(std::span<const Said> said) {
+  FreeQuestion question;
+  if (auto problem = set_all<FreeQuestion>(keys, said, question)) return *problem;
+  if (has(said, "years") != has(said, "first-year-loss"))
+    return Error(has(said, "years") ? "first-year-loss" : "years",
+                 "years and first-year-loss go together; give both or neither");
+  if (!has(said, "handle-length"))
+    for (const char* key : {"hand-force", "hand-variation"})
+      if (has(said, key))
+        return Error("handle-length", (std::string(key) + " goes with handle-length; write it like 600mm").c_str());
+  if (const auto error = look_up(question.names, question.job)) {
+    const Error named = renamed(*error, "property_class", "class");
+    return in_words(said, named);
+  }
+  const auto found = try_free_joint(question.job);
+  if (!found) return in_words(said, found.error());
+  return FreeAnswer{*found, question.job};
+}
+
+}  // namespace tauten::shared

@@ -1,0 +1,27 @@
+// The keys of a stuck fastener.
+#pragma once
+
+#include "tauten/loosening/free.hpp"
+#include "tauten/loosening/free_lookup.hpp"
+
+#include "shared/keys.hpp"
+
+namespace tauten::shared {
+
+/// A stuck fastener as somebody names and describes it.
+struct FreeQuestion {
+  FreeNames names;
+  FreeJob job;
+};
+
+std::span<const Key<FreeQuestion>> free_keys();
+
+/// The answer with the job, filled in.
+struct FreeAnswer : Free {
+  FreeJob job;
+};
+
+/// Whether it comes free before something gives, where to stop, and what to do next.
+Outcome<FreeAnswer> try_free(std::span<const Said> said);
+
+}  // namespace tauten::shared

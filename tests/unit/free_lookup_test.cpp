@@ -1,0 +1,63 @@
+#include "tauten/loosening/free_lookup.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+using namespace tauten;
+
+namespace {
+
+/// \return the argument that is at fault, or ""
+std::string refused(const FreeNames& names, FreeJob job = {}) {
+  const auto error = look_up(names, job);
+  return error ? error->argument() : "";
+}
+
+FreeJob filled(const FreeNames& names, FreeJob job = {}) {
+  REQUIRE_FALSE(look_up(names, job).has_value());
+  return job;
+}
+
+}  // namespace
+
+TEST_CASE("names give the figures of the standards") {
+  const FreeJob job = filled({.thread = "M16", .property_class = "8.8"});
+  CHECK(job.diameter.si == doctest::Approx(16e-3));
+  CHECK(job.pitch.si == doctest::Approx(2e-3));                // ISO 261
+  CHECK(job.width_across_flats.si == doctest::Approx(24e-3));  // ISO 4014
+  CHECK(job.tensile_strength.si == doctest::Approx(800e6));    // ISO 898-1, up to 16 mm
+  CHECK(job.yield_strength.si == doctest::Approx(640e6));
+  CHECK(job.near.quenched);
+  CHECK(filled({.thread = "M20", .property_class = "8.8"}).tensile_strength.si == doctest::Approx(830e6));
+  CHECK_FALSE(filled({.thread = "M16", .property_class = "5.6"}).near.quenched);
+  CHECK_FALSE(filled({.thread = "M16", .property_class = "A4-80"}).near.quenched);
+}
+
+TEST_CASE("the tool that was said goes before the usual head") {
+  CHECK(filled({.thread = "M16", .property_class = "8.8", .socket = Length(27e-3)}).width_across_flats.si == 27e-3);
+  const FreeJob key = filled({.thread = "M16", .property_class = "8.8", .key = Length(14e-3)});
+  CHECK(key.drive == DriveFit::internal_hexagon);
+  CHECK(key.width_across_flats.si == 14e-3);
+  const FreeJob usual = filled({.thread = "M16", .property_class = "8.8", .drive = DriveFit::internal_hexagon});
+  CHECK(usual.width_across_flats.si == doctest::Approx(14e-3));  // ISO 4762
+}
+
+TEST_CASE("what is missing, unknown or said twice is refused") {
+  FreeJob plain;
+  plain.diameter = Length(16e-3);
+  plain.pitch = Length(2e-3);
+  plain.tensile_strength = Stress(800e6);
+  plain.yield_strength = Stress(640e6);
+  CHECK(refused({.socket = Length(24e-3)}, plain) == "");
+  CHECK(refused({}, plain) == "socket");
+  CHECK(refused({.thread = "M16"}, plain) == "diameter");
+  CHECK(refused({.property_class = "8.8", .socket = Length(24e-3)}, plain) == "tensile_strength");
+  CHECK(refused({}) == "thread");
+  CHECK(refused({.thread = "M16"}) == "property_class");
+  CHECK(refused({.thread = "banana", .property_class = "8.8"}) == "thread");
+  CHECK(refused({.thread = "M16", .property_class = "9.9.9"}) == "property_class");
+  CHECK(refused({.thread = "M16", .property_class = "8.8", .socket = Length(24e-3), .key = Length(14e-3)}) == "key");
+  CHECK(refused({.thread = "M16", .property_class = "8.8", .key = Length(14e-3), .drive = DriveFit::open_end}) ==
+        "drive");
+}
