@@ -12,11 +12,11 @@ namespace tauten {
 
 /// What is read off a stuck fastener and its tool. What is left out stands in the `FreeJob` as plain figures.
 struct FreeNames {
-  std::string thread;          ///< designation, "M16"; else `diameter` and `pitch`
-  std::string property_class;  ///< mark on the head; else `tensile_strength` and `yield_strength`
-  Length socket;               ///< that fits; else `key`, `width_across_flats` or the usual head of the thread
-  Length key;                  ///< hexagon key that fits into the head
-  std::optional<DriveFit> drive;
+  std::string thread{};          ///< designation, "M16"; else `diameter` and `pitch`
+  std::string property_class{};  ///< mark on the head; else `tensile_strength` and `yield_strength`
+  Length socket{};               ///< that fits; else `key`, `width_across_flats` or the usual head of the thread
+  Length key{};                  ///< hexagon key that fits into the head
+  std::optional<DriveFit> drive{};
 };
 
 namespace detail {
