@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -19,7 +20,7 @@ struct Pump {
   int feet = 4;
   Band<Force> load{Force(1e3), Force(2.5e3), Force(std::nan(""))};
   std::optional<Torque> torque{};
-  std::vector<double> readings{0.1, 1e300, INFINITY};
+  std::vector<double> readings{0.1, 1e300, std::numeric_limits<double>::infinity()};
   Source source{"plate on the pump", "front", Seen::once};
 
   template <class V>
