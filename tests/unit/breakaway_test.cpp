@@ -64,3 +64,54 @@ TEST_CASE("rust pressure: the general press fit with any Poisson ratio") {
     }
   CHECK(std::isnan(rust_pressure.si(u, E, 16e-3, 9e-3)));  // a ring inside its shaft
 }
+
+TEST_CASE("rust pressure: the displacement field of ring and shaft (Lame), solved for a radial interference") {
+  const double E = 206e9, nu = 0.3, u = 3e-6;
+  for (double ratio : {1.3, 1.6, 2.5, 8.0}) {
+    const double c = 7.35e-3, b = c * ratio;
+    // Ring: A r + B/r, shaft: S r. A free outer face gives B = A b^2 (1 + nu)/(1 - nu).
+    const auto radial_stress = [&](double A, double B, double r) {
+      return E / (1 - nu * nu) * ((1 + nu) * A - (1 - nu) * B / (r * r));
+    };
+    // With A = 1 both follow; then the size comes from the step of u between the two faces at r = c.
+    const double B = b * b * (1 + nu) / (1 - nu), S = radial_stress(1, B, c) * (1 - nu) / E;
+    const double size = u / (c + B / c - S * c);
+    CHECK(std::fabs(radial_stress(size, size * B, b)) < 1e-6 * std::fabs(radial_stress(size, size * B, c)));
+    CHECK(rust_pressure.si(u, E, 2 * c, 2 * b) == near(-radial_stress(size, size * B, c)));
+  }
+}
+
+TEST_CASE("rust on leaning flanks: a grown ridge pushes its groove outward by twice the growth") {
+  // Section through the axis: the ridge of the bolt is as wide as |z| <= 1 - r tan 30, the groove lies `play` outside,
+  // square to the flank. Points of the flank are moved out along the normal, then the groove is lifted until all fit.
+  const double tan30 = std::tan(std::acos(-1.0) / 6), length = std::hypot(1, tan30);
+  for (double play : {0.0, 0.01})
+    for (double growth : {0.012, 0.02, 0.05}) {
+      double low = 0, high = 1;
+      for (int i = 0; i < 60; ++i) {
+        const double lift = (low + high) / 2;
+        bool fits = true;
+        for (double r = 0; r < 1; r += 0.1) {
+          const double z = 1 - r * tan30 + growth / length, outward = r + growth * tan30 / length;
+          fits = fits && z <= 1 + play * length - (outward - lift) * tan30 + 1e-12;
+        }
+        (fits ? high : low) = lift;
+      }
+      CHECK(rust_interference.si(growth, play) == near(low).epsilon(1e-9));
+    }
+  CHECK(rust_interference.si(0, 0.01) < 0);  // room left
+}
+
+TEST_CASE("pressure on leaning flanks: its radial part, summed over the profile, is the pressure on the cylinder") {
+  const double P = 1.5, h = 0.54 * P, pi = std::acos(-1.0), pressure = 7e6;
+  double outward = 0, area = 0;
+  const int pieces = 1000;
+  for (int side = 0; side < 2; ++side)
+    for (int i = 0; i < pieces; ++i) {
+      const double piece = h / pieces / std::cos(pi / 6);
+      area += piece;
+      outward += pressure * piece * std::sin(pi / 6);
+    }
+  CHECK(flank_pressure.si(outward / P, area / P) == near(pressure));
+  CHECK(area / P == near(1.25).epsilon(0.005));  // the flank factor of both flanks
+}

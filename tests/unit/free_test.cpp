@@ -88,12 +88,20 @@ TEST_CASE("capacities stand on the standards' figures") {
   CHECK(m.socket.median == near(1.3 * 174.5).epsilon(0.01));
   CHECK(m.square.median == near(1.3 * 512));
   CHECK(m.arm.median == near(350 * 0.4));
-  FreeJob twelve = flange_bolt(), worn = flange_bolt(), open = flange_bolt(), gone = flange_bolt();
+  FreeJob six = flange_bolt(), twelve = flange_bolt(), worn = flange_bolt(), open = flange_bolt(), gone = flange_bolt();
   twelve.drive = DriveFit::twelve_point;
   worn.corner_loss = Length(0.5e-3);
   open.drive = DriveFit::open_end;
   gone.corner_loss = Length(1.2e-3);
-  CHECK(release_model(twelve).drive.median < 0.6 * m.drive.median);
+  // Twelve points reach (tan 30 - tan 15)/tan 30 = 0.536 of the flank, less what play takes; the lever is the same.
+  twelve.drive_clearance = six.drive_clearance = Length(0.0);
+  const double pi = std::acos(-1.0);
+  CHECK(release_model(twelve).drive.median ==
+        near((1 - std::tan(pi / 12) / std::tan(pi / 6)) * release_model(six).drive.median));
+  // 1.1 mm lies between 0.0597 and 0.0774 of 16 mm: twelve points spin, six still hold.
+  twelve.corner_loss = six.corner_loss = Length(1.1e-3);
+  CHECK(release_model(twelve).drive.median == 0);
+  CHECK(release_model(six).drive.median > 0);
   CHECK(release_model(worn).drive.median < m.drive.median);
   CHECK(release_model(open).drive.median == near(m.drive.median / 3));
   CHECK(release_model(gone).drive.median == 0);

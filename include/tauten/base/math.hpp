@@ -58,6 +58,9 @@ inline constexpr NamedConstant pi_constant{3.14159265358979323846, "pi", "\\pi"}
 /// Cosine of half the thread angle of the ISO 68-1 profile.
 inline constexpr NamedConstant cos30_constant{0.86602540378443864676, "cos(pi/6)", "\\cos 30^\\circ"};
 inline constexpr NamedConstant tan30_constant{0.57735026918962576451, "tan(pi/6)", "\\tan 30^\\circ"};
+/// Cosine and tangent of half the angle between two teeth of a twelve-point opening.
+inline constexpr NamedConstant cos15_constant{0.96592582628906828675, "cos(pi/12)", "\\cos 15^\\circ"};
+inline constexpr NamedConstant tan15_constant{0.26794919243112270647, "tan(pi/12)", "\\tan 15^\\circ"};
 
 /// How a named constant is made on the scalar `Real`. A symbolic scalar specialises this and keeps the name.
 template <class Real>
@@ -76,6 +79,14 @@ constexpr Real cos30() noexcept {
 template <class Real>
 constexpr Real tan30() noexcept {
   return Constant<Real>::on(tan30_constant);
+}
+template <class Real>
+constexpr Real cos15() noexcept {
+  return Constant<Real>::on(cos15_constant);
+}
+template <class Real>
+constexpr Real tan15() noexcept {
+  return Constant<Real>::on(tan15_constant);
 }
 
 template <class Real>

@@ -52,6 +52,7 @@
   WORD(flank_angle, "alpha", angle)               \
   WORD(flank_factor, "k_A", number)               \
   WORD(flank_lever, "a", length)                  \
+  WORD(flank_play, "j_F", length)                 \
   WORD(fourth_layer, "k_4", stiffness)            \
   WORD(free_median, "m_F", torque)                \
   WORD(free_variation, "V_F", number)             \
@@ -88,11 +89,13 @@
   WORD(prevailing_torque, "M_P", torque)          \
   WORD(proof_stress, "S_p", stress)               \
   WORD(pull_angle, "delta", angle)                \
+  WORD(radial_pressure, "p_r", stress)            \
   WORD(reaction_torque, "M_R", torque)            \
   WORD(relaxation, "r", number)                   \
   WORD(remaining_stretch, "f_r", length)          \
   WORD(root_diameter, "d_3", length)              \
   WORD(rotation, "theta", angle)                  \
+  WORD(rust_growth, "s_R", length)                \
   WORD(rust_pressure, "p_R", stress)              \
   WORD(rust_torque, "T_press", torque)            \
   WORD(scatter, "s", number)                      \

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "tauten/loosening/aid_use.hpp"
+#include "tauten/loosening/capacity.hpp"
 #include "tauten/loosening/heat.hpp"
 #include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/rust.hpp"
@@ -121,7 +122,8 @@ inline constexpr double oiled_friction = 0.10;      // no fluid gets below the c
 inline double rust_left(const ReleaseModel& m, double difference) noexcept {
   if (!(m.rust_pressure > 0) || !(difference > 0)) return 1;
   const double opened = ThermalOpening::eval(steel_expansion, m.diameter, difference) / 2;
-  const double relief = RustPressure::eval(opened, steel_modulus, m.diameter, m.nut_diameter) / m.rust_pressure;
+  const double radial = RustPressure::eval(opened, steel_modulus, m.diameter, m.nut_diameter);
+  const double relief = FlankPressure::eval(radial, capacity_estimates.flank_factor) / m.rust_pressure;
   return 1 - 0.7 * std::min(1.0, relief);
 }
 

@@ -29,7 +29,8 @@ struct BondTorque {
 /// \copydoc BondTorque
 inline constexpr Formula<BondTorque> bond_torque{};
 
-/// Torque to overcome the pressure of packed rust on the flanks: a bond whose strength is friction times pressure.
+/// Torque to overcome the pressure of packed rust on the flanks: a bond whose strength is friction times pressure. The
+/// pressure is square to the flanks; `flank_pressure` gives it from a radial one.
 struct RustTorque {
   static constexpr const char* name = "rust_torque";
   static constexpr const char* summary = "Friction torque from the pressure of rust in the thread";

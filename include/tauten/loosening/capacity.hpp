@@ -1,6 +1,7 @@
 // From the description of a stuck fastener to the numbers that are drawn: what holds, and what each part takes.
 #pragma once
 
+#include "tauten/friction/bearing.hpp"
 #include "tauten/friction/lever.hpp"
 #include "tauten/loosening/bond.hpp"
 #include "tauten/loosening/drive.hpp"
@@ -25,7 +26,7 @@ struct CapacityEstimates {
   double tool_above_test = 1.3;  ///< breaking torque of tools over the test torque of their standard
   double tool_variation = 0.12;
   double key_stress = 353e6;    ///< least torsional strength of a hexagon key over s^3 (from memory)
-  double bearing_share = 0.15;  ///< of a flank that carries the push of the tool
+  double bearing_share = 0.15;  ///< of the flank that the tool reaches at a corner: it carries the push
   double drive_variation = 0.3;
   double flank_factor = 1.25;        ///< bond on both flanks
   double nut_pressure_share = 0.75;  ///< of nut yield/sqrt 3: what rust can press before the nut gives
@@ -39,15 +40,13 @@ inline Lognormal drive_capacity(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const double s = job.width_across_flats.si;
   const bool key = job.drive == DriveFit::internal_hexagon;
-  const double lever = FlankLever::eval(s, job.drive_clearance.si, job.corner_loss.si);
-  const double rho = HexagonParts::corner_radius(s, job.corner_loss.si);
-  // Each side of a corner touches a half flank; twelve points leave tan 15 degrees of it. Wear takes from the outside.
-  const double side = (job.drive == DriveFit::twelve_point ? 0.26794919243112 : tan30<double>()) * s / 2;
-  const double worn = s * tan30<double>() / 2 - HexagonParts::half_flank(rho, s);
+  const double D = job.drive_clearance.si, w = job.corner_loss.si;
+  const double lever = FlankLever::eval(s, D, w);
+  const double flank = job.drive == DriveFit::twelve_point ? TwelvePointFlank::eval(s, D, w) : lever;
   const double height = job.head_height.si > 0 ? job.head_height.si : (key ? 0.5 : 0.64) * job.diameter.si;
   const double corners = job.drive == DriveFit::open_end ? 2 : 6;
-  if (!(lever > 0) || !(side > worn)) return {0, 0};
-  const double length = guess.bearing_share * 2 * (side - worn);
+  if (!(flank > 0)) return {0, 0};
+  const double length = guess.bearing_share * 2 * flank;
   return {RoundingTorque::eval(job.tensile_strength.si * guess.above_minimum, corners, length, height, lever),
           guess.drive_variation};
 }
@@ -77,7 +76,7 @@ inline double engaged_length_of(const FreeJob& job) noexcept {
 inline double bearing_diameter_of(const FreeJob& job) noexcept {
   const double d = job.diameter.si;
   const double across = job.drive == DriveFit::internal_hexagon ? 1.5 * d : job.width_across_flats.si;
-  return job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (0.95 * across + 1.1 * d) / 2;
+  return job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (hexagon_face_share * across + 1.1 * d) / 2;
 }
 
 /// The model of a job with a given state of rust and no aids.

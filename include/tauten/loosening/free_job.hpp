@@ -10,12 +10,18 @@
 #include "tauten/loosening/heat_limit.hpp"
 #include "tauten/loosening/rust_state.hpp"
 #include "tauten/loosening/undone.hpp"
+#include "tauten/tool/hand.hpp"
 #include "tauten/tool/shop_text.hpp"
 
 namespace tauten {
 
 /// How the torque gets into the fastener.
-enum class DriveFit : unsigned char { six_point, twelve_point, open_end, internal_hexagon };
+enum class DriveFit : unsigned char {
+  six_point,        ///< socket or ring on an external hexagon
+  twelve_point,     ///< the same with an opening of two hexagons turned by 30 degrees
+  open_end,         ///< open-ended wrench on an external hexagon: two corners
+  internal_hexagon  ///< key in the head
+};
 template <>
 struct Words<DriveFit> {
   static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon"};
@@ -48,7 +54,7 @@ struct FreeJob {
   Length corner_loss;              ///< radial wear of the corners
   Length square;                   ///< smallest square drive in the chain; 0: none
   Length handle_length;            ///< 0: not by hand
-  Force hand_force{350};           ///< median pull
+  Force hand_force = median_pull;
   double hand_variation = 0.35;
 
   std::optional<Torque> limit;  ///< torque that will not be exceeded; none: the advised one

@@ -45,7 +45,9 @@ struct OpeningTemperature {
 /// \copydoc OpeningTemperature
 inline constexpr Formula<OpeningTemperature> opening_temperature{};
 
-/// Preload that a bolt loses when it alone is heated, parts rigid: an upper bound, since parts that spring give less.
+/// Preload that a bolt loses when it alone is heated and the parts are rigid. An upper bound for a bolt of this area all
+/// along: parts that spring give less. Where the shank is thicker than the thread, give its area for the bound; with the
+/// stress area of the thread the loss comes out too small by up to their ratio.
 struct ThermalLoadLoss {
   static constexpr const char* name = "thermal_load_loss";
   static constexpr const char* summary = "Preload lost when the bolt alone is heated (rigid parts)";

@@ -6,8 +6,9 @@
 namespace tauten {
 
 /// Index beta of shearing before coming free, for lognormal breaking and freeing torque given by median and
-/// coefficient of variation. The chance of shearing with no limit on the torque is the normal chance below -beta;
-/// zero means even odds.
+/// coefficient of variation. The normal chance below -beta is the chance of shearing, and zero means even odds, on two
+/// conditions: the two torques are independent, and nothing else ends the turning before, be it a limit on the torque,
+/// the drive, the tool or the arm. With other ends, or friction of the face that both torques share, use `simulate`.
 struct ShearBeforeFreeIndex {
   static constexpr const char* name = "shear_before_free_index";
   static constexpr const char* summary = "Index of shearing before coming free";

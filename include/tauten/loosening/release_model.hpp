@@ -39,7 +39,7 @@ struct ReleaseModel {
   double diameter = 0;       ///< m
   double nut_diameter = 0;   ///< m
   double stress_area = 0;    ///< m^2
-  double rust_pressure = 0;  ///< median, Pa
+  double rust_pressure = 0;  ///< on the flanks, median, Pa
 };
 
 }  // namespace tauten

@@ -49,7 +49,7 @@ struct MetalLoss {
 /// \copydoc MetalLoss
 inline constexpr Formula<MetalLoss> metal_loss{};
 
-/// Thickness that a face gains when a depth of steel turns to rust which stays in place.
+/// Thickness that a face gains, square to it, when a depth of steel turns to rust which stays in place.
 struct RustGrowth {
   static constexpr const char* name = "rust_growth";
   static constexpr const char* summary = "Thickness gained where steel turns to rust";
@@ -68,8 +68,31 @@ struct RustGrowth {
 /// \copydoc RustGrowth
 inline constexpr Formula<RustGrowth> rust_growth{};
 
-/// Pressure between a solid bolt and its nut when rust fills more than the play: interference of a thick ring on a
-/// solid shaft of the same elasticity. An upper bound: packed rust is softer than steel, and the nut yields.
+/// Radial interference of bolt and nut when the flanks of their threads have grown by more than the play between them.
+/// The flanks lean 30 degrees out of the plane square to the axis (ISO 68-1), so that a nut which gives way by u makes
+/// room of u sin 30 square to each flank: growth square to the flank enters twofold. A negative result is room left.
+struct RustInterference {
+  static constexpr const char* name = "rust_interference";
+  static constexpr const char* summary = "Radial interference from rust on the flanks of a thread";
+  static constexpr Arg inputs[] = {
+      {"rust_growth", "s_R", Dim::length, non_negative},  // of both flanks that face each other, together
+      {"flank_play", "j_F", Dim::length, non_negative},   // between them, square to the flank, nut centred
+  };
+  static constexpr Arg output = {"interference", "u", Dim::length, any_sign};
+  static constexpr Source sources[] = {{"Geometry", "flanks of the ISO 68-1 profile, sin 30 = 1/2", Seen::judgement}};
+
+  template <class Real>
+  static constexpr Real eval(Real s_R, Real j_F) noexcept {
+    return 2 * (s_R - j_F);
+  }
+};
+/// \copydoc RustInterference
+inline constexpr Formula<RustInterference> rust_interference{};
+
+/// Radial pressure between a solid bolt and its nut when rust fills more than the play: a thick ring on a solid shaft of
+/// the same elasticity (Lame). `interference` is radial, shaft radius less ring radius before they are joined; a play or
+/// an opening in diameter counts half, growth on the flanks as `rust_interference` says. An upper bound: packed rust is
+/// softer than steel, and the nut yields.
 struct RustPressure {
   static constexpr const char* name = "rust_pressure";
   static constexpr const char* summary = "Pressure of rust that has filled the play (upper bound)";
@@ -79,7 +102,7 @@ struct RustPressure {
       {"diameter", "d", Dim::length, positive},
       {"outer_diameter", "d_a", Dim::length, positive},
   };
-  static constexpr Arg output = {"rust_pressure", "p_R", Dim::stress, non_negative};
+  static constexpr Arg output = {"radial_pressure", "p_r", Dim::stress, non_negative};
   static constexpr Source sources[] = {
       {"Textbook machine design", "press fit of a ring on a solid shaft, same material", Seen::memory}};
 
@@ -90,5 +113,25 @@ struct RustPressure {
 };
 /// \copydoc RustPressure
 inline constexpr Formula<RustPressure> rust_pressure{};
+
+/// Pressure square to the flanks that holds a radial pressure on the cylinder of the pitch diameter: flanks of k_A times
+/// its area, each leaning by 30 degrees, push outward with half of their force.
+struct FlankPressure {
+  static constexpr const char* name = "flank_pressure";
+  static constexpr const char* summary = "Pressure on the flanks that goes with a radial pressure";
+  static constexpr Arg inputs[] = {
+      {"radial_pressure", "p_r", Dim::stress, non_negative},
+      {"flank_factor", "k_A", Dim::number, positive, within(0.5, 1.7)},
+  };
+  static constexpr Arg output = {"rust_pressure", "p_R", Dim::stress, non_negative};
+  static constexpr Source sources[] = {{"Geometry", "flanks of the ISO 68-1 profile, sin 30 = 1/2", Seen::judgement}};
+
+  template <class Real>
+  static constexpr Real eval(Real p_r, Real k_A) noexcept {
+    return 2 * p_r / k_A;
+  }
+};
+/// \copydoc FlankPressure
+inline constexpr Formula<FlankPressure> flank_pressure{};
 
 }  // namespace tauten

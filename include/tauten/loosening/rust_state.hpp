@@ -24,7 +24,7 @@ struct RustState {
   Lognormal thread_growth;   ///< factor on the clean thread friction
   Lognormal bearing_growth;  ///< factor on the clean bearing friction
   Lognormal bond_strength;   ///< Pa, on the flank area
-  Lognormal pressure_share;  ///< rust pressure over what the nut can hold
+  Lognormal pressure_share;  ///< rust pressure on the flanks over what the nut can hold
   Lognormal metal_loss;      ///< depth lost at the root of the exposed thread, m
   bool loaded;               ///< false: no preload is left
   Source source;

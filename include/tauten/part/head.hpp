@@ -132,8 +132,8 @@ inline Outcome<Head> try_head(const Thread& t, std::string_view standard = "ISO 
 inline Head head(const Thread& t, std::string_view standard = "ISO 4014") { return try_head(t, standard).value(); }
 
 /// Effective bearing diameter D_Km of a head or nut on a clearance hole of ISO 273. Where no standard gives d_w it is
-/// estimated: 0.95 of the width across flats of a hexagon, 0.95 of the head diameter 1.5 d of a cylinder head (common
-/// practice, no source); a six-lobed cylinder head takes d_w of the hexagon socket head of its size.
+/// estimated: `hexagon_face_share` of the width across flats of a hexagon, 0.95 of the head diameter 1.5 d of a cylinder
+/// head (common practice, no source); a six-lobed cylinder head takes d_w of the hexagon socket head of its size.
 /// \param part    the head or nut
 /// \param series  series of the hole
 /// \return the diameter, or an error if ISO 273 has no hole for the size
@@ -147,7 +147,7 @@ inline Outcome<BearingDiameter> try_bearing_diameter(const Head& part, HoleSerie
   const bool estimated = !(outer > 0);
   if (estimated) {
     seen = Seen::judgement;
-    outer = 0.95 * (part.drive == Drive::hexagon ? part.width.si : 1.5 * size->diameter.si);
+    outer = part.drive == Drive::hexagon ? hexagon_face_share * part.width.si : 0.95 * 1.5 * size->diameter.si;
     if (part.drive == Drive::hexalobular)
       if (const Outcome<Head> sibling = try_head(*size, "ISO 4762"); sibling && sibling->bearing_outer_diameter.si > 0)
         outer = sibling->bearing_outer_diameter.si;

@@ -17,8 +17,9 @@ struct OffsetLever {
 /// Setting of a torque wrench with an offset extension (crowfoot, offset ring) between its drive and the fastener.
 /// `wrench_length` runs from the drive to the middle of the hand, `extension_length` from the drive to the fastener.
 /// The angle is measured from the wrench's own direction: 0 in line, 90 degrees square to it (changes nothing),
-/// 180 degrees folded back. Exact for one force square to the handle at the hand. Trap: neither holds for a hand
-/// beside the mark, a tilted wrench, a hinged handle or two hands (`setting_with_support_hand`).
+/// 180 degrees folded back. Exact for one force square to the handle at the hand. What people get wrong: the rule does
+/// not hold for a hand beside the mark, a tilted wrench or a hinged handle, nor for two hands, which have their own
+/// (`setting_with_support_hand`).
 struct WrenchSetting {
   static constexpr const char* name = "wrench_setting";
   static constexpr const char* summary = "Setting of a torque wrench with an offset extension";

@@ -2,14 +2,13 @@
 #pragma once
 
 #include "tauten/tool/drive_sizes.hpp"
+#include "tauten/tool/hand.hpp"
 #include "tauten/tool/reach_job.hpp"
 
 namespace tauten {
 
 /// Bend of a universal joint up to which it is used for torque work (common practice, no source).
 inline constexpr Angle usual_joint_bend{15 * pi_constant.value / 180};
-/// Pull of one person standing and braced; half of all people manage less (judgement).
-inline constexpr Force median_pull{350.0};
 /// Twist from which an angle read at the handle needs correction (judgement).
 inline constexpr Angle noticeable_twist{2 * pi_constant.value / 180};
 

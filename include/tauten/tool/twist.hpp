@@ -25,7 +25,7 @@ struct SeriesStiffness {
 inline constexpr Formula<SeriesStiffness> series_stiffness{};
 
 /// Angle that the fastener has turned since snug, from the angle read at the handle: the tool has wound up by the
-/// change of torque over its stiffness. Trap: measure from the snug torque, never from zero.
+/// change of torque over its stiffness. What people get wrong: the change counts from the snug torque, not from zero.
 struct FastenerAngle {
   static constexpr const char* name = "fastener_angle";
   static constexpr const char* summary = "Angle at the fastener from the angle read at the handle";

@@ -1,0 +1,11 @@
+// What a hand can do.
+#pragma once
+
+#include "tauten/base/quantity.hpp"
+
+namespace tauten {
+
+/// Pull of one person standing and braced; half of all people manage less (judgement).
+inline constexpr Force median_pull{350.0};
+
+}  // namespace tauten
