@@ -114,6 +114,8 @@ def main():
     median = statistics.median(counted or [0])
     print(f"{len(texts)} headers, {len(formulas)} of them with formulas, median {median:g} lines\n")
 
+    printed = {path.relative_to(INCLUDE.parent).as_posix(): path.read_text(encoding="utf-8")
+               for folder in (INCLUDE, INCLUDE.parent / "src") for path in sorted(folder.rglob("*.[hc]pp"))}
     rooms = {}
     for header, others in includes.items():
         if room(header) in FLOORS:
@@ -141,6 +143,10 @@ def main():
         "no arrow up between rooms": [
             f"{header} -> {other}" for header, others in includes.items() for other in sorted(others)
             if not may_include(header, other)],
+        # printf writes the decimal comma of the program that embeds the library.
+        "no floating number through printf": [
+            f"{file}: {literal}" for file, text in printed.items() for literal in re.findall(r'"(?:[^"\\\n]|\\.)*"', text)
+            if re.search(r"%[-+#0-9.*]*[aefgAEFG]", literal.replace("%%", ""))],
         "no circle of headers": [" -> ".join(circle)] if circle else [],
         "no circle of rooms": [" -> ".join(found)] if (found := first_circle(rooms)) else [],
     }

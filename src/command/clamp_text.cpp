@@ -8,6 +8,7 @@
 #include <span>
 
 #include "command/table.hpp"
+#include "tauten/base/caution.hpp"
 #include "tauten/explain/number_text.hpp"
 
 namespace tauten::command {
@@ -214,14 +215,18 @@ std::string page_of(const std::vector<Joint>& joints) {
                     "- ");
     for (const Notice& notice : c.notices) below += paragraph(notice_text(notice), "- ");
     for (const Notice& notice : answer.notices)
-      if (std::string_view(notice.code) != "not_a_release") below += paragraph(notice_text(notice), "- ");
+      if (!cautions::is_one(notice.code)) below += paragraph(notice_text(notice), "- ");
   }
   std::string out = table.text();
   out += "Low, Usual, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n" + below;
+  // What holds for every joint is said once.
   for (const Joint& joint : joints)
-    if (const auto* answer = std::get_if<Clamp>(&joint.answer))
+    if (const auto* answer = std::get_if<Clamp>(&joint.answer)) {
+      out += "\nTake care\n";
       for (const Notice& notice : answer->notices)
-        if (std::string_view(notice.code) == "not_a_release") return out + "\n" + paragraph(notice_text(notice));
+        if (cautions::is_one(notice.code)) out += paragraph(notice_text(notice), "- ");
+      break;
+    }
   return out;
 }
 

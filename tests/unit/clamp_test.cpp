@@ -207,7 +207,10 @@ TEST_CASE("warnings come as data") {
   CHECK(has(clamp(job).candidates.front().notices, "galling"));
   job.condition = "rusty";
   CHECK(has(clamp(job).notices, "friction_estimated"));
-  CHECK(has(clamp(job).notices, "not_a_release"));
+  for (const char* code : {"line_of_slip", "eye_protection", "no_pipe", "replace_used_up", "no_release"}) {
+    CHECK(has(clamp(job).notices, code));
+    CHECK(has(torque_for(job).notices, code));
+  }
 }
 
 TEST_CASE("nonsense gives an error that names the argument, never a number") {

@@ -128,13 +128,18 @@ TEST_CASE("the answer: stop before shear, a plan that ends in cutting, cautions"
   }
   CHECK(answer.steps[answer.next].chances.free >= job.wanted_chance);
   CHECK(answer.steps.back().aids.back().aid == Aid::cut);
-  for (const char* code : {"stored_energy", "line_of_fire", "eye_protection", "rust_estimate", "no_release"})
+  for (const char* code : {"stored_energy", "line_of_slip", "eye_protection", "no_pipe", "impact_sockets", "heat_near",
+                           "heat_tempering", "rust_estimate", "replace_used_up", "no_release"})
     CHECK(has(answer.notices, code));
+  job.near = {.zinc_or_cadmium = true, .adhesive = true, .rubber_or_plastic = true, .reused = true};
+  for (const char* code : {"heat_coating", "heat_adhesive_not_reached", "heat_rubber", "heat_reuse"})
+    CHECK(has(free_joint(job).notices, code));
   for (std::size_t i = 1; i < answer.curve.size(); ++i) CHECK(answer.curve[i].shear >= answer.curve[i - 1].shear);
 
   job.near.fire_or_burst = true;
   const Free without = free_joint(job);
   CHECK(has(without.notices, "heat_forbidden"));
+  CHECK_FALSE(has(without.notices, "heat_coating"));  // no heat, so no words on how much of it
   for (const PlanStep& step : without.steps)
     for (const AidUse& use : step.aids) CHECK(use.aid != Aid::heat);
 

@@ -81,4 +81,7 @@ TEST_CASE("heat limits are hard rules with reasons") {
   around.fire_or_burst = true;
   CHECK_FALSE(heat_limit(around).allowed);
   CHECK(heat_limit(around).greatest_rise.si == 0);
+  around.adhesive = true;
+  REQUIRE(heat_limit(around).reasons.size() == 1);  // the reason, and nothing that hides it
+  CHECK(std::string(heat_limit(around).reasons[0].code) == "heat_forbidden");
 }

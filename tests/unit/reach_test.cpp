@@ -213,8 +213,13 @@ TEST_CASE("reach: warnings come where they apply and stay away where not") {
     warned.change(job);
     CHECK(has(reach(job).warnings, warned.code));
   }
-  CHECK(has(reach(pump_foot()).cautions, "line_of_slip"));
-  CHECK(has(reach(pump_foot()).cautions, "no_pipe"));
+  for (const char* code : {"line_of_slip", "eye_protection", "no_pipe", "no_release"})
+    CHECK(has(reach(pump_foot()).cautions, code));
+  ReachJob job = pump_foot();
+  job.multiplier = TorqueMultiplier{4, 0.9, 0.05, Length(0.3)};
+  job.bars = {{DriveBar::Section::square, Length(0.4), Length(9.5e-3), Stress(79e9)}};
+  CHECK(has(reach(job).cautions, "reaction_arm"));
+  CHECK(has(reach(job).cautions, "wound_up_bars"));
 }
 
 TEST_CASE("accuracy: small wrenches and bar types have the wider deviation") {

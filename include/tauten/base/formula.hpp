@@ -20,6 +20,7 @@
 #include "tauten/base/dual.hpp"
 #include "tauten/base/error.hpp"
 #include "tauten/base/interval.hpp"
+#include "tauten/base/plain_number.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/vocabulary.hpp"
@@ -87,22 +88,22 @@ struct FirstQuantity<Q, Rest...>
   const char* space = *text.shop_unit == '\0' ? "" : " ";
   const char* from = arg.domain.excludes_low ? "above" : "at least";
   const bool finite = si >= -largest && si <= largest;
-  char range[96];
+  char range[160];
   if (high < largest)
-    std::snprintf(range, sizeof range, "%s %.6g and at most %.6g%s%s", from, low / unit, high / unit, space,
-                  text.shop_unit);
+    std::snprintf(range, sizeof range, "%s %s and at most %s%s%s", from, PlainNumber(low / unit).c_str(),
+                  PlainNumber(high / unit).c_str(), space, text.shop_unit);
   else if (low > -largest && finite)
-    std::snprintf(range, sizeof range, "%s %.6g%s%s", from, low / unit, space, text.shop_unit);
+    std::snprintf(range, sizeof range, "%s %s%s%s", from, PlainNumber(low / unit).c_str(), space, text.shop_unit);
   else
     std::snprintf(range, sizeof range, "a finite number");
-  char message[400];
-  std::snprintf(message, sizeof message, "%s: %s is %.6g%s%s, but must be %s; give it as %s, for example %s", formula,
-                arg.name, si / unit, space, text.shop_unit, range, text.name, text.how_to_write);
+  char message[512];
+  std::snprintf(message, sizeof message, "%s: %s is %s%s%s, but must be %s; give it as %s, for example %s", formula,
+                arg.name, PlainNumber(si / unit).c_str(), space, text.shop_unit, range, text.name, text.how_to_write);
   raise(Error(arg.name, message));
 }
 
 [[gnu::cold, gnu::noinline]] inline void raise_impossible(const char* formula, const char* output) {
-  char message[400];
+  char message[512];
   std::snprintf(message, sizeof message,
                 "%s: no %s fits these inputs together; check that each value carries the right unit and that none is "
                 "swapped with another",

@@ -1,11 +1,11 @@
 // Text that people typed, made ready for comparing and for showing in an error message.
 #pragma once
 
-#include <cstdio>
 #include <string>
 #include <string_view>
 
 #include "tauten/base/error.hpp"
+#include "tauten/base/number_text.hpp"
 #include "tauten/base/source.hpp"
 
 namespace tauten::detail {
@@ -42,11 +42,7 @@ inline std::string name_key(std::string_view text) {
 }
 
 /// \return a length in millimetres as plain digits, without the unit
-inline std::string mm_text(double metres) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.6g", metres * 1e3);
-  return text;
-}
+inline std::string mm_text(double metres) { return number_text(metres * 1e3, 6); }
 
 /// \return the error that names `argument` and says `sentence`
 inline Error refuse(const char* argument, const std::string& sentence) { return {argument, sentence.c_str()}; }

@@ -107,8 +107,8 @@ inline Outcome<Joint> with_nut(Joint joint, const Bolt& bolt, const FarEnd& end)
   const double nut = end.nut_height.si > 0 ? end.nut_height.si : 0.8 * bolt.diameter.si;
   if (!(bolt.length.si >= joint.grip().si + nut * (1 - 1e-9))) {
     char rule[160];
-    std::snprintf(rule, sizeof rule, "but grip and nut together need %.6g mm; choose a longer bolt or a shorter grip",
-                  1e3 * (joint.grip().si + nut));
+    std::snprintf(rule, sizeof rule, "but grip and nut together need %s mm; choose a longer bolt or a shorter grip",
+                  PlainNumber(1e3 * (joint.grip().si + nut)).c_str());
     return refusal("length", bolt.length, rule);
   }
   if (joint.far_face_diameter.si == 0) joint.far_face_diameter = joint.face_diameter;

@@ -5,6 +5,7 @@
 #include <cstdio>
 
 #include "tauten/base/error.hpp"
+#include "tauten/base/plain_number.hpp"
 #include "tauten/base/quantity.hpp"
 
 namespace tauten {
@@ -17,8 +18,8 @@ template <Dim D>
 Error refusal(const char* argument, Quantity<D> value, const char* rule) noexcept {
   char message[512];
   const char* unit = describe(D).shop_unit;
-  std::snprintf(message, sizeof message, "%s is %.6g%s%s, %s", argument, value.shop(), *unit == '\0' ? "" : " ", unit,
-                rule);
+  std::snprintf(message, sizeof message, "%s is %s%s%s, %s", argument, PlainNumber(value.shop()).c_str(),
+                *unit == '\0' ? "" : " ", unit, rule);
   return Error(argument, message);
 }
 

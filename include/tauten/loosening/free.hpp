@@ -1,6 +1,7 @@
 // The whole question of a stuck fastener: will it come free before something gives, where to stop, what to do next.
 #pragma once
 
+#include "tauten/base/caution.hpp"
 #include "tauten/loosening/after_release.hpp"
 #include "tauten/loosening/aid.hpp"
 #include "tauten/loosening/capacity.hpp"
@@ -61,16 +62,15 @@ inline void add_notices(const FreeJob& job, Free& answer) {
   const auto say = [&](bool holds, const char* code, const std::string& text, bool estimate = false) {
     if (holds) answer.notices.push_back({code, text, estimate});
   };
-  say(true, "stored_energy", "Support the load and unload the joint before loosening: it holds energy.");
-  say(true, "line_of_fire", "Nobody stands in line with a wrench or bar that may slip.");
-  say(true, "eye_protection", "Wear eye protection.");
-  say(true, "no_pipe", "No pipe on a torque wrench.");
-  say(true, "impact_sockets", "Use only impact-rated sockets on impact tools.");
+  for (const Caution& caution : {cautions::stored_energy, cautions::line_of_slip, cautions::eye_protection,
+                                 cautions::no_pipe, cautions::impact_sockets})
+    answer.notices.push_back(caution);
   say(job.drive == DriveFit::twelve_point, "six_point",
       "Take a six-point socket: it holds at the flank, not at the corner.");
   say(answer.round.nominal.si == 0, "tool_spins", "The corners are too far gone: this tool spins on them.");
-  say(job.near.fire_or_burst, "heat_forbidden",
-      "No heat: fuel, gas, oil, fluid lines, a sealed cavity or a gas spring is near. It can burn or burst.");
+  const HeatLimit heat = heat_limit(job.near);
+  if (heat.allowed) answer.notices.push_back(cautions::heat_near);
+  answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
       "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +
           shop_text(answer.stop_at) + ".");
@@ -86,8 +86,8 @@ inline void add_notices(const FreeJob& job, Free& answer) {
       true);
   say(true, "drive_estimate", "What the corners take is an estimate from contact pressure.", true);
   say(!answer.steps.empty(), "aid_estimate", "What the aids do is judgement, given as wide bands.", true);
-  say(true, "no_release",
-      "An estimate is no release for service. The maker's manual, local codes and licensed practice come first.");
+  answer.notices.push_back(cautions::replace_used_up);
+  answer.notices.push_back(cautions::no_release);
 }
 
 inline ReleaseHistory history_of(const FreeJob& job) {

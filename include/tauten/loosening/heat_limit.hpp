@@ -23,13 +23,19 @@ inline constexpr double room_celsius = 20;
 
 /// The hard rules for heat on one job.
 struct HeatLimit {
-  bool allowed = true;
+  bool allowed = true;                       ///< if not, `reasons` holds that one reason only
   Quantity<Dim::temperature> greatest_rise;  ///< above room temperature
   std::vector<Notice> reasons;
 };
 
 /// \return whether heat may be used, how far, and why not further
 inline HeatLimit heat_limit(const HeatSurroundings& near) {
+  // Where there is no heat at all, limits on how much would only hide that.
+  if (near.fire_or_burst)
+    return {false,
+            Quantity<Dim::temperature>(0.0),
+            {{"heat_forbidden",
+              "No heat: fuel, gas, oil, fluid lines, a sealed cavity or a gas spring is near. It can burn or burst."}}};
   HeatLimit limit;
   double celsius = 600;
   const auto rule = [&](bool holds, double most, const char* code, const char* text, bool estimate) {
@@ -49,15 +55,12 @@ inline HeatLimit heat_limit(const HeatSurroundings& near) {
       true);
   rule(near.rubber_or_plastic, 100, "heat_rubber",
        "Rubber or plastic within reach of the heat: keep it below 100 \u00b0C or take it away first.", true);
-  rule(near.fire_or_burst, room_celsius, "heat_forbidden",
-       "No heat: fuel, gas, oil, fluid lines, a sealed cavity or a gas spring is near. It can burn or burst.", false);
+  limit.greatest_rise = Quantity<Dim::temperature>(celsius - room_celsius);
   if (near.adhesive && celsius >= 230)
     limit.reasons.push_back({"heat_adhesive", "The adhesive softens near 230 \u00b0C; turn while it is hot.", true});
   else if (near.adhesive)
     limit.reasons.push_back(
         {"heat_adhesive_not_reached", "The adhesive softens only near 230 \u00b0C, which is not allowed here.", true});
-  limit.allowed = !near.fire_or_burst;
-  limit.greatest_rise = Quantity<Dim::temperature>(celsius - room_celsius);
   return limit;
 }
 

@@ -6,6 +6,7 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/lognormal.hpp"
+#include "tauten/base/number_text.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/loosening/undone.hpp"
 
@@ -124,12 +125,10 @@ inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vecto
   double low = std::log(prior.median) - 5 * prior.between, high = low + 10 * prior.between;
   for (const Undone& one : undone) {
     if (!(one.torque.si > 0 && one.torque.si <= 1e6)) {
-      char text[200];
-      std::snprintf(text, sizeof text,
-                    "undone: a torque is %.6g N.m, but must be above 0 and at most 1000000 N.m; give the torque at "
-                    "which it came free or stopped, for example 48N.m",
-                    one.torque.si);
-      return Error("undone", text);
+      const std::string text = "undone: a torque is " + number_text(one.torque.si, 6) +
+                               " N.m, but must be above 0 and at most 1000000 N.m; give the torque at which it came "
+                               "free or stopped, for example 48N.m";
+      return Error("undone", text.c_str());
     }
     low = std::min(low, std::log(one.torque.si));
     high = std::max(high, std::log(one.torque.si) + 2 * prior.within);

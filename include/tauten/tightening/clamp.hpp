@@ -2,6 +2,8 @@
 // to verdict.
 #pragma once
 
+#include "tauten/base/caution.hpp"
+#include "tauten/base/number_text.hpp"
 #include "tauten/part/head_mark.hpp"
 #include "tauten/tightening/clamp_load.hpp"
 #include "tauten/tightening/clamp_suspects.hpp"
@@ -67,11 +69,11 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
                          "where the least strength of the class ends.",
                          false});
   if (c.proof_share.nominal >= useful_proof_share && c.proof_share.low < useful_proof_share && !c.limited_by_strength) {
-    char text[200];
-    std::snprintf(text, sizeof text,
-                  "The clamp load may be as low as %.0f %% of the proof load; better known friction narrows the band.",
-                  100 * c.proof_share.low);
-    c.notices.push_back({"may_be_slack", text, false});
+    c.notices.push_back({"may_be_slack",
+                         std::string("The clamp load may be as low as ") +
+                             PlainNumber::fixed(100 * c.proof_share.low, 0).c_str() +
+                             " % of the proof load; better known friction narrows the band.",
+                         false});
   }
   if (bolt.strength.seen == Seen::memory)
     c.notices.push_back(
@@ -150,10 +152,10 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
   const auto say_ratio = [&](const ThreadCondition& meant, const std::string& start) {
     const double ratio = lever_ratio(meant);
     if (std::fabs(ratio - 1) < 0.1) return;
-    char text[300];
-    std::snprintf(text, sizeof text, "%s it leaves about %.1f times the clamp load that was meant.", start.c_str(),
-                  ratio);
-    out.push_back({"friction_not_as_specified", text, true});
+    out.push_back(
+        {"friction_not_as_specified",
+         start + " it leaves about " + PlainNumber::fixed(ratio, 1).c_str() + " times the clamp load that was meant.",
+         true});
   };
   if (!torque_given) {
     // The setting is for this condition; a comparison with another one would only mislead.
@@ -168,10 +170,9 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
     out.push_back({"friction_estimated",
                    "The friction band of this condition is an estimate; no published figure was found.", true});
   if (!c.thread.note.empty()) out.push_back({"condition_note", c.thread.title + ": " + c.thread.note + ".", false});
-  out.push_back(
-      {"not_a_release",
-       "Estimates are no release for service: the maker's manual, local codes and licensed practice come first.",
-       false});
+  for (const Caution& caution : {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe,
+                                 cautions::replace_used_up, cautions::no_release})
+    out.push_back(caution);
   return out;
 }
 
@@ -214,12 +215,9 @@ inline Outcome<Clamp> try_clamp(const ClampJob& job) {
   if (const auto fine = detail::inside("torque", torque, Dim::torque, {0, 1e5, true}); !fine) return fine.error();
   return detail::answer(job, torque, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
     if (torque * (1 - c.accuracy) > c.lost) return torque;
-    char text[200];
-    std::snprintf(
-        text, sizeof text,
-        "torque is %.4g N.m, but prevailing and shank torque take %.4g N.m; nothing is left to stretch the bolt",
-        torque, c.lost);
-    return Error("torque", text);
+    const std::string text = "torque is " + number_text(torque) + " N.m, but prevailing and shank torque take " +
+                             number_text(c.lost) + " N.m; nothing is left to stretch the bolt";
+    return Error("torque", text.c_str());
   });
 }
 

@@ -4,6 +4,7 @@
 #include <cstdio>
 
 #include "tauten/base/interval.hpp"
+#include "tauten/base/plain_number.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 
@@ -27,9 +28,10 @@ inline Outcome<double> inside(const char* argument, double si, Dim dimension, In
   const DimensionText unit = describe(dimension);
   const std::string named = *unit.shop_unit == '\0' ? "" : std::string(" ") + unit.shop_unit;
   char text[300];
-  std::snprintf(text, sizeof text, "%s is %.6g%s, but must be %s %.6g and at most %.6g%s; write it like %s", argument,
-                si / unit.shop_unit_in_si, named.c_str(), range.excludes_low ? "above" : "at least",
-                range.low / unit.shop_unit_in_si, range.high / unit.shop_unit_in_si, named.c_str(), unit.how_to_write);
+  const auto shop = [&](double x) { return PlainNumber(x / unit.shop_unit_in_si); };
+  std::snprintf(text, sizeof text, "%s is %s%s, but must be %s %s and at most %s%s; write it like %s", argument,
+                shop(si).c_str(), named.c_str(), range.excludes_low ? "above" : "at least", shop(range.low).c_str(),
+                shop(range.high).c_str(), named.c_str(), unit.how_to_write);
   return Error(argument, text);
 }
 
@@ -37,10 +39,11 @@ inline Outcome<double> ordered(const char* argument, const Band<double>& band) {
   constexpr Interval range{0, 2, true};
   if (range.contains(band.low) && range.contains(band.high) && band.low <= band.nominal && band.nominal <= band.high)
     return band.nominal;
-  char text[200];
+  char text[300];
   std::snprintf(text, sizeof text,
-                "%s is %.4g, %.4g, %.4g, but must rise from low over nominal to high, above 0 and at most 2", argument,
-                band.low, band.nominal, band.high);
+                "%s is %s, %s, %s, but must rise from low over nominal to high, above 0 and at most 2", argument,
+                PlainNumber(band.low, 4).c_str(), PlainNumber(band.nominal, 4).c_str(),
+                PlainNumber(band.high, 4).c_str());
   return Error(argument, text);
 }
 

@@ -1,6 +1,7 @@
 // A tool drawn as SVG, for pages and reports.
 #pragma once
 
+#include "tauten/base/plain_number.hpp"
 #include "tauten/tool/drawing_plan.hpp"
 #include "tauten/tool/label_layout.hpp"
 
@@ -13,11 +14,7 @@ class SvgPage {
  public:
   static constexpr double font_size = 15;
 
-  static std::string number(double x) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f", x);
-    return text;
-  }
+  static std::string number(double x) { return PlainNumber::fixed(x, 1).c_str(); }
   void line(PlanPoint from, PlanPoint to, const char* style) {
     body_ += "<line x1=\"" + number(from.x) + "\" y1=\"" + number(from.y) + "\" x2=\"" + number(to.x) + "\" y2=\"" +
              number(to.y) + "\" " + style + "/>\n";

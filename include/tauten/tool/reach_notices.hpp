@@ -1,6 +1,7 @@
 // What `reach` has to say beside its numbers.
 #pragma once
 
+#include "tauten/base/caution.hpp"
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/hand.hpp"
 #include "tauten/tool/reach_job.hpp"
@@ -70,22 +71,16 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
 
 /// \return safety words for a reach
 inline std::vector<Notice> reach_cautions(const ReachJob& job, const Reach& reach) {
-  std::vector<Notice> list = {
-      {"line_of_slip", "Nobody stands where wrench, bar or extension go when they slip. Pull, do not push."},
-      {"no_pipe", "No pipe on the handle of a torque wrench."},
-      {"eye_protection", "Wear eye protection."},
-  };
+  std::vector<Notice> list = {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe};
   if (job.multiplier)
     list.push_back({"reaction_arm", "The reaction arm of the multiplier presses with " +
                                         (reach.reaction_force.si > 0 ? shop_text(reach.reaction_force)
                                                                      : shop_text(reach.reaction_torque)) +
                                         ". Rest it on something that takes it, and keep fingers away."});
   if (!job.bars.empty())
-    list.push_back({"stored_energy", "The bars hold " + shop_text(reach.stored_energy) +
+    list.push_back({"wound_up_bars", "The bars hold " + shop_text(reach.stored_energy) +
                                          " when wound up and let go of it at once if the socket slips."});
-  list.push_back({"no_release",
-                  "An estimate is no release for service. The maker's manual, local codes and licensed "
-                  "practice come first."});
+  list.push_back(cautions::no_release);
   return list;
 }
 

@@ -1,25 +1,23 @@
 // Quantities in the sentences of this room.
 #pragma once
 
-#include <cstdio>
 #include <optional>
 #include <string>
 
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/error.hpp"
 #include "tauten/base/interval.hpp"
+#include "tauten/base/number_text.hpp"
 
 namespace tauten::detail {
 
 /// \return "82.5 N.m": the unit that a workshop reads, four digits, no trailing zeros
 inline std::string shop_text(double si, Dim dimension) {
-  char number[64];
   DimensionText text = describe(dimension);
   // The pull of a hand reads badly in kN.
   if (dimension == Dim::force && si < 1000 && si > -1000) text.shop_unit = "N", text.shop_unit_in_si = 1;
-  const double x = si / text.shop_unit_in_si;
-  std::snprintf(number, sizeof number, x >= 1000 || x <= -1000 ? "%.0f" : "%.4g", x);
-  return *text.shop_unit == '\0' ? std::string(number) : std::string(number) + " " + text.shop_unit;
+  const std::string number = number_text(si / text.shop_unit_in_si);
+  return *text.shop_unit == '\0' ? number : number + " " + text.shop_unit;
 }
 
 // The quantity template is deduced: its header, which lies deeper, is not needed here.
@@ -29,11 +27,7 @@ std::string shop_text(const AnyQuantity<D, Real>& q) {
 }
 
 /// \return "4 %"
-inline std::string percent_text(double share) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.3g %%", 100 * share);
-  return text;
-}
+inline std::string percent_text(double share) { return number_text(100 * share, 3) + " %"; }
 
 /// \return the error that `q` lies outside `allowed`, or nothing. The bounds of `allowed` are SI and finite.
 template <template <Dim, class> class AnyQuantity, Dim D, class Real>

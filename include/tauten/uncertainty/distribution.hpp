@@ -9,6 +9,7 @@
 #include "tauten/base/interval.hpp"
 #include "tauten/base/normal.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/plain_number.hpp"
 
 namespace tauten {
 
@@ -108,14 +109,14 @@ class Distribution {
 
   static Error refuse(const char* argument, double value, const char* demand) {
     char text[200];
-    std::snprintf(text, sizeof text, "%s is %.6g, but %s", argument, value, demand);
+    std::snprintf(text, sizeof text, "%s is %s, but %s", argument, PlainNumber(value).c_str(), demand);
     return {argument, text};
   }
   static std::optional<Error> unordered(double low, double middle, double high) {
     if (any_sign.contains(low) && any_sign.contains(high) && low <= middle && middle <= high) return {};
     char text[200];
-    std::snprintf(text, sizeof text, "band is %.6g, %.6g, %.6g, but must rise from low to high and be finite", low,
-                  middle, high);
+    std::snprintf(text, sizeof text, "band is %s, %s, %s, but must rise from low to high and be finite",
+                  PlainNumber(low).c_str(), PlainNumber(middle).c_str(), PlainNumber(high).c_str());
     return Error("band", text);
   }
   /// Variance of a value that is equally likely anywhere between two numbers, plus the square of its mean.

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <utility>
 
+#include "tauten/base/number_text.hpp"
 #include "tauten/base/philox.hpp"
 #include "tauten/uncertainty/correlation.hpp"
 #include "tauten/uncertainty/distribution.hpp"
@@ -113,7 +114,7 @@ inline Outcome<JointDistribution> try_joint(const Model& model, const std::vecto
       return refuse(i == size ? each.first : each.second, "is not an input, but stands in a correlation");
     if (i == j) return refuse(each.first, "is correlated with itself; name two different inputs");
     if (!within(-1, 1).contains(each.coefficient))
-      return refuse(each.first, "is correlated with " + each.second + " by " + std::to_string(each.coefficient) +
+      return refuse(each.first, "is correlated with " + each.second + " by " + number_text(each.coefficient) +
                                     ", but a coefficient must be at least -1 and at most 1");
     if (joint.matrix_[i * size + j] != 0)
       return refuse(each.first, "is correlated with " + each.second + " twice; give each pair once");

@@ -73,8 +73,8 @@ inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
   const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;
   if (static_cast<double>(most) >= least - 1e-6 && most <= 1'000'000'000) return {};
   char text[200];
-  std::snprintf(text, sizeof text, "trials is %llu, but must be at least %.0f for this coverage and at most 1e9",
-                static_cast<unsigned long long>(most), std::ceil(least - 1e-9));
+  std::snprintf(text, sizeof text, "trials is %llu, but must be at least %llu for this coverage and at most 1e9",
+                static_cast<unsigned long long>(most), static_cast<unsigned long long>(std::ceil(least - 1e-9)));
   return Error("trials", text);
 }
 

@@ -1,0 +1,52 @@
+// The usual cautions: the same code and the same words in every answer that they apply to.
+#pragma once
+
+#include <string_view>
+
+#include "tauten/base/notice.hpp"
+
+namespace tauten {
+
+/// A caution of the trade, as data.
+struct Caution {
+  const char* code;
+  const char* text;
+
+  operator Notice() const { return {code, text}; }
+};
+
+namespace cautions {
+
+inline constexpr Caution stored_energy{
+    "stored_energy",
+    "Support the load and unload the joint before loosening: it may hold energy in springs or pressure."};
+inline constexpr Caution line_of_slip{
+    "line_of_slip", "Nobody stands where wrench, bar or extension go when they slip. Pull, do not push."};
+inline constexpr Caution eye_protection{"eye_protection", "Wear eye protection."};
+inline constexpr Caution no_pipe{"no_pipe", "No pipe on the handle of a torque wrench."};
+inline constexpr Caution impact_sockets{"impact_sockets", "Use only impact-rated sockets on impact tools."};
+inline constexpr Caution heat_near{"heat_near",
+                                   "No heat near fuel, gas, oil, brake fluid, gas springs, airbags, sealed cavities or "
+                                   "rubber. Have an extinguisher at "
+                                   "hand."};
+inline constexpr Caution replace_used_up{
+    "replace_used_up",
+    "Replace fasteners that were tightened past yield, torque-to-yield types, used-up locking elements, and anything "
+    "necked, cracked or glowed."};
+inline constexpr Caution no_release{
+    "no_release",
+    "An estimate is no release for service: the maker's manual, local codes and licensed practice come first."};
+
+inline constexpr const Caution* all[] = {&stored_energy,  &line_of_slip, &eye_protection,  &no_pipe,
+                                         &impact_sockets, &heat_near,    &replace_used_up, &no_release};
+
+/// \return true if the code is one of these: a list of several answers prints it once
+constexpr bool is_one(std::string_view code) noexcept {
+  for (const Caution* caution : all)
+    if (code == caution->code) return true;
+  return false;
+}
+
+}  // namespace cautions
+
+}  // namespace tauten

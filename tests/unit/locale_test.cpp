@@ -1,0 +1,163 @@
+// A program that embeds the library may have set a locale with a decimal comma. What the library says stays the same.
+#include <doctest/doctest.h>
+
+#include <clocale>
+#include <cstdio>
+#include <cstring>
+#include <locale>
+#include <string>
+
+#include "tauten/explain/derivation.hpp"
+#include "tauten/explain/json_text.hpp"
+#include "tauten/formulas.hpp"
+#include "tauten/joint/build.hpp"
+#include "tauten/loosening/free_steps.hpp"
+#include "tauten/part/identify.hpp"
+#include "tauten/tightening/clamp.hpp"
+#include "tauten/tool/drawing.hpp"
+#include "tauten/tool/reach.hpp"
+#include "tauten/uncertainty/monte_carlo.hpp"
+
+using namespace tauten;
+
+namespace {
+
+class Comma : public std::numpunct<char> {
+  char do_decimal_point() const override { return ','; }
+  char do_thousands_sep() const override { return '.'; }
+  std::string do_grouping() const override { return "\3"; }
+};
+
+/// While it lives, streams write a comma, and so does printf if a locale that does so is installed.
+class CommaLocale {
+ public:
+  CommaLocale() : streams_(std::locale::global(std::locale(std::locale::classic(), new Comma))) {
+    for (const char* name : {"de_DE.UTF-8", "de_DE.utf8", "fr_FR.UTF-8", "it_IT.UTF-8", "es_ES.UTF-8", "nl_NL.UTF-8"})
+      if (!installed_) installed_ = std::setlocale(LC_ALL, name) != nullptr;
+  }
+  ~CommaLocale() {
+    std::setlocale(LC_ALL, "C");
+    std::locale::global(streams_);
+  }
+  CommaLocale(const CommaLocale&) = delete;
+  CommaLocale& operator=(const CommaLocale&) = delete;
+
+  bool installed() const { return installed_; }
+
+ private:
+  std::locale streams_;
+  bool installed_ = false;
+};
+
+/// Whatever the library turns into text: answers, derivations, drawings, refusals.
+std::string everything() {
+  std::string out;
+  const auto refused = [&](const auto& outcome) {
+    CAPTURE(out.size() < 200 ? out : out.substr(out.size() - 200));
+    REQUIRE_FALSE(outcome);
+    out += std::string(outcome.error().what()) + "\n";
+  };
+
+  ClampJob joint;
+  joint.thread = "M16";
+  joint.property_class = "8.8";
+  joint.torque = Torque(130.5);
+  joint.condition = "oiled";
+  const Clamp load = clamp(joint);
+  out += json_text(tree_of(load), 1) + derivation(load.candidates.front().steps, formulas, Layout::text);
+  joint.wrench_accuracy = 0.755;
+  refused(try_clamp(joint));
+  joint.wrench_accuracy = 0.04;
+  joint.thread_friction = Band<double>{0.145, 0.125, 0.165};
+  refused(try_clamp(joint));
+  joint.thread_friction.reset();
+  joint.prevailing_torque = Torque(140.25);
+  refused(try_clamp(joint));
+  refused(try_identify(Length(-3.125e-3)));
+
+  ReachJob tool;
+  tool.torque = Torque(130.5);
+  tool.wrench.length = Length(0.4125);
+  tool.wrench.scale_high = Torque(1000.5);
+  tool.extensions = {{Length(0.0825), Angle(0.7)}};
+  tool.hand_offset = Length(0.0125);
+  tool.universal_joint = Angle(0.3);
+  tool.bars = {{DriveBar::Section::square, Length(0.4), Length(9.5e-3), Stress(79e9)}};
+  const Reach reached = reach(tool);
+  out += json_text(tree_of(reached), 1) + reach_drawing_text(tool, reached, 72) + reach_drawing_svg(tool, reached);
+  tool.tilt = Angle(0.3125);
+  refused(try_reach(tool));
+
+  FreeJob stuck;
+  stuck.diameter = Length(16e-3);
+  stuck.pitch = Length(2e-3);
+  stuck.width_across_flats = Length(24e-3);
+  stuck.tensile_strength = Stress(800e6);
+  stuck.yield_strength = Stress(640e6);
+  stuck.limit = Torque(899.5);
+  stuck.square = Length(15.5e-3);
+  stuck.trials = 2000;
+  out += json_text(tree_of(free_joint(stuck)), 1) + derivation(free_steps(stuck), formulas, Layout::latex);
+  stuck.undone = {{Undone::How::freed, Torque(-20.5)}};
+  refused(try_free_joint(stuck));
+  stuck.undone.clear();
+  stuck.corner_loss = Length(7.25e-3);
+  refused(try_free_joint(stuck));
+
+  refused(try_through_bolt({.diameter = Length(16e-3), .pitch = Length(2e-3), .length = Length(30.5e-3)},
+                           {{Length(30.25e-3), Length(60e-3)}}));
+  refused(Distribution::try_normal(0.5, -1.25));
+  refused(Distribution::try_two_piece(1.5, 1.25, 2.5));
+  const Model sum = model_of<2>({"sum"}, {{{"x"}, {"y"}}}, [](auto x) { return x[0] + x[1]; });
+  const Distribution some = Distribution::uniform(1, 2.5);
+  refused(try_joint(sum, {{"x", some}, {"y", some}}, {{"x", "y", 1.25}}));
+  MonteCarloOptions options;
+  options.trials = 10;
+  refused(try_monte_carlo(sum, joint_distribution(sum, {{"x", some}, {"y", some}}), options));
+
+  for (const Entry& entry : formulas) {
+    out += expression_text(entry, Notation::text);
+    for (const Arg& arg : entry.inputs) out += range_text(arg, arg.domain) + range_text(arg, arg.usual);
+  }
+#if defined(__cpp_exceptions)
+  try {
+    (void)preload_from_torque(Torque(-48.5), Length(1.5e-3), Length(9.026e-3), 0.12, 0.12, Length(13.5e-3));
+  } catch (const Error& error) {
+    out += error.what();
+  }
+#endif
+  return out + number_text(1.5) + exact_text(0.1) + quantity_text(12.5e3, Dim::force) + detail::mm_text(12.25e-3) +
+         PlainNumber(2.5).c_str() + PlainNumber::fixed(1234.5, 1).c_str();
+}
+
+}  // namespace
+
+TEST_CASE("answers, derivations, drawings and refusals are the same in a locale with a decimal comma") {
+  const std::string before = everything();
+  CHECK(before.find("130.5") != std::string::npos);
+  std::string after;
+  {
+    const CommaLocale comma;
+    char text[8];
+    std::snprintf(text, sizeof text, "%.1f", 1.5);
+    if (comma.installed())
+      REQUIRE(std::string(text) == "1,5");  // or the comparison is worth nothing
+    else
+      MESSAGE("no locale with a decimal comma is installed; only streams write one");
+    after = everything();
+  }
+  CHECK(after == before);
+}
+
+TEST_CASE("numbers as text: what printf writes in the plain locale") {
+  for (const double x : {0.0, -0.0, 1.0, -2.5, 0.00012345, 123456.0, 0.1, 1e-9, -3.25e22, 99999.96}) {
+    char text[64];
+    std::snprintf(text, sizeof text, "%.6g", x == 0 ? 0.0 : x);
+    CHECK(std::string(PlainNumber(x).c_str()) == text);
+    std::snprintf(text, sizeof text, "%.2f", x);
+    CHECK(std::string(PlainNumber::fixed(x, 2).c_str()) == text);
+  }
+  CHECK(std::string(PlainNumber(1234567.0, 3).c_str()) == "1234567");  // digits before the point are shown
+  CHECK(std::string(PlainNumber(-__builtin_nan("")).c_str()) == "nan");
+  CHECK(std::string(PlainNumber::fixed(1e300, 2).c_str()) == "1e+300");  // no room: not cut
+}
