@@ -4,11 +4,16 @@ Colours are those of Okabe and Ito, which people with any kind of colour blindne
 """
 import math
 
+from tauten import _core
+
 BLACK, ORANGE, SKY, GREEN, BLUE, VERMILION, PURPLE = ("#000000", "#E69F00", "#56B4E9", "#009E73", "#0072B2", "#D55E00",
                                                       "#CC79A7")
 
 _ENDS = (("free", "comes free", GREEN, "-"), ("shear", "shears", VERMILION, "--"), ("round", "corners go", ORANGE, "-."),
          ("tool", "tool fails", PURPLE, ":"), ("not_moving", "does not move", BLUE, (0, (6, 1, 1, 1, 1, 1))))
+
+
+_PLATE = {"boxstyle": "square,pad=0.1", "facecolor": "white", "edgecolor": "none"}  # keeps figures readable on lines
 
 
 def _axes(axes, width, height):
@@ -18,6 +23,30 @@ def _axes(axes, width, height):
     for edge in ("top", "right"):
         axes.spines[edge].set_visible(False)
     return axes
+
+
+def _legend(axes):
+    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+
+
+def _shop(unit):
+    """Factor from the SI unit to the unit that a workshop reads, and how that one is written."""
+    shop = _core.quantity_text(1.0, unit).partition(" ")[2]
+    return (1 / _core.read_quantity(f"1{shop}") if shop else 1.0), shop.replace("N.m", "N·m")
+
+
+def _band_bar(axes, place, band, unit, words, reach):
+    """Bar from low to high with a mark at usual, and the figures below. They are in the unit that is drawn."""
+    low, usual, high = band
+    axes.plot([low, high], [place, place], color=SKY, linewidth=10, solid_capstyle="butt",
+              label="" if place else f"{words}, low to high")
+    axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
+              label="" if place else "usual")
+    # Towards the middle of the picture, so that no text runs over its edge.
+    side, at = ("left", low) if low + high < reach else ("right", high)
+    axes.annotate(f"{low:.3g} to {high:.3g}, usual {usual:.3g} {unit}".rstrip(), (at, place), (0, -15),
+                  textcoords="offset points", ha=side, va="top", fontsize=9,
+                  bbox=_PLATE)
 
 
 def plot_chances(free, axes=None):
@@ -56,7 +85,7 @@ def plot_chances(free, axes=None):
     axes.set_xlabel("torque that is not exceeded in N·m")
     axes.set_ylabel("chance in %")
     axes.set_title("How it ends (an estimate)", loc="left")
-    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    _legend(axes)
     return axes
 
 
@@ -87,17 +116,9 @@ def plot_clamp_band(clamp, axes=None, most=6):
     loads = [load for b in bolts for load in (b.clamp_load.high, b.proof_load) if math.isfinite(load)]
     reach = 1.15 * max(loads) / 1e3
     for place, bolt in enumerate(bolts):
-        low, usual, high = (load / 1e3 for load in bolt.clamp_load)
-        axes.plot([low, high], [place, place], color=SKY, linewidth=10, solid_capstyle="butt",
-                  label="" if place else "clamp load, low to high")
-        axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
-                  label="" if place else "usual")
+        _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load", reach)
         axes.vlines(bolt.proof_load / 1e3, place - 0.2, place + 0.2, color=VERMILION, linewidth=3,
                     label="" if place else "proof load")
-        # Towards the middle of the picture, so that no text runs over its edge.
-        side, at = ("left", low) if low + high < reach else ("right", high)
-        axes.annotate(f"{low:.3g} to {high:.3g}, usual {usual:.3g} kN", (at, place), (0, -15), textcoords="offset points",
-                      ha=side, va="top", fontsize=9)
     axes.set_yticks(range(len(bolts)),
                     [f"{b.thread} {b.head.split(',')[0]}, {b.property_class}{' (assumed)' if b.class_assumed else ''}\n"
                      f"{b.torque:.3g} N·m: {b.verdict}" for b in bolts])
@@ -105,8 +126,353 @@ def plot_clamp_band(clamp, axes=None, most=6):
     axes.set_xlim(0, reach)
     axes.set_xlabel("clamp load of one bolt in kN")
     axes.set_title(clamp.name or "Clamp load", loc="left")
-    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    _legend(axes)
     return axes
 
 
-__all__ = ["plot_chances", "plot_clamp_band"]
+def plot_bands(rows, words, marks=(), unit=None, axes=None):
+    """Draw bands below each other, low to high with the usual value, such as one clamp load for each condition.
+
+    Parameters
+    ----------
+    rows : list of (text, Band or three numbers)
+        What each band is of, and low, usual and high. All have the same unit.
+    words : text
+        What is drawn, for the axis; its unit is added.
+    marks : list of (number, text)
+        Values in SI to compare with, drawn as lines.
+    unit : text, optional
+        SI unit of rows that are plain numbers: "N", "m", "N.m", "Pa", "rad" or "".
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    ValueError
+        If there is no row, or the rows have different units.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> joint = dict(thread="M16", property_class="8.8", torque="130N.m")
+    >>> bolts = [(c, tauten.clamp(condition=c, **joint).candidates[0]) for c in ("dry", "oiled")]
+    >>> rows = [(condition, bolt.clamp_load) for condition, bolt in bolts]
+    >>> axes = tauten.plots.plot_bands(rows, "clamp load of one bolt")  # doctest: +SKIP
+    """
+    rows = list(rows)
+    units = {getattr(band, "unit", unit) for _, band in rows}
+    if len(units) != 1 or None in units:
+        raise ValueError("plot_bands: bands of one unit are needed, at least one; give the unit of plain numbers")
+    factor, unit = _shop(units.pop())
+    shown = [[factor * value for value in band] for _, band in rows]
+    reach = 1.15 * max([factor * value for value, _ in marks] + [band[-1] for band in shown])
+    axes = _axes(axes, 8, 1.9 + 0.7 * len(rows))
+    for place, band in enumerate(shown):
+        _band_bar(axes, place, band, unit, words, reach)
+    for (value, name), colour, line in zip(marks, (VERMILION, GREEN, PURPLE, ORANGE), ("--", "-.", ":", "-")):
+        axes.axvline(factor * value, color=colour, linestyle=line, linewidth=2, zorder=0,
+                     label=f"{name}, {factor * value:.3g} {unit}".rstrip())
+    axes.set_yticks(range(len(rows)), [name for name, _ in rows])
+    axes.set_ylim(len(rows) - 0.35, -0.5)
+    axes.set_xlim(0, reach)
+    axes.set_xlabel(f"{words} in {unit}" if unit else words)
+    _legend(axes)
+    return axes
+
+
+def plot_scatter(answers, axes=None):
+    """Draw the clamp load, low to high, against the torque: the band in which one wrench setting scatters.
+
+    Parameters
+    ----------
+    answers : list of Clamp
+        Answers of `clamp` for one joint at several torques; the first candidate of each is drawn.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    ValueError
+        If there are fewer than two answers.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> joint = dict(thread="M16", property_class="8.8", condition="oiled")
+    >>> answers = [tauten.clamp(torque=torque, **joint) for torque in range(20, 220, 20)]
+    >>> axes = tauten.plots.plot_scatter(answers)  # doctest: +SKIP
+    """
+    bolts = sorted((answer.candidates[0] for answer in answers), key=lambda bolt: bolt.torque)
+    if len(bolts) < 2:
+        raise ValueError("plot_scatter: answers for at least two torques are needed")
+    axes = _axes(axes, 8, 4.6)
+    torques = [bolt.torque for bolt in bolts]
+    low, usual, high = ([load / 1e3 for load in loads] for loads in zip(*(bolt.clamp_load for bolt in bolts)))
+    axes.fill_between(torques, low, high, color=SKY, alpha=0.45, linewidth=0, label="clamp load, low to high")
+    axes.plot(torques, usual, color=BLUE, linewidth=2, label="usual")
+    last = bolts[-1]
+    axes.axhline(last.proof_load / 1e3, color=VERMILION, linewidth=2, linestyle="--", label="proof load")
+    axes.axvline(last.right_torque, color=GREEN, linewidth=2, linestyle="-.",
+                 label=f"right torque, {last.right_torque:.0f} N·m")
+    axes.set_xlim(0, torques[-1])
+    axes.set_ylim(0, 1.1 * max(*high, last.proof_load / 1e3))
+    axes.set_xlabel("setting of the wrench in N·m")
+    axes.set_ylabel("clamp load of one bolt in kN")
+    axes.set_title(f"{last.thread}, {last.property_class}", loc="left")
+    _legend(axes)
+    return axes
+
+
+def _shares(budget):
+    """Name and share of the variance of each line."""
+    lines = getattr(budget, "contributions", budget)
+    if lines and hasattr(lines[0], "range"):  # causes of `Reach`: each a full width, added as squares
+        total = sum(line.range**2 for line in lines)
+        return [(line.cause, line.range**2 / total) for line in lines]
+    return [(line.name, line.share) if hasattr(line, "share") else tuple(line) for line in lines]
+
+
+def plot_budget(budget, axes=None):
+    """Draw which input brings how much of an uncertainty, the largest first.
+
+    Parameters
+    ----------
+    budget : Budget, Reach, or list of (text, number)
+        Lines with their shares of the variance; all shares together are 1.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    ValueError
+        If there is no line.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> way = tauten.reach(torque="130N.m", wrench_length="400mm", extensions=[("100mm", "0deg")])
+    >>> axes = tauten.plots.plot_budget(way)  # doctest: +SKIP
+    """
+    lines = sorted(_shares(budget), key=lambda line: -line[1])
+    if not lines:
+        raise ValueError("plot_budget: a budget without lines")
+    axes = _axes(axes, 8, 1.3 + 0.45 * len(lines))
+    shares = [100 * share for _, share in lines]
+    axes.barh(range(len(lines)), shares, height=0.62, color=BLUE)
+    for place, share in enumerate(shares):
+        axes.annotate("below 0.1 %" if 0 <= share < 0.1 else f"{share:.3g} %", (max(share, 0), place), (4, 0),
+                      textcoords="offset points", va="center", fontsize=9)
+    axes.axvline(0, color=BLACK, linewidth=0.8)
+    axes.set_yticks(range(len(lines)), [name.replace("_", " ") for name, _ in lines])
+    axes.set_ylim(len(lines) - 0.5, -0.5)
+    axes.set_xlim(min(0, 1.25 * min(shares)), 1.2 * max(shares))
+    axes.set_xlabel("share of the variance in %")
+    output = getattr(budget, "output", "torque at the fastener" if hasattr(budget, "arrives") else "it")
+    axes.set_title(f"What makes {output.replace('_', ' ')} uncertain", loc="left")
+    return axes
+
+
+def plot_sensitivity(formula, axes=None, **inputs):
+    """Draw how far the result of a formula moves when one input goes from its low to its high value, the others usual.
+
+    Parameters
+    ----------
+    formula : Formula
+        Of ``tauten.formulas``.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+    inputs : number, text, Band, or three of them
+        One value; or low, usual and high. Inputs with one value are held and not drawn.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    Error
+        If a value lies outside the domain of the formula.
+    ValueError
+        If no input has a low and a high value.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> friction = tauten.thread_condition("oiled").thread_friction
+    >>> axes = tauten.plots.plot_sensitivity(tauten.nut_factor, diameter="16mm", pitch="2mm", pitch_diameter="14.7mm",
+    ...                                      thread_friction=friction, bearing_friction=friction,
+    ...                                      bearing_diameter=("19mm", "20mm", "21mm"))  # doctest: +SKIP
+    """
+    values = {name: (value,) if isinstance(value, str) or not hasattr(value, "__iter__") else tuple(value)
+              for name, value in inputs.items()}
+    usual = {name: value[len(value) // 2] for name, value in values.items()}
+    factor, unit = _shop(formula.output.unit)
+    middle = factor * formula(**usual)
+    bars = [(arg, [factor * formula(**{**usual, arg.name: end}) for end in values[arg.name][::2]])
+            for arg in formula.inputs if len(values.get(arg.name, ())) == 3]
+    if not bars:
+        raise ValueError("plot_sensitivity: give at least one input as (low, usual, high)")
+    bars.sort(key=lambda bar: -abs(bar[1][1] - bar[1][0]))
+    axes = _axes(axes, 8, 1.6 + 0.6 * len(bars))
+    for place, (arg, ends) in enumerate(bars):
+        for end, value, colour, hatch in zip(ends, values[arg.name][::2], (ORANGE, BLUE), ("//", "")):
+            axes.barh(place, end - middle, left=middle, height=0.6, color=colour, hatch=hatch, edgecolor="white",
+                      linewidth=0, label="" if place else ("input low" if colour == ORANGE else "input high"))
+            right = end >= middle
+            axes.annotate(_text(arg, value), (end, place), (4 if right else -4, 0), textcoords="offset points",
+                          ha="left" if right else "right", va="center", fontsize=9)
+    axes.axvline(middle, color=BLACK, linewidth=1.2)
+    ends = [end for _, both in bars for end in both]
+    room = 0.3 * max(max(ends) - middle, middle - min(ends))
+    axes.set_xlim(min(ends) - room, max(ends) + room)
+    axes.set_ylim(len(bars) - 0.5, -0.5)
+    axes.set_yticks(range(len(bars)), [arg.name.replace("_", " ") for arg, _ in bars])
+    name = formula.output.name.replace("_", " ")
+    axes.set_xlabel(f"{name} in {unit}" if unit else name)
+    axes.set_title(f"All usual: {middle:.4g} {unit}".rstrip(), loc="left")
+    _legend(axes)
+    return axes
+
+
+def _text(arg, value):
+    return arg.text(arg.read(value) if isinstance(value, str) else float(value)).replace("N.m", "N·m")
+
+
+def plot_nut_factor(thread, bearing_diameter, conditions=("moly-paste", "oiled", "dry"), axes=None):
+    """Draw the nut factor against friction, with the range of friction of some conditions below.
+
+    Parameters
+    ----------
+    thread : text or Thread
+        Designation.
+    bearing_diameter : length in m
+        Effective diameter of the bearing face.
+    conditions : list of text
+        Names of ``tauten.conditions``.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    Error
+        For an unknown thread or condition.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> axes = tauten.plots.plot_nut_factor("M16", "20mm")  # doctest: +SKIP
+    """
+    import tauten
+    bolt = tauten.thread(thread)
+    known = [tauten.thread_condition(key) for key in conditions]
+    most = max([0.3] + [condition.thread_friction.high for condition in known]) * 1.05
+    friction = [most * place / 60 for place in range(61)]
+
+    def factor(thread_friction, bearing_friction):
+        # The kernel: no warning where the curve runs beyond the usual range.
+        return tauten.nut_factor.ufunc(bolt.diameter, bolt.pitch, bolt.pitch_diameter, thread_friction, bearing_friction,
+                                       _si(bearing_diameter))
+
+    axes = _axes(axes, 8, 4.2 + 0.3 * len(known))
+    curve = factor(friction, friction)
+    axes.plot(friction, curve, color=BLUE, linewidth=2.5, label="same friction in thread and under the head")
+    axes.plot(friction, factor(friction, 0), color=GREEN, linewidth=2, linestyle="--",
+              label="no friction under the head")
+    axes.axhline(factor(0, 0), color=PURPLE, linewidth=2, linestyle=":", label="no friction at all: pitch alone")
+    step = max(curve) / 10
+    for place, condition in enumerate(known):
+        low, usual, high = condition.thread_friction
+        at = -(place + 0.7) * step
+        axes.plot([low, high], [at, at], color=ORANGE, linewidth=8, solid_capstyle="butt",
+                  label="" if place else "friction of a condition, low to high")
+        axes.plot([usual], [at], "o", color=BLACK, markersize=6, linestyle="none", label="" if place else "usual")
+        axes.annotate(condition.key, (high, at), (6, 0), textcoords="offset points", va="center", fontsize=9)
+    axes.axhline(0, color=BLACK, linewidth=0.8)
+    axes.set_xlim(0, 1.12 * most)  # room for the names
+    axes.set_ylim(-(len(known) + 0.2) * step, 1.05 * max(curve))
+    axes.set_yticks([tick for tick in axes.get_yticks() if 0 <= tick <= max(curve)])
+    axes.set_xlabel("coefficient of friction (no unit)")
+    axes.set_ylabel("nut factor K (no unit)")
+    axes.set_title(f"{bolt.designation}, bearing diameter {_core.quantity_text(_si(bearing_diameter), 'm')}", loc="left")
+    axes.legend(loc="upper left", frameon=False)
+    return axes
+
+
+def _si(value):
+    return _core.read_quantity(value) if isinstance(value, str) else float(value)
+
+
+def plot_torque_share(rows, axes=None):
+    """Draw which part of the torque stretches the bolt, and which is friction in the thread and under the head.
+
+    Parameters
+    ----------
+    rows : list of (text, Clamp)
+        What each answer is of, and the answer of `clamp` or `torque_for`; its first candidate is drawn.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    ValueError
+        If there is no row.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> joint = dict(thread="M16", property_class="8.8", torque="130N.m")
+    >>> rows = [(condition, tauten.clamp(condition=condition, **joint)) for condition in ("dry", "oiled")]
+    >>> axes = tauten.plots.plot_torque_share(rows)  # doctest: +SKIP
+    """
+    import tauten
+    rows = [(name, answer.candidates[0]) for name, answer in rows]
+    if not rows:
+        raise ValueError("plot_torque_share: no row to draw")
+    axes = _axes(axes, 8, 1.6 + 0.6 * len(rows))
+    parts = (("stretches the bolt (pitch)", GREEN, ""), ("friction in the thread", SKY, "//"),
+             ("friction under the head", ORANGE, ""))
+    for place, (_, bolt) in enumerate(rows):
+        step = next(step for step in bolt.steps if step.formula == "preload_from_torque")
+        shape, load, torque = step.inputs[1:], step.value, step.inputs[0]
+        pitch, pitch_diameter, thread_friction, bearing_friction, bearing_diameter = shape
+        useful = tauten.pitch_share.ufunc(*shape)
+        thread = tauten.thread_torque.ufunc(load, pitch, pitch_diameter, thread_friction) / torque
+        face = tauten.bearing_torque.ufunc(load, bearing_friction, bearing_diameter) / torque
+        left = 0.0
+        for (words, colour, hatch), share in zip(parts, (useful, thread - useful, face)):
+            axes.barh(place, 100 * share, left=left, height=0.62, color=colour, hatch=hatch, edgecolor="white",
+                      linewidth=0, label="" if place else words)
+            axes.annotate(f"{100 * share:.0f}", (left + 50 * share, place), ha="center", va="center", fontsize=10,
+                          bbox=_PLATE)
+            left += 100 * share
+    axes.set_yticks(range(len(rows)), [name for name, _ in rows])
+    axes.set_ylim(len(rows) - 0.5, -0.5)
+    axes.set_xlim(0, 100)
+    axes.set_xlabel("share of the torque in %")
+    axes.set_title("Where the torque goes", loc="left")
+    _legend(axes)
+    return axes
+
+
+__all__ = ["plot_bands", "plot_budget", "plot_chances", "plot_clamp_band", "plot_nut_factor", "plot_scatter",
+           "plot_sensitivity", "plot_torque_share"]

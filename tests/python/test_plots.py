@@ -1,5 +1,6 @@
 """Pictures of answers say what they show, and no text lies on another."""
 import itertools
+import math
 import subprocess
 import sys
 
@@ -91,6 +92,151 @@ def test_clamp_band(joint):
         low, usual, high = (load / 1e3 for load in bolt.clamp_load)
         assert f"{low:.3g} to {high:.3g}, usual {usual:.3g} kN" in words
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
+
+
+OILED = dict(thread="M16", property_class="8.8", condition="oiled")
+CONDITIONS = ("dry", "oiled", "moly-paste", "stainless")
+
+
+def bars(axes):
+    """Left and right end of each bar, in the order of the picture from top to bottom."""
+    return sorted((bar.get_y(), min(bar.get_x(), bar.get_x() + bar.get_width()),
+                   max(bar.get_x(), bar.get_x() + bar.get_width())) for bar in axes.patches)
+
+
+@pytest.mark.parametrize("key", ["clamp_load", "nut_factor", "yield_utilisation"])
+def test_bands(key):
+    rows = [(name, getattr(tauten.clamp(torque="130N.m", **{**OILED, "condition": name}).candidates[0], key))
+            for name in CONDITIONS]
+    marks = [(91e3, "proof load"), (45.5e3, "half of it")] if key == "clamp_load" else []
+    axes = plots.plot_bands(rows, "what is drawn", marks)
+    words = check_texts(axes)
+    factor, unit = (1e3, " kN") if key == "clamp_load" else (1, "")
+    assert (f"what is drawn in{unit}" if unit else "what is drawn") in words
+    for name, band in rows:
+        low, usual, high = (value / factor for value in band)
+        assert {name, f"{low:.3g} to {high:.3g}, usual {usual:.3g}{unit}"} <= words
+    drawn = [tuple(line.get_xdata()) for line in axes.get_lines() if len(set(line.get_ydata())) == 1]
+    for _, band in rows:
+        assert any(line == pytest.approx((band.low / factor, band.high / factor)) for line in drawn if len(line) == 2)
+    if marks:
+        assert {"proof load, 91 kN", "half of it, 45.5 kN"} <= words
+
+
+def test_bands_of_different_units_are_refused():
+    bolt = tauten.clamp(torque="130N.m", **OILED).candidates[0]
+    for rows in ([], [("one", bolt.clamp_load), ("other", bolt.nut_factor)], [("one", (1.0, 2.0, 3.0))]):
+        with pytest.raises(ValueError, match="one unit"):
+            plots.plot_bands(rows, "mixed")
+    axes = plots.plot_bands([("one", (1e4, 2e4, 3e4))], "load", unit="N")
+    assert {"load in kN", "10 to 30, usual 20 kN"} <= check_texts(axes)
+
+
+@pytest.mark.parametrize("torques", [range(20, 240, 20), (130, 10)], ids=str)
+def test_scatter(torques):
+    answers = [tauten.clamp(torque=torque, **OILED) for torque in torques]
+    axes = plots.plot_scatter(answers)
+    words = check_texts(axes)
+    bolts = sorted((answer.candidates[0] for answer in answers), key=lambda bolt: bolt.torque)
+    assert {"setting of the wrench in N·m", "clamp load of one bolt in kN", "usual", "proof load", "M16, 8.8",
+            f"right torque, {bolts[-1].right_torque:.0f} N·m"} <= words
+    lines = {line.get_label(): line for line in axes.get_lines()}
+    assert list(lines["usual"].get_xdata()) == sorted(torques)
+    assert list(lines["usual"].get_ydata()) == [bolt.clamp_load.nominal / 1e3 for bolt in bolts]
+    assert lines["proof load"].get_ydata()[0] == bolts[0].proof_load / 1e3
+    corners = {tuple(point) for point in axes.collections[0].get_paths()[0].vertices}
+    for bolt in bolts:
+        assert {(bolt.torque, bolt.clamp_load.low / 1e3), (bolt.torque, bolt.clamp_load.high / 1e3)} <= corners
+    with pytest.raises(ValueError, match="two torques"):
+        plots.plot_scatter(answers[:1])
+
+
+@pytest.mark.parametrize("lines", [[("thread_friction", 0.62), ("bearing_friction", 0.379), ("wrench", 0.001)],
+                                   [("torque", 1.05), ("friction", -0.05)], [("one", 1.0)],
+                                   [(f"cause_{n}", 1 / 12) for n in range(12)]], ids=len)
+def test_budget(lines):
+    axes = plots.plot_budget(lines)
+    words = check_texts(axes)
+    assert {"share of the variance in %"} | {name.replace("_", " ") for name, _ in lines} <= words
+    drawn = [right if right > 0 else left for _, left, right in bars(axes)]
+    assert drawn == pytest.approx([100 * share for _, share in sorted(lines, key=lambda line: -line[1])])
+
+
+def test_budget_of_a_wrench():
+    way = tauten.reach(torque="130N.m", wrench_length="400mm", extensions=[("100mm", "45deg")])
+    axes = plots.plot_budget(way)
+    words = check_texts(axes)
+    assert "What makes torque at the fastener uncertain" in words and "pull angle" in words
+    squares = sorted((cause.range**2 for cause in way.contributions), reverse=True)
+    assert [right for _, _, right in bars(axes)] == pytest.approx([100 * square / sum(squares) for square in squares])
+    with pytest.raises(ValueError, match="without lines"):
+        plots.plot_budget([])
+
+
+def test_sensitivity():
+    friction = tauten.thread_condition("oiled").thread_friction
+    axes = plots.plot_sensitivity(tauten.preload_from_torque, torque=("125N.m", "130N.m", "135N.m"), pitch="2mm",
+                                  pitch_diameter="14.7mm", thread_friction=friction, bearing_friction=friction,
+                                  bearing_diameter=(19e-3, 20e-3, 21e-3))
+    words = check_texts(axes)
+    assert {"preload in kN", "thread friction", "bearing friction", "torque", "bearing diameter", "input low",
+            "input high", "125 N·m", "135 N·m", "0.08", "0.16", "19 mm", "21 mm"} <= words
+
+    def by_hand(torque=130, thread=0.12, bearing=0.12, face=20):  # ISO 16047, linear form, in kN and mm
+        return torque / (2 / (2 * math.pi) + thread * 14.7 / math.sqrt(3) + bearing * face / 2)
+    expected = sorted(([by_hand(**{name: low}), by_hand(**{name: high})] for name, low, high in (
+        ("torque", 125, 135), ("thread", 0.08, 0.16), ("bearing", 0.08, 0.16), ("face", 19, 21))),
+        key=lambda ends: -abs(ends[1] - ends[0]))
+    drawn = bars(axes)
+    for place, ends in enumerate(expected):
+        pair = [bar for bar in drawn if abs(bar[0] + 0.3 - place) < 0.01]
+        assert (min(bar[1] for bar in pair), max(bar[2] for bar in pair)) == pytest.approx((min(ends), max(ends)))
+    with pytest.raises(ValueError, match="low, usual, high"):
+        plots.plot_sensitivity(tauten.stress_area, diameter=0.016, pitch=0.002)
+
+
+@pytest.mark.parametrize("thread, face", [("M16", "20mm"), ("M10x1.25", 12.8e-3)], ids=str)
+def test_nut_factor(thread, face):
+    axes = plots.plot_nut_factor(thread, face)
+    words = check_texts(axes)
+    assert {"coefficient of friction (no unit)", "nut factor K (no unit)", "moly-paste", "oiled", "dry"} <= words
+    size, diameter = tauten.thread(thread), tauten.quantity(face) if isinstance(face, str) else face
+    line = axes.get_lines()[0]
+    for mu, K in zip(line.get_xdata(), line.get_ydata()):  # ISO 16047, linear form
+        lever = size.pitch / (2 * math.pi) + mu * (size.pitch_diameter / math.sqrt(3) + diameter / 2)
+        assert K == pytest.approx(lever / size.diameter, rel=1e-12)
+    bands = {tuple(line.get_xdata()) for line in axes.get_lines()}
+    assert {(0.08, 0.16), (0.12,)} <= bands  # of the condition "oiled"
+
+
+def test_torque_share():
+    answers = [(name, tauten.clamp(torque="130N.m", **{**OILED, "condition": name})) for name in CONDITIONS]
+    axes = plots.plot_torque_share(answers)
+    words = check_texts(axes)
+    assert {"share of the torque in %", "stretches the bolt (pitch)", "friction in the thread", "friction under the head",
+            *CONDITIONS} <= words
+    size = tauten.thread("M16")
+    for place, (name, answer) in enumerate(answers):
+        row = [bar for bar in bars(axes) if abs(bar[0] + 0.31 - place) < 0.01]
+        assert [bar[1] for bar in row] == pytest.approx([0, row[0][2], row[1][2]]) and row[-1][2] == pytest.approx(100)
+        bolt = answer.candidates[0]
+        # ISO 16047: of T = K F d the pitch takes F P/(2 pi), the thread F mu d2/sqrt(3).
+        whole = bolt.nut_factor.nominal * size.diameter
+        thread = tauten.thread_condition(name).thread_friction.nominal * size.pitch_diameter / math.sqrt(3)
+        assert row[0][2] == pytest.approx(100 * size.pitch / (2 * math.pi) / whole)
+        assert row[1][2] - row[1][1] == pytest.approx(100 * thread / whole)
+    with pytest.raises(ValueError, match="no row"):
+        plots.plot_torque_share([])
+
+
+def test_pictures_are_written(tmp_path):
+    answer = tauten.clamp(torque="130N.m", **OILED)
+    for axes in (plots.plot_torque_share([("oiled", answer)]), plots.plot_nut_factor("M16", "20mm")):
+        axes.figure.savefig(tmp_path / "picture.png", dpi=100)
+        pixels = plt.imread(tmp_path / "picture.png")
+        assert pixels.shape[0] > 150 and pixels.shape[1] >= 790 and pixels[..., :3].std() > 0.05
+    sizes = [text.get_fontsize() for text in axes.figure.findobj(matplotlib.text.Text) if text.get_text()]
+    assert min(sizes) >= 9  # on a picture 8 inches wide
 
 
 def test_a_picture_goes_where_it_is_told():
