@@ -39,7 +39,7 @@ def _band_bar(axes, place, band, unit, words, reach):
     """Bar from low to high with a mark at usual, and the figures below. They are in the unit that is drawn."""
     low, usual, high = band
     axes.plot([low, high], [place, place], color=SKY, linewidth=10, solid_capstyle="butt",
-              label="" if place else f"{words}, low to high")
+              label="" if place else words)
     axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
               label="" if place else "usual")
     # Towards the middle of the picture, so that no text runs over its edge.
@@ -116,7 +116,7 @@ def plot_clamp_band(clamp, axes=None, most=6):
     loads = [load for b in bolts for load in (b.clamp_load.high, b.proof_load) if math.isfinite(load)]
     reach = 1.15 * max(loads) / 1e3
     for place, bolt in enumerate(bolts):
-        _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load", reach)
+        _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load, low to high", reach)
         axes.vlines(bolt.proof_load / 1e3, place - 0.2, place + 0.2, color=VERMILION, linewidth=3,
                     label="" if place else "proof load")
     axes.set_yticks(range(len(bolts)),
@@ -172,7 +172,7 @@ def plot_bands(rows, words, marks=(), unit=None, axes=None):
     reach = 1.15 * max([factor * value for value, _ in marks] + [band[-1] for band in shown])
     axes = _axes(axes, 8, 1.9 + 0.7 * len(rows))
     for place, band in enumerate(shown):
-        _band_bar(axes, place, band, unit, words, reach)
+        _band_bar(axes, place, band, unit, "low to high", reach)
     for (value, name), colour, line in zip(marks, (VERMILION, GREEN, PURPLE, ORANGE), ("--", "-.", ":", "-")):
         axes.axvline(factor * value, color=colour, linestyle=line, linewidth=2, zorder=0,
                      label=f"{name}, {factor * value:.3g} {unit}".rstrip())

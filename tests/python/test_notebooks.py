@@ -2,62 +2,30 @@
 import base64
 import functools
 import io
-import os
 import pathlib
 import re
 import sys
-import tempfile
 
 import pytest
 
-import tauten
-
 nbformat = pytest.importorskip("nbformat")
 nbclient = pytest.importorskip("nbclient")
-kernelspec = pytest.importorskip("jupyter_client.kernelspec")
-jupyter_client = pytest.importorskip("jupyter_client")
 pytest.importorskip("ipykernel")
 plt = pytest.importorskip("matplotlib.pyplot")
 
-FOLDER = pathlib.Path(__file__).resolve().parents[2] / "docs" / "notebooks"
-NOTEBOOKS = sorted(FOLDER.glob("*.ipynb"))
-
-
-class ThisInterpreter(jupyter_client.KernelManager):
-    """Runs the kernel with the interpreter of the tests, whatever kernels are installed."""
-
-    @property
-    def kernel_spec(self):
-        return kernelspec.KernelSpec(argv=[sys.executable, "-m", "ipykernel_launcher", "-f", "{connection_file}"],
-                                     display_name="Python 3", language="python")
+DOCS = pathlib.Path(__file__).resolve().parents[2] / "docs"
+sys.path.insert(0, str(DOCS))
+from notebook import FOLDER, NOTEBOOKS, execute, outputs, page, shown, title
 
 
 @functools.cache
 def executed(path):
-    """The notebook with its outputs. An error in a cell is raised."""
-    notebook = nbformat.read(path, as_version=4)
-    with tempfile.TemporaryDirectory() as empty, pytest.MonkeyPatch.context() as patch:
-        # Nothing of the user's own settings takes part, and the package is the one under test.
-        for name in ("IPYTHONDIR", "JUPYTER_CONFIG_DIR", "MPLCONFIGDIR"):
-            patch.setenv(name, empty)
-        patch.delenv("MPLBACKEND", raising=False)
-        here = pathlib.Path(tauten.__file__).resolve().parents[1]
-        patch.setenv("PYTHONPATH", os.pathsep.join([str(here), os.environ.get("PYTHONPATH", "")]))
-        nbclient.NotebookClient(notebook, timeout=120, km=ThisInterpreter(),
-                                resources={"metadata": {"path": empty}}).execute()
-    return notebook
+    return execute(path)
 
 
-def outputs(notebook):
-    return [output for cell in notebook.cells if cell.cell_type == "code" for output in cell.outputs]
-
-
-def shown(notebook, kind):
-    return [output["data"][kind] for output in outputs(notebook) if kind in output.get("data", {})]
-
-
-def test_there_are_notebooks():
-    assert NOTEBOOKS
+def test_there_are_lessons():
+    assert len(NOTEBOOKS) >= 8
+    assert len({title(path) for path in NOTEBOOKS}) == len(NOTEBOOKS)
 
 
 @pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: path.stem)
@@ -78,6 +46,64 @@ def test_runs(path):
     for picture in shown(notebook, "image/png"):
         pixels = plt.imread(io.BytesIO(base64.b64decode(picture)))
         assert pixels.shape[0] > 200 and pixels[..., :3].std() > 0.05, "an empty picture"
+
+
+@pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: path.stem)
+def test_is_a_lesson(path):
+    """A goal, some theory, a picture to print, and exercises each of which is solved by the library."""
+    notebook = executed(path)
+    assert "**Goal:**" in notebook.cells[0].source and "irrigation pumping station" in notebook.cells[0].source
+    assert "no release for service" in " ".join(notebook.cells[0].source.split())
+    text = "\n".join(cell.source for cell in notebook.cells if cell.cell_type == "markdown")
+    assert re.search("^## Theory", text, re.M)
+    exercises = re.search("## Exercises\n(.*)## Solutions", text, re.S)[1]
+    asked = re.findall(r"^(\d+)\. ", exercises, re.M)
+    assert len(asked) >= 3
+    place = next(n for n, cell in enumerate(notebook.cells) if cell.source.rstrip().endswith("## Solutions"))
+    solutions = notebook.cells[place + 1:]
+    assert any("tauten." in cell.source for cell in solutions)
+    told = "".join(o.text for cell in solutions if cell.cell_type == "code" for o in cell.outputs if o.output_type == "stream")
+    assert set(re.findall(r"^(\d+)\.", told, re.M)) == set(asked)
+    assert shown(notebook, "image/png")
+
+
+def test_becomes_a_page(tmp_path):
+    path = FOLDER / "nut_factor.ipynb"
+    text = page(path, executed(path), tmp_path)
+    assert text.startswith("# What is a nut factor?") and text.count("![Picture") == len(list(tmp_path.iterdir())) == 2
+    assert "```python" in text and "$$K = " in text and "oiled on the" not in text
+
+
+def printed(name):
+    return "".join(output.text for output in outputs(executed(FOLDER / f"{name}.ipynb")) if output.output_type == "stream")
+
+
+def test_crowfoot_agrees_with_the_lever_by_hand():
+    text = printed("crowfoot")
+    assert f"set {130 * 400 / (400 + 100 * 0.5**0.5):.1f} N·m" in text
+    assert "1. 130.0 N·m" in text and f"2. {130 * 400 / (400 - 100 * 0.5**0.5):.1f} N·m" in text
+    assert f"4. {130 * (400 + 50) / (400 + 100 * 0.5**0.5):.1f} N·m" in text
+
+
+def test_oil_on_dry_threads_shows_the_danger():
+    verdicts = dict(re.findall(r"^([\w-]+) +K .* verdict: (.*)$", printed("oil_on_dry_threads"), re.M))
+    assert verdicts["dry"] == "fit" and verdicts["oiled"] in ("yields", "would shear")
+
+
+def test_first_order_and_trials_agree_in_the_budget():
+    numbers = re.findall(r"^(?:first order|trials) +([\d.]+) kN", printed("scatter_budget"), re.M)
+    assert float(numbers[0]) == pytest.approx(float(numbers[1]), rel=0.02)
+
+
+def test_an_angle_scatters_less_than_a_torque():
+    by_torque, by_angle = re.findall(r"high over low ([\d.]+)", printed("angle_against_torque"))
+    assert float(by_angle) < 0.85 * float(by_torque)
+
+
+def test_friction_test_gives_back_what_went_in():
+    # First bolt of the rig by ISO 16047: mu_th = (T_th/F - P/(2 pi)) / (d2/sqrt(3)), in mm.
+    expected = (37.1 / 36.9 - 1.75 / 6.283185307) / (10.863 / 3**0.5)
+    assert float(re.search(r"^ +1 +([\d.]+)", printed("friction_test"), re.M)[1]) == pytest.approx(expected, abs=6e-4)
 
 
 def test_pump_foot_says_what_it_promises():

@@ -1,0 +1,90 @@
+"""Runs the notebooks of the documentation, and turns them into pages. Used by the tests and by build.py."""
+import base64
+import os
+import pathlib
+import re
+import sys
+import tempfile
+from unittest import mock
+
+import jupyter_client
+import nbclient
+import nbformat
+from jupyter_client import kernelspec
+
+import tauten
+
+FOLDER = pathlib.Path(__file__).resolve().parent / "notebooks"
+NOTEBOOKS = sorted(FOLDER.glob("*.ipynb"))
+
+
+class ThisInterpreter(jupyter_client.KernelManager):
+    """Runs the kernel with this interpreter, whatever kernels are installed."""
+
+    @property
+    def kernel_spec(self):
+        return kernelspec.KernelSpec(argv=[sys.executable, "-m", "ipykernel_launcher", "-f", "{connection_file}"],
+                                     display_name="Python 3", language="python")
+
+
+def execute(path):
+    """The notebook with its outputs. An error in a cell is raised."""
+    notebook = nbformat.read(path, as_version=4)
+    here = pathlib.Path(tauten.__file__).resolve().parents[1]
+    with tempfile.TemporaryDirectory() as empty:
+        # Nothing of the user's own settings takes part, and the package is the one that runs here.
+        settings = dict.fromkeys(("IPYTHONDIR", "JUPYTER_CONFIG_DIR", "MPLCONFIGDIR"), empty)
+        settings["PYTHONPATH"] = os.pathsep.join([str(here), os.environ.get("PYTHONPATH", "")])
+        with mock.patch.dict(os.environ, settings):
+            os.environ.pop("MPLBACKEND", None)
+            nbclient.NotebookClient(notebook, timeout=120, km=ThisInterpreter(),
+                                    resources={"metadata": {"path": empty}}).execute()
+    return notebook
+
+
+def outputs(notebook):
+    """All outputs of all cells."""
+    return [output for cell in notebook.cells if cell.cell_type == "code" for output in cell.outputs]
+
+
+def shown(notebook, kind):
+    """What the cells show as this MIME type."""
+    return [output["data"][kind] for output in outputs(notebook) if kind in output.get("data", {})]
+
+
+def title(path):
+    """First heading of a notebook."""
+    return nbformat.read(path, as_version=4).cells[0].source.partition("\n")[0].removeprefix("# ")
+
+
+def _fence(kind, text):
+    return f"```{kind}\n{text.rstrip()}\n```"
+
+
+def page(path, notebook, folder):
+    """The executed notebook as Markdown; its pictures are written into the folder."""
+    parts, pictures = [], 0
+    for cell in notebook.cells:
+        if cell.cell_type == "markdown":
+            parts.append(cell.source)
+            continue
+        parts.append(_fence("python", cell.source))
+        for output in cell.outputs:
+            data = output.get("data", {})
+            if output.output_type == "stream":
+                parts.append(_fence("text", re.sub("\x1b\\[[0-9;]*m", "", output.text)))
+            elif "image/png" in data:
+                pictures += 1
+                name = f"{path.stem}-{pictures}.png"
+                (folder / name).write_bytes(base64.b64decode(data["image/png"]))
+                parts.append(f"![Picture {pictures} of this lesson]({name})")
+            elif "text/html" in data:
+                parts.append(f'<div class="answer">\n{data["text/html"]}\n</div>'.replace("\n\n", "\n"))
+            elif "text/markdown" in data:
+                parts.append(data["text/markdown"])
+            elif "text/latex" in data:
+                parts.append("$$" + data["text/latex"].strip("$") + "$$")
+            elif "text/plain" in data:
+                parts.append(_fence("text", data["text/plain"]))
+    parts.append(f"*This lesson is the notebook* `docs/notebooks/{path.name}`.")
+    return "\n\n".join(parts) + "\n"
