@@ -89,6 +89,7 @@ TEST_CASE("bar: a round bar twists as the sum of thin discs, each shearing at it
     torque += G * twist / l * r * r * 2 * pi_number * r * (d / 2 / rings);
   }
   CHECK(RoundBarTwist::eval(torque, l, d, G) == near(twist).epsilon(1e-6));
+  CHECK(RoundBarStiffness::eval(l, d, G) == near(torque / twist).epsilon(1e-6));
   // The square lies between the circle inside it and the circle around it.
   CHECK(BarTwist::eval(torque, l, d, G) < twist);
   CHECK(BarTwist::eval(torque, l, d, G) > RoundBarTwist::eval(torque, l, d * std::sqrt(2.0), G));
