@@ -20,6 +20,7 @@ void add_metadata(pybind11::module_& module);
 void add_kernel(pybind11::module_& module);
 void add_ufuncs(pybind11::module_& module);
 void add_joints(pybind11::module_& module);
+void add_turn(pybind11::module_& module);
 void add_reach(pybind11::module_& module);
 void add_free_joint(pybind11::module_& module);
 

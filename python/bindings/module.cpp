@@ -7,6 +7,7 @@ PYBIND11_MODULE(_core, module) {
   tauten::python::add_ufuncs(module);
   tauten::python::add_kernel(module);
   tauten::python::add_joints(module);
+  tauten::python::add_turn(module);
   tauten::python::add_reach(module);
   tauten::python::add_free_joint(module);
 }

@@ -1,7 +1,7 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
-`identify`, `clamp`, `torque_for`, `reach` and `free_joint` answer whole questions.
+`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach` and `free_joint` answer whole questions.
 
 >>> import tauten
 >>> round(tauten.preload_from_nut_factor(torque="48N.m", diameter="10mm", nut_factor=0.16))
@@ -12,8 +12,8 @@ Every formula is a function of this package and an item of ``tauten.formulas``. 
 'fit'
 """
 from tauten import _core, _html
-from tauten._answers import (clamp, free_joint, identify, property_class, reach, thread, thread_condition,
-                             torque_for)
+from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
+                             torque_for, turn)
 from tauten._core import conditions
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._formula import Check, Formula, Formulas
@@ -43,6 +43,6 @@ formulas = Formulas(_core.entries)
 globals().update(_records)
 globals().update(formulas)
 
-__all__ = ["Check", "DomainWarning", "Error", "Formula", "Formulas", "ValidityWarning", "clamp", "conditions", "formulas",
-           "free_joint", "identify", "property_class", "quantity", "reach", "thread", "thread_condition", "torque_for",
-           *_records, *formulas]
+__all__ = ["Check", "DomainWarning", "Error", "Formula", "Formulas", "ValidityWarning", "clamp", "conditions", "curve",
+           "formulas", "free_joint", "identify", "property_class", "quantity", "reach", "thread", "thread_condition",
+           "torque_for", "turn", *_records, *formulas]

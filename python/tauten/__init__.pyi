@@ -1,29 +1,43 @@
 from typing import Any, Iterable, Optional, Sequence, Union
 
-from tauten._core import Arg as Arg
 from tauten._core import AfterRelease as AfterRelease
 from tauten._core import AidUse as AidUse
+from tauten._core import Arg as Arg
 from tauten._core import Band as Band
 from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
 from tauten._core import ClassMark as ClassMark
+from tauten._core import Curve as Curve
+from tauten._core import CurvePoint as CurvePoint
+from tauten._core import CurveZone as CurveZone
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
 from tauten._core import Learned as Learned
+from tauten._core import LoadDiagram as LoadDiagram
+from tauten._core import LoadPoint as LoadPoint
 from tauten._core import Lognormal as Lognormal
+from tauten._core import MethodBand as MethodBand
 from tauten._core import Notice as Notice
+from tauten._core import NutRotation as NutRotation
 from tauten._core import PlanStep as PlanStep
 from tauten._core import PropertyClass as PropertyClass
 from tauten._core import Range as Range
 from tauten._core import Reach as Reach
+from tauten._core import ResidualClamp as ResidualClamp
 from tauten._core import Source as Source
 from tauten._core import Step as Step
+from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Thread as Thread
 from tauten._core import ThreadCondition as ThreadCondition
+from tauten._core import TighteningCurve as TighteningCurve
 from tauten._core import TorqueContribution as TorqueContribution
+from tauten._core import Turn as Turn
+from tauten._core import TurnJoint as TurnJoint
+from tauten._core import TurnLayer as TurnLayer
+from tauten._core import TurningEnergy as TurningEnergy
 from tauten._errors import DomainWarning as DomainWarning
 from tauten._errors import Error as Error
 from tauten._errors import ValidityWarning as ValidityWarning
@@ -94,6 +108,73 @@ def torque_for(
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
 ) -> Clamp: ...
+def turn(
+    *,
+    thread: Optional[Union[str, Thread]] = ...,
+    property_class: Optional[Union[str, PropertyClass]] = ...,
+    angle: Optional[Quantity] = ...,
+    angle_at_handle: Optional[bool] = ...,
+    clamp_load: Optional[Quantity] = ...,
+    share: Optional[Quantity] = ...,
+    utilisation: Optional[Quantity] = ...,
+    snug_torque: Optional[Quantity] = ...,
+    layers: Optional[Sequence[Any]] = ...,
+    grip: Optional[Quantity] = ...,
+    washers: Optional[int] = ...,
+    kind: Optional[str] = ...,
+    head: Optional[str] = ...,
+    length: Optional[Quantity] = ...,
+    shank_diameter: Optional[Quantity] = ...,
+    tapped_material: Optional[str] = ...,
+    plate_model: Optional[str] = ...,
+    condition: Optional[str] = ...,
+    face_condition: Optional[str] = ...,
+    thread_friction: Optional[Friction] = ...,
+    bearing_friction: Optional[Friction] = ...,
+    prevailing_torque: Optional[Quantity] = ...,
+    bearing_diameter: Optional[Quantity] = ...,
+    bars: Optional[Sequence[Any]] = ...,
+    wrench_accuracy: Optional[Quantity] = ...,
+    angle_tolerance: Optional[Quantity] = ...,
+    resilience_tolerance: Optional[Quantity] = ...,
+    strength_surplus: Optional[Quantity] = ...,
+    roughness: Optional[Quantity] = ...,
+    load_across: Optional[bool] = ...,
+    bolt_warming: Optional[Quantity] = ...,
+    plate_warming: Optional[Quantity] = ...,
+    creep_share: Optional[Quantity] = ...,
+    neighbours: Optional[Quantity] = ...,
+    working_load: Optional[Quantity] = ...,
+    load_introduction: Optional[Quantity] = ...,
+    structural: Optional[bool] = ...,
+    sloping_faces: Optional[int] = ...,
+    name: Optional[str] = ...,
+) -> Turn: ...
+def curve(
+    *,
+    thread: Optional[Union[str, Thread]] = ...,
+    property_class: Optional[Union[str, PropertyClass]] = ...,
+    layers: Optional[Sequence[Any]] = ...,
+    grip: Optional[Quantity] = ...,
+    washers: Optional[int] = ...,
+    kind: Optional[str] = ...,
+    head: Optional[str] = ...,
+    length: Optional[Quantity] = ...,
+    shank_diameter: Optional[Quantity] = ...,
+    tapped_material: Optional[str] = ...,
+    plate_model: Optional[str] = ...,
+    snug_torque: Optional[Quantity] = ...,
+    condition: Optional[str] = ...,
+    face_condition: Optional[str] = ...,
+    thread_friction: Optional[Friction] = ...,
+    bearing_friction: Optional[Friction] = ...,
+    prevailing_torque: Optional[Quantity] = ...,
+    bearing_diameter: Optional[Quantity] = ...,
+    end_angle: Optional[Quantity] = ...,
+    points: Optional[int] = ...,
+    slope_share: Optional[Quantity] = ...,
+    name: Optional[str] = ...,
+) -> TighteningCurve: ...
 def reach(
     *,
     torque: Optional[Quantity] = ...,

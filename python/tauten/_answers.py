@@ -254,6 +254,168 @@ torque_for.__doc__ = """Tell which wrench setting leaves a wanted clamp load, or
     """
 
 
+_TURNED = """    thread : text or Thread
+    property_class : text or PropertyClass
+        Mark on the head; without it the weakest class is assumed.
+    layers : list
+        Clamped layers from the turned face down: ``[(thickness, material, outer_diameter, hole_diameter), ...]``, each as
+        far as it is known. Materials: "steel", "austenitic steel", "grey cast iron", "ductile iron", "aluminium"; of
+        others give a dict with ``elastic_modulus``. Without a width three bearing faces are taken.
+    grip : length in m
+        So much steel, in place of layers.
+    washers : whole number
+        Of ISO 7089: 1 under the turned face, 2 at both ends.
+    kind : text
+        "through_bolt" (if not given), "tapped_hole" or "stud".
+    head : text
+        Standard of the turned head or nut, "ISO 4014" if not given; "ISO 4017" is threaded up to the head.
+    length, shank_diameter : length in m
+        Of the bolt, the shortest standard length that reaches if not given; of a reduced shank.
+    tapped_material : text
+        Of the part with the tapped hole.
+    plate_model : text
+        "chosen" (if not given), "deformation_cone", "frustum" or "exponential".
+    snug_torque : torque in N.m
+        At which all gaps are closed; the angle counts from there.
+    condition, face_condition : text
+        What is on the threads, and under the head if not the same; see `thread_condition`.
+    thread_friction, bearing_friction : number, or low, usual and high
+        If measured.
+    prevailing_torque : torque in N.m
+        Of a locking nut or insert.
+    bearing_diameter : length in m
+        Effective diameter of the bearing face, if not that of the standard.
+    name : text
+        How the joint is called."""
+
+
+def turn(*, thread=None, property_class=None, angle=None, angle_at_handle=None, clamp_load=None, share=None,
+         utilisation=None, snug_torque=None, layers=None, grip=None, washers=None, kind=None, head=None, length=None,
+         shank_diameter=None, tapped_material=None, plate_model=None, condition=None, face_condition=None,
+         thread_friction=None, bearing_friction=None, prevailing_torque=None, bearing_diameter=None, bars=None,
+         wrench_accuracy=None, angle_tolerance=None, resilience_tolerance=None, strength_surplus=None, roughness=None,
+         load_across=None, bolt_warming=None, plate_warming=None, creep_share=None, neighbours=None, working_load=None,
+         load_introduction=None, structural=None, sloping_faces=None, name=None):
+    return _core.turn(_given(locals()))
+
+
+turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug torque and angle leave, and between what limits.
+
+    One of ``angle``, ``clamp_load``, ``share`` and ``utilisation`` says what is asked; without any it is 0.75 of the proof
+    load. Past yield the bolt is followed through the plastic range.
+
+    Parameters
+    ----------
+    angle : angle in rad
+        To be turned from snug; at the fastener, or with ``angle_at_handle`` as read with the bars in between.
+    angle_at_handle : bool
+    clamp_load : force in N
+        That is wanted.
+    share, utilisation : number
+        Wanted share of the proof load; wanted share of the yield strength while the wrench turns.
+{_TURNED}
+    bars : list
+        Straight bars between handle and fastener: ``[(section, length, size), ...]`` as in `reach`.
+    wrench_accuracy : number
+        Of the snug torque; 0.06 up to 10 N.m and 0.04 above if not given.
+    angle_tolerance : angle in rad
+        How far the angle may be off; 5 degrees if not given, an estimate.
+    resilience_tolerance, strength_surplus : number
+        How far the resilience may be off, by how much a bolt may exceed its class; 0.10 (0.15 where a width is assumed)
+        and 0.2 if not given, estimates.
+    roughness : length in m
+        R_z of the roughest face, for embedding; 10 um if not given.
+    load_across : bool
+        The working load acts across the bolt.
+    bolt_warming, plate_warming : temperature difference in K
+        In service, against tightening.
+    creep_share : number
+        Share that soft layers take off with time.
+    neighbours, working_load : force in N
+        Taken off by bolts that are tightened later; load that pulls the joint apart.
+    load_introduction : number
+        Where the working load acts: 1 under head and nut, 0 in the parting line.
+    structural : bool
+        Compare with the turns of structural bolting; ``sloping_faces`` 0, 1 or 2.
+
+    Returns
+    -------
+    Turn
+        angle, handle_angle and their parts in rad; clamp_load, torque, yield_utilisation, lasting_stretch and more as
+        `Band`; past_yield, may_neck, residual, diagram, tightenings, single_use, methods, structural, verdict and notices;
+        ``explain()`` shows the nominal figures.
+
+    Raises
+    ------
+    Error
+        For a joint without a meaning, a snug torque above the target, and a load that the bolt does not bear.
+
+    Sources
+    -------
+    - VDI 2230 Part 1:2003 (resilience, angle control, embedding; from memory); plasticity after von Mises by its own curve;
+      RCSC and EN 1090-2 (structural turns, as reprinted). Tolerances are estimates
+
+    Examples
+    --------
+    >>> import tauten
+    >>> foot = dict(thread="M16", property_class="8.8", condition="oiled", snug_torque="60N.m",
+    ...             layers=[("20mm", "grey cast iron", "70mm"), ("35mm", "steel", "70mm")])
+    >>> tauten.turn(angle="60deg", **foot).verdict
+    'past yield'
+    >>> wanted = tauten.turn(share=0.6, **foot)
+    >>> again = tauten.turn(angle=wanted.angle, **foot)
+    >>> abs(again.clamp_load.nominal / wanted.clamp_load.nominal - 1) < 1e-6
+    True
+    """
+
+
+def curve(*, thread=None, property_class=None, layers=None, grip=None, washers=None, kind=None, head=None, length=None,
+          shank_diameter=None, tapped_material=None, plate_model=None, snug_torque=None, condition=None,
+          face_condition=None, thread_friction=None, bearing_friction=None, prevailing_torque=None,
+          bearing_diameter=None, end_angle=None, points=None, slope_share=None, name=None):
+    return _core.curve(_given(locals()))
+
+
+curve.__doc__ = f"""Draw torque and preload against the angle from snug past yield, at low, usual and high friction.
+
+    Parameters
+    ----------
+{_TURNED}
+    end_angle : angle in rad
+        Where the curve ends; without it where uniform elongation is used up.
+    points : whole number
+        Of each curve; 200 if not given.
+    slope_share : number
+        The yield point is where the slope of torque over angle has fallen to this share of its greatest value; 0.5 if not
+        given.
+
+    Returns
+    -------
+    TighteningCurve
+        low_friction, nominal and high_friction, each a `Curve` with points, first_yield, yield_point, end and energy;
+        zones and notices. ``columns()`` of a `Curve` gives its points as NumPy arrays.
+
+    Raises
+    ------
+    Error
+        For a joint without a meaning, and for a snug torque that already brings the bolt to yield.
+
+    Sources
+    -------
+    - Tension and torsion of a round section after von Mises with isotropic hardening through the figures of the class.
+      Where flow begins below R_p0.2 is an estimate
+
+    Examples
+    --------
+    >>> import tauten
+    >>> drawn = tauten.curve(thread="M16", property_class="8.8", condition="oiled", grip="55mm", snug_torque="60N.m")
+    >>> drawn.high_friction.yield_point.preload < drawn.low_friction.yield_point.preload
+    True
+    >>> drawn.nominal.columns()["angle"].shape
+    (200,)
+    """
+
+
 def reach(*, torque=None, setting=None, wrench_length=None, extensions=None, hand_offset=None, support_share=None,
           tilt=None, universal_joint=None, multiplier_ratio=None, multiplier_efficiency=None, efficiency_range=None,
           reaction_arm=None, bars=None, smallest_drive=None, wrench_type=None, wrench_class=None, scale_low=None,
@@ -399,5 +561,5 @@ def free_joint(*, thread=None, property_class=None, socket=None, key=None, rust=
     return _core.free_joint(_given(locals()))
 
 
-for _function in (thread, property_class, thread_condition, identify, clamp, torque_for, reach, free_joint):
+for _function in (thread, property_class, thread_condition, identify, clamp, torque_for, turn, curve, reach, free_joint):
     _function.__module__ = "tauten"

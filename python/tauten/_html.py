@@ -87,8 +87,41 @@ def free(self):
             _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", "Time", "Why"), plan) + _list(self.notices))
 
 
+def turn(self):
+    """The turn, the figures it leaves, and what is to be said."""
+    rows = [("Clamp load at snug", self.snug_load), ("Clamp load", self.clamp_load),
+            ("Yield utilisation", " to ".join(_percent(x) for x in (self.yield_utilisation.low, self.yield_utilisation.high))),
+            ("Torque at the end", self.torque), ("Lasting stretch", self.lasting_stretch),
+            ("Left after all losses", self.residual.clamp_load), ("By that torque alone", self.by_torque)]
+    if self.tool_twist:
+        rows.insert(0, ("To be read at the handle", _text(self.handle_angle, "rad")))
+    return _table(self.name, ("", f"{_text(self.angle, 'rad')} from snug at {_text(self.snug_torque, 'N.m')}: "
+                                  f"{self.verdict}"), rows) + _list(self.notices)
+
+
+def _marks(lines):
+    rows = [(title, friction, _text(point.angle, "rad"), _text(point.torque, "N.m"), _text(point.preload, "N"),
+             _percent(point.plastic_strain))
+            for title, there, get in (("first yield", lambda c: c.has_first_yield, lambda c: c.first_yield),
+                                      ("yield point", lambda c: c.has_yield_point, lambda c: c.yield_point),
+                                      ("end", lambda c: True, lambda c: c.points[-1]))
+            for friction, line in lines if there(line) for point in [get(line)]]
+    return _table("", ("Mark", "Friction", "Angle", "Torque", "Preload", "Plastic strain"), rows)
+
+
+def one_curve(self):
+    """The marks of the curve."""
+    return _marks([("", self)])
+
+
+def curve(self):
+    """The marks of the three curves, and what is to be said."""
+    return _marks([("low", self.low_friction), ("usual", self.nominal), ("high", self.high_friction)]) + _list(self.notices)
+
+
 def attach(records):
     """Gives the classes of answers their tables."""
-    own = {"Clamp": clamp, "Identification": identification, "Reach": reach, "Free": free}
+    own = {"Clamp": clamp, "Identification": identification, "Reach": reach, "Free": free, "Turn": turn,
+           "Curve": one_curve, "TighteningCurve": curve}
     for name, cls in records.items():
         cls._repr_html_ = own.get(name, record)

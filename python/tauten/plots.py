@@ -474,5 +474,159 @@ def plot_torque_share(rows, axes=None):
     return axes
 
 
+def _line(points):
+    return [1e3 * point.extension for point in points], [point.load / 1e3 for point in points]
+
+
+def plot_load_extension(turn, axes=None):
+    """Draw the load-extension diagram of a preloaded joint: bolt, clamped parts, and what a working load does.
+
+    Parameters
+    ----------
+    turn : Turn
+        Answer of `turn`; with ``working_load`` the shift of both loads is shown.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> foot = tauten.turn(thread="M16", property_class="8.8", grip="55mm", working_load="15kN")
+    >>> axes = tauten.plots.plot_load_extension(foot)  # doctest: +SKIP
+    """
+    axes = _axes(axes, 8, 4.6)
+    diagram = turn.diagram
+    at, preload = 1e3 * diagram.bolt[1].extension, diagram.bolt[1].load / 1e3
+    axes.plot(*_line(diagram.bolt), color=BLUE, linewidth=2, label="bolt")
+    axes.plot(*_line(diagram.parts), color=VERMILION, linewidth=2, linestyle="--", label="clamped parts")
+    axes.plot([at], [preload], "o", color=BLACK, markersize=7, linestyle="none", label=f"preload {preload:.3g} kN")
+    if diagram.working_load:
+        x = 1e3 * diagram.bolt[-1].extension
+        low, high = diagram.clamp_load / 1e3, diagram.bolt_load / 1e3
+        axes.plot([x, x], [low, high], color=ORANGE, linewidth=3, linestyle=":",
+                  label=f"working load {diagram.working_load / 1e3:.3g} kN")
+        axes.plot([x], [high], "^", color=BLUE, markersize=8, linestyle="none", label=f"on the bolt {high:.3g} kN")
+        axes.plot([x], [low], "v", color=VERMILION, markersize=8, linestyle="none",
+                  label=f"between the parts {low:.3g} kN")
+    axes.set_xlim(0)
+    axes.set_ylim(0)
+    axes.set_xlabel("extension in mm")
+    axes.set_ylabel("load in kN")
+    axes.set_title(turn.name or "Load and extension", loc="left")
+    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    return axes
+
+
+_ZONES = {"elastic": ("elastic", GREEN), "yielding": ("yielding from the surface inward", ORANGE),
+          "past_yield": ("past yield", VERMILION)}
+
+
+def plot_curve(curve, turn=None, axes=None):
+    """Draw torque and preload against the angle from snug, with the band of friction, the zones and the yield point.
+
+    Parameters
+    ----------
+    curve : TighteningCurve
+        Answer of `curve`.
+    turn : Turn, optional
+        A tightening of the same joint, marked with its angle and the band of its load.
+    axes : two matplotlib Axes, optional
+        Where to draw preload and torque; a new figure if not given.
+
+    Returns
+    -------
+    two matplotlib Axes
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> drawn = tauten.curve(thread="M16", property_class="8.8", condition="oiled", grip="55mm", snug_torque="60N.m")
+    >>> above, below = tauten.plots.plot_curve(drawn)  # doctest: +SKIP
+    """
+    import numpy as np
+    if axes is None:
+        import matplotlib.pyplot as plt
+        axes = plt.subplots(2, 1, sharex=True, figsize=(9, 6.4), constrained_layout=True)[1]
+    above, below = axes
+    lines = [{name: column * scale for name, column, scale in (
+        ("angle", points["angle"], 180 / math.pi), ("preload", points["preload"], 1e-3), ("torque", points["torque"], 1))}
+             for points in (line.columns() for line in (curve.low_friction, curve.nominal, curve.high_friction))]
+    low, usual, high = lines
+    end = max(line["angle"][-1] for line in lines)
+    both = np.linspace(0, min(low["angle"][-1], high["angle"][-1]), 400)
+    for ax, what, unit in ((_axes(above, 0, 0), "preload", "kN"), (_axes(below, 0, 0), "torque", "N·m")):
+        for zone in curve.zones:
+            words, colour = _ZONES[zone.name]
+            ax.axvspan(math.degrees(zone.start), math.degrees(zone.end), color=colour, alpha=0.12, linewidth=0,
+                       label=words)
+        ax.fill_between(both, np.interp(both, low["angle"], low[what]), np.interp(both, high["angle"], high[what]),
+                        color=SKY, alpha=0.5, linewidth=0, label="between low and high friction")
+        ax.plot(usual["angle"], usual[what], color=BLUE, linewidth=2, label="usual friction")
+        for point, there, shape, words in (
+                (curve.nominal.first_yield, curve.nominal.has_first_yield, "s", "first yield"),
+                (curve.nominal.yield_point, curve.nominal.has_yield_point, "D", "yield point")):
+            if there:
+                value = getattr(point, what) * (1e-3 if what == "preload" else 1)
+                ax.plot([math.degrees(point.angle)], [value], shape, color=BLACK, markersize=7, markerfacecolor="none",
+                        markeredgewidth=1.8, linestyle="none", label=words)
+        if turn is not None:
+            band = [x * (1e-3 if what == "preload" else 1) for x in (turn.clamp_load if what == "preload" else turn.torque)]
+            at = math.degrees(turn.angle)
+            ax.errorbar([at], [band[1]], [[band[1] - band[0]], [band[2] - band[1]]], fmt="o", color=PURPLE,
+                        markersize=7, capsize=5, linewidth=2, label=f"turned by {at:.3g}°, with its band")
+        ax.set_xlim(0, end)
+        ax.set_ylim(0)
+        ax.set_ylabel(f"{what} in {unit}")
+    below.set_xlabel("angle from snug in degrees")
+    above.set_title(curve.name or f"{curve.joint.thread}, class {curve.joint.property_class}", loc="left")
+    above.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    return axes
+
+
+def plot_methods(turn, axes=None):
+    """Draw the preload that each way of tightening would leave, aimed at the same usual preload.
+
+    Parameters
+    ----------
+    turn : Turn
+        Answer of `turn`; its own band is shown too.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> foot = tauten.turn(thread="M16", property_class="8.8", grip="55mm")
+    >>> axes = tauten.plots.plot_methods(foot)  # doctest: +SKIP
+    """
+    methods = sorted(turn.methods, key=lambda method: method.tightening_factor)
+    axes = _axes(axes, 10, 1.6 + 0.42 * (len(methods) + 1))
+    own = [load / 1e3 for load in turn.clamp_load]
+    for place, method in enumerate(methods, 1):
+        low, usual, high = (load / 1e3 for load in method.clamp_load)
+        axes.plot([low, high], [place, place], color=SKY, linewidth=9, solid_capstyle="butt",
+                  label="least to greatest preload" if place == 1 else "")
+    axes.plot([own[0], own[2]], [0, 0], color=GREEN, linewidth=9, solid_capstyle="butt", label="this tightening")
+    axes.axvline(own[1], color=BLACK, linewidth=1.5, label=f"usual preload {own[1]:.3g} kN")
+    axes.axvline(turn.joint.yield_preload / 1e3, color=VERMILION, linewidth=1.5, linestyle="--",
+                 label=f"yield while turning {turn.joint.yield_preload / 1e3:.3g} kN")
+    axes.set_yticks(range(len(methods) + 1), [f"turned by {math.degrees(turn.angle):.3g}°"] +
+                    [f"{m.title}  ({m.tightening_factor:.2g})" for m in methods])
+    axes.set_ylim(len(methods) + 0.7, -0.7)
+    axes.set_xlim(0)
+    axes.set_xlabel("preload in kN")
+    axes.set_title("Preload by tightening method (tightening factor)", loc="left")
+    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    return axes
+
+
 __all__ = ["plot_bands", "plot_budget", "plot_chances", "plot_clamp_band", "plot_nut_factor", "plot_scatter",
-           "plot_sensitivity", "plot_torque_share"]
+           "plot_sensitivity", "plot_torque_share", "plot_curve", "plot_load_extension", "plot_methods"]

@@ -37,6 +37,8 @@ void add_identify(Program& program);
 void add_clamp(Program& program);
 void add_torque(Program& program);
 void add_reach(Program& program);
+void add_turn(Program& program);
+void add_curve(Program& program);
 void add_free(Program& program);
 void add_formulas(Program& program);
 void add_eval(Program& program);

@@ -23,8 +23,8 @@ std::size_t bytes_of(const std::string& text, std::size_t columns) {
 
 const char* colour_of(const std::string& cell) {
   if (cell == "fit") return "\033[32m";
-  if (cell == "slack" || cell == "near yield") return "\033[33m";
-  if (cell == "yields" || cell == "would shear" || cell == "error") return "\033[31m";
+  if (cell == "slack" || cell == "near yield" || cell == "past yield") return "\033[33m";
+  if (cell == "yields" || cell == "would shear" || cell == "would neck" || cell == "error") return "\033[31m";
   return nullptr;
 }
 

@@ -1,5 +1,7 @@
 #include "shared/clamp_keys.hpp"
 
+#include "shared/friction_text.hpp"
+
 namespace tauten::shared {
 
 namespace {
@@ -13,32 +15,6 @@ Problem read_above_zero(const char* key, Words text, Quantity<D>& into, double m
   if (auto problem = read(key, text, into)) return problem;
   const auto fine = tauten::detail::inside(key, into.si, D, {0, most, true});
   return fine ? Problem() : fine.error();
-}
-
-/// 0.12, or low..usual..high as in 0.08..0.12..0.16
-Problem read_band(const char* key, Words text, std::optional<Band<double>>& into) {
-  double parts[3] = {};
-  int count = 0;
-  for (Words rest = text; count < 3; ++count) {
-    const std::size_t dots = rest.find("..");
-    if (read(key, rest.substr(0, dots), parts[count])) break;
-    if (dots == Words::npos) {
-      if (count == 0) into = {parts[0], parts[0], parts[0]};
-      if (count == 2) into = {parts[0], parts[1], parts[2]};
-      if (count != 1) return {};
-      break;
-    }
-    rest.remove_prefix(dots + 2);
-  }
-  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) +
-                     " is neither one number nor three; write it like 0.12 or, low..usual..high, 0.08..0.12..0.16")
-                        .c_str());
-}
-
-Problem read_condition(const char* key, Words text, std::string& into) {
-  into = text;
-  const auto found = try_thread_condition(into);
-  return found ? Problem() : renamed(found.error(), "condition", key);
 }
 
 constexpr ClampKey keys[] = {

@@ -85,10 +85,7 @@ Problem put_done(const FreeKey& key, Line text, FreeQuestion& question) {
 /// A whole number.
 template <auto member>
 Problem put_whole(const FreeKey& key, Line text, FreeQuestion& question) {
-  auto& into = member(question);
-  const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
-  if (problem == std::errc() && end == text.data() + text.size()) return {};
-  return refuse(key.name, text, std::string(" is no whole number; write it like ") + key.example);
+  return read_whole(key.name, text, key.example, member(question));
 }
 
 constexpr FreeKey keys[] = {

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <algorithm>
+#include <charconv>
+#include <concepts>
 #include <optional>
 #include <span>
 #include <string>
@@ -100,6 +102,17 @@ Problem read_above_zero(const char* key, std::string_view text, Quantity<D>& int
   const std::string sentence = std::string(key) + " is " + quantity_text(into.si, D) + ", but must be above 0; " +
                                "write it like " + describe(D).how_to_write;
   return Error(key, sentence.c_str());
+}
+
+/// Reads a whole number.
+/// \param example  how to write it
+template <std::integral T>
+Problem read_whole(const char* key, std::string_view text, const char* example, T& into) {
+  const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
+  if (problem == std::errc() && end == text.data() + text.size()) return {};
+  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + " is no whole number; write it like " +
+                     example)
+                        .c_str());
 }
 
 /// \return the parts of `text` between the marks

@@ -1,5 +1,7 @@
 #include "shared/reach_keys.hpp"
 
+#include "shared/bar_text.hpp"
+
 namespace tauten::shared {
 
 namespace {
@@ -18,15 +20,6 @@ Problem put_extension(const ReachKey& key, Line text, ReachJob& job) {
   ExtensionLink& link = job.extensions.emplace_back();
   if (auto problem = read(key.name, parts[0], link.length)) return problem;
   return parts.size() == 1 ? Problem() : read(key.name, parts[1], link.angle);
-}
-
-Problem put_bar(const ReachKey& key, Line text, ReachJob& job) {
-  const auto parts = split(text, ':');
-  if (parts.size() != 3) return wrong_form(key.name, text, "write section, length and size like square:250mm:12.7mm");
-  DriveBar& bar = job.bars.emplace_back();
-  if (auto problem = read(key.name, parts[0], bar.section)) return problem;
-  if (auto problem = read(key.name, parts[1], bar.length)) return problem;
-  return read(key.name, parts[2], bar.size);
 }
 
 Problem put_class(const ReachKey&, Line text, ReachJob& job) {
@@ -68,7 +61,7 @@ constexpr ReachKey keys[] = {
     {"bar",
      "square:250mm:12.7mm",
      "Straight bar: square, round or hexagon, length, size",
-     put_bar,
+     [](const ReachKey& key, Line text, ReachJob& job) { return read_bar(key.name, text, job.bars.emplace_back()); },
      "bars",
      {},
      Takes::several_values},

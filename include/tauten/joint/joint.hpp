@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "tauten/base/words.hpp"
 #include "tauten/joint/bolt.hpp"
 
 namespace tauten {
@@ -25,6 +26,10 @@ struct Layer {
 
 /// How the bolt is held at its far end.
 enum class JointKind : unsigned char { through_bolt, tapped_hole, stud };
+template <>
+struct Words<JointKind> {
+  static constexpr const char* list[] = {"through_bolt", "tapped_hole", "stud"};
+};
 
 /// A bolt in pieces from head to nut, and the layers it clamps from the turned face down.
 struct Joint {

@@ -1,8 +1,11 @@
 // What bolts and clamped parts are made of, as far as stretch and warmth go.
 #pragma once
 
+#include <string_view>
+
+#include "tauten/base/outcome.hpp"
 #include "tauten/base/quantity.hpp"
-#include "tauten/base/source.hpp"
+#include "tauten/base/shown_text.hpp"
 
 namespace tauten {
 
@@ -39,5 +42,19 @@ inline constexpr Material all[] = {steel, stainless_steel, grey_cast_iron, ducti
 inline constexpr Source source{"VDI 2230 Part 1:2003", "Table A9, rounded", Seen::memory};
 
 }  // namespace material
+
+/// \param name  "grey cast iron", also with dashes or underscores for the blanks
+/// \return the material, or an error that lists the names
+inline Outcome<Material> try_material(std::string_view name) {
+  std::string word(name);
+  for (char& c : word)
+    if (c == '-' || c == '_') c = ' ';
+  std::string known;
+  for (const Material& of : material::all) {
+    if (word == of.name) return of;
+    known += (known.empty() ? "" : ", ") + std::string(of.name);
+  }
+  return detail::refuse("material", "material " + detail::shown(name) + " is not known; give one of " + known);
+}
 
 }  // namespace tauten

@@ -25,6 +25,11 @@ enum class PlateModel : unsigned char {
   exponential        ///< -7 to +9 % for layers 5 faces wide and more, a face of 1.5 d, a grip of up to 2 d
 };
 
+template <>
+struct Words<PlateModel> {
+  static constexpr const char* list[] = {"chosen", "deformation_cone", "frustum", "exponential"};
+};
+
 /// Resilience of the clamped layers, by which model, and what speaks against it here.
 struct PlateResilience {
   Compliance value{};

@@ -44,20 +44,29 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const C
   return bolt;
 }
 
-inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bolt, const ClampJob& job) {
-  if (c.class_assumed)
-    c.notices.push_back({"unmarked_head",
-                         std::string("No class is given. A steel head without a mark must be taken for ") +
-                             unmarked_class + "; read the head, the figures for strength depend on it.",
-                         true});
-  if (bolt.strength.stainless && job.condition != "stainless-paste")
-    c.notices.push_back({"galling",
-                         "Stainless threads gall: turn slowly, use paste, and never force a nut that starts to bind.",
-                         false});
+/// What is to be said of a bolt, however it is tightened.
+inline void add_bolt_notices(std::vector<Notice>& notices, const Suspect& s, const ClampBolt& bolt, bool class_assumed,
+                             const std::string& condition) {
+  if (class_assumed)
+    notices.push_back({"unmarked_head",
+                       std::string("No class is given. A steel head without a mark must be taken for ") +
+                           unmarked_class + "; read the head, the figures for strength depend on it.",
+                       true});
+  if (bolt.strength.stainless && condition != "stainless-paste")
+    notices.push_back({"galling",
+                       "Stainless threads gall: turn slowly, use paste, and never force a nut that starts to bind.",
+                       false});
   if (s.bearing_estimated)
-    c.notices.push_back(
+    notices.push_back(
         {"bearing_estimated",
          "No standard in the tables gives the bearing face of this head; it is estimated from its width.", true});
+  if (bolt.strength.seen == Seen::memory)
+    notices.push_back(
+        {"class_from_memory", "The strengths of this class are remembered, not read in the standard.", true});
+}
+
+inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bolt, const ClampJob& job) {
+  add_bolt_notices(c.notices, s, bolt, c.class_assumed, job.condition);
   if (c.yield_utilisation.high > 1)
     c.notices.push_back({"stretched",
                          "A bolt tightened past yield has been used up: replace it and never tighten it to this torque "
@@ -75,9 +84,6 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
                              " % of the proof load; better known friction narrows the band.",
                          false});
   }
-  if (bolt.strength.seen == Seen::memory)
-    c.notices.push_back(
-        {"class_from_memory", "The strengths of this class are remembered, not read in the standard.", true});
 }
 
 /// Everything about one fastener at one wrench setting.

@@ -6,6 +6,7 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/words.hpp"
 #include "tauten/joint/refusal.hpp"
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/turning.hpp"
@@ -51,6 +52,11 @@ struct CurveOptions {
 enum class CurveEnd : unsigned char {
   at_angle,           ///< the angle asked for
   uniform_elongation  ///< the surface of the section has used up the uniform elongation; from here on the bolt necks
+};
+
+template <>
+struct Words<CurveEnd> {
+  static constexpr const char* list[] = {"at_angle", "uniform_elongation"};
 };
 
 /// A tightening curve with its marks.

@@ -39,6 +39,7 @@ struct NutRotation {
   static void fields(V&& visit) {
     visit("angle", &NutRotation::angle);
     visit("tolerance", &NutRotation::tolerance);
+    visit("source", &NutRotation::source);
   }
 };
 

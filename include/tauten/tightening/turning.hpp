@@ -114,7 +114,10 @@ class Turning {
   double wrench_lever() const noexcept { return thread_lever_ + face_lever_; }
   double twist() const noexcept { return rest_twist_ * torque_ + length_ * (twist_ - start_twist_); }
   /// \return what the bolt would be longer by once loosened
-  double lasting_stretch() const noexcept { return length_ * (strain_ - force_ / stiffness_.force_by_e); }
+  double lasting_stretch() const noexcept {
+    // Where nothing has flowed the difference is rounding noise.
+    return section_.surface_strain() > 0 ? length_ * (strain_ - force_ / stiffness_.force_by_e) : 0;
+  }
   const RoundSection& section() const noexcept { return section_; }
 
   TurningEnergy energy() const noexcept {

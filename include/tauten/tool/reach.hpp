@@ -3,13 +3,11 @@
 
 #include <algorithm>
 
-#include "tauten/tool/bar.hpp"
 #include "tauten/tool/multiplier.hpp"
 #include "tauten/tool/offset.hpp"
 #include "tauten/tool/offset_error.hpp"
 #include "tauten/tool/reach_checks.hpp"
 #include "tauten/tool/reach_notices.hpp"
-#include "tauten/tool/twist.hpp"
 #include "tauten/tool/universal_joint.hpp"
 
 namespace tauten {
@@ -70,23 +68,9 @@ inline double torque_behind(std::vector<Step>& steps, double setting, double han
                       : step(steps, "", torque_with_support_hand, setting, hand, end.length.si, end.angle.si, support);
 }
 
-/// \return torsional stiffness of one bar
-inline double bar_stiffness(const DriveBar& bar) {
-  switch (bar.section) {
-    case DriveBar::Section::round: return RoundBarStiffness::eval(bar.length.si, bar.size.si, bar.shear_modulus.si);
-    case DriveBar::Section::hexagon: return HexagonBarStiffness::eval(bar.length.si, bar.size.si, bar.shear_modulus.si);
-    case DriveBar::Section::square: break;
-  }
-  return SquareBarStiffness::eval(bar.length.si, bar.size.si, bar.shear_modulus.si);
-}
-
 /// Fills in what the bars do at the torque that arrives.
 inline void wind_up(const std::vector<DriveBar>& bars, Reach& reach) {
-  for (const DriveBar& bar : bars) {
-    const double one = bar_stiffness(bar);
-    reach.torsional_stiffness =
-        Torque(reach.torsional_stiffness ? SeriesStiffness::eval(reach.torsional_stiffness->si, one) : one);
-  }
+  reach.torsional_stiffness = torsional_stiffness(bars);
   if (!reach.torsional_stiffness) return;
   reach.twist = Angle(reach.arrives.nominal.si / reach.torsional_stiffness->si);
   reach.stored_energy =

@@ -38,11 +38,7 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
     if (auto e = outside("efficiency_range", Share(job.multiplier->efficiency_range), {0, 1})) return e;
     if (auto e = outside("reaction_arm", job.multiplier->arm, {0, 10})) return e;
   }
-  for (const DriveBar& bar : job.bars) {
-    if (auto e = outside("bar_length", bar.length, {0, 10, true})) return e;
-    if (auto e = outside("bar_size", bar.size, {0, 1, true})) return e;
-    if (auto e = outside("shear_modulus", bar.shear_modulus, {0, 1e12, true})) return e;
-  }
+  if (auto e = bars_error(job.bars)) return e;
   const ReachTolerances& t = job.tolerances;
   if (auto e = outside("tolerance_hand", t.hand, {0, 0.5 * job.wrench.length.si})) return e;
   if (auto e = outside("tolerance_extension", t.extension, {0, 1})) return e;

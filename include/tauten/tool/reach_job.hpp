@@ -11,6 +11,7 @@
 #include "tauten/tool/accuracy.hpp"
 #include "tauten/tool/budget.hpp"
 #include "tauten/tool/chain.hpp"
+#include "tauten/tool/drive_bar.hpp"
 
 namespace tauten {
 
@@ -32,27 +33,6 @@ struct TorqueMultiplier {
   double efficiency = 1;        ///< 1 if `ratio` is a torque ratio that the maker states
   double efficiency_range = 0;  ///< full width, as a difference of efficiencies
   Length arm;                   ///< from the axis to where the reaction arm rests; 0: not known
-};
-
-/// A straight bar or shank between wrench and fastener.
-struct DriveBar {
-  enum class Section : unsigned char { square, round, hexagon };
-  Section section = Section::square;
-  Length length;
-  Length size;                 ///< side, diameter or width across the flats
-  Stress shear_modulus{79e9};  ///< of steel
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("section", &DriveBar::section);
-    visit("length", &DriveBar::length);
-    visit("size", &DriveBar::size);
-    visit("shear_modulus", &DriveBar::shear_modulus);
-  }
-};
-template <>
-struct Words<DriveBar::Section> {
-  static constexpr const char* list[] = {"square", "round", "hexagon"};
 };
 
 /// How far things may be off, both ways. Judgement, no published figure: state your own where you know better.

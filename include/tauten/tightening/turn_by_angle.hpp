@@ -1,0 +1,237 @@
+// The whole question of tightening by angle: how far to turn from snug for a clamp load, or what a specification leaves.
+#pragma once
+
+#include "tauten/tightening/reuse.hpp"
+#include "tauten/tightening/turn_corner.hpp"
+#include "tauten/tightening/turn_notices.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+/// What is wanted where no angle is given: the load, and in what words it was asked for.
+struct TurnWish {
+  const char* argument = "share";
+  double load = 0;         ///< 0: by utilisation
+  double utilisation = 0;  ///< of yield, while the wrench turns
+};
+
+inline Outcome<TurnWish> turn_wish(const TurnJob& job, const TurnSetup& setup) {
+  const char* said[4] = {job.angle.si > 0 ? "angle" : nullptr, job.clamp_load.si > 0 ? "clamp_load" : nullptr,
+                         is_given(job.share) ? "share" : nullptr, is_given(job.utilisation) ? "utilisation" : nullptr};
+  const char* first = nullptr;
+  for (const char* one : said) {
+    if (one && first)
+      return refuse(one, std::string(one) + " and " + first + " exclude each other; leave one of them out");
+    if (one) first = one;
+  }
+  if (job.clamp_load.si > 0) return TurnWish{"clamp_load", job.clamp_load.si, 0};
+  if (is_given(job.utilisation)) return TurnWish{"utilisation", 0, job.utilisation};
+  return TurnWish{"share", (is_given(job.share) ? job.share : 0.75) * setup.joint.proof_load.si, 0};
+}
+
+/// The snug torque that was given, or that for a quarter of the load wanted; common practice, no source.
+inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish) {
+  const Conditions& c = setup.conditions;
+  if (job.snug_torque.si == 0) {
+    if (job.angle.si > 0)
+      return refuse("snug_torque",
+                    "snug_torque is missing; an angle counts from the torque at which all gaps are closed, write it "
+                    "like 60N.m");
+    const double load = wish.load > 0 ? wish.load : wish.utilisation * setup.joint.yield_preload.si;
+    return plain_setting(setup.bolt, load / 4, c.lost);
+  }
+  if (!(job.snug_torque.si * (1 - c.accuracy) > c.lost))
+    return refuse("snug_torque", "snug_torque is " + shop_text(job.snug_torque) + ", but the prevailing torque takes " +
+                                     shop_text(Torque(c.lost)) + "; nothing is left to close the joint");
+  if ((job.snug_torque.si - c.lost) / (plain_setting(setup.bolt, 1, 0)) >= setup.joint.first_yield.si)
+    return refusal("snug_torque", job.snug_torque, "but already brings the bolt to yield; give a lower snug torque");
+  return job.snug_torque.si;
+}
+
+/// How far the usual bolt is turned for what is wanted.
+inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish, double snug) {
+  const TurnCorner usual = corner_of(setup, job, {snug, 0, false}, &Band<double>::nominal, 0, false);
+  const bool by_load = wish.load > 0;
+  const double target = by_load ? wish.load : wish.utilisation;
+  const TurnEnd end = turn_corner(setup, usual, target, [&](const Turning& t, double, double) {
+    return by_load ? t.preload() : setup.utilisation(t.preload(), t.thread_torque());
+  });
+  const Quantity<Dim::number> share(job.utilisation);
+  if (!end.reached) {
+    const std::string most = "but the bolt necks at " + shop_text(Force(end.preload)) + "; take a stronger or larger one";
+    if (wish.utilisation > 0) return refusal("utilisation", share, most.c_str());
+    return refuse(wish.argument, std::string(wish.argument) + " asks for " + shop_text(Force(wish.load)) + ", " + most);
+  }
+  if (!(end.angle > 0))
+    return refuse("snug_torque", "snug_torque is " + shop_text(Torque(snug)) + ", which leaves " +
+                                     shop_text(Force(end.snug_load)) +
+                                     ", already more than is wanted; give a lower snug torque");
+  return end.angle;
+}
+
+/// Parts of the usual turn, and the formulas behind them.
+inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnEnd& end, TurnAnswer& a) {
+  const TurnedBolt& bolt = setup.turned;
+  const ClampBolt& b = setup.bolt;
+  const double lost = setup.conditions.lost;
+  const double P = bolt.pitch.si;
+  const double d_2 = bolt.pitch_diameter.si;
+  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque,
+                                               a.snug_torque.si - lost, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
+                                               b.D_Km.nominal)
+                                        : 0;
+  const bool elastic = end.strain == 0;
+  const double gain = (elastic ? end.preload : setup.joint.first_yield.si) - snug;
+  if (gain > 0)
+    step(a.steps, elastic ? "turn that stretches the joint" : "the same up to first yield; beyond, the curve counts",
+         angle_from_preload, gain, bolt.bolt_resilience.si, bolt.plate_resilience.si, P);
+  step(a.steps, "at the end of the turn", tightening_torque, end.preload, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
+       b.D_Km.nominal);
+  if (setup.tool_twist > 0)
+    step(a.steps, "with the twist of the bars", handle_angle, end.angle, a.snug_torque.si, end.torque + lost,
+         1 / setup.tool_twist);
+  const double thread =
+      step(a.steps, "what reaches the shank", thread_torque, end.preload, P, d_2, b.mu_G.nominal) + b.prevailing;
+  step(a.steps, "while the wrench turns", yield_utilisation, end.preload, thread, bolt.section_diameter.si,
+       b.strength.yield_strength.si);
+  step(a.steps, "share of a working load that reaches the bolt", load_factor, job.after.load_introduction,
+       bolt.bolt_resilience.si, bolt.plate_resilience.si);
+}
+
+/// Losses after tightening, and what remains.
+inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, TurnAnswer& a) {
+  const AfterTurn& after = job.after;
+  const TurnedBolt& bolt = setup.turned;
+  const int layers = static_cast<int>(setup.joint.layers.size());
+  // A stud has a nut on one side and sits in its part on the other, like a screw in a tapped hole.
+  const bool one_face = job.kind != JointKind::through_bolt;
+  const Outcome<Length> embeds =
+      try_embedding({after.roughness, one_face ? 1 : 2, layers - 1 + (one_face ? 1 : 0), after.load_across});
+  if (!embeds) return embeds.error();
+  for (const auto& [name, warming] : {std::pair{"bolt_warming", after.bolt_warming}, {"plate_warming", after.plate_warming}})
+    if (auto e = outside(name, warming, {-100, 400})) return e;
+  Losses losses{.embedding = *embeds, .creep_share = after.creep_share, .neighbours = after.neighbours};
+  const double alpha = setup.bolt.strength.stainless ? material::stainless_steel.expansion.si : material::steel.expansion.si;
+  step(a.steps, "", embedding_loss, embeds->si, bolt.bolt_resilience.si, bolt.plate_resilience.si);
+  if (after.bolt_warming.si != 0 || after.plate_warming.si != 0)
+    losses.thermal = Force(step(a.steps, "", thermal_loss, setup.joint.grip.si, alpha, after.bolt_warming.si,
+                                setup.expansion, after.plate_warming.si, bolt.bolt_resilience.si,
+                                bolt.plate_resilience.si));
+  const Outcome<ResidualClamp> residual =
+      try_residual_clamp(a.clamp_load, losses, bolt.bolt_resilience, bolt.plate_resilience);
+  if (!residual) return residual.error();
+  a.residual = *residual;
+  const Outcome<LoadDiagram> diagram = try_load_diagram(a.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience,
+                                                        after.working_load, after.load_introduction);
+  if (!diagram) return diagram.error();
+  a.diagram = *diagram;
+  return std::nullopt;
+}
+
+/// The turns of structural bolting on this joint.
+inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSetup& setup, double snug) {
+  StructuralTurn s;
+  const Thread& thread = setup.suspect.thread;
+  if (auto e = outside("sloping_faces", Quantity<Dim::number>(job.sloping_faces), {0, 2})) return *e;
+  s.least_preload =
+      Force(target_preload.si(0.7, thread.stress_area().si, setup.bolt.strength.tensile_strength.si));
+  if (const auto turn = try_turn_of_nut(thread.diameter, setup.joint.length, job.sloping_faces)) {
+    s.turn_of_nut = *turn;
+    TurnJob by_table = job;
+    by_table.angle_tolerance = turn->tolerance;
+    s.turn_of_nut_load = band_of<Dim::force>(turn_bands(setup, by_table, {snug, turn->angle.si, false}).preload);
+  }
+  if (const auto turn = try_combined_method(thread.diameter, setup.joint.grip)) {
+    s.combined = *turn;
+    s.combined_first_torque = Torque(combined_first_torque_share *
+                                     plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
+    const TurnSpec spec{s.combined_first_torque.si, turn->angle.si, false};
+    s.combined_load = band_of<Dim::force>(turn_bands(setup, job, spec).preload);
+  }
+  return s;
+}
+
+inline std::vector<MethodBand> method_bands(Force preload) {
+  std::vector<MethodBand> list;
+  for (const TighteningMethod& method : tightening_methods)
+    if (const auto band = try_preload_band(preload, method))
+      list.push_back({method.key, method.title, method.factor(), *band, method.source});
+  return list;
+}
+
+}  // namespace detail
+
+/// Works out a tightening by angle.
+/// \param job  joint, condition, and the angle or what is wanted
+/// \return angle and clamp load with their bands, torque to watch, verdict, residual load, reuse and cautions; or an
+///         error that names the argument at fault. Past yield it follows `Turning`, below it agrees with
+///         `try_turn_for_preload`. Friction bands are those of `thread_condition`; how far angle and resilience may be
+///         off are estimates unless given.
+inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
+  using namespace detail;
+  const Outcome<TurnSetup> found = try_turn_setup(job);
+  if (!found) return found.error();
+  const TurnSetup& setup = *found;
+  const Outcome<TurnWish> wish = turn_wish(job, setup);
+  if (!wish) return wish.error();
+  const Outcome<double> snug = snug_of(job, setup, *wish);
+  if (!snug) return snug.error();
+  TurnSpec spec{*snug, job.angle.si, job.angle_at_handle && job.angle.si > 0};
+  if (job.angle.si == 0) {
+    const Outcome<double> angle = angle_for(job, setup, *wish, *snug);
+    if (!angle) return angle.error();
+    spec.angle = *angle;
+  }
+
+  const TurnBands bands = turn_bands(setup, job, spec);
+  const TurnEnd& usual = bands.usual;
+  TurnAnswer a;
+  a.name = job.name;
+  a.joint = setup.joint;
+  a.thread_friction = setup.bolt.mu_G;
+  a.bearing_friction = setup.bolt.mu_K;
+  a.wrench_accuracy = setup.conditions.accuracy;
+  a.snug_torque = Torque(*snug);
+  a.angle = Angle(usual.reached || spec.at_handle ? usual.angle : spec.angle);
+  a.bolt_twist = Angle(usual.bolt_twist);
+  a.clamping = Angle(usual.angle - usual.bolt_twist);
+  a.tool_twist = Angle(setup.tool_twist * (usual.torque + setup.conditions.lost - *snug));
+  a.handle_angle = Angle(usual.angle + a.tool_twist.si);
+  a.snug_load = band_of<Dim::force>(bands.snug_load);
+  a.clamp_load = band_of<Dim::force>(bands.preload);
+  a.yield_utilisation = bands.utilisation;
+  a.torque = band_of<Dim::torque>(bands.torque);
+  a.plastic_strain = bands.strain;
+  a.lasting_stretch = band_of<Dim::length>(bands.stretch);
+  const double proof = setup.joint.proof_load.si;
+  a.proof_share = {bands.preload.low / proof, bands.preload.nominal / proof, bands.preload.high / proof};
+  // Within a hundred thousandth, so that a wish for all of yield is not taken for more by its last digit.
+  a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
+  a.may_neck = bands.necks;
+  preload_band(setup.bolt, effective_torque(a.torque.nominal.si, a.wrench_accuracy, setup.conditions.lost), a.by_torque);
+  explain_turn(setup, job, usual, a);
+  if (auto error = lose(job, setup, a)) return *error;
+  const Outcome<Reuse> again =
+      try_reuse(setup.turned, setup.steel, setup.usual(),
+                {.snug_torque = Torque(std::max(*snug - setup.conditions.lost, 0.0)), .angle = a.angle, .at_most = 20});
+  if (!again) return again.error();
+  a.tightenings = static_cast<int>(again->uses.size());
+  a.single_use = a.past_yield || again->single_use;
+  a.methods = method_bands(a.clamp_load.nominal);
+  if (job.structural) {
+    const Outcome<StructuralTurn> structural = structural_turn(job, setup, *snug);
+    if (!structural) return structural.error();
+    a.structural = *structural;
+  }
+  a.verdict = turn_verdict(a);
+  a.meaning = turn_meaning(a.verdict);
+  a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
+  return a;
+}
+
+/// \copydoc try_turn
+/// \throws Error  in place of returning one
+inline TurnAnswer turn(const TurnJob& job) { return try_turn(job).value(); }
+
+}  // namespace tauten

@@ -1,0 +1,226 @@
+// From the description of a joint to everything that its turning depends on.
+#pragma once
+
+#include <algorithm>
+
+#include "tauten/joint/build.hpp"
+#include "tauten/joint/diagram.hpp"
+#include "tauten/part/washer.hpp"
+#include "tauten/tightening/clamp.hpp"
+#include "tauten/tightening/turn_answer.hpp"
+#include "tauten/tightening/turned_bolt.hpp"
+
+namespace tauten::detail {
+
+/// A joint ready to be turned, plain SI, with what was taken for granted on the way.
+struct TurnSetup {
+  TurnJoint joint;
+  Suspect suspect;
+  ClampBolt bolt;
+  Conditions conditions;
+  TurnedBolt turned;
+  BoltSteel steel;
+  double resilience_tolerance = 0;
+  double tool_twist = 0;  ///< of the bars, rad per N.m
+  double expansion = 0;   ///< of the layers, weighted by thickness
+  bool width_assumed = false;
+  std::vector<Notice> notices;  ///< of the model of the layers
+
+  TurningFriction friction(double Band<double>::* at) const {
+    return {bolt.mu_G.*at, bolt.mu_K.*at, Length(bolt.D_Km.*at)};
+  }
+  TurningFriction usual() const { return friction(&Band<double>::nominal); }
+  /// Stress while the wrench turns over the least yield strength, in the section that yields first.
+  double utilisation(double preload, double thread_torque) const {
+    if (!(preload > 0)) return 0;
+    return yield_utilisation.si(preload, thread_torque + bolt.prevailing, turned.section_diameter.si,
+                                bolt.strength.yield_strength.si);
+  }
+};
+
+inline ClampJob clamp_job_of(const TurnJob& job) {
+  ClampJob same;
+  same.name = job.name;
+  same.thread = job.thread;
+  same.head = job.head;
+  same.property_class = job.property_class;
+  same.condition = job.condition;
+  same.face_condition = job.face_condition;
+  same.thread_friction = job.thread_friction;
+  same.bearing_friction = job.bearing_friction;
+  same.wrench_accuracy = job.wrench_accuracy;
+  same.prevailing_torque = job.prevailing_torque;
+  same.bearing_diameter = job.bearing_diameter;
+  return same;
+}
+
+/// Plain values that have a range of their own.
+inline std::optional<Error> turn_range_error(const TurnJob& job) {
+  using Share = Quantity<Dim::number>;
+  constexpr double turns = 20 * 2 * pi_constant.value;
+  if (auto e = outside("snug_torque", job.snug_torque, {0, 1e5})) return e;
+  if (auto e = outside("angle", job.angle, {0, turns})) return e;
+  if (auto e = outside("clamp_load", job.clamp_load, {0, 1e7})) return e;
+  if (is_given(job.share))
+    if (auto e = outside("share", Share(job.share), {0, 1.3, true})) return e;
+  if (is_given(job.utilisation))
+    if (auto e = outside("utilisation", Share(job.utilisation), {0, 1.2, true})) return e;
+  if (auto e = outside("angle_tolerance", job.angle_tolerance, {0, pi_constant.value})) return e;
+  if (is_given(job.resilience_tolerance))
+    if (auto e = outside("resilience_tolerance", Share(job.resilience_tolerance), {0, 0.5})) return e;
+  if (auto e = outside("strength_surplus", Share(job.strength_surplus), {0, 1})) return e;
+  if (auto e = outside("washers", Share(job.washers), {0, job.kind == JointKind::tapped_hole ? 1.0 : 2.0})) return e;
+  if (auto e = outside("grip", job.grip, {0, 10})) return e;
+  return bars_error(job.bars);
+}
+
+/// The layers as said, with washers, and with what was left out filled in.
+inline Outcome<std::vector<TurnLayer>> turn_layers(const TurnJob& job, const Thread& thread) {
+  std::vector<TurnLayer> layers = job.layers;
+  if (job.grip.si != 0 && !layers.empty())
+    return refuse("grip", "grip is given beside layers; leave one of them out");
+  if (job.grip.si != 0) layers.push_back({.thickness = job.grip});
+  if (layers.empty())
+    return refuse("layers", "no clamped layer is given; give at least one, for example 20 mm of steel, or a grip");
+  if (job.washers == 0) return layers;
+  const Outcome<Washer> part = try_washer(thread);
+  if (!part) return part.error();
+  TurnLayer washer{.thickness = part->thickness};
+  washer.outer_diameter = part->outer_diameter;
+  washer.hole_diameter = part->inner_diameter;
+  layers.insert(layers.begin(), washer);
+  if (job.washers == 2) layers.push_back(washer);
+  return layers;
+}
+
+/// \param face    bearing face; a layer of which no width is known is taken as three of them
+/// \param assumed set to true if one was
+inline Outcome<std::vector<Layer>> layers_of(std::vector<TurnLayer>& described, double face, bool& assumed) {
+  std::vector<Layer> layers;
+  for (TurnLayer& one : described) {
+    if (one.outer_diameter.si == 0) one.outer_diameter = Length(3 * face), assumed = true;
+    const Outcome<Material> of = try_material(one.material);
+    if (!of) return of.error();
+    Layer layer{one.thickness, one.outer_diameter, *of, one.hole_diameter};
+    if (one.elastic_modulus.si != 0) layer.material.elastic_modulus = one.elastic_modulus;
+    layers.push_back(layer);
+  }
+  return layers;
+}
+
+/// Length that reaches through the nut by two pitches, or 1.25 d into a tapped hole; common practice, no source.
+inline Length reaching_length(const TurnJob& job, const Thread& thread, double grip) {
+  const double d = thread.diameter.si;
+  const double beyond = job.kind == JointKind::tapped_hole ? 1.25 * d : 0.8 * d + 2 * thread.pitch.si;
+  return standard_length(Length(grip + beyond));
+}
+
+inline Outcome<Joint> joint_of(const TurnJob& job, const Suspect& suspect, bool stainless,
+                               std::vector<TurnLayer>& described, TurnSetup& setup) {
+  const Outcome<Head> part = try_head(suspect.thread, job.head.empty() ? "ISO 4014" : job.head);
+  Bolt bolt{.diameter = suspect.thread.diameter, .pitch = suspect.thread.pitch};
+  if (part) {
+    bolt.head = part->kind == HeadKind::socket_head_cap || part->kind == HeadKind::hexalobular_socket
+                    ? HeadForm::socket
+                    : HeadForm::hexagon;
+    if (const Outcome<BearingDiameter> face = try_bearing_diameter(*part)) bolt.face_diameter = face->outer_diameter;
+  }
+  bolt.face_diameter = face_diameter_of(bolt);
+  if (stainless) bolt.material = material::stainless_steel;
+  bolt.shank_diameter = job.shank_diameter;
+  Outcome<std::vector<Layer>> layers = layers_of(described, bolt.face_diameter.si, setup.width_assumed);
+  if (!layers) return layers.error();
+  double grip = 0;
+  for (const Layer& layer : *layers) {
+    grip += layer.thickness.si;
+    setup.expansion += layer.thickness.si * layer.material.expansion.si;
+  }
+  setup.expansion = grip > 0 ? setup.expansion / grip : 0;
+  setup.joint.length_assumed = job.length.si == 0;
+  bolt.length = setup.joint.length_assumed ? reaching_length(job, suspect.thread, grip) : job.length;
+  if (const std::string key = name_key(job.head); key == "ISO4017" || key == "DIN933") bolt.thread_length = bolt.length;
+  setup.joint.length = bolt.length;
+  const Outcome<Material> tapped = try_material(job.tapped_material);
+  if (!tapped) return Error("tapped_material", tapped.error().what());
+  const FarEnd end{.tapped_material = *tapped};
+  switch (job.kind) {
+    case JointKind::tapped_hole: return try_tapped_joint(bolt, *layers, end);
+    case JointKind::stud: return try_stud_joint(bolt, *layers, end);
+    case JointKind::through_bolt: break;
+  }
+  return try_through_bolt(bolt, *layers, end);
+}
+
+/// Fills in what the joint answers to load, once bolt and layers are known.
+inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
+  const TurnedBolt& turned = setup.turned;
+  const PropertyClass& strength = setup.bolt.strength;
+  TurnJoint& joint = setup.joint;
+  joint.thread = setup.suspect.thread.name();
+  joint.head = setup.suspect.heads;
+  joint.property_class = strength.name;
+  joint.class_assumed = job.property_class.empty();
+  joint.kind = job.kind;
+  joint.bolt_resilience = turned.bolt_resilience;
+  joint.plate_resilience = turned.plate_resilience;
+  joint.joint_constant = LoadFactor::eval(1.0, turned.bolt_resilience.si, turned.plate_resilience.si);
+  // A reduced shank bears less than the thread for which the standards print loads.
+  const bool reduced = turned.section_diameter.si < setup.suspect.thread.stress_diameter().si * (1 - 1e-9);
+  joint.proof_load =
+      Force(reduced ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
+                    : setup.bolt.proof_load);
+  joint.first_yield = Force(first_yield_preload(turned, setup.usual(), flow_start));
+  joint.yield_preload =
+      Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
+                                turned.section_diameter.si, setup.bolt.mu_G.nominal));
+  const double torque = plain_setting(setup.bolt, 0.75 * joint.proof_load.si, 0);
+  const double lever = torque / (0.75 * joint.proof_load.si);
+  joint.rate_angle = Angle(joint_rate_angle.si(torque, lever, turned.bolt_resilience.si, turned.plate_resilience.si,
+                                               turned.pitch.si));
+  joint.rate = joint.rate_angle.si <= hard_joint_angle   ? "hard"
+               : joint.rate_angle.si >= soft_joint_angle ? "soft"
+                                                         : "between";
+}
+
+/// \return the joint ready to be turned, or an error that names the argument at fault
+inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
+  if (auto error = turn_range_error(job)) return *error;
+  const ClampJob same = clamp_job_of(job);
+  const Outcome<Conditions> conditions = conditions_of(same, job.snug_torque.si > 0 ? job.snug_torque.si : 1e5);
+  if (!conditions) return conditions.error();
+  if (job.thread.empty()) return refuse("thread", "give a thread like M16");
+  const Outcome<std::vector<Suspect>> suspects = suspects_of(same);
+  if (!suspects) return suspects.error();
+  const Suspect& suspect = suspects->front();
+  const Outcome<ClampBolt> bolt = bolt_of(same, suspect, *conditions);
+  if (!bolt) return bolt.error();
+  TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, {}};
+
+  Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect.thread);
+  if (!described) return described.error();
+  setup.joint.layers = *described;
+  const Outcome<Joint> joint = joint_of(job, suspect, bolt->strength.stainless, setup.joint.layers, setup);
+  if (!joint) return joint.error();
+  setup.joint.grip = joint->grip();
+  const Outcome<PlateResilience> plates = try_plate_resilience(*joint, job.plate_model);
+  if (!plates) return Error("plate_model", plates.error().what());
+  setup.joint.plate_model = plates->model;
+  setup.notices = plates->notices;
+  const Outcome<TurnedBolt> turned = try_turned_bolt(*joint, plates->model);
+  if (!turned) return turned.error();
+  setup.turned = *turned;
+
+  const PropertyClass& strength = bolt->strength;
+  setup.steel = bolt_steel(strength.yield_strength, strength.tensile_strength, strength.elongation);
+  setup.steel.elastic_modulus = joint->bolt_material.elastic_modulus;
+  setup.steel.poisson_ratio = joint->bolt_material.poisson_ratio;
+  const Outcome<FlowCurve> flow = check_turning(setup.turned, setup.steel, setup.usual());
+  if (!flow) return flow.error();
+  setup.resilience_tolerance =
+      is_given(job.resilience_tolerance) ? job.resilience_tolerance : (setup.width_assumed ? 0.15 : 0.10);
+  if (const auto stiffness = torsional_stiffness(job.bars)) setup.tool_twist = 1 / stiffness->si;
+  describe(job, flow->start(), setup);
+  return setup;
+}
+
+}  // namespace tauten::detail

@@ -1,0 +1,20 @@
+// tauten turn: how far to turn from snug for a clamp load, or what snug torque and angle leave.
+#include "command/said_options.hpp"
+#include "command/turn_text.hpp"
+#include "shared/turn_keys.hpp"
+
+namespace tauten::command {
+
+void add_turn(Program& program) {
+  CLI::App* verb = program.verb("turn", "How far to turn from snug for a clamp load, or what an angle leaves");
+  const auto words = add_said_options(program, *verb, shared::turn_keys());
+  verb->callback([&program, words] {
+    const TurnAnswer answer = shared::try_turn(words->said).value();
+    if (program.json)
+      program.say(json_of(answer));
+    else
+      program.out += page_of(answer);
+  });
+}
+
+}  // namespace tauten::command

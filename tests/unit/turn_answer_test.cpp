@@ -1,0 +1,465 @@
+// The whole answers `turn` and `curve`: by hand, as inverses, their bands, and what they refuse.
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <functional>
+#include <string>
+
+#include "tauten/tightening/joint_curve.hpp"
+#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/units.hpp"
+#include "unit/near.hpp"
+
+using namespace tauten;
+using namespace tauten::literals;
+
+namespace {
+
+constexpr double pi_value = 3.14159265358979323846;
+
+/// The pump foot: cast iron on steel, M16, class 8.8, oiled.
+TurnJob foot() {
+  TurnJob job;
+  job.thread = "M16";
+  job.property_class = "8.8";
+  job.condition = "oiled";
+  job.length = 80.0_mm;
+  job.layers = {{.thickness = 20.0_mm, .material = "grey cast iron", .outer_diameter = 70.0_mm},
+                {.thickness = 35.0_mm, .outer_diameter = 70.0_mm}};
+  job.snug_torque = 60.0_N_m;
+  return job;
+}
+
+TurnJob turned(double degrees) {
+  TurnJob job = foot();
+  job.angle = Angle(degrees * pi_value / 180);
+  return job;
+}
+
+TurnJob wanted(double kilonewtons) {
+  TurnJob job = foot();
+  job.clamp_load = Force(1e3 * kilonewtons);
+  return job;
+}
+
+bool says(const std::vector<Notice>& notices, const std::string& code) {
+  for (const Notice& notice : notices)
+    if (code == notice.code) return true;
+  return false;
+}
+
+/// Preload of a curve at an angle, between its points.
+double preload_at(const Curve& curve, double angle) {
+  for (std::size_t i = 1; i < curve.points.size(); ++i) {
+    const CurvePoint& a = curve.points[i - 1];
+    const CurvePoint& b = curve.points[i];
+    if (b.angle.si >= angle)
+      return a.preload.si + (b.preload.si - a.preload.si) * (angle - a.angle.si) / (b.angle.si - a.angle.si);
+  }
+  return NAN;
+}
+
+}  // namespace
+
+TEST_CASE("turn: an elastic turn by hand") {
+  TurnJob job = turned(15);
+  job.thread_friction = Band<double>{0.12, 0.12, 0.12};
+  job.bearing_friction = Band<double>{0.12, 0.12, 0.12};
+  job.bearing_diameter = 20.0_mm;
+  const TurnAnswer a = turn(job);
+  // ISO 68-1 by its own figures: d_2 = d - 0.649519 P, d_3 = d - 1.226869 P.
+  const double d_2 = 16e-3 - 0.649519 * 2e-3;
+  const double d_3 = 16e-3 - 1.226869 * 2e-3;
+  const double thread = 2e-3 / (2 * pi_value) + 0.12 * d_2 / std::sqrt(3.0);
+  const double lever = thread + 0.12 * 20e-3 / 2;
+  CHECK(a.snug_load.nominal.si == near(60 / lever));
+  // Bolt of 80 mm: 42 mm shank and 13 mm free thread in the grip, 0.9 d for head and nut, 0.5 d for engaged thread.
+  const double area = pi_value / 4 * 16e-3 * 16e-3;
+  const double root = pi_value / 4 * d_3 * d_3;
+  const double bolt = (0.9 * 16e-3 + 42e-3) / (205e9 * area) + (13e-3 + 8e-3) / (205e9 * root);
+  CHECK(a.joint.bolt_resilience.si == near(bolt));
+  const auto polar = [](double d) { return pi_value / 32 * d * d * d * d; };
+  const double twist = (42e-3 / polar(16e-3) + 17e-3 / polar(d_3)) / (205e9 / 2.6);
+  const double per_newton = 2 * pi_value * (bolt + a.joint.plate_resilience.si) / 2e-3 + thread * twist;
+  const double load = 60 / lever + 15 * pi_value / 180 / per_newton;
+  CHECK(a.clamp_load.nominal.si == near(load));
+  CHECK(a.torque.nominal.si == near(load * lever));
+  CHECK(a.bolt_twist.si == near((load - 60 / lever) * thread * twist));
+  CHECK(a.clamping.si + a.bolt_twist.si == near(a.angle.si));
+  const double d_s = (d_2 + d_3) / 2;
+  const double stress = load / (pi_value / 4 * d_s * d_s);
+  const double shear = load * thread / (pi_value / 12 * d_s * d_s * d_s);
+  CHECK(a.yield_utilisation.nominal == near(std::sqrt(stress * stress + 3 * shear * shear) / 640e6));
+  CHECK(a.plastic_strain.nominal == 0);
+  CHECK(a.lasting_stretch.nominal.si == 0);
+  CHECK(a.joint.joint_constant == near(a.joint.plate_resilience.si / (bolt + a.joint.plate_resilience.si)));
+  // Guide values below 10 um: 3 + 2 x 2.5 + 1.5; from 10 um on 3 + 2 x 3 + 2.
+  CHECK(a.residual.embedding_loss.si == near(11e-6 / (bolt + a.joint.plate_resilience.si)));
+  CHECK(a.residual.clamp_load.nominal.si == near(load - a.residual.embedding_loss.si));
+}
+
+TEST_CASE("turn: angle and load are inverses, also past yield") {
+  for (const double load : {30.0, 50.0, 70.0, 85.0, 95.0, 105.0}) {
+    const TurnAnswer there = turn(wanted(load));
+    TurnJob job = foot();
+    job.angle = there.angle;
+    const TurnAnswer back = turn(job);
+    CHECK(there.clamp_load.nominal.si == near(1e3 * load));
+    CHECK(back.clamp_load.nominal.si == near(1e3 * load));
+    CHECK(back.clamp_load.low.si == near(there.clamp_load.low.si).epsilon(1e-4));
+  }
+  TurnJob job = foot();
+  job.share = 0.6;
+  CHECK(turn(job).proof_share.nominal == near(0.6));
+  job.share = absent;
+  job.utilisation = 0.9;
+  CHECK(turn(job).yield_utilisation.nominal == near(0.9));
+  job.utilisation = absent;
+  CHECK(turn(job).proof_share.nominal == near(0.75));  // what is aimed at if nothing is said
+}
+
+TEST_CASE("turn: the usual turn lies on the usual curve") {
+  const CurveAnswer drawn = curve({.joint = foot(), .points = 4000});
+  for (const double degrees : {5.0, 20.0, 30.0, 60.0, 120.0})
+    CHECK(turn(turned(degrees)).clamp_load.nominal.si ==
+          near(preload_at(drawn.nominal, degrees * pi_value / 180)).epsilon(2e-4));
+}
+
+TEST_CASE("turn: bands hold the usual figure, and each doubt widens them") {
+  for (const double degrees : {5.0, 15.0, 30.0, 60.0, 90.0}) {
+    const TurnAnswer a = turn(turned(degrees));
+    CHECK(a.clamp_load.low < a.clamp_load.nominal);
+    CHECK(a.clamp_load.nominal < a.clamp_load.high);
+    CHECK(a.torque.low < a.torque.nominal);
+    CHECK(a.torque.nominal < a.torque.high);
+    CHECK(a.yield_utilisation.low < a.yield_utilisation.nominal);
+    CHECK(a.yield_utilisation.nominal < a.yield_utilisation.high);
+    CHECK(a.residual.clamp_load.low <= a.clamp_load.low);
+  }
+  const auto width = [](const TurnJob& job) {
+    const Band<Force> load = turn(job).clamp_load;
+    return load.high.si - load.low.si;
+  };
+  TurnJob sure = turned(15);
+  sure.thread_friction = sure.bearing_friction = Band<double>{0.12, 0.12, 0.12};
+  sure.wrench_accuracy = 0;
+  sure.angle_tolerance = Angle(0);
+  sure.resilience_tolerance = 0;
+  CHECK(width(sure) < 1e-3 * turn(sure).clamp_load.nominal.si);
+  for (const std::function<void(TurnJob&)>& doubt : std::initializer_list<std::function<void(TurnJob&)>>{
+           [](TurnJob& j) { j.thread_friction = Band<double>{0.10, 0.12, 0.14}; },
+           [](TurnJob& j) { j.bearing_friction = Band<double>{0.10, 0.12, 0.14}; },
+           [](TurnJob& j) { j.wrench_accuracy = 0.04; }, [](TurnJob& j) { j.angle_tolerance = 3.0_deg; },
+           [](TurnJob& j) { j.resilience_tolerance = 0.1; }}) {
+    TurnJob job = sure;
+    doubt(job);
+    CHECK(width(job) > width(sure) + 100);
+  }
+  // Past yield the strength of the bolt decides, below it does not count.
+  TurnJob strong = sure;
+  strong.strength_surplus = 0.4;
+  CHECK(width(strong) < 1e-3 * turn(strong).clamp_load.nominal.si);
+  strong.angle = sure.angle = 60.0_deg;
+  CHECK(width(strong) > width(sure) * 1.5);
+}
+
+TEST_CASE("turn: friction counts for little past yield, and all of it by torque") {
+  const TurnAnswer a = turn(turned(60));
+  CHECK(a.past_yield);
+  TurnJob job = turned(60);
+  job.strength_surplus = 0;
+  const Band<Force> load = turn(job).clamp_load;
+  const Band<Force> by_torque = a.by_torque;
+  CHECK(load.high.si / load.low.si < 1.25);
+  CHECK(by_torque.high.si / by_torque.low.si > 1.4);
+}
+
+TEST_CASE("turn: stiffer layers never lower the preload at an angle, more friction never raises it") {
+  for (const double degrees : {10.0, 30.0, 70.0}) {
+    double last = 0;
+    for (const double modulus : {5e9, 20e9, 70e9, 110e9, 205e9}) {
+      TurnJob job = turned(degrees);
+      job.layers[0].elastic_modulus = Stress(modulus);
+      const double load = turn(job).clamp_load.nominal.si;
+      CHECK(load > last);
+      last = load;
+    }
+    last = 1e9;
+    for (const double mu : {0.06, 0.10, 0.16, 0.24, 0.35}) {
+      TurnJob job = turned(degrees);
+      job.thread_friction = job.bearing_friction = Band<double>{mu, mu, mu};
+      const double load = turn(job).clamp_load.nominal.si;
+      CHECK(load < last);
+      last = load;
+    }
+  }
+}
+
+TEST_CASE("turn: bars twist by what the torque adds over their stiffness") {
+  TurnJob job = turned(30);
+  job.bars = {{DriveBar::Section::square, 250.0_mm, Length(12.7e-3), Stress(79e9)}};
+  const TurnAnswer a = turn(job);
+  const double stiffness = 0.1406 * 79e9 * std::pow(12.7e-3, 4) / 0.25;
+  CHECK(a.angle.shop() == near(30));
+  CHECK(a.tool_twist.si == near((a.torque.nominal.si - 60) / stiffness));
+  CHECK(a.handle_angle.si == near(a.angle.si + a.tool_twist.si));
+  CHECK(says(a.notices, "bar_twist"));
+  // Read at the handle, the same angle is the same turn.
+  job.angle = a.handle_angle;
+  job.angle_at_handle = true;
+  const TurnAnswer read = turn(job);
+  CHECK(read.angle.shop() == near(30));
+  CHECK(read.clamp_load.nominal.si == near(a.clamp_load.nominal.si));
+}
+
+TEST_CASE("turn: a locking nut takes its torque at the wrench") {
+  TurnJob job = turned(15);
+  job.prevailing_torque = 10.0_N_m;
+  TurnJob without = turned(15);
+  without.snug_torque = 50.0_N_m;
+  CHECK(turn(job).clamp_load.nominal.si == near(turn(without).clamp_load.nominal.si));
+  CHECK(turn(job).torque.nominal.si == near(turn(without).torque.nominal.si + 10));
+  CHECK(turn(job).yield_utilisation.nominal > turn(without).yield_utilisation.nominal);
+}
+
+TEST_CASE("turn: verdicts, and the note on using the bolt again") {
+  const auto verdict = [](const TurnJob& job) { return turn(job).verdict; };
+  TurnJob calm = wanted(30);
+  calm.snug_torque = 20.0_N_m;
+  CHECK(verdict(calm) == "slack");
+  TurnJob good = wanted(50);
+  good.angle_tolerance = Angle(0);
+  good.thread_friction = good.bearing_friction = Band<double>{0.11, 0.12, 0.13};
+  CHECK(verdict(good) == "fit");
+  good.clamp_load = 77.0_kN;
+  CHECK(verdict(good) == "near yield");
+  good.clamp_load = 85.0_kN;
+  CHECK(verdict(good) == "yields");
+  CHECK(verdict(turned(60)) == "past yield");
+  CHECK(verdict(turned(160)) == "would neck");
+
+  const TurnAnswer elastic = turn(wanted(50));
+  CHECK(elastic.tightenings == 20);
+  CHECK_FALSE(elastic.single_use);
+  const TurnAnswer past = turn(turned(60));
+  CHECK(past.single_use);
+  CHECK(says(past.notices, "single_use"));
+  CHECK(past.lasting_stretch.nominal.si > 0);
+  CHECK(past.tightenings < elastic.tightenings);
+  CHECK(turn(turned(200)).may_neck);
+  CHECK(turn(turned(200)).plastic_strain.high < 1.05 * 0.06);
+}
+
+TEST_CASE("turn: losses and a working load") {
+  TurnJob job = wanted(50);
+  job.after.bolt_warming = Quantity<Dim::temperature>(60);
+  job.after.plate_warming = Quantity<Dim::temperature>(60);
+  job.after.creep_share = 0.1;
+  job.after.neighbours = 2.0_kN;
+  job.after.working_load = 15.0_kN;
+  const TurnAnswer a = turn(job);
+  const double resilience = a.joint.bolt_resilience.si + a.joint.plate_resilience.si;
+  // Expansion of the bolt 11.5e-6; of the layers 10.0e-6 over 20 mm and 11.5e-6 over 35 mm.
+  const double thermal = 60 * (55e-3 * 11.5e-6 - (20e-3 * 10.0e-6 + 35e-3 * 11.5e-6)) / resilience;
+  CHECK(a.residual.clamp_load.nominal.si == near((50e3 - 11e-6 / resilience - 2e3) * 0.9 - thermal));
+  CHECK(a.diagram.bolt_load.si == near(50e3 + 15e3 * a.joint.plate_resilience.si / resilience));
+  CHECK(a.diagram.clamp_load.si == near(50e3 - 15e3 * a.joint.bolt_resilience.si / resilience));
+  job.after.working_load = 90.0_kN;
+  CHECK(turn(job).diagram.separated);
+  CHECK(says(turn(job).notices, "separates"));
+}
+
+TEST_CASE("turn: the turns of structural bolting") {
+  TurnJob job = turned(30);
+  job.property_class = "10.9";
+  job.structural = true;
+  const TurnAnswer a = turn(job);
+  REQUIRE(a.structural);
+  const StructuralTurn& s = *a.structural;
+  // Length 5 d: half a turn; grip 3.4 d: a quarter after 0.75 of the torque for 0.7 of the tensile load.
+  CHECK(s.turn_of_nut->angle.shop() == near(180));
+  CHECK(s.combined->angle.shop() == near(90));
+  const double area = pi_value / 4 * std::pow(16e-3 - 0.938194 * 2e-3, 2);
+  CHECK(s.least_preload.si == near(0.7 * area * 1040e6));
+  CHECK(s.combined_load->low >= s.least_preload);
+  CHECK(s.combined_first_torque < a.torque.high);
+  job.layers[1].thickness = 200.0_mm;
+  job.length = Length(0);
+  const TurnAnswer longer = turn(job);
+  CHECK_FALSE(longer.structural->combined);
+  CHECK_FALSE(longer.structural->turn_of_nut);
+}
+
+TEST_CASE("turn: what is not said is filled in, and said") {
+  TurnJob job;
+  job.thread = "M16";
+  job.grip = 55.0_mm;
+  const TurnAnswer a = turn(job);
+  CHECK(a.joint.property_class == "4.6");
+  CHECK(a.joint.length.shop() == near(80));  // 55 + 0.8 x 16 + 2 x 2 = 71.8 mm
+  CHECK(a.joint.layers.front().outer_diameter.si == near(3 * 22.49e-3));
+  for (const char* code : {"unmarked_head", "length_assumed", "width_assumed", "snug_assumed", "friction_estimated",
+                           "not_a_release", "snug_is_found"})
+    CHECK(says(a.notices, code));
+  // A quarter of the load wanted.
+  CHECK(a.snug_load.nominal.si == near(a.clamp_load.nominal.si / 4));
+  for (const char* code : {"unmarked_head", "length_assumed", "width_assumed", "snug_assumed"})
+    CHECK_FALSE(says(turn(wanted(50)).notices, code));
+}
+
+TEST_CASE("turn: washers, tapped holes, studs, heads and reduced shanks") {
+  const TurnAnswer plain = turn(turned(15));
+  TurnJob job = turned(15);
+  job.washers = 2;
+  const TurnAnswer washers = turn(job);
+  CHECK(washers.joint.grip.shop() == near(55 + 2 * 3));  // ISO 7089, M16: 3 mm
+  CHECK(washers.joint.layers.size() == 4);
+  // Two interfaces more: 2 x 2 um.
+  CHECK(washers.residual.embedding_loss.si ==
+        near(15e-6 / (washers.joint.bolt_resilience.si + washers.joint.plate_resilience.si)));
+
+  TurnJob tapped = turned(15);
+  tapped.kind = JointKind::tapped_hole;
+  tapped.length = Length(0);
+  tapped.tapped_material = "grey cast iron";
+  const TurnAnswer screw = turn(tapped);
+  CHECK(screw.joint.length.shop() == near(80));  // 55 + 1.25 x 16 = 75
+  CHECK(screw.joint.bolt_resilience > plain.joint.bolt_resilience);
+  // One face of the head, one between the layers, one on the tapped part.
+  CHECK(screw.residual.embedding_loss.si ==
+        near((3 + 3 + 2 * 2) * 1e-6 / (screw.joint.bolt_resilience.si + screw.joint.plate_resilience.si)));
+  tapped.kind = JointKind::stud;
+  CHECK(turn(tapped).joint.bolt_resilience > screw.joint.bolt_resilience);
+
+  TurnJob threaded = turned(15);
+  threaded.head = "ISO 4017";
+  CHECK(turn(threaded).joint.bolt_resilience > plain.joint.bolt_resilience);
+
+  TurnJob necked = turned(15);
+  necked.shank_diameter = 12.0_mm;
+  const TurnAnswer thin = turn(necked);
+  CHECK(thin.joint.bolt_resilience > plain.joint.bolt_resilience);
+  CHECK(thin.joint.yield_preload < plain.joint.yield_preload);
+  CHECK(thin.joint.proof_load.si == near(580e6 * pi_value / 4 * 12e-3 * 12e-3));
+}
+
+TEST_CASE("turn: joint rate") {
+  // ISO 5393 counts from 10 % to 100 %: 0.9 of the angle for the load.
+  const TurnAnswer a = turn(wanted(50));
+  const double load = 0.75 * a.joint.proof_load.si;
+  const double resilience = a.joint.bolt_resilience.si + a.joint.plate_resilience.si;
+  CHECK(a.joint.rate_angle.si == near(0.9 * 2 * pi_value * load * resilience / 2e-3));
+  CHECK(a.joint.rate == "between");
+  TurnJob soft = foot();
+  soft.layers[0].elastic_modulus = Stress(20e6);
+  soft.clamp_load = 50.0_kN;
+  CHECK(turn(soft).joint.rate == "soft");
+  TurnJob hard = foot();
+  hard.layers = {{.thickness = 20.0_mm, .outer_diameter = 70.0_mm}};
+  hard.length = 40.0_mm;
+  hard.clamp_load = 50.0_kN;
+  CHECK(turn(hard).joint.rate == "hard");
+}
+
+TEST_CASE("turn: wrong input names the argument") {
+  const std::pair<const char*, std::function<void(TurnJob&)>> cases[] = {
+      {"thread", [](TurnJob& j) { j.thread = ""; }},
+      {"thread", [](TurnJob& j) { j.thread = "M16.5"; }},
+      {"property_class", [](TurnJob& j) { j.property_class = "9.9.9"; }},
+      {"layers", [](TurnJob& j) { j.layers.clear(); }},
+      {"grip", [](TurnJob& j) { j.grip = 20.0_mm; }},
+      {"grip", [](TurnJob& j) { j.layers.clear(), j.grip = Length(-1e-3); }},
+      {"thickness", [](TurnJob& j) { j.layers[0].thickness = Length(0); }},
+      {"thickness", [](TurnJob& j) { j.layers[0].thickness = Length(-2e-3); }},
+      {"outer_diameter", [](TurnJob& j) { j.layers[0].outer_diameter = 10.0_mm; }},
+      {"hole_diameter", [](TurnJob& j) { j.layers[0].hole_diameter = 10.0_mm; }},
+      {"elastic_modulus", [](TurnJob& j) { j.layers[0].elastic_modulus = Stress(-70e9); }},
+      {"material", [](TurnJob& j) { j.layers[0].material = "wood"; }},
+      {"tapped_material", [](TurnJob& j) { j.tapped_material = "wood"; }},
+      {"length", [](TurnJob& j) { j.length = 60.0_mm; }},
+      {"length", [](TurnJob& j) { j.kind = JointKind::tapped_hole, j.length = 50.0_mm; }},
+      {"length", [](TurnJob& j) { j.length = Length(-1); }},
+      {"shank_diameter", [](TurnJob& j) { j.shank_diameter = 2.0_mm; }},
+      {"washers", [](TurnJob& j) { j.washers = 3; }},
+      {"washers", [](TurnJob& j) { j.kind = JointKind::tapped_hole, j.washers = 2; }},
+      {"plate_model", [](TurnJob& j) { j.kind = JointKind::tapped_hole, j.plate_model = PlateModel::exponential; }},
+      {"standard", [](TurnJob& j) { j.head = "ISO 99999"; }},
+      {"condition", [](TurnJob& j) { j.condition = "buttered"; }},
+      {"thread_friction", [](TurnJob& j) { j.thread_friction = Band<double>{0.2, 0.1, 0.3}; }},
+      {"snug_torque", [](TurnJob& j) { j.snug_torque = Torque(0); }},
+      {"snug_torque", [](TurnJob& j) { j.snug_torque = Torque(-5); }},
+      {"snug_torque", [](TurnJob& j) { j.snug_torque = 400.0_N_m; }},
+      {"snug_torque", [](TurnJob& j) { j.prevailing_torque = 60.0_N_m; }},
+      {"snug_torque", [](TurnJob& j) { j.angle = Angle(0), j.clamp_load = 20.0_kN; }},
+      {"clamp_load", [](TurnJob& j) { j.angle = Angle(0), j.clamp_load = 400.0_kN; }},
+      {"utilisation", [](TurnJob& j) { j.angle = Angle(0), j.utilisation = 1.5; }},
+      {"clamp_load", [](TurnJob& j) { j.clamp_load = 40.0_kN; }},
+      {"share", [](TurnJob& j) { j.angle = Angle(0), j.share = 0; }},
+      {"angle", [](TurnJob& j) { j.angle = Angle(-1); }},
+      {"angle", [](TurnJob& j) { j.angle = Angle(std::nan("")); }},
+      {"angle_tolerance", [](TurnJob& j) { j.angle_tolerance = Angle(-1); }},
+      {"resilience_tolerance", [](TurnJob& j) { j.resilience_tolerance = 0.9; }},
+      {"strength_surplus", [](TurnJob& j) { j.strength_surplus = -0.1; }},
+      {"roughness", [](TurnJob& j) { j.after.roughness = 1.0_mm; }},
+      {"creep_share", [](TurnJob& j) { j.after.creep_share = 1; }},
+      {"bolt_warming", [](TurnJob& j) { j.after.bolt_warming = Quantity<Dim::temperature>(1e4); }},
+      {"load_introduction", [](TurnJob& j) { j.after.load_introduction = 2; }},
+      {"bar_size", [](TurnJob& j) { j.bars = {{DriveBar::Section::round, 0.1_m, Length(0), Stress(79e9)}}; }},
+      {"sloping_faces", [](TurnJob& j) { j.structural = true, j.sloping_faces = 3; }},
+  };
+  for (const auto& [argument, spoil] : cases) {
+    TurnJob job = turned(30);
+    spoil(job);
+    const Outcome<TurnAnswer> a = try_turn(job);
+    CAPTURE(argument);
+    REQUIRE_FALSE(a);
+    CHECK(std::string(a.error().argument()) == argument);
+    CHECK(std::string(a.error().what()).size() > 20);
+  }
+}
+
+TEST_CASE("curve answer: three frictions, zones in a row, marks on the curve") {
+  const CurveAnswer a = curve({.joint = foot()});
+  CHECK(a.nominal.points.size() == 200);
+  CHECK(a.low_friction.yield_point.preload > a.nominal.yield_point.preload);
+  CHECK(a.nominal.yield_point.preload > a.high_friction.yield_point.preload);
+  REQUIRE(a.zones.size() == 3);
+  CHECK(a.zones[0].start.si == 0);
+  CHECK(a.zones[0].end == a.nominal.first_yield.angle);
+  CHECK(a.zones[1].start == a.zones[0].end);
+  CHECK(a.zones[1].end == a.nominal.yield_point.angle);
+  CHECK(a.zones[2].end == a.nominal.points.back().angle);
+  CHECK(a.nominal.end == CurveEnd::uniform_elongation);
+  CHECK(a.nominal.points.front().torque.si == near(60));
+  CHECK(says(a.notices, "least_strength"));
+  const CurveAnswer elastic = curve({.joint = foot(), .end_angle = 10.0_deg, .points = 20});
+  REQUIRE(elastic.zones.size() == 1);
+  CHECK(elastic.zones[0].name == "elastic");
+  CHECK(elastic.nominal.points.size() == 20);
+  CHECK(elastic.nominal.end == CurveEnd::at_angle);
+  TurnJob locking = foot();
+  locking.prevailing_torque = 10.0_N_m;
+  CHECK(curve({.joint = locking}).nominal.points.front().torque.si == near(60));
+  CHECK(curve({.joint = locking}).nominal.points.front().preload < a.nominal.points.front().preload);
+}
+
+TEST_CASE("curve answer: wrong input names the argument") {
+  const auto argument = [](const CurveJob& job) {
+    const auto a = try_curve(job);
+    return a ? std::string("none") : std::string(a.error().argument());
+  };
+  CHECK(argument({.joint = foot()}) == "none");
+  CHECK(argument({.joint = foot(), .points = 1}) == "points");
+  CHECK(argument({.joint = foot(), .points = 1'000'000}) == "points");
+  CHECK(argument({.joint = foot(), .end_angle = Angle(-1)}) == "end_angle");
+  CHECK(argument({.joint = foot(), .slope_share = 1}) == "slope_share");
+  TurnJob job = foot();
+  job.snug_torque = 400.0_N_m;
+  CHECK(argument({.joint = job}) == "snug_torque");
+  job.snug_torque = 5.0_N_m;
+  job.prevailing_torque = 6.0_N_m;
+  CHECK(argument({.joint = job}) == "snug_torque");
+  job = foot();
+  job.layers.clear();
+  CHECK(argument({.joint = job}) == "layers");
+}
