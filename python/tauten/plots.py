@@ -628,5 +628,5 @@ def plot_methods(turn, axes=None):
     return axes
 
 
-__all__ = ["plot_bands", "plot_budget", "plot_chances", "plot_clamp_band", "plot_nut_factor", "plot_scatter",
-           "plot_sensitivity", "plot_torque_share", "plot_curve", "plot_load_extension", "plot_methods"]
+__all__ = ["plot_bands", "plot_budget", "plot_chances", "plot_clamp_band", "plot_curve", "plot_load_extension",
+           "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_torque_share"]

@@ -302,6 +302,8 @@ def with_extension(**changed):
 @pytest.mark.parametrize("make", [
     lambda: tauten.clamp(**PUMP_FOOT), lambda: tauten.identify(socket="24mm", property_class="8.8"), with_extension, stuck,
     lambda: tauten.thread("M16"), lambda: tauten.property_class("8.8"), lambda: tauten.thread_condition("oiled"),
+    lambda: tauten.turn(thread="M16", grip="55mm", structural=True), lambda: tauten.curve(thread="M16", grip="55mm"),
+    lambda: tauten.curve(thread="M16", grip="55mm").nominal, lambda: tauten.turn(thread="M16", grip="55mm").residual,
     lambda: tauten.clamp(**PUMP_FOOT).candidates[0], lambda: tauten.thread_condition("oiled").thread_friction,
 ])
 def test_every_answer_is_shown(make):
@@ -427,7 +429,7 @@ def test_free_refuses(changed, argument):
 # ---- documentation ------------------------------------------------------------------------------------------------
 
 ANSWERS = [tauten.thread, tauten.property_class, tauten.thread_condition, tauten.identify, tauten.clamp, tauten.torque_for,
-           tauten.reach, tauten.free_joint]
+           tauten.turn, tauten.curve, tauten.reach, tauten.free_joint]
 
 
 @pytest.mark.parametrize("function", ANSWERS, ids=lambda function: function.__name__)

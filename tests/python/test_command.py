@@ -19,7 +19,7 @@ PROGRAM = os.environ.get("TAUTEN_PROGRAM")
 pytestmark = pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
 
 MM, KN = 1e-3, 1e3
-VERBS = ["identify", "clamp", "torque", "reach", "free", "formulas", "eval", "explain", "completion"]
+VERBS = ["identify", "clamp", "torque", "turn", "curve", "reach", "free", "formulas", "eval", "explain", "completion"]
 
 
 def run(*words, **options):
@@ -429,6 +429,8 @@ def test_explain_clamp_shows_the_steps_of_the_first_candidate():
 CLAMP = ["clamp", "--thread", "M10", "--class", "8.8"]
 REACH = ["reach", "--torque", "130N.m"]
 FREE = ["free", "--thread", "M16", "--class", "8.8"]
+TURN = ["turn", "--thread", "M16", "--class", "8.8", "--layer", "20mm"]
+CURVE = ["curve", "--thread", "M16", "--class", "8.8", "--layer", "20mm"]
 LONG = "x" * 5000
 NONSENSE = {
     "no verb": ([], "no verb is given", "verb"),
@@ -555,6 +557,36 @@ NONSENSE = {
     "free trials": ([*FREE, "--trials", "1"], "at least 1000", "trials"),
     "free seed": ([*FREE, "--seed", "1.5"], "no whole number", "seed"),
     "free huge seed": ([*FREE, "--seed", "9" * 30], "no whole number", "seed"),
+    "turn nothing": (["turn"], "give a thread like M16", "thread"),
+    "turn no layers": (["turn", "--thread", "M16"], "at least one", "layer"),
+    "turn zero grip": (["turn", "--thread", "M16", "--grip", "0mm"], "above 0", "grip"),
+    "turn grip and layer": ([*TURN, "--grip", "20mm"], "leave one of them out", "grip"),
+    "turn no snug": (["turn", "--thread", "M16", "--grip", "50mm", "--angle", "30deg"], "counts from", "snug-torque"),
+    "turn snug above": ([*TURN, "--snug-torque", "60N.m", "--clamp-load", "10kN"], "lower snug torque", "snug-torque"),
+    "turn snug at yield": ([*TURN, "--snug-torque", "300N.m", "--angle", "30deg"], "to yield", "snug-torque"),
+    "turn snug lost": ([*TURN, "--snug-torque", "5N.m", "--prevailing", "6N.m"], "nothing is left", "snug-torque"),
+    "turn too much": ([*TURN, "--clamp-load", "400kN"], "necks at", "clamp-load"),
+    "turn two wishes": ([*TURN, "--clamp-load", "40kN", "--share", "50%"], "exclude each other", "share"),
+    "turn thin layer": ([*TURN, "--layer", "-2mm"], "must be above 0", "layer"),
+    "turn soft layer": ([*TURN, "--layer", "20mm:0GPa"], "must be above 0", "layer"),
+    "turn narrow layer": ([*TURN, "--layer", "20mm:steel:12mm"], "exceed the hole", "layer"),
+    "turn wood": ([*TURN, "--layer", "20mm:wood"], "grey cast iron", "layer"),
+    "turn long layer": ([*TURN, "--layer", "1mm:steel:2mm:3mm:4mm"], "says too much", "layer"),
+    "turn short bolt": ([*TURN, "--length", "30mm"], "longer bolt", "length"),
+    "turn no engagement": ([*TURN, "--kind", "tapped_hole", "--length", "25mm"], "0.5 d", "length"),
+    "turn kind": ([*TURN, "--kind", "rivet"], "write through_bolt", "kind"),
+    "turn washers": ([*TURN, "--washers", "3"], "at most 2", "washers"),
+    "turn washers bare": ([*TURN, "--washers", "1.5"], "no whole number", "washers"),
+    "turn model": ([*TURN, "--kind", "tapped_hole", "--plate-model", "exponential"], "no tapped holes", "plate-model"),
+    "turn bar": ([*TURN, "--bar", "square:0mm:12mm"], "must be above", "bar"),
+    "turn bar form": ([*TURN, "--bar", "square"], "like square:250mm:12.7mm", "bar"),
+    "turn bare angle": ([*TURN, "--angle", "90"], "has no unit", "angle"),
+    "turn roughness": ([*TURN, "--roughness", "1mm"], "measure the loss", "roughness"),
+    "curve angle": ([*CURVE, "--angle", "90deg"], "has no option", "option"),
+    "curve points": ([*CURVE, "--points", "1"], "at least 2", "points"),
+    "curve many points": ([*CURVE, "--points", "999999999"], "at most", "points"),
+    "curve csv and json": ([*CURVE, "--csv", "--json"], "exclude each other", "csv"),
+    "curve head": ([*CURVE, "--head", "ISO 1"], "known are", "head"),
     "unknown shell": (["completion", "ksh"], "bash, zsh or fish", "shell"),
     "no shell": (["completion"], "bash, zsh or fish", "shell"),
 }
@@ -580,7 +612,8 @@ def test_bytes_that_are_no_text_are_refused():
 
 def test_random_words_never_break_the_program():
     rng = random.Random(7)
-    pieces = ["clamp", "torque", "reach", "free", "--undone", "--extension", "eval", "identify", "--torque", "--thread", "--socket", "-5N.m", "M10", "M10x9", "16mm",
+    pieces = ["clamp", "torque", "turn", "curve", "reach", "free", "--undone", "--extension", "--layer", "--csv", "eval",
+              "identify", "--torque", "--thread", "--socket", "-5N.m", "M10", "M10x9", "16mm",
               "--json", "--", "-", "--=", "{}", "[1,2]", "%s%n", "1e308kN", "--share", "5", "nut_factor", "torque=1N.m",
               "\u00d7", "", " ", "--file", "--help-me", "-x", "=", "pitch=\u221e"]
     for _ in range(150):
@@ -711,6 +744,9 @@ def test_the_demo_shows_every_verdict_and_says_that_it_is_invented():
     ["reach", "--torque", "130N.m", "--extension", "100mm@30deg", "--bar", "round:250mm:12mm", "--multiplier-ratio", "4"],
     ["free", "--thread", "M16", "--class", "8.8", "--rust", "heavy_rust", "--undone", "freed:150N.m", "--handle-length",
      "600mm"],
+    ["turn", "--thread", "M16", "--layer", "20mm:grey_cast_iron", "--layer", "35mm", "--working-load", "15kN", "--structural",
+     "--bar", "square:250mm:12.7mm"],
+    ["curve", "--thread", "M20", "--class", "10.9", "--grip", "90mm", "--snug-torque", "80N.m"],
     ["--help"],
 ])
 def test_pages_fit_a_hundred_columns(words):
@@ -791,6 +827,9 @@ def test_completion_offers_what_the_program_has(tmp_path):
     assert completed("tauten", "clamp", "--condition", "oi") == ["oiled"]
     assert completed("tauten", "explain", "clamp", "--torsion", "e") == ["elastic"]
     assert completed("tauten", "free", "--rust", "heavy") == ["heavy_rust"]
+    assert completed("tauten", "turn", "--kind", "tap") == ["tapped_hole"]
+    assert completed("tauten", "curve", "--plate-model", "fr") == ["frustum"]
+    assert completed("tauten", "turn", "--condition", "oi") == ["oiled"]
     assert completed("tauten", "eval", "stress_area") == ["stress_area", "stress_area_unified"]
     (tmp_path / "job.toml").touch()
     assert completed("tauten", "clamp", "--file", f"{tmp_path}/j") == [f"{tmp_path}/job.toml"]

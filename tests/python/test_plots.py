@@ -1,6 +1,6 @@
 """Pictures of answers say what they show, and no text lies on another."""
-import itertools
 import math
+import itertools
 import subprocess
 import sys
 
@@ -92,6 +92,30 @@ def test_clamp_band(joint):
         low, usual, high = (load / 1e3 for load in bolt.clamp_load)
         assert f"{low:.3g} to {high:.3g}, usual {usual:.3g} kN" in words
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
+
+
+def test_a_picture_goes_where_it_is_told():
+    figure, (left, right) = plt.subplots(1, 2)
+    assert plots.plot_chances(tauten.free_joint(**STUCK), axes=left) is left
+    assert plots.plot_clamp_band(tauten.clamp(thread="M16", **JOINT), axes=right) is right
+    assert len(plt.get_fignums()) == 1
+
+
+def test_matplotlib_is_not_needed_until_something_is_drawn():
+    code = "import sys, tauten.plots; assert not any(name.startswith('matplotlib') for name in sys.modules)"
+    assert subprocess.run([sys.executable, "-c", code]).returncode == 0
+
+
+def test_colours_differ_in_lightness_or_hue():
+    """Okabe and Ito's palette: no two colours of one picture are alike, also to people who see red and green alike."""
+    def seen(colour):
+        # A dichromat's view after Machado, Oliveira and Fernandes (2009), deuteranopia, severity 1; linear RGB.
+        rgb = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in matplotlib.colors.to_rgb(colour)]
+        rows = ((0.367322, 0.860646, -0.227968), (0.280085, 0.672501, 0.047413), (-0.011820, 0.042940, 0.968881))
+        return [sum(f * c for f, c in zip(row, rgb)) for row in rows]
+    used = [plots.GREEN, plots.VERMILION, plots.ORANGE, plots.PURPLE, plots.BLUE, plots.BLACK]
+    for one, other in itertools.combinations(used, 2):
+        assert max(abs(a - b) for a, b in zip(seen(one), seen(other))) > 0.05, (one, other)
 
 
 OILED = dict(thread="M16", property_class="8.8", condition="oiled")
@@ -237,27 +261,3 @@ def test_pictures_are_written(tmp_path):
         assert pixels.shape[0] > 150 and pixels.shape[1] >= 790 and pixels[..., :3].std() > 0.05
     sizes = [text.get_fontsize() for text in axes.figure.findobj(matplotlib.text.Text) if text.get_text()]
     assert min(sizes) >= 9  # on a picture 8 inches wide
-
-
-def test_a_picture_goes_where_it_is_told():
-    figure, (left, right) = plt.subplots(1, 2)
-    assert plots.plot_chances(tauten.free_joint(**STUCK), axes=left) is left
-    assert plots.plot_clamp_band(tauten.clamp(thread="M16", **JOINT), axes=right) is right
-    assert len(plt.get_fignums()) == 1
-
-
-def test_matplotlib_is_not_needed_until_something_is_drawn():
-    code = "import sys, tauten.plots; assert not any(name.startswith('matplotlib') for name in sys.modules)"
-    assert subprocess.run([sys.executable, "-c", code]).returncode == 0
-
-
-def test_colours_differ_in_lightness_or_hue():
-    """Okabe and Ito's palette: no two colours of one picture are alike, also to people who see red and green alike."""
-    def seen(colour):
-        # A dichromat's view after Machado, Oliveira and Fernandes (2009), deuteranopia, severity 1; linear RGB.
-        rgb = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in matplotlib.colors.to_rgb(colour)]
-        rows = ((0.367322, 0.860646, -0.227968), (0.280085, 0.672501, 0.047413), (-0.011820, 0.042940, 0.968881))
-        return [sum(f * c for f, c in zip(row, rgb)) for row in rows]
-    used = [plots.GREEN, plots.VERMILION, plots.ORANGE, plots.PURPLE, plots.BLUE, plots.BLACK]
-    for one, other in itertools.combinations(used, 2):
-        assert max(abs(a - b) for a, b in zip(seen(one), seen(other))) > 0.05, (one, other)

@@ -202,6 +202,10 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<Joint> joint = joint_of(job, suspect, bolt->strength.stainless, setup.joint.layers, setup);
   if (!joint) return joint.error();
   setup.joint.grip = joint->grip();
+  for (std::size_t i = 0; i < joint->layers.size(); ++i) {
+    setup.joint.layers[i].hole_diameter = joint->layers[i].hole_diameter;
+    setup.joint.layers[i].elastic_modulus = joint->layers[i].material.elastic_modulus;
+  }
   const Outcome<PlateResilience> plates = try_plate_resilience(*joint, job.plate_model);
   if (!plates) return Error("plate_model", plates.error().what());
   setup.joint.plate_model = plates->model;
