@@ -9,8 +9,11 @@
 
 #include "release.hpp"
 #include "tauten/base/column.hpp"
+#include "tauten/joint/build.hpp"
+#include "tauten/tightening/curve.hpp"
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/torque.hpp"
+#include "tauten/tightening/turned_bolt.hpp"
 #include "tauten/units.hpp"
 
 #define MEASURED extern "C" [[gnu::noinline]]
@@ -129,6 +132,48 @@ struct Way {
       COLUMN(column_by_hand_##form), COLUMN(column_bare_##form)
 constexpr Way ways[] = {ALL(linear), ALL(exact)};
 
+/// \return the least time of `rounds` calls in microseconds
+template <class Work>
+double best_time(int rounds, Work work) {
+  double best = 1e9;
+  for (int round = 0; round < rounds; ++round) {
+    const auto start = std::chrono::steady_clock::now();
+    work();
+    const std::chrono::duration<double, std::micro> time = std::chrono::steady_clock::now() - start;
+    best = time.count() < best ? time.count() : best;
+  }
+  return best;
+}
+
+/// A thousand points of the tightening curve, from snug past yield to the end of uniform elongation, beside as many of
+/// the elastic one, which is two formulas for each point.
+bool curves(int rounds) {
+  using namespace tauten;
+  const Bolt bolt{.diameter = Length(16e-3), .pitch = Length(2e-3), .length = Length(80e-3)};
+  const TurnedBolt turned = turned_bolt(through_bolt(bolt, {{Length(55e-3), Length(70e-3)}}));
+  const BoltSteel steel = bolt_steel(Stress(640e6), Stress(800e6), 0.12);
+  const TurningFriction friction{0.12, 0.12, Length(20e-3)};
+  constexpr int points = 1000;
+  Curve curve;
+  const double plastic = best_time(rounds, [&] {
+    curve = tightening_curve(turned, steel, friction, {.snug_torque = Torque(60), .points = points});
+  });
+  std::vector<CurvePoint> elastic(points);
+  const double plain = best_time(rounds, [&] {
+    for (int i = 0; i < points; ++i) {
+      const double angle = 0.5 * i / points;
+      const double preload = preload_from_angle.si(angle, turned.bolt_resilience.si, turned.plate_resilience.si, 2e-3);
+      CurvePoint& point = elastic[static_cast<std::size_t>(i)];
+      point.angle = Angle(angle);
+      point.preload = Force(preload);
+      point.torque = Torque(tightening_torque.si(preload, 2e-3, turned.pitch_diameter.si, 0.12, 0.12, 20e-3));
+    }
+  });
+  std::printf("%-24s %6.0f us for %d points, %.0f times the elastic curve (%.1f us)\n", "tightening_curve", plastic, points,
+              plastic / plain, plain);
+  return curve.points.back().preload.si > 100e3 && elastic.back().preload.si > 50e3;
+}
+
 }  // namespace
 
 int main(int count, char** words) {
@@ -160,6 +205,7 @@ int main(int count, char** words) {
     if (!(sum > 0.999999999 * first && sum < 1.000000001 * first)) return std::printf("%s differs\n", way.name), 1;
     std::printf("%-24s %6.2f ns for each row\n", way.name, best / static_cast<double>(rows));
   }
+  if (!curves(rounds / 10 + 1)) return std::printf("a curve does not reach its load\n"), 1;
   // Counting instructions takes one round and looks at the kernels alone.
   return rounds == 1 || time_release(20) ? 0 : 1;
 }

@@ -481,6 +481,8 @@ def _line(points):
 def plot_load_extension(turn, axes=None):
     """Draw the load-extension diagram of a preloaded joint: bolt, clamped parts, and what a working load does.
 
+    Extension is what springs back: a bolt turned past yield has stretched for good beside it.
+
     Parameters
     ----------
     turn : Turn
@@ -502,7 +504,7 @@ def plot_load_extension(turn, axes=None):
     diagram = turn.diagram
     at, preload = 1e3 * diagram.bolt[1].extension, diagram.bolt[1].load / 1e3
     axes.plot(*_line(diagram.bolt), color=BLUE, linewidth=2, label="bolt")
-    axes.plot(*_line(diagram.parts), color=VERMILION, linewidth=2, linestyle="--", label="clamped parts")
+    axes.plot(*_line(diagram.parts[1:]), color=VERMILION, linewidth=2, linestyle="--", label="clamped parts")
     axes.plot([at], [preload], "o", color=BLACK, markersize=7, linestyle="none", label=f"preload {preload:.3g} kN")
     if diagram.working_load:
         x = 1e3 * diagram.bolt[-1].extension
@@ -521,8 +523,9 @@ def plot_load_extension(turn, axes=None):
     return axes
 
 
-_ZONES = {"elastic": ("elastic", GREEN), "yielding": ("yielding from the surface inward", ORANGE),
-          "past_yield": ("past yield", VERMILION)}
+# Zones differ in lightness alone, so that they need no colour.
+_ZONES = {"elastic": ("elastic", "#F4F4F4"), "yielding": ("yielding from the surface inward", "#DCDCDC"),
+          "past_yield": ("past yield", "#C4C4C4")}
 
 
 def plot_curve(curve, turn=None, axes=None):
@@ -561,10 +564,9 @@ def plot_curve(curve, turn=None, axes=None):
     for ax, what, unit in ((_axes(above, 0, 0), "preload", "kN"), (_axes(below, 0, 0), "torque", "N·m")):
         for zone in curve.zones:
             words, colour = _ZONES[zone.name]
-            ax.axvspan(math.degrees(zone.start), math.degrees(zone.end), color=colour, alpha=0.12, linewidth=0,
-                       label=words)
+            ax.axvspan(math.degrees(zone.start), math.degrees(zone.end), color=colour, linewidth=0, label=words)
         ax.fill_between(both, np.interp(both, low["angle"], low[what]), np.interp(both, high["angle"], high[what]),
-                        color=SKY, alpha=0.5, linewidth=0, label="between low and high friction")
+                        color=SKY, alpha=0.6, linewidth=0, label="between low and high friction")
         ax.plot(usual["angle"], usual[what], color=BLUE, linewidth=2, label="usual friction")
         for point, there, shape, words in (
                 (curve.nominal.first_yield, curve.nominal.has_first_yield, "s", "first yield"),

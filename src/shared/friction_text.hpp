@@ -1,12 +1,21 @@
 // Friction as it is said: a coefficient, a band, or what is on the threads.
 #pragma once
 
+#include <array>
+
 #include "tauten/base/band.hpp"
 #include "tauten/friction/condition.hpp"
 
 #include "shared/keys.hpp"
 
 namespace tauten::shared {
+
+/// The words for what is on the threads.
+inline constexpr auto condition_words = [] {
+  std::array<const char*, std::size(table::thread_conditions)> words{};
+  for (std::size_t i = 0; i < words.size(); ++i) words[i] = table::thread_conditions[i].key;
+  return words;
+}();
 
 /// 0.12, or low..usual..high as in 0.08..0.12..0.16
 inline Problem read_band(const char* key, std::string_view text, std::optional<Band<double>>& into) {

@@ -585,7 +585,6 @@ NONSENSE = {
     "curve angle": ([*CURVE, "--angle", "90deg"], "has no option", "option"),
     "curve points": ([*CURVE, "--points", "1"], "at least 2", "points"),
     "curve many points": ([*CURVE, "--points", "999999999"], "at most", "points"),
-    "curve csv and json": ([*CURVE, "--csv", "--json"], "exclude each other", "csv"),
     "curve head": ([*CURVE, "--head", "ISO 1"], "known are", "head"),
     "unknown shell": (["completion", "ksh"], "bash, zsh or fish", "shell"),
     "no shell": (["completion"], "bash, zsh or fish", "shell"),

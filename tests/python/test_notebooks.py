@@ -125,3 +125,19 @@ def test_rusted_flange_says_what_it_promises():
     assert len(free) == 4 and free == sorted(free) and 0 < free[0] < free[-1] <= 8
     assert re.search(r"^> ", printed, re.M) and "stop at" in printed
     assert "(Estimate.)" in printed and "no release for service" in printed
+
+
+def test_snug_to_yield_says_what_it_promises():
+    notebook = executed(FOLDER / "snug_to_yield.ipynb")
+    text = "".join(cell.source for cell in notebook.cells)
+    assert text.count("### Exercise") == 4 and text.count("# Solution") == 4
+    printed = "".join(output.text for output in outputs(notebook) if output.output_type == "stream")
+    assert len(shown(notebook, "image/png")) == 3
+    assert any("\\delta_{S}" in said or "\\delta_S" in said for said in shown(notebook, "text/markdown"))
+    # By torque the paste adds more than a third of the load, by angle less than half as much.
+    torque, angle = (float(re.search(rf"by {way}: .*, ([+-]\d+) %", printed)[1]) for way in ("torque", "angle"))
+    assert torque > 30 and 0 < angle < torque / 2
+    shares = re.findall(r"friction ([\d.]+)%, elastic ([\d.]+)%, plastic ([\d.]+)%", printed)
+    assert len(shares) == 3 and float(shares[0][2]) == 0 < float(shares[2][2])
+    assert "single use" in printed and "may serve again" in printed and "past yield" in printed
+    assert "(Estimate.)" in printed and "no release for service" in printed

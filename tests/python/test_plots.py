@@ -1,6 +1,6 @@
 """Pictures of answers say what they show, and no text lies on another."""
-import math
 import itertools
+import math
 import subprocess
 import sys
 
@@ -32,12 +32,14 @@ def texts(axes):
     drawn = figure.canvas.get_renderer()
     found = [text for text in figure.findobj(matplotlib.text.Text) if text.get_visible() and text.get_text().strip()]
     # Marks outside the axes are kept by matplotlib but not drawn.
-    low, high = axes.get_window_extent().x0 - 1, axes.get_window_extent().x1 + 1
-    ticks = {label for label in axes.get_xticklabels()
-             if not low <= label.get_window_extent(drawn).get_points()[:, 0].mean() <= high}
-    bottom, top = axes.get_window_extent().y0 - 1, axes.get_window_extent().y1 + 1
-    ticks |= {label for label in axes.get_yticklabels()
-              if not bottom <= label.get_window_extent(drawn).get_points()[:, 1].mean() <= top}
+    ticks = set()
+    for one in figure.axes:
+        low, high = one.get_window_extent().x0 - 1, one.get_window_extent().x1 + 1
+        ticks |= {label for label in one.get_xticklabels()
+                  if not low <= label.get_window_extent(drawn).get_points()[:, 0].mean() <= high}
+        bottom, top = one.get_window_extent().y0 - 1, one.get_window_extent().y1 + 1
+        ticks |= {label for label in one.get_yticklabels()
+                  if not bottom <= label.get_window_extent(drawn).get_points()[:, 1].mean() <= top}
     return [(text.get_text(), text.get_window_extent(drawn)) for text in found if text not in ticks]
 
 
@@ -94,11 +96,77 @@ def test_clamp_band(joint):
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
 
 
+FOOT = dict(thread="M16", property_class="8.8", condition="oiled", snug_torque="60N.m",
+            layers=[("20mm", "grey cast iron", "70mm"), ("35mm", "steel", "70mm")])
+JOINTS = [FOOT, dict(FOOT, thread="M36", snug_torque="400N.m", property_class="10.9", name="pump foot of the large set"),
+          dict(FOOT, thread="M6", snug_torque="3N.m", kind="tapped_hole"),
+          dict(FOOT, layers=[("3mm", "aluminium"), ("120mm", "steel")], property_class="A4-70", head="ISO 4017")]
+
+
+@pytest.mark.parametrize("joint", JOINTS, ids=lambda joint: joint["thread"] + joint["property_class"])
+@pytest.mark.parametrize("working_load", [None, "4kN", "5000kN"])
+def test_load_extension(joint, working_load):
+    answer = tauten.turn(working_load=working_load, share=0.7, **joint)
+    axes = plots.plot_load_extension(answer)
+    words = check_texts(axes)
+    preload = answer.clamp_load.nominal
+    assert {"extension in mm", "load in kN", "bolt", "clamped parts", f"preload {preload / 1e3:.3g} kN"} <= words
+    lines = {line.get_label(): line for line in axes.get_lines()}
+    # Both lines pass through the preload, where the bolt has stretched by its resilience.
+    at = 1e3 * preload * answer.joint.bolt_resilience
+    for name, place in (("bolt", 1), ("clamped parts", 0)):
+        assert list(zip(*lines[name].get_data()))[place] == pytest.approx((at, preload / 1e3))
+    end = at + 1e3 * preload * answer.joint.plate_resilience
+    assert list(zip(*lines["clamped parts"].get_data()))[-1] == pytest.approx((end, 0))
+    assert (working_load is None) == (not any(word.startswith("working load") for word in words))
+
+
+@pytest.mark.parametrize("joint", JOINTS, ids=lambda joint: joint["thread"] + joint["property_class"])
+@pytest.mark.parametrize("end", [None, "10deg", "40deg"])
+def test_curve(joint, end):
+    drawn = tauten.curve(end_angle=end, **joint)
+    turned = tauten.turn(share=0.6, **joint) if end is None else None
+    axes = plots.plot_curve(drawn, turned)
+    words = check_texts(axes[0])
+    assert {"preload in kN", "torque in N·m", "angle from snug in degrees", "usual friction", "elastic",
+            "between low and high friction"} <= words
+    assert ("yield point" in words) == drawn.nominal.has_yield_point
+    assert ("past yield" in words) == any(zone.name == "past_yield" for zone in drawn.zones)
+    assert any(word.startswith("turned by") for word in words) == (turned is not None)
+    for ax, column, scale in zip(axes, ("preload", "torque"), (1e-3, 1)):
+        usual = next(line for line in ax.get_lines() if line.get_label() == "usual friction")
+        assert list(usual.get_ydata()) == pytest.approx(list(drawn.nominal.columns()[column] * scale))
+        assert list(usual.get_xdata()) == pytest.approx([math.degrees(p.angle) for p in drawn.nominal.points])
+        for point, name in ((drawn.nominal.yield_point, "yield point"),):
+            if drawn.nominal.has_yield_point:
+                mark = next(line for line in ax.get_lines() if line.get_label() == name)
+                assert mark.get_ydata()[0] == pytest.approx(getattr(point, column) * scale)
+
+
+@pytest.mark.parametrize("joint", JOINTS, ids=lambda joint: joint["thread"] + joint["property_class"])
+def test_methods(joint):
+    answer = tauten.turn(share=0.6, **joint)
+    axes = plots.plot_methods(answer)
+    words = check_texts(axes)
+    assert {"preload in kN", "least to greatest preload", "this tightening"} <= words
+    for method in answer.methods:
+        assert any(word.startswith(method.title) for word in words), method.title
+    bands = [line.get_xdata() for line in axes.get_lines() if len(line.get_xdata()) == 2 and line.get_linewidth() == 9]
+    for method in answer.methods:
+        assert any(list(band) == pytest.approx([method.clamp_load.low / 1e3, method.clamp_load.high / 1e3])
+                   for band in bands), method.key
+
+
 def test_a_picture_goes_where_it_is_told():
     figure, (left, right) = plt.subplots(1, 2)
     assert plots.plot_chances(tauten.free_joint(**STUCK), axes=left) is left
     assert plots.plot_clamp_band(tauten.clamp(thread="M16", **JOINT), axes=right) is right
-    assert len(plt.get_fignums()) == 1
+    pair = plt.subplots(2, 1)[1]
+    assert plots.plot_curve(tauten.curve(**FOOT), axes=pair) is pair
+    answer = tauten.turn(angle="30deg", **FOOT)
+    assert plots.plot_methods(answer, axes=pair[0]) is pair[0]
+    assert plots.plot_load_extension(answer, axes=pair[1]) is pair[1]
+    assert len(plt.get_fignums()) == 2
 
 
 def test_matplotlib_is_not_needed_until_something_is_drawn():
