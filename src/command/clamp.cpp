@@ -2,6 +2,7 @@
 #include "command/clamp_text.hpp"
 #include "command/job.hpp"
 #include "command/job_file.hpp"
+#include "command/table_file.hpp"
 
 namespace tauten::command {
 
@@ -32,19 +33,21 @@ void answer_file(Program& program, const std::string& path) {
 
 void add_clamp(Program& program) {
   CLI::App* verb = program.verb("clamp", "The clamp load that a torque leaves, its limits, and a verdict");
-  auto path = std::make_shared<std::string>();
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"clamp-load"});
-  CLI::Option* file = verb->add_option("--file", *path, "Answer for every [[joint]] of a TOML file with these keys");
-  file->type_name("JOB.toml");
+  const auto table =
+      add_table_options(*verb, "JOB.toml",
+                        "Answer for every [[joint]] of a TOML file, or for every row of a CSV file whose "
+                        "columns are called like these options");
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
-  verb->callback([&program, said, path, all, file] {
-    if (file->count() > 0) {
+  verb->callback([&program, said, table, all] {
+    if (table->given()) {
+      if (table->is_table()) return answer_table(program, *table, "clamp", texts_of(*said));
       if (!said->empty())
         throw Error(said->front().first->name, (std::string("--file stands alone; write ") + said->front().first->name +
                                                 " into the joints of the file")
                                                    .c_str());
-      return answer_file(program, *path);
+      return answer_file(program, table->file);
     }
     if (!has(*said, "torque")) throw Error("torque", "torque is missing; write it like --torque 48N.m");
     const Clamp answer = answer_of(*said);

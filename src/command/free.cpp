@@ -1,6 +1,7 @@
 // tauten free: does a stuck fastener come free before something gives, where to stop, and what to do next?
 #include "command/free_text.hpp"
 #include "command/said_options.hpp"
+#include "command/table_file.hpp"
 #include "shared/free_keys.hpp"
 
 namespace tauten::command {
@@ -8,7 +9,9 @@ namespace tauten::command {
 void add_free(Program& program) {
   CLI::App* verb = program.verb("free", "Whether a stuck fastener comes free, where to stop, what to do next");
   const auto words = add_said_options(program, *verb, shared::free_keys());
-  verb->callback([&program, words] {
+  const auto table = add_table_options(*verb, "TABLE.csv", table_help);
+  verb->callback([&program, words, table] {
+    if (table->given()) return answer_table(program, *table, "free", words->pairs());
     const shared::FreeAnswer answer = shared::try_free(words->said).value();
     if (program.json)
       program.say(json_of(answer));

@@ -151,6 +151,12 @@ bool has(const Said& said, const std::string& name) {
   return std::any_of(said.begin(), said.end(), [&](const auto& item) { return item.first->name == name; });
 }
 
+std::vector<std::pair<std::string, std::string>> texts_of(const Said& said) {
+  std::vector<std::pair<std::string, std::string>> texts;
+  for (const auto& [key, text] : said) texts.emplace_back(key->name, text);
+  return texts;
+}
+
 ClampJob job_of(const Said& said) {
   ClampJob job;
   for (const auto& [key, text] : said) {

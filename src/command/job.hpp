@@ -35,6 +35,9 @@ std::shared_ptr<Said> add_job_options(Program& program, CLI::App& verb, const st
 /// \return true if the key `name` was said
 bool has(const Said& said, const std::string& name);
 
+/// \return names of keys and texts
+std::vector<std::pair<std::string, std::string>> texts_of(const Said& said);
+
 /// Reads what was said and asks the library: `clamp` if there is a torque, else `torque_for`.
 /// \throws Error  in the words of the keys
 Clamp answer_of(const Said& said);

@@ -18,14 +18,6 @@ namespace {
 
 constexpr std::size_t most_bytes = 1'000'000;
 
-/// The path in quotes; of a long one the end, which tells more.
-std::string path_text(const std::string& path) {
-  std::string text = path.size() > 60 ? "..." + path.substr(path.size() - 57) : path;
-  for (char& c : text)
-    if (c >= 0 && c < ' ') c = '?';
-  return "'" + text + "'";
-}
-
 [[noreturn]] void refuse_file(const std::string& path, const std::string& why) {
   throw Error("file", ("file " + path_text(path) + " " + why).c_str());
 }

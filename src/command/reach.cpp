@@ -9,6 +9,7 @@
 
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
+#include "command/table_file.hpp"
 #include "shared/reach_keys.hpp"
 #include "tauten/tool/drawing.hpp"
 
@@ -33,10 +34,12 @@ void write_file(const char* option, const std::string& path, const std::string& 
 void add_reach(Program& program) {
   CLI::App* verb = program.verb("reach", "What to set on a wrench with extensions and the like, and what arrives");
   const auto words = add_said_options(program, *verb, shared::reach_keys());
+  const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   auto path = std::make_shared<std::string>();
   CLI::Option* svg = verb->add_option("--svg", *path, "Write a drawing to scale into this file");
   svg->type_name("reach.svg");
-  verb->callback([&program, words, path, svg] {
+  verb->callback([&program, words, table, path, svg] {
+    if (table->given()) return answer_table(program, *table, "reach", words->pairs());
     const shared::ReachAnswer answer = shared::try_reach(words->said).value();
     if (svg->count() > 0) write_file("svg", *path, reach_drawing_svg(answer.job, answer));
     if (program.json)

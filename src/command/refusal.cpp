@@ -1,31 +1,14 @@
 #include "command/refusal.hpp"
 
 #include <CLI/CLI.hpp>
-#include <algorithm>
 #include <cctype>
-#include <numeric>
-#include <utility>
 
+#include "shared/spelling.hpp"
 #include "tauten/base/shown_text.hpp"
 
 namespace tauten::command {
 
 namespace {
-
-/// How many letters must be changed, added or left out to make one word of the other.
-std::size_t letters_apart(const std::string& a, const std::string& b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  std::iota(row.begin(), row.end(), std::size_t{0});
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    std::size_t corner = std::exchange(row[0], i);
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t changed = corner + (a[i - 1] != b[j - 1]);
-      corner = row[j];
-      row[j] = std::min({changed, row[j] + 1, row[j - 1] + 1});
-    }
-  }
-  return row.back();
-}
 
 std::vector<std::string> options_of(const CLI::App& app) {
   std::vector<std::string> names;
@@ -47,7 +30,8 @@ std::string did_you_mean(const std::string& word, const std::vector<std::string>
   const std::string* best = nullptr;
   std::size_t least = word.size() / 3 + 2;
   for (const std::string& candidate : known)
-    if (const std::size_t apart = letters_apart(word, candidate); apart < least) best = &candidate, least = apart;
+    if (const std::size_t apart = shared::letters_apart(word, candidate); apart < least)
+      best = &candidate, least = apart;
   if (!best) return "; " + otherwise;
   otherwise[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(otherwise[0])));
   return "; did you mean " + *best + "? " + otherwise;
@@ -60,6 +44,13 @@ std::string listed(const std::vector<std::string>& words) {
 }
 
 std::string in_quotes(const std::string& text) { return detail::shown(text); }
+
+std::string path_text(const std::string& path) {
+  std::string text = path.size() > 60 ? "..." + path.substr(path.size() - 57) : path;
+  for (char& c : text)
+    if (c >= 0 && c < ' ') c = '?';
+  return "'" + text + "'";
+}
 
 Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
   const CLI::App* verb = &app;

@@ -26,6 +26,9 @@ std::string listed(const std::vector<std::string>& words);
 /// \return `text` in quotes for a message: cut short, and what is no printable ASCII shown as ?
 std::string in_quotes(const std::string& text);
 
+/// \return a path in quotes; of a long one the end, which tells more
+std::string path_text(const std::string& path);
+
 /// \return what was wrong with the words on the command line
 Error refusal_of(const CLI::App& app, const CLI::ParseError& problem);
 

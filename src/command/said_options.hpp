@@ -20,6 +20,11 @@ struct SaidWords {
     texts.push_back(text);
     said.push_back({key, texts.back()});
   }
+  std::vector<std::pair<std::string, std::string>> pairs() const {
+    std::vector<std::pair<std::string, std::string>> all;
+    for (const shared::Said& pair : said) all.emplace_back(pair.key, pair.text);
+    return all;
+  }
 };
 
 /// Adds all keys of a job to a verb as options.

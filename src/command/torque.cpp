@@ -1,6 +1,7 @@
 // tauten torque: which wrench setting leaves the clamp load that is wanted?
 #include "command/clamp_text.hpp"
 #include "command/job.hpp"
+#include "command/table_file.hpp"
 
 namespace tauten::command {
 
@@ -9,7 +10,9 @@ void add_torque(Program& program) {
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"torque"});
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
-  verb->callback([&program, said, all] {
+  const auto table = add_table_options(*verb, "TABLE.csv", table_help);
+  verb->callback([&program, said, all, table] {
+    if (table->given()) return answer_table(program, *table, "torque", texts_of(*said));
     if (has(*said, "clamp-load") && has(*said, "share"))
       throw Error("share", "a clamp load and a share are given; one follows from the other, so leave one of them out");
     const Clamp answer = answer_of(*said);

@@ -104,12 +104,9 @@ Problem exclude(std::span<const Said> said, const char* one, const char* other) 
 }
 
 Outcome<Clamp> answer(std::span<const Said> said, Outcome<Clamp> (*ask)(const ClampJob&)) {
-  ClampJob job;
-  if (auto problem = set_all<ClampJob>(keys, said, job)) return *problem;
-  for (const auto& [one, other] :
-       {std::pair("socket", "key"), std::pair("torque", "clamp-load"), std::pair("clamp-load", "share")})
-    if (auto problem = exclude(said, one, other)) return *problem;
-  Outcome<Clamp> found = ask(job);
+  const Outcome<ClampJob> job = try_clamp_job(said);
+  if (!job) return job.error();
+  Outcome<Clamp> found = ask(*job);
   if (!found) return in_words_of<ClampJob>(keys, said, found.error());
   return found;
 }
@@ -117,6 +114,15 @@ Outcome<Clamp> answer(std::span<const Said> said, Outcome<Clamp> (*ask)(const Cl
 }  // namespace
 
 std::span<const ClampKey> clamp_keys() { return keys; }
+
+Outcome<ClampJob> try_clamp_job(std::span<const Said> said) {
+  ClampJob job;
+  if (auto problem = set_all<ClampJob>(keys, said, job)) return *problem;
+  for (const auto& [one, other] :
+       {std::pair("socket", "key"), std::pair("torque", "clamp-load"), std::pair("clamp-load", "share")})
+    if (auto problem = exclude(said, one, other)) return *problem;
+  return job;
+}
 
 Outcome<Clamp> try_clamp(std::span<const Said> said) {
   if (!has(said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");

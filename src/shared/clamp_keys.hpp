@@ -9,6 +9,9 @@ namespace tauten::shared {
 
 std::span<const Key<ClampJob>> clamp_keys();
 
+/// The job that is described, before anything is looked up.
+Outcome<ClampJob> try_clamp_job(std::span<const Said> said);
+
 /// The clamp load that a torque leaves; `torque` must be among what is said.
 Outcome<Clamp> try_clamp(std::span<const Said> said);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdio>
+#include <cstring>
 #include <exception>
 
 namespace tauten {
@@ -20,8 +21,8 @@ class Error : public std::exception {
   /// \param argument  name of the argument at fault ("torque"); may be "" where no single argument is
   /// \param message   one plain sentence for the user; cut off after 511 characters
   Error(const char* argument, const char* message) noexcept {
-    std::snprintf(argument_, sizeof argument_, "%s", argument);
-    std::snprintf(message_, sizeof message_, "%s", message);
+    copy(argument, argument_, sizeof argument_);
+    copy(message, message_, sizeof message_);
   }
 
   /// \return the sentence for the user
@@ -30,6 +31,13 @@ class Error : public std::exception {
   const char* argument() const noexcept { return argument_; }
 
  private:
+  static void copy(const char* text, char* into, std::size_t room) noexcept {
+    const std::size_t size = std::strlen(text);
+    const std::size_t length = size < room ? size : room - 1;
+    std::memcpy(into, text, length);
+    into[length] = '\0';
+  }
+
   char argument_[64];
   char message_[512];
 };

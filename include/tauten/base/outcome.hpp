@@ -1,8 +1,8 @@
 // A value or the error that stands in its place: how everything above the kernels reports wrong input.
 #pragma once
 
-#include <optional>
 #include <utility>
+#include <variant>
 
 #include "tauten/base/error.hpp"
 
@@ -13,30 +13,33 @@ namespace tauten {
 template <class T>
 class [[nodiscard]] Outcome {
  public:
-  Outcome(T value) : value_(std::move(value)), error_("", "") {}  // NOLINT(google-explicit-constructor)
-  Outcome(Error error) : error_(std::move(error)) {}              // NOLINT(google-explicit-constructor)
+  Outcome(T value) : held_(std::in_place_index<0>, std::move(value)) {}      // NOLINT(google-explicit-constructor)
+  Outcome(Error error) : held_(std::in_place_index<1>, std::move(error)) {}  // NOLINT(google-explicit-constructor)
 
   /// \return true if there is a value
-  explicit operator bool() const noexcept { return value_.has_value(); }
-  const T& operator*() const noexcept { return *value_; }
-  const T* operator->() const noexcept { return &*value_; }
-  /// \return the error; meaningful only where there is no value
-  const Error& error() const noexcept { return error_; }
+  explicit operator bool() const noexcept { return held_.index() == 0; }
+  const T& operator*() const noexcept { return *std::get_if<0>(&held_); }
+  const T* operator->() const noexcept { return std::get_if<0>(&held_); }
+  /// \return the error; an empty one where there is a value
+  const Error& error() const noexcept {
+    static const Error none("", "");
+    const Error* error = std::get_if<1>(&held_);
+    return error == nullptr ? none : *error;
+  }
 
   /// \return the value
   /// \throws Error  if there is none; without exceptions the program ends with the message on standard error
   T value() && {
-    if (!value_) {
-      raise(error_);
-      std::fprintf(stderr, "%s\n", error_.what());
+    if (!*this) {
+      raise(error());
+      std::fprintf(stderr, "%s\n", error().what());
       std::terminate();
     }
-    return *std::move(value_);
+    return std::move(*std::get_if<0>(&held_));
   }
 
  private:
-  std::optional<T> value_;
-  Error error_;
+  std::variant<T, Error> held_;  // most outcomes are values, and an error is 576 bytes that need not be written then
 };
 
 }  // namespace tauten

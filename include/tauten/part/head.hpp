@@ -100,8 +100,9 @@ inline constexpr const char* newer_standards[][2] = {
 /// \return all heads and nuts in the tables with that thread diameter; empty if there are none
 inline std::vector<Head> heads_of(const Thread& t) {
   std::vector<Head> found;
+  const std::string size = t.size();
   for (const table::Head& row : table::heads)
-    if (t.size() == row.thread_size) found.push_back(detail::from_row(row));
+    if (size == row.thread_size) found.push_back(detail::from_row(row));
   return found;
 }
 

@@ -25,8 +25,6 @@ struct ClearanceHole {
 /// \return the hole, or an error that names the nearest size that ISO 273 has
 inline Outcome<ClearanceHole> try_clearance_hole(const Thread& t, HoleSeries series = HoleSeries::medium) {
   const std::string size = t.size();
-  std::string nearest;
-  double gap = 1;
   for (const table::ClearanceHole& row : table::clearance_holes) {
     const Source source = table::hole_sources[row.source];
     const Seen seen = series == HoleSeries::coarse ? detail::weaker(source.seen, row.coarse_seen) : source.seen;
@@ -35,11 +33,14 @@ inline Outcome<ClearanceHole> try_clearance_hole(const Thread& t, HoleSeries ser
                                   : series == HoleSeries::medium ? row.medium
                                                                  : row.coarse),
                            series, source, seen};
+  }
+  std::string nearest;
+  double gap = 1;
+  for (const table::ClearanceHole& row : table::clearance_holes)
     if (const double apart = std::fabs(thread(row.thread_size).diameter.si - t.diameter.si); apart < gap) {
       gap = apart;
       nearest = row.thread_size;
     }
-  }
   return detail::refuse("thread", "ISO 273 has no clearance hole for " + size + "; the nearest size is " + nearest +
                                       "; give the diameter of the hole as measured");
 }

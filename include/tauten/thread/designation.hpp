@@ -126,23 +126,25 @@ inline Error no_such_pitch(std::string_view text, double pitch, const std::vecto
 /// \param text  the designation
 /// \return the thread, or an error that names the text and the nearest real sizes
 inline Outcome<Thread> try_parse_thread(std::string_view text) {
-  const Error not_understood = detail::refuse(
-      "thread", "thread " + detail::shown(text) + " is not understood; " + detail::how_to_write_a_thread);
+  const auto not_understood = [&] {
+    return detail::refuse("thread",
+                          "thread " + detail::shown(text) + " is not understood; " + detail::how_to_write_a_thread);
+  };
   const std::string plain = detail::tidy(text);
   std::string_view rest = plain;
-  if (rest.empty() || (rest[0] != 'M' && rest[0] != 'm')) return not_understood;
+  if (rest.empty() || (rest[0] != 'M' && rest[0] != 'm')) return not_understood();
   rest.remove_prefix(1);
   const double diameter = detail::take_millimetres(rest);
-  if (!(diameter > 0)) return not_understood;
+  if (!(diameter > 0)) return not_understood();
   double pitch = 0;
   if (!rest.empty() && (rest[0] == 'x' || rest[0] == 'X')) {
     rest.remove_prefix(1);
     pitch = detail::take_millimetres(rest);
-    if (!(pitch > 0)) return not_understood;
+    if (!(pitch > 0)) return not_understood();
   }
   std::string tolerance_class;
   if (!rest.empty()) {
-    if (rest[0] != '-') return not_understood;
+    if (rest[0] != '-') return not_understood();
     tolerance_class = rest.substr(1);
     if (!detail::is_tolerance_class(tolerance_class))
       return detail::refuse("thread", "thread " + detail::shown(text) +

@@ -86,6 +86,28 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
   }
 }
 
+/// Writes down what changes with the torque but for words: loads, shares and verdict.
+/// \param torque  band of the torque that reaches thread and bearing face
+inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const Band<double>& torque) {
+  out.limited_by_strength = preload_band(bolt, torque, out.clamp_load);
+  out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, bolt.torsion);
+  const double of_tensile = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
+  out.limited_by_strength |= of_tensile >= 1;
+  out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
+                     out.clamp_load.high.si / bolt.proof_load};
+  out.verdict = verdict_of(out, of_tensile);
+}
+
+/// The lowest class of ISO 898-1 that stands the torque; "" if none does.
+inline const char* least_class(const ClampBolt& bolt, const Band<double>& torque) {
+  for (const char* name : {"4.6", "5.6", "4.8", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"}) {
+    const Outcome<PropertyClass> other = try_property_class(name, bolt.thread.diameter);
+    if (other && utilisation_band(bolt, torque, other->yield_strength.si, bolt.torsion).high <= usable_yield_share)
+      return name;
+  }
+  return "";
+}
+
 /// Everything about one fastener at one wrench setting.
 inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
                                             double setting) {
@@ -111,7 +133,6 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   out.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
   out.nut_factor.nominal = step(out.steps, "at the usual friction", nut_factor, s.thread.diameter.si, bolt.P(),
                                 bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-  out.limited_by_strength = preload_band(bolt, torque, out.clamp_load);
   const double load = step(out.steps, "at the usual friction", preload_from_torque, torque.nominal, bolt.P(),
                            bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
   const double twist =
@@ -122,22 +143,11 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
     step(out.steps, "", yield_utilisation, load, shank, d_s, bolt.strength.yield_strength.si);
   else
     step(out.steps, "", yield_utilisation_elastic, load, shank, d_s, bolt.strength.yield_strength.si);
-  out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, job.torsion);
-  const double of_tensile = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
-  out.limited_by_strength |= of_tensile >= 1;
-  out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
-                     out.clamp_load.high.si / bolt.proof_load};
+  put_figures(out, bolt, torque);
   const double right = right_setting(bolt, share_of(job) * bolt.proof_load, c.accuracy, c.lost);
   out.right_torque = Torque(right);
   preload_band(bolt, effective_torque(right, c.accuracy, c.lost), out.right_clamp_load);
-  for (const char* name : {"4.6", "5.6", "4.8", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"}) {
-    const Outcome<PropertyClass> other = try_property_class(name, s.thread.diameter);
-    if (!other || utilisation_band(bolt, torque, other->yield_strength.si, job.torsion).high > usable_yield_share)
-      continue;
-    out.least_class = name;
-    break;
-  }
-  out.verdict = verdict_of(out, of_tensile);
+  out.least_class = least_class(bolt, torque);
   out.meaning = meaning_of(out.verdict);
   add_notices(out, s, bolt, job);
   return out;

@@ -1,0 +1,224 @@
+// Tightening torques by the table.
+#include <unordered_map>
+
+#include "shared/asked_rows.hpp"
+#include "shared/clamp_keys.hpp"
+
+namespace tauten::shared {
+
+namespace {
+
+/// What a row answers: the most common fastener that fits, and how many there are.
+struct ClampRow : ClampCandidate {
+  double candidates = 0;
+  Band<double> thread_friction;
+  Band<double> bearing_friction;
+
+  template <class V>
+  static void fields(V&& visit) {
+    ClampCandidate::fields([&](const char* name, auto member) { visit(name, member); });
+    visit("candidates", &ClampRow::candidates);
+    visit("thread_friction", &ClampRow::thread_friction);
+    visit("bearing_friction", &ClampRow::bearing_friction);
+  }
+};
+
+Outcome<ClampRow> row_of(const Outcome<Clamp>& answer) {
+  if (!answer) return answer.error();
+  ClampRow row{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->thread_friction,
+               answer->bearing_friction};
+  row.notices.insert(row.notices.end(), answer->notices.begin(), answer->notices.end());
+  return row;
+}
+
+Outcome<ClampRow> try_clamp_row(std::span<const Said> said) { return row_of(try_clamp(said)); }
+Outcome<ClampRow> try_torque_row(std::span<const Said> said) { return row_of(try_torque_for(said)); }
+
+constexpr std::size_t most_remembered = 2048;
+
+/// Reads quantities with the unit that the last one had, without looking it up again.
+class QuantityReader {
+ public:
+  explicit QuantityReader(Dim dimension) : dimension_(dimension) {}
+
+  /// \return the value in SI; NaN for what the key itself must refuse
+  double read(std::string_view text) {
+    double value = 0;
+    const std::size_t length = tauten::detail::read_number(text, value);
+    if (length == 0) return absent;
+    if (text.substr(length) != unit_ || unit_.empty()) {
+      const Outcome<double> scale = try_read_quantity("", "1" + std::string(text.substr(length)), dimension_);
+      if (!scale) return absent;
+      unit_ = text.substr(length);
+      scale_ = *scale;
+    }
+    return value * scale_;
+  }
+
+ private:
+  Dim dimension_;
+  std::string unit_;
+  double scale_ = 1;
+};
+
+/// Rows that say the same but for the torque share everything that is looked up; the torque only needs arithmetic.
+class ClampRows : public RowAnswers {
+ public:
+  ClampRows(const RowQuestion& question, std::span<const std::size_t> wanted)
+      : question_(question), torque_key_(static_cast<std::size_t>(key_called(question, "torque"))) {
+    for (const std::size_t place : wanted) {
+      wants_least_class_ |= question.figures[place].name == "least_class";
+      wants_meaning_ |= question.figures[place].name == "meaning";
+    }
+    cells_.resize(question.figures.size());
+  }
+
+  std::span<const Cell> answer(std::span<const RowCell> row) override {
+    double torque = absent;
+    for (const RowCell& cell : row)
+      if (cell.key == torque_key_) torque = cell.text.empty() ? cell.number : reader_.read(cell.text);
+    if (!(torque > 0 && torque <= 1e5)) return asked(row);
+    identify_row(row, torque_key_, bytes_);
+    bytes_ += torque <= 10 ? 'a' : 'b';  // the usual accuracy of a wrench differs
+    auto found = met_.find(bytes_);
+    if (found == met_.end()) {
+      if (met_.size() >= most_remembered) met_.clear();
+      found = met_.try_emplace(bytes_).first;
+      learn(row, found->second);
+    }
+    Known& known = found->second;
+    if (!known.error.empty()) return failed(known.error);
+    if (!known.parts) return asked(row);
+    const Band<double> band =
+        tauten::detail::effective_torque(torque, known.parts->conditions.accuracy, known.parts->conditions.lost);
+    if (!(band.low > 0)) return asked(row);
+    ClampRow& out = known.parts->row;
+    out.torque = Torque(torque);
+    tauten::detail::put_figures(out, known.parts->bolt, band);
+    if (wants_least_class_) out.least_class = tauten::detail::least_class(known.parts->bolt, band);
+    if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out.verdict);
+    out.notices.clear();
+    tauten::detail::add_notices(out, known.parts->suspect, known.parts->bolt, known.parts->job);
+    codes_.clear();
+    add_codes(out.notices, codes_);
+    if (!codes_.empty() && !known.parts->codes.empty()) codes_ += ';';
+    codes_ += known.parts->codes;
+    return told(out);
+  }
+
+ private:
+  /// A fastener under its conditions: all of the answer that does not change with the torque.
+  struct Parts {
+    ClampJob job;
+    tauten::detail::Conditions conditions;
+    tauten::detail::Suspect suspect;
+    tauten::detail::ClampBolt bolt;
+    ClampRow row;
+    std::string codes;  ///< of what holds for every candidate
+  };
+  struct Known {
+    std::string error;  ///< if it is wrong whatever the torque
+    std::optional<Parts> parts;
+  };
+
+  void learn(std::span<const RowCell> row, Known& known) {
+    const auto said = words_.of(question_, row);
+    const Outcome<Clamp> answer = try_clamp(said);
+    if (!answer) {
+      if (std::string_view(answer.error().argument()) != "torque") known.error = answer.error().what();
+      return;
+    }
+    const Outcome<ClampJob> job = try_clamp_job(said);
+    const auto conditions = tauten::detail::conditions_of(*job, job->torque.si);
+    const auto suspects = tauten::detail::suspects_of(*job);
+    for (const tauten::detail::Suspect& suspect : *suspects) {
+      const auto bolt = tauten::detail::bolt_of(*job, suspect, *conditions);
+      if (!bolt) continue;  // the class is not made in this size: no candidate
+      known.parts = Parts{*job, *conditions, suspect, *bolt, *row_of(answer), ""};
+      add_codes(answer->notices, known.parts->codes);
+      return;
+    }
+  }
+
+  /// The long way: all of the question, for its error.
+  std::span<const Cell> asked(std::span<const RowCell> row) {
+    const auto said = words_.of(question_, row);
+    const Outcome<Clamp> answer = try_clamp(said);
+    if (!answer) return failed(message_ = answer.error().what());
+    last_ = *row_of(answer);
+    codes_.clear();
+    add_codes(last_, codes_);
+    return told(last_);
+  }
+
+  std::span<const Cell> told(const ClampRow& row) {
+    Cell* next = cells_.data();
+    put_cells(&row, next);
+    *next++ = {absent, codes_};
+    *next = {};
+    return cells_;
+  }
+
+  std::span<const Cell> failed(std::string_view message) {
+    Cell* next = cells_.data();
+    put_cells<ClampRow>(nullptr, next);
+    *next++ = {};
+    *next = {absent, message};
+    return cells_;
+  }
+
+  const RowQuestion& question_;
+  std::size_t torque_key_;
+  bool wants_least_class_ = false;
+  bool wants_meaning_ = false;
+  QuantityReader reader_{Dim::torque};
+  RowWords words_;
+  std::string bytes_;
+  std::unordered_map<std::string, Known> met_;
+  std::vector<Cell> cells_;
+  std::string codes_;
+  std::string message_;
+  ClampRow last_{};
+};
+
+std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<const std::size_t> wanted) {
+  return std::make_unique<ClampRows>(question, wanted);
+}
+
+constexpr const char* usual_figures[] = {"thread",
+                                         "class",
+                                         "torque",
+                                         "clamp_load_low",
+                                         "clamp_load_nominal",
+                                         "clamp_load_high",
+                                         "yield_utilisation_high",
+                                         "verdict",
+                                         "right_torque",
+                                         "candidates"};
+
+RowQuestion with_usual_figures(RowQuestion question) {
+  question.usual.assign(std::begin(usual_figures), std::end(usual_figures));
+  return question;
+}
+
+RowQuestion make_clamp_rows() {
+  RowQuestion question = with_usual_figures(
+      question_of<ClampJob, ClampRow, clamp_keys, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
+  question.start = start_clamp;
+  return question;
+}
+
+}  // namespace
+
+const RowQuestion& clamp_rows() {
+  static const RowQuestion question = make_clamp_rows();
+  return question;
+}
+
+const RowQuestion& torque_rows() {
+  static const RowQuestion question = with_usual_figures(
+      question_of<ClampJob, ClampRow, clamp_keys, try_torque_row>("torque", {{"thread", "socket", "key"}}));
+  return question;
+}
+
+}  // namespace tauten::shared

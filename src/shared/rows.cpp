@@ -1,0 +1,180 @@
+#include "shared/rows.hpp"
+
+#include <cmath>
+
+#include "shared/asked_rows.hpp"
+#include "shared/free_keys.hpp"
+#include "shared/reach_keys.hpp"
+#include "shared/spelling.hpp"
+
+namespace tauten::shared {
+
+namespace {
+
+/// Other names of columns: what Python calls the argument, where neither the key nor its argument is called so.
+constexpr std::pair<std::string_view, std::string_view> other_names[] = {
+    {"property-class", "class"},
+    {"face-condition", "face"},
+    {"specified-condition", "specified"},
+    {"extensions", "extension"},
+    {"bars", "bar"},
+};
+
+std::string with_dashes(std::string_view name) {
+  std::string text(name);
+  std::replace(text.begin(), text.end(), '_', '-');
+  return text;
+}
+
+std::string either_of(const std::vector<const char*>& names) {
+  std::string text;
+  for (const char* name : names) text += (text.empty() ? "" : name == names.back() ? " or " : ", ") + std::string(name);
+  return text;
+}
+
+/// A number as a key reads it: in digits if it is whole.
+std::string said_number(double x, const char* unit) {
+  char text[32];
+  const bool whole = x == std::floor(x) && std::fabs(x) < 1e15;
+  const auto [end, problem] = whole ? std::to_chars(text, text + sizeof text, static_cast<long long>(x))
+                                    : std::to_chars(text, text + sizeof text, x);
+  return problem == std::errc() ? std::string(text, end) + unit : "nan";
+}
+
+bool means_yes(std::string_view text) { return text == "yes" || text == "true" || text == "True" || text == "1"; }
+bool means_no(std::string_view text) { return text == "no" || text == "false" || text == "False" || text == "0"; }
+
+}  // namespace
+
+std::span<const RowQuestion* const> row_questions() {
+  static const RowQuestion reach =
+      question_of<ReachJob, ReachAnswer, reach_keys, try_reach>("reach", {{"torque", "setting"}});
+  static const RowQuestion free =
+      question_of<FreeQuestion, FreeAnswer, free_keys, try_free>("free", {{"thread", "diameter"}});
+  static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free};
+  return all;
+}
+
+Outcome<const RowQuestion*> try_row_question(std::string_view name) {
+  for (const RowQuestion* question : row_questions())
+    if (name == question->name) return question;
+  return Error("question", ("no table can ask " + tauten::detail::shown(name)).c_str());
+}
+
+int key_called(const RowQuestion& question, std::string_view name) {
+  std::string wanted = with_dashes(name);
+  for (const auto& [other, key] : other_names)
+    if (wanted == other) wanted = key;
+  int by_argument = -1;
+  for (int i = 0; const RowKey& key : question.keys) {
+    if (wanted == key.name) return i;
+    if (!key.argument.empty() && wanted == with_dashes(key.argument)) by_argument = by_argument == -1 ? i : -2;
+    ++i;
+  }
+  return by_argument < 0 ? -1 : by_argument;  // an argument that two keys share tells nothing
+}
+
+Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<const std::string> names,
+                                      std::span<const RowCell> said) {
+  std::vector<int> places;
+  for (const std::string& name : names) {
+    const int place = key_called(question, name);
+    const std::string shown = tauten::detail::shown(name);
+    if (place >= 0 && std::find(places.begin(), places.end(), place) != places.end())
+      return Error(question.keys[static_cast<std::size_t>(place)].name.c_str(),
+                   ("column " + shown + " is there twice, or under two names; leave one of them out").c_str());
+    // A slip of the pen must not go for a column of somebody else's: what it says would be left out without a word.
+    for (const RowKey& key : question.keys)
+      if (place < 0 && name.size() > 3 && name.size() < 40 &&
+          letters_apart(with_dashes(name), key.name) <= std::max<std::size_t>(1, name.size() / 4))
+        return Error(shown.c_str(), ("column " + shown + " is no key; did you mean " + key.name +
+                                     "? If it is something else, give it a name that is less alike")
+                                        .c_str());
+    places.push_back(place);
+  }
+  for (const std::vector<const char*>& group : question.needs) {
+    const auto is_there = [&](const char* name) {
+      const int place = key_called(question, name);
+      const auto same = [&](const RowCell& cell) { return static_cast<int>(cell.key) == place; };
+      return std::find(places.begin(), places.end(), place) != places.end() ||
+             std::any_of(said.begin(), said.end(), same);
+    };
+    if (std::none_of(group.begin(), group.end(), is_there))
+      return Error(
+          group.front(),
+          (std::string("no column is called ") + either_of(group) + "; name the columns after what they hold").c_str());
+  }
+  return places;
+}
+
+Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::span<const std::string> names) {
+  std::vector<std::string> wanted(names.begin(), names.end());
+  if (wanted.empty()) wanted.assign(question.usual.begin(), question.usual.end());
+  std::vector<std::size_t> places;
+  for (const std::string& name : wanted) {
+    const std::string figure = name == "property_class" ? "class" : name;
+    std::size_t place = 0;
+    std::string known;
+    for (; place < question.figures.size() && question.figures[place].name != figure; ++place)
+      known += (known.empty() ? "" : ", ") + question.figures[place].name;
+    if (place == question.figures.size())
+      return Error("columns",
+                   ("the answer has no column " + tauten::detail::shown(name) + "; it has " + known).c_str());
+    if (place + 2 < question.figures.size() && std::find(places.begin(), places.end(), place) == places.end())
+      places.push_back(place);
+  }
+  if (wanted.empty())
+    for (std::size_t i = 0; i + 2 < question.figures.size(); ++i) places.push_back(i);
+  places.push_back(question.figures.size() - 2);
+  places.push_back(question.figures.size() - 1);
+  return places;
+}
+
+std::span<const Said> RowWords::of(const RowQuestion& question, std::span<const RowCell> row) {
+  texts_.clear();
+  texts_.reserve(row.size());  // what is said points into it
+  said_.clear();
+  for (const RowCell& cell : row) {
+    const RowKey& key = question.keys[cell.key];
+    std::string_view text = cell.text;
+    if (text.empty()) text = texts_.emplace_back(said_number(cell.number, key.unit));
+    if (key.takes == Takes::nothing) {
+      if (means_no(text)) continue;
+      said_.push_back({key.name, means_yes(text) ? "yes" : text});
+    } else if (key.takes == Takes::several_values) {
+      for (std::string_view part : split(text, ';')) {
+        part.remove_prefix(std::min(part.find_first_not_of(' '), part.size()));
+        said_.push_back({key.name, part});
+      }
+    } else {
+      said_.push_back({key.name, text});
+    }
+  }
+  return said_;
+}
+
+void identify_row(std::span<const RowCell> row, std::size_t without, std::string& bytes) {
+  bytes.clear();
+  for (const RowCell& cell : row) {
+    if (cell.key == without) continue;
+    bytes += static_cast<char>(cell.key + 1);
+    if (cell.text.empty()) {
+      bytes += '\0';
+      bytes.append(reinterpret_cast<const char*>(&cell.number), sizeof cell.number);
+    } else {
+      const std::size_t size = cell.text.size();
+      bytes.append(reinterpret_cast<const char*>(&size), sizeof size);
+      bytes += cell.text;
+    }
+  }
+}
+
+const char* unit_of_example(std::string_view example) {
+  double value = 0;
+  const std::string unit = tauten::detail::plain_unit(example.substr(tauten::detail::read_number(example, value)));
+  for (const UnitSpelling& known : unit_spellings)
+    if (unit == known.text) return describe(known.dimension).si_unit;
+  return "";
+}
+
+}  // namespace tauten::shared
