@@ -1,5 +1,6 @@
 """Checks of src/tables: the headers follow from the CSV files, and the CSV files agree with the standards' arithmetic."""
 import csv
+import math
 import pathlib
 import re
 import shutil
@@ -469,6 +470,37 @@ def test_washers():
     assert all(outer["ISO 7089"][size] == d for size, d in outer["ISO 7090"].items())
     assert all(outer["ISO 7089"][size] < d for size, d in outer["ISO 7093-1"].items())
     assert outer["ISO 7089"]["M10"] == 20
+
+
+# VDI 2230 Part 1:2003, Table A5, friction classes, as two reprints give them. Class E has no upper end.
+FRICTION_CLASSES = {"A": (0.04, 0.10), "B": (0.08, 0.16), "C": (0.14, 0.24), "D": (0.20, 0.35)}
+
+
+def friction_from_nut_factor(k):
+    """Coefficient of thread and face of an M10 bolt, head ISO 4014 in a medium hole: K d = P/2pi + mu (d2/2/cos 30 + D/2)."""
+    d, pitch, d2, face = 10, 1.5, 9.026, (14.63 + 11) / 2
+    return (k * d - pitch / (2 * math.pi)) / (d2 / 2 / math.cos(math.radians(30)) + face / 2)
+
+
+def test_a_friction_band_is_what_its_source_says():
+    by_class, by_factor, judged = 0, 0, 0
+    for r in rows("condition"):
+        low, usual, high = (float(r[f"thread_{end}"]) for end in ("low", "nominal", "high"))
+        assert 0 < low <= usual <= high, r
+        assert [r[f"face_{end}"] for end in ("low", "nominal", "high")] == \
+            [r[f"thread_{end}"] for end in ("low", "nominal", "high")], r
+        classes = re.findall(r"[A-D]\b", (re.search(r"class(?:es)? ([A-E](?: and [A-E])*)", r["source"]) or [""])[0])
+        factors = [float(k) for k in re.findall(r"(?:K|diameter) (0\.\d+) to (0\.\d+)", r["source"]) for k in k]
+        ends = [end for c in classes for end in FRICTION_CLASSES[c]] + [friction_from_nut_factor(k) for k in factors]
+        if not ends:
+            assert r["confidence"] == "judgement", r
+            judged += 1
+            continue
+        by_class += bool(classes)
+        by_factor += bool(factors)
+        assert (low, high) == pytest.approx((min(ends), max(ends)), abs=0.0051), r
+        assert r["confidence"] != "once" or "remembered" not in r["source"], r
+    assert (by_class, by_factor, judged) == (12, 5, 4)
 
 
 def test_every_row_names_source_and_confidence():
