@@ -5,7 +5,10 @@ Each *.cpp beside this script holds one mistake and begins with the line
 
     // error: the sentence that the compiler's first error line must say, and nothing else
 
-With FIXED defined the same file must compile. That shows that the mistake, and nothing else, is what is refused.
+With FIXED defined the same file must compile. That shows that the mistake, and nothing else, is what is refused. Where
+the mistake is an option of the compiler, the second line names it, and the file must compile without it:
+
+    // with: -ffast-math
 """
 import argparse
 import concurrent.futures
@@ -18,8 +21,8 @@ import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
 INCLUDE = HERE.parents[1] / "include"
-# What compilers put before the sentence of a static_assert, and the quotes that some put around it.
-PREFIX = re.compile(r"^static[_ ]assert(ion)? failed( due to requirement '.*?')?:? ")
+# What compilers put before the sentence of a static_assert or an #error, and the quotes that some put around it.
+PREFIX = re.compile(r"^(static[_ ]assert(ion)? failed( due to requirement '.*?')?:?|#error) ")
 
 
 def compile_it(compiler, file, *options):
@@ -37,12 +40,13 @@ def fault_of(compiler, file):
     """Returns what is wrong with the behaviour of one file, or None."""
     text = file.read_text(encoding="utf-8")
     expected = re.match(r"// error: (.+)\n", text)
-    if not expected or "FIXED" not in text:
-        return "needs a first line `// error: sentence` and a corrected branch under FIXED"
+    with_option = re.match(r"// .+\n// with: (.+)\n", text)
+    if not expected or ("FIXED" in text) == bool(with_option):
+        return "needs a first line `// error: sentence`, and a corrected branch under FIXED or a line `// with: OPTION`"
     fixed = compile_it(compiler, file, "-DFIXED")
     if fixed.returncode != 0:
         return "does not compile even without the mistake:\n" + fixed.stderr
-    wrong = compile_it(compiler, file)
+    wrong = compile_it(compiler, file, *([with_option[1]] if with_option else []))
     if wrong.returncode == 0:
         return "compiles, mistake and all"
     said = first_sentence(wrong.stderr)

@@ -9,7 +9,7 @@
 #endif
 
 #if defined(__FAST_MATH__) || (defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__)
-#error "tauten relies on NaN and on IEEE arithmetic: build without -ffast-math"
+#error "tauten: build without -ffast-math and -ffinite-math-only, for it relies on NaN and on IEEE arithmetic"
 #endif
 
 namespace tauten {

@@ -22,6 +22,11 @@ struct ConeAngleThrough {
   static constexpr Real eval(Real l_K, Real d_w, Real D_A) noexcept {
     return atan(Real(0.362) + Real(0.032) * log(l_K / (2 * d_w)) + Real(0.153) * log(D_A / d_w));
   }
+  /// The layers reach as far as the bearing face at least; narrower ones carry the load as a cylinder, without a cone.
+  template <class Real>
+  static constexpr Real requirement(Real, Real d_w, Real D_A) noexcept {
+    return Real(1.000001) * D_A - d_w;
+  }
 };
 /// \copydoc ConeAngleThrough
 inline constexpr Formula<ConeAngleThrough> cone_angle_through{};
@@ -41,6 +46,11 @@ struct ConeAngleTapped {
   template <class Real>
   static constexpr Real eval(Real l_K, Real d_w, Real D_A) noexcept {
     return atan(Real(0.348) + Real(0.013) * log(l_K / d_w) + Real(0.193) * log(D_A / d_w));
+  }
+  /// The layers reach as far as the bearing face at least; narrower ones carry the load as a cylinder, without a cone.
+  template <class Real>
+  static constexpr Real requirement(Real, Real d_w, Real D_A) noexcept {
+    return Real(1.000001) * D_A - d_w;
   }
 };
 /// \copydoc ConeAngleTapped

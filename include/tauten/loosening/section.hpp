@@ -46,6 +46,11 @@ struct PartlyPlasticTorque {
   static constexpr Real eval(Real tau_u, Real d, Real d_c) noexcept {
     return TorsionPlasticTorque::eval(tau_u, d) * (1 - cube(d_c / d) / 4);
   }
+  /// The core is no wider than the section; the two may be equal.
+  template <class Real>
+  static constexpr Real requirement(Real, Real d, Real d_c) noexcept {
+    return Real(1.000001) * d - d_c;
+  }
 };
 /// \copydoc PartlyPlasticTorque
 inline constexpr Formula<PartlyPlasticTorque> partly_plastic_torque{};

@@ -35,12 +35,8 @@ struct ThreadIncline {
   }
 };
 
-/// Tightening (raising) torque of a screw with any flank angle, exact. Flank angle is half the thread angle: 30
-/// degrees for ISO threads, 0 for square threads. No torque exists once the friction locks the thread against turning
-/// (mu tan phi of 1).
-struct ScrewTorque {
-  static constexpr const char* name = "screw_torque";
-  static constexpr const char* summary = "Tightening torque for any flank angle (exact form)";
+/// Inputs of the torques for any flank angle.
+struct ScrewTorqueInputs {
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
       {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
@@ -50,6 +46,15 @@ struct ScrewTorque {
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_diameter", "D_Km", Dim::length, non_negative},
   };
+};
+
+/// Tightening (raising) torque of a screw with any flank angle, exact. Flank angle is half the thread angle: 30
+/// degrees for ISO threads, 0 for square threads. Pitch is the way of one turn: of a thread with several starts that is
+/// the lead. No torque exists once the friction locks the thread against turning
+/// (mu tan phi of 1).
+struct ScrewTorque : ScrewTorqueInputs {
+  static constexpr const char* name = "screw_torque";
+  static constexpr const char* summary = "Tightening torque for any flank angle (exact form)";
   static constexpr Arg output = {"torque", "M_A", Dim::torque, non_negative};
   static constexpr Source sources[] = {
       {"Shigley, Mechanical Engineering Design, 9th ed.", "eqs. (8-1), (8-5), (8-6); solution 8-4", Seen::in_print}};
@@ -68,19 +73,11 @@ struct ScrewTorque {
 /// \copydoc ScrewTorque
 inline constexpr Formula<ScrewTorque> screw_torque{};
 
-/// Loosening (lowering) torque of a screw with any flank angle, exact. Negative if the screw turns back by itself.
-struct ScrewLooseningTorque {
+/// Loosening (lowering) torque of a screw with any flank angle, exact. Negative if the screw turns back by itself. Pitch
+/// is the way of one turn, the lead of a thread with several starts.
+struct ScrewLooseningTorque : ScrewTorqueInputs {
   static constexpr const char* name = "screw_loosening_torque";
   static constexpr const char* summary = "Loosening torque for any flank angle (exact form)";
-  static constexpr Arg inputs[] = {
-      {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
-      {"pitch_diameter", "d_2", Dim::length, positive},
-      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
-      {"flank_angle", "alpha", Dim::angle, within(0, 1.2)},
-      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
-      {"bearing_diameter", "D_Km", Dim::length, non_negative},
-  };
   static constexpr Arg output = {"loosening_torque", "M_L", Dim::torque, any_sign};
   static constexpr Source sources[] = {
       {"Shigley, Mechanical Engineering Design, 9th ed.", "eqs. (8-2), (8-6); solution 8-4", Seen::in_print}};
@@ -94,7 +91,8 @@ struct ScrewLooseningTorque {
 /// \copydoc ScrewLooseningTorque
 inline constexpr Formula<ScrewLooseningTorque> screw_loosening_torque{};
 
-/// Share of the thread torque that lifts the load: tan(phi)/tan(phi + rho').
+/// Share of the thread torque that lifts the load: tan(phi)/tan(phi + rho'). Pitch is the way of one turn, the lead of a
+/// thread with several starts.
 struct ScrewEfficiency {
   static constexpr const char* name = "screw_efficiency";
   static constexpr const char* summary = "Efficiency of a screw thread";
@@ -122,10 +120,8 @@ struct ScrewEfficiency {
 /// \copydoc ScrewEfficiency
 inline constexpr Formula<ScrewEfficiency> screw_efficiency{};
 
-/// Tightening torque of the ISO thread without the small-angle form.
-struct TighteningTorqueExact {
-  static constexpr const char* name = "tightening_torque_exact";
-  static constexpr const char* summary = "Torque that leaves a given preload (exact form)";
+/// Inputs of the torques of the ISO thread, which has one start.
+struct ExactTorqueInputs {
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
       {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
@@ -134,6 +130,12 @@ struct TighteningTorqueExact {
       {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
       {"bearing_diameter", "D_Km", Dim::length, non_negative},
   };
+};
+
+/// Tightening torque of the ISO thread without the small-angle form.
+struct TighteningTorqueExact : ExactTorqueInputs {
+  static constexpr const char* name = "tightening_torque_exact";
+  static constexpr const char* summary = "Torque that leaves a given preload (exact form)";
   static constexpr Arg output = {"torque", "M_A", Dim::torque, non_negative};
   static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.4.3", Seen::memory}};
 
@@ -181,17 +183,9 @@ inline constexpr Formula<PreloadFromTorqueExact> preload_from_torque_exact{};
 
 /// Loosening torque of a clean, newly tightened joint of the ISO thread, without the small-angle form. Rust and time
 /// are not in it. Negative if it loosens by itself.
-struct LooseningTorqueExact {
+struct LooseningTorqueExact : ExactTorqueInputs {
   static constexpr const char* name = "loosening_torque_exact";
   static constexpr const char* summary = "Loosening torque of a clean joint (exact form)";
-  static constexpr Arg inputs[] = {
-      {"preload", "F_M", Dim::force, non_negative},
-      {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},
-      {"pitch_diameter", "d_2", Dim::length, positive},
-      {"thread_friction", "mu_G", Dim::number, non_negative, within(0.02, 1)},
-      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
-      {"bearing_diameter", "D_Km", Dim::length, non_negative},
-  };
   static constexpr Arg output = {"loosening_torque", "M_L", Dim::torque, any_sign};
   static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.4.3", Seen::memory}};
 
