@@ -168,7 +168,7 @@ std::string class_text(const ClampCandidate& c) { return c.property_class + (c.c
 
 std::string line_of(const ClampCandidate& c) {
   return c.thread + ", class " + class_text(c) + ", at " + quantity_text(c.torque.si, Dim::torque) + ": " +
-         AnyBand::of(c.clamp_load).text() + ", " + c.verdict;
+         (c.limited_by_strength ? "no clamp load left" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
 }
 
 std::string explain(const ClampCandidate& c, const std::string& format) {

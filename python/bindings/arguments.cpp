@@ -38,7 +38,8 @@ double read_number(const std::string& name, py::handle value, Dim dimension) {
       wrong_type(name, "one number, text with a unit or a quantity", value);
     number = py::float_(py::reinterpret_borrow<py::object>(value));
   }
-  if (!std::isfinite(number)) refuse(name, "is not a finite number; write it like " + std::string(unit.how_to_write));
+  if (!std::isfinite(number))
+    refuse(name, "is not a finite number; write it like " + std::string(example_of(name, dimension)));
   return number;
 }
 

@@ -65,8 +65,9 @@ struct AnyBand {
     return {Traits::si(band.low), Traits::si(band.nominal), Traits::si(band.high), Traits::dimension};
   }
   const char* unit() const { return describe(dimension).si_unit; }
-  /// \return "38.11 to 74.92 kN, usual 53.6 kN"
+  /// \return "38.11 to 74.92 kN, usual 53.6 kN"; "none" where there is no figure
   std::string text() const {
+    if (nominal != nominal) return "none";
     const double scale = describe(dimension).shop_unit_in_si;
     return number_text(low / scale) + " to " + quantity_text(high, dimension) + ", usual " +
            quantity_text(nominal, dimension);
@@ -139,7 +140,7 @@ std::string to_text(const T& value) {
   namespace py = pybind11;
   if constexpr (requires { value.shop(); }) {
     return []<Dim D, class Real>(const Quantity<D, Real>& q) {
-      return quantity_text(static_cast<double>(q.si), D);
+      return q.si == q.si ? quantity_text(static_cast<double>(q.si), D) : "none";
     }(value);
   } else if constexpr (detail::IsBand<T>::value) {
     return to_text(AnyBand::of(value));

@@ -197,7 +197,9 @@ _JOINT = """
     -------
     Clamp
         candidates, the most common first, each with clamp_load in N, nut_factor, proof_share and yield_utilisation as
-        `Band`, verdict, right_torque in N.m and notices; ``explain()`` shows how the nominal figures come about.
+        `Band`, verdict, right_torque in N.m and notices; ``explain()`` shows how the nominal figures come about. The
+        clamp load is the one right after tightening, before surfaces settle. Where the bolt may shear none is left:
+        clamp_load and proof_share are NaN then, as right_torque is where there is none.
 
     Raises
     ------

@@ -7,7 +7,7 @@ _HIDDEN = {"steps", "notices"}
 
 
 def _text(si, unit):
-    return _core.quantity_text(si, unit)
+    return "none" if si != si else _core.quantity_text(si, unit)
 
 
 def _percent(share):
@@ -41,8 +41,7 @@ def clamp(self):
     rows = [(c.thread, c.head, c.property_class + (" (assumed)" if c.class_assumed else ""), _text(c.torque, "N.m"),
              c.clamp_load, f"{_percent(c.yield_utilisation.low)} to {_percent(c.yield_utilisation.high)}", c.verdict,
              _text(c.right_torque, "N.m")) for c in self.candidates]
-    said = {notice.code: notice for c in self.candidates[:1] for notice in c.notices}
-    said.update((notice.code, notice) for notice in self.notices)
+    said = {notice.text: notice for notice in (*self.candidates[0].notices, *self.notices)}
     return _table(self.name, columns, rows) + _list(said.values())
 
 

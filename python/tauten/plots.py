@@ -36,12 +36,14 @@ def _shop(unit):
 
 
 def _band_bar(axes, place, band, unit, words, reach):
-    """Bar from low to high with a mark at usual, and the figures below. They are in the unit that is drawn."""
+    """Bar from low to high with a mark at usual, and the figures below, if there are any, in the unit that is drawn."""
     low, usual, high = band
     axes.plot([low, high], [place, place], color=SKY, linewidth=10, solid_capstyle="butt",
               label="" if place else words)
     axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
               label="" if place else "usual")
+    if not math.isfinite(usual):
+        return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
     axes.annotate(f"{low:.3g} to {high:.3g}, usual {usual:.3g} {unit}".rstrip(), (at, place), (0, -15),
@@ -117,6 +119,9 @@ def plot_clamp_band(clamp, axes=None, most=6):
     reach = 1.15 * max(loads) / 1e3
     for place, bolt in enumerate(bolts):
         _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load, low to high", reach)
+        if bolt.limited_by_strength:
+            axes.annotate("may shear: no clamp load left", (0, place), (4, -15), textcoords="offset points", va="top",
+                          fontsize=9)
         axes.vlines(bolt.proof_load / 1e3, place - 0.2, place + 0.2, color=VERMILION, linewidth=3,
                     label="" if place else "proof load")
     axes.set_yticks(range(len(bolts)),

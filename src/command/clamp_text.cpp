@@ -18,6 +18,7 @@ namespace {
 /// Three figures, the last ones too if they are zeros, so that a column reads evenly.
 std::string three_figures(double x) {
   const double size = std::fabs(x);
+  if (!std::isfinite(x)) return "-";
   return fmt::format("{:.{}f}", x, size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3);
 }
 
@@ -71,6 +72,8 @@ class Sayings {
 };
 
 std::string right_text(const ClampCandidate& c) {
+  if (!detail::is_given(c.right_torque.si))
+    return fmt::format("No torque is right for {}, class {}.", c.thread, c.property_class);
   std::string text =
       fmt::format("Right torque for {}, class {}: {} N.m; it leaves {} to {} kN, usually {} kN.", c.thread,
                   c.property_class, torque_text(c.right_torque), load_text(c.right_clamp_load.low),
@@ -78,11 +81,26 @@ std::string right_text(const ClampCandidate& c) {
   // A steel class is no advice for a stainless joint.
   const bool too_much = c.verdict != "fit" && c.verdict != "slack" && !c.property_class.starts_with('A');
   if (too_much && !c.least_class.empty())
-    text += fmt::format(" The lowest class that stands {} N.m is {}.", torque_text(c.torque), c.least_class);
+    text += fmt::format(" The lowest class whose utilisation stays below nine tenths of yield at {} N.m is {}.",
+                        torque_text(c.torque), c.least_class);
   if (too_much && c.least_class.empty())
-    text += fmt::format(" No class of ISO 898-1 stands {} N.m here.", torque_text(c.torque));
+    text +=
+        fmt::format(" No class of ISO 898-1 stays below nine tenths of yield at {} N.m here.", torque_text(c.torque));
   return text;
 }
+
+/// Without a stated accuracy the wrench may be good to one share for small settings and to another for large ones.
+std::string wrench_text(std::span<const ClampCandidate> candidates) {
+  std::vector<std::string> shares;
+  for (const ClampCandidate& c : candidates)
+    if (const std::string share = number_text(100 * c.wrench_accuracy, 3);
+        std::find(shares.begin(), shares.end(), share) == shares.end())
+      shares.push_back(share);
+  return fmt::format("+-{} %{}", fmt::join(shares, " or "), shares.size() > 1 ? " by its setting" : "");
+}
+
+bool leaves_none(const ClampCandidate& c) { return c.limited_by_strength; }
+constexpr const char* none_left = "The mark - stands where the bolt may shear, which leaves no clamp load.\n";
 
 std::string verdict_text(const ClampCandidate& c) { return c.verdict + ". " + c.meaning; }
 
@@ -97,6 +115,12 @@ std::vector<std::string> parts_of(const std::string& look) {
 }
 
 }  // namespace
+
+std::string standards_text(const std::string& list, std::size_t most) {
+  if (list.size() <= most) return list;
+  const auto more = std::count(list.begin(), list.end(), ',');
+  return more == 0 ? list : fmt::format("{} and {} more", list.substr(0, list.find(',')), more);
+}
 
 std::string looks_of(const std::vector<std::pair<std::string, std::string>>& named_looks) {
   std::map<std::string, std::size_t> seen;
@@ -139,11 +163,11 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   if (first.socket.si > 0)
     question += fmt::format(" on {} {} mm", job.inner_hexagon ? "hexagon key" : "width across flats",
                             number_text(first.socket.shop()));
-  question += fmt::format(", wrench +-{} %.", number_text(100 * answer.wrench_accuracy, 3));
+  question += ", wrench " + wrench_text(candidates) + ".";
   std::string out = paragraph(question + " " + friction_text(job, answer)) + "\n";
 
   std::vector<Column> columns = {
-      {"#", "", true}, {"Thread", ""}, {"Head or nut", "", false, 18}, {"Class", "", false, 10}};
+      {"#", "", true}, {"Thread", ""}, {"Head or nut", "", false, 20}, {"Class", "", false, 10}};
   if (!one_torque) columns.push_back({"Torque", "N.m", true});
   for (const char* load : {"Low", "Usual", "High"}) columns.push_back({load, "kN", true});
   columns.push_back({"Proof", "%", true});
@@ -157,7 +181,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   for (std::size_t i = 0; i < shown; ++i) {
     const ClampCandidate& c = candidates[i];
     const std::string number = std::to_string(i + 1);
-    std::vector<std::string> row = {number, c.thread, c.head.empty() ? "-" : c.head, class_text(c)};
+    std::vector<std::string> row = {number, c.thread, c.head.empty() ? "-" : standards_text(c.head, 20), class_text(c)};
     if (!one_torque) row.push_back(torque_text(c.torque));
     for (const Force load : {c.clamp_load.low, c.clamp_load.nominal, c.clamp_load.high}) row.push_back(load_text(load));
     row.push_back(percent_text(c.proof_share.nominal));
@@ -171,6 +195,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   }
   out += table.text();
   out += "Low, Usual, High: clamp load. Proof: usual share of the proof load. Yield: worst corner of yield.\n";
+  if (std::any_of(candidates.begin(), candidates.end(), leaves_none)) out += none_left;
   if (const std::size_t more = answer.candidates.size() - shown; more > 0)
     out += fmt::format("{} less common {} this tool too; --all shows {}.\n", more,
                        more == 1 ? "fastener fits" : "fasteners fit", more == 1 ? "it" : "them");
@@ -218,7 +243,13 @@ std::string page_of(const std::vector<Joint>& joints) {
       if (!cautions::is_one(notice.code)) below += paragraph(notice_text(notice), "- ");
   }
   std::string out = table.text();
-  out += "Low, Usual, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n" + below;
+  out += "Low, Usual, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n";
+  const auto leaves_none_here = [](const Joint& joint) {
+    const auto* answer = std::get_if<Clamp>(&joint.answer);
+    return answer && leaves_none(answer->candidates.front());
+  };
+  if (std::any_of(joints.begin(), joints.end(), leaves_none_here)) out += none_left;
+  out += below;
   // What holds for every joint is said once.
   for (const Joint& joint : joints)
     if (const auto* answer = std::get_if<Clamp>(&joint.answer)) {

@@ -121,6 +121,7 @@ TEST_CASE("more friction and more prevailing torque never leave more clamp load"
   double before = 1e12;
   for (double mu = 0.04; mu < 0.5; mu += 0.02) {
     ClampJob job = pump_foot();
+    job.torque = Torque(60);  // borne by the bolt even at the least friction
     job.thread_friction = job.bearing_friction = Band<double>{mu, mu, mu};
     const double load = clamp(job).candidates.front().clamp_load.nominal.si;
     CHECK(load <= before);
@@ -161,11 +162,27 @@ TEST_CASE("a bolt never carries more than its strength, and the verdict says so"
     const ClampCandidate c = clamp(job).candidates.front();
     CHECK(order(c.verdict) >= order(before));
     before = c.verdict;
-    CHECK(c.clamp_load.high.si < 800e6 * 156.67e-6);
-    CHECK(c.clamp_load.low.si <= c.clamp_load.nominal.si);
-    CHECK(c.clamp_load.nominal.si <= c.clamp_load.high.si);
+    const bool shears = c.verdict == "would shear";
+    CHECK(c.limited_by_strength == shears);
+    for (const Band<Force>& load : {shears ? c.right_clamp_load : c.clamp_load, c.right_clamp_load}) {
+      CHECK(load.high.si < 800e6 * 156.67e-6);
+      CHECK(load.low.si <= load.nominal.si);
+      CHECK(load.nominal.si <= load.high.si);
+    }
   }
   CHECK(before == "would shear");
+}
+
+TEST_CASE("a bolt that may shear leaves no clamp load, so none is given") {
+  ClampJob job = pump_foot();
+  job.torque = Torque(400);
+  const ClampCandidate c = clamp(job).candidates.front();
+  REQUIRE(c.verdict == "would shear");
+  for (const double none : {c.clamp_load.low.si, c.clamp_load.nominal.si, c.clamp_load.high.si, c.proof_share.low,
+                            c.proof_share.nominal, c.proof_share.high})
+    CHECK(std::isnan(none));
+  CHECK(c.yield_utilisation.high > 1);
+  CHECK(c.right_torque.si > 100);
 }
 
 TEST_CASE("the elastic edition asks for less torque") {
@@ -211,6 +228,126 @@ TEST_CASE("warnings come as data") {
     CHECK(has(clamp(job).notices, code));
     CHECK(has(torque_for(job).notices, code));
   }
+}
+
+TEST_CASE("what was assumed is said, and nothing about a band that was measured") {
+  const auto codes = [](const std::vector<Notice>& notices) {
+    std::vector<std::string> list;
+    for (const Notice& n : notices) list.emplace_back(n.code);
+    return list;
+  };
+  const auto count = [&](const std::vector<Notice>& notices, const char* code) {
+    const auto list = codes(notices);
+    return std::count(list.begin(), list.end(), code);
+  };
+  ClampJob job = pump_foot();
+  CHECK(count(clamp(job).candidates.front().notices, "head_assumed") == 1);
+  CHECK(count(clamp(job).notices, "before_embedding") == 1);
+  for (const auto& change : std::initializer_list<void (*)(ClampJob&)>{
+           [](ClampJob& j) { j.head = "ISO 4032"; }, [](ClampJob& j) { j.bearing_diameter = Length(20e-3); },
+           [](ClampJob& j) { j.socket = Length(24e-3); }}) {
+    ClampJob known = job;
+    change(known);
+    CHECK(count(clamp(known).candidates.front().notices, "head_assumed") == 0);
+  }
+
+  job.condition = "zinc";        // has a note
+  job.face_condition = "rusty";  // is judged
+  CHECK(count(clamp(job).notices, "condition_note") == 1);
+  CHECK(count(clamp(job).notices, "friction_estimated") == 1);
+  job.thread_friction = Band<double>{0.1, 0.12, 0.14};
+  CHECK(count(clamp(job).notices, "condition_note") == 0);
+  CHECK(count(clamp(job).notices, "friction_estimated") == 1);  // the face is still judged
+  job.face_condition = "cadmium";
+  CHECK(count(clamp(job).notices, "condition_note") == 1);  // that of the face
+  CHECK(count(clamp(job).notices, "friction_estimated") == 0);
+  job.bearing_friction = Band<double>{0.1, 0.12, 0.14};
+  CHECK(count(clamp(job).notices, "condition_note") == 0);
+  job.condition = job.face_condition = "unknown";
+  CHECK(count(clamp(job).notices, "friction_estimated") == 0);
+}
+
+TEST_CASE("the usual accuracy of a wrench goes by the setting of each fastener") {
+  ClampJob job;
+  job.socket = Length(10e-3);
+  job.property_class = "8.8";
+  job.condition = "oiled";
+  const Clamp answer = torque_for(job);
+  bool small = false, large = false;
+  for (const ClampCandidate& c : answer.candidates) {
+    CHECK(c.wrench_accuracy == (c.torque.si <= 10 ? 0.06 : 0.04));
+    (c.torque.si <= 10 ? small : large) = true;
+    // Clamping with that very setting gives the very same figures.
+    ClampJob one = job;
+    one.torque = c.torque;
+    for (const ClampCandidate& same : clamp(one).candidates)
+      if (same.thread == c.thread && same.head == c.head) CHECK(same.clamp_load.low.si == near(c.clamp_load.low.si));
+  }
+  CHECK(small);
+  CHECK(large);
+  CHECK(answer.wrench_accuracy == answer.candidates.front().wrench_accuracy);
+  job.wrench_accuracy = 0.05;
+  for (const ClampCandidate& c : torque_for(job).candidates) CHECK(c.wrench_accuracy == 0.05);
+}
+
+TEST_CASE("no torque is given where a prevailing torque may leave nothing to stretch the bolt") {
+  const auto fault = [](const ClampJob& job) {
+    const Outcome<Clamp> answer = try_torque_for(job);
+    return answer ? std::string() : std::string(answer.error().argument());
+  };
+  ClampJob job;
+  job.thread = "M10";
+  job.property_class = "8.8";
+  job.prevailing_torque = Torque(9);
+  job.clamp_load = Force(100);
+  CHECK(fault(job) == "clamp_load");
+  job.clamp_load = Force();
+  job.share = 0.001;
+  CHECK(fault(job) == "share");
+  job.share = absent;
+  CHECK(fault(job).empty());
+  job.property_class = "4.6";
+  job.prevailing_torque = Torque(25);  // twists the bolt past nine tenths of yield all by itself
+  CHECK(fault(job) == "prevailing_torque");
+  job.torque = Torque(27);
+  const ClampCandidate c = clamp(job).candidates.front();
+  CHECK(std::isnan(c.right_torque.si));
+  CHECK(std::isnan(c.right_clamp_load.nominal.si));
+  job.prevailing_torque = Torque();
+  job.shank_torque = Torque(25);  // does not twist the bolt
+  CHECK(fault(job).empty());
+
+  // Whatever is asked, there is an error or a band of numbers in order.
+  for (double lost = 0; lost < 60; lost += 1.7)
+    for (double load = 50; load < 4e4; load *= 1.9) {
+      job.shank_torque = Torque(lost / 3);
+      job.prevailing_torque = Torque(lost);
+      job.clamp_load = Force(load);
+      const Outcome<Clamp> answer = try_torque_for(job);
+      if (!answer) continue;
+      const ClampCandidate& found = answer->candidates.front();
+      if (found.verdict == "would shear") continue;
+      CHECK(found.clamp_load.low.si > 0);
+      CHECK(found.clamp_load.low.si <= found.clamp_load.nominal.si);
+      CHECK(found.clamp_load.nominal.si == near(load));
+      CHECK(found.clamp_load.high.si >= load);
+    }
+}
+
+TEST_CASE("a refusal shows how its own argument is written") {
+  const auto sentence = [](auto change) {
+    ClampJob job = pump_foot();
+    change(job);
+    const Outcome<Clamp> answer = try_clamp(job);
+    REQUIRE_FALSE(answer);
+    return std::string(answer.error().what());
+  };
+  const auto says = [](const std::string& text, const char* part) { return text.find(part) != std::string::npos; };
+  CHECK(says(sentence([](ClampJob& j) { j.share = 3; }), "like 0.75 or 75%"));
+  CHECK(says(sentence([](ClampJob& j) { j.wrench_accuracy = 3; }), "like 0.04 or 4%"));
+  CHECK(says(sentence([](ClampJob& j) { j.torque = Torque(-1); }), "like 48N.m"));
+  CHECK(says(sentence([](ClampJob& j) { j.thread_friction = Band<double>{3, 3, 3}; }), "such as 0.08, 0.12, 0.16"));
+  CHECK(says(try_read_quantity("thread_friction", "x", Dim::number).error().what(), "like 0.12"));
 }
 
 TEST_CASE("nonsense gives an error that names the argument, never a number") {

@@ -170,6 +170,18 @@ inline std::string beginning(std::string_view text, std::size_t length) {
 
 }  // namespace detail
 
+/// An example of a value, for a message. Plain numbers of different kinds look different; the last word of the
+/// argument's name tells them apart.
+constexpr const char* example_of(std::string_view argument, Dim dimension) {
+  constexpr std::pair<std::string_view, const char*> numbers[] = {
+      {"share", "0.75 or 75%"},      {"wrench", "0.04 or 4%"}, {"accuracy", "0.04 or 4%"}, {"friction", "0.12"},
+      {"efficiency", "0.95 or 95%"}, {"risk", "0.05 or 5%"},   {"chance", "0.9 or 90%"},   {"ratio", "4"}};
+  if (dimension == Dim::number)
+    for (const auto& [ending, example] : numbers)
+      if (argument.ends_with(ending)) return example;
+  return describe(dimension).how_to_write;
+}
+
 /// Reads a quantity.
 /// \param argument  name of the argument, for the error message
 /// \param text      number and unit, "48N.m"
@@ -179,7 +191,7 @@ inline Outcome<double> try_read_quantity(const char* argument, std::string_view 
   const DimensionText ask = describe(wanted);
   const auto refuse = [&](const std::string& why) {
     return Error(argument, (std::string(argument) + " '" + detail::beginning(text, 60) + "' " + why + "; write " +
-                            ask.name + " like " + ask.how_to_write)
+                            ask.name + " like " + example_of(argument, wanted))
                                .c_str());
   };
   double value = 0;

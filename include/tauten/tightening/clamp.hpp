@@ -2,6 +2,8 @@
 // to verdict.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/caution.hpp"
 #include "tauten/base/number_text.hpp"
 #include "tauten/part/head_mark.hpp"
@@ -56,6 +58,11 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const Suspect& s, con
     notices.push_back({"galling",
                        "Stainless threads gall: turn slowly, use paste, and never force a nut that starts to bind.",
                        false});
+  if (s.head_assumed)
+    notices.push_back({"head_assumed",
+                       "No head is given: the bearing face is taken to be that of a hexagon head after ISO 4014 or "
+                       "ISO 4017. Name the head's standard if it is another.",
+                       true});
   if (s.bearing_estimated)
     notices.push_back(
         {"bearing_estimated",
@@ -74,9 +81,15 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
                          false});
   if (c.limited_by_strength)
     c.notices.push_back({"limited_by_strength",
-                         "The bolt may twist off before this torque, and then no clamp load is left. The band ends "
-                         "where the least strength of the class ends.",
+                         "The bolt may twist off before this torque is reached. Then no clamp load is left, so none "
+                         "is given.",
                          false});
+  if (!is_given(c.right_torque.si))
+    c.notices.push_back(
+        {"no_right_torque",
+         "No torque is right here: what prevailing and shank torque take leaves no room between a slack "
+         "bolt and one that yields.",
+         false});
   if (c.proof_share.nominal >= useful_proof_share && c.proof_share.low < useful_proof_share && !c.limited_by_strength) {
     c.notices.push_back({"may_be_slack",
                          std::string("The clamp load may be as low as ") +
@@ -89,10 +102,11 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
 /// Writes down what changes with the torque but for words: loads, shares and verdict.
 /// \param torque  band of the torque that reaches thread and bearing face
 inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const Band<double>& torque) {
-  out.limited_by_strength = preload_band(bolt, torque, out.clamp_load);
   out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, bolt.torsion);
   const double of_tensile = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
-  out.limited_by_strength |= of_tensile >= 1;
+  out.limited_by_strength = of_tensile >= 1;
+  const Force none(absent);
+  out.clamp_load = out.limited_by_strength ? Band<Force>{none, none, none} : load_band(bolt, torque);
   out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
                      out.clamp_load.high.si / bolt.proof_load};
   out.verdict = verdict_of(out, of_tensile);
@@ -108,13 +122,19 @@ inline const char* least_class(const ClampBolt& bolt, const Band<double>& torque
   return "";
 }
 
+/// The wrench setting that would be right.
+inline double right_setting_of(const ClampJob& job, const ClampBolt& bolt, const Conditions& c) {
+  return right_setting(
+      bolt, share_of(job) * bolt.proof_load, [&](double setting) { return c.accuracy_at(setting); }, c.lost);
+}
+
 /// Everything about one fastener at one wrench setting.
 inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
                                             double setting) {
   const Outcome<ClampBolt> made = bolt_of(job, s, c);
   if (!made) return made.error();
   const ClampBolt& bolt = *made;
-  const Band<double> torque = effective_torque(setting, c.accuracy, c.lost);
+  const Band<double> torque = effective_torque(setting, c.accuracy_at(setting), c.lost);
 
   ClampCandidate out;
   out.thread = s.thread.name();
@@ -125,6 +145,7 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   out.property_class = bolt.strength.name;
   out.class_assumed = job.property_class.empty();
   out.torque = Torque(setting);
+  out.wrench_accuracy = c.accuracy_at(setting);
   out.proof_load = Force(bolt.proof_load);
   const auto factor = [&](double mu_g, double mu_k, double bearing) {
     return nut_factor.si(s.thread.diameter.si, bolt.P(), bolt.d_2(), mu_g, mu_k, bearing);
@@ -144,9 +165,9 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   else
     step(out.steps, "", yield_utilisation_elastic, load, shank, d_s, bolt.strength.yield_strength.si);
   put_figures(out, bolt, torque);
-  const double right = right_setting(bolt, share_of(job) * bolt.proof_load, c.accuracy, c.lost);
+  const double right = right_setting_of(job, bolt, c);
   out.right_torque = Torque(right);
-  preload_band(bolt, effective_torque(right, c.accuracy, c.lost), out.right_clamp_load);
+  out.right_clamp_load = load_band(bolt, effective_torque(right, c.accuracy_at(right), c.lost));
   out.least_class = least_class(bolt, torque);
   out.meaning = meaning_of(out.verdict);
   add_notices(out, s, bolt, job);
@@ -176,33 +197,61 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
   if (!torque_given) {
     // The setting is for this condition; a comparison with another one would only mislead.
   } else if (!job.specified_condition.empty()) {
+    const std::string here = c.thread_measured ? "have the friction that was measured" : "are '" + c.thread.title + "'";
     if (const Outcome<ThreadCondition> meant = try_thread_condition(job.specified_condition))
-      say_ratio(*meant, "The torque is for threads '" + meant->title + "', but these are '" + c.thread.title + "':");
-  } else if (c.thread.lubricated) {
+      say_ratio(*meant, "The torque is for threads '" + meant->title + "', but these " + here + ":");
+  } else if (c.thread.lubricated && !c.thread_measured) {
     if (const Outcome<ThreadCondition> meant = try_thread_condition("dry"))
       say_ratio(*meant, "If the torque figure is for dry threads,");
   }
-  if (c.thread.source.seen == Seen::judgement || c.face.source.seen == Seen::judgement)
+  // What was measured needs no remark on the band of a condition.
+  std::vector<const ThreadCondition*> by_table;
+  if (!c.thread_measured) by_table.push_back(&c.thread);
+  if (!c.face_measured && (c.thread_measured || c.face.key != c.thread.key)) by_table.push_back(&c.face);
+  const auto is_judged = [](const ThreadCondition* on) { return on->source.seen == Seen::judgement; };
+  if (std::any_of(by_table.begin(), by_table.end(), is_judged))
     out.push_back({"friction_estimated",
                    "The friction band of this condition is an estimate; no published figure was found.", true});
-  if (!c.thread.note.empty()) out.push_back({"condition_note", c.thread.title + ": " + c.thread.note + ".", false});
+  for (const ThreadCondition* on : by_table)
+    if (!on->note.empty()) out.push_back({"condition_note", on->title + ": " + on->note + ".", false});
+  out.push_back({"before_embedding",
+                 "The clamp load is the one right after tightening: surfaces settle and take some of it away. The "
+                 "pressure under head and nut is not checked.",
+                 false});
   for (const Caution& caution : {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe,
                                  cautions::replace_used_up, cautions::no_release})
     out.push_back(caution);
   return out;
 }
 
+/// \return true if even a weak wrench at this setting stretches the bolt
+inline bool something_is_left(double setting, const Conditions& c) {
+  return effective_torque(setting, c.accuracy_at(setting), c.lost).low > 0;
+}
+
+/// The error for a setting that may stretch nothing.
+/// \param what  how the setting is called
+inline Error nothing_left(const char* argument, const char* what, double setting, const Conditions& c) {
+  const std::string start = std::string(what) == argument ? "" : std::string(argument) + " is too small: ";
+  const double accuracy = c.accuracy_at(setting);
+  const std::string text = start + what + " is " + number_text(setting) + " N.m, which a wrench good to " +
+                           number_text(100 * accuracy, 3) + " % may leave at " + number_text(setting * (1 - accuracy)) +
+                           " N.m, but prevailing and shank torque take " + number_text(c.lost) +
+                           " N.m; it may be that nothing is left to stretch the bolt";
+  return {argument, text.c_str()};
+}
+
 /// Common part of both questions: `setting(suspect, conditions)` gives the wrench setting of a candidate.
 template <class Setting>
-Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, bool torque_given, Setting setting) {
-  const Outcome<Conditions> c = conditions_of(job, torque_for_accuracy);
+Outcome<Clamp> answer(const ClampJob& job, bool torque_given, Setting setting) {
+  const Outcome<Conditions> c = conditions_of(job);
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
   if (const auto fine = inside("share", share_of(job), Dim::number, {0, 1, true}); !fine) return fine.error();
   const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
   if (!suspects) return suspects.error();
-  Clamp out{job.name, c->mu_G, c->mu_K, c->accuracy, {}, notices_of(job, *c, torque_given)};
+  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, torque_given)};
   std::optional<Error> first_error;
   for (const Suspect& s : *suspects) {
     const Outcome<double> torque = setting(s, *c);
@@ -215,6 +264,7 @@ Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, bool torq
   }
   // A socket may fit sizes for which the class is not made; those fall away as long as one is left.
   if (out.candidates.empty()) return *first_error;
+  out.wrench_accuracy = out.candidates.front().wrench_accuracy;
   return out;
 }
 
@@ -225,15 +275,14 @@ Outcome<Clamp> answer(const ClampJob& job, double torque_for_accuracy, bool torq
 /// \return candidates with bands of nut factor, clamp load and yield utilisation, a verdict, and the right torque; or an
 ///         error that names the argument at fault. Linear torque formula (VDI 2230, ISO 16047), friction bands of
 ///         `thread_condition`; low and high combine all that lowers and all that raises the load, so the band is wider
-///         than what is seen in most joints.
+///         than what is seen in most joints. The load is the one right after tightening, before surfaces settle; the
+///         pressure under head and nut is not checked.
 inline Outcome<Clamp> try_clamp(const ClampJob& job) {
   const double torque = job.torque.si;
   if (const auto fine = detail::inside("torque", torque, Dim::torque, {0, 1e5, true}); !fine) return fine.error();
-  return detail::answer(job, torque, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
-    if (torque * (1 - c.accuracy) > c.lost) return torque;
-    const std::string text = "torque is " + number_text(torque) + " N.m, but prevailing and shank torque take " +
-                             number_text(c.lost) + " N.m; nothing is left to stretch the bolt";
-    return Error("torque", text.c_str());
+  return detail::answer(job, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
+    if (detail::something_is_left(torque, c)) return torque;
+    return detail::nothing_left("torque", "torque", torque, c);
   });
 }
 
@@ -246,25 +295,29 @@ inline Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
 ///             right torque: three quarters of the proof load, held back so that the worst corner of the band stays
 ///             within nine tenths of yield.
 /// \return as `clamp` at that setting. A setting for a wish is not held back: look at the verdict and `right_torque`.
+///         An error too where prevailing and shank torque leave no torque that surely stretches the bolt.
 inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
   const double wanted = job.clamp_load.si;
   if (wanted != 0)
     if (const auto fine = detail::inside("clamp_load", wanted, Dim::force, {0, 1e7, true}); !fine) return fine.error();
   const bool a_wish = wanted != 0 || detail::is_given(job.share);
-  const auto setting_at = [&](double accuracy_by) {
-    return detail::answer(job, accuracy_by, false,
-                          [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
-                            const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
-                            if (!bolt) return bolt.error();
-                            const double load = wanted != 0 ? wanted : detail::share_of(job) * bolt->proof_load;
-                            return a_wish ? detail::plain_setting(*bolt, load, c.lost)
-                                          : detail::right_setting(*bolt, load, c.accuracy, c.lost);
-                          });
-  };
-  // The usual accuracy of a wrench depends on the setting, which is only known afterwards.
-  Outcome<Clamp> first = setting_at(1e5);
-  if (!first || first->candidates.front().torque.si > 10) return first;
-  return setting_at(1);
+  return detail::answer(job, false, [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
+    const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
+    if (!bolt) return bolt.error();
+    if (!a_wish) {
+      const double right = detail::right_setting_of(job, *bolt, c);
+      if (detail::is_given(right)) return right;
+      const std::string lost = job.prevailing_torque.si > 0 ? "prevailing_torque" : "shank_torque";
+      return Error(lost.c_str(),
+                   (lost + " leaves no room between a slack bolt and one that yields, so that no torque " +
+                    "is right; take another locking element or a stronger bolt")
+                       .c_str());
+    }
+    const double load = wanted != 0 ? wanted : detail::share_of(job) * bolt->proof_load;
+    const double setting = detail::plain_setting(*bolt, load, c.lost);
+    if (detail::something_is_left(setting, c)) return setting;
+    return detail::nothing_left(wanted != 0 ? "clamp_load" : "share", "the torque for it", setting, c);
+  });
 }
 
 /// \copydoc try_torque_for

@@ -64,17 +64,20 @@ struct ClampCandidate {
   std::string property_class;      ///< as given, or what an unmarked head must be taken for
   bool class_assumed = false;      ///< true if there was no mark to go by
   Torque torque;                   ///< wrench setting
+  double wrench_accuracy = 0;      ///< relative, at this setting
   Band<double> nut_factor;         ///< K = T/(F d)
-  Band<Force> clamp_load;          ///< most friction and weak wrench, usual, least friction and strong wrench
+  Band<Force> clamp_load;          ///< most friction and weak wrench, usual, least friction and strong wrench, right
+                                   ///< after tightening; `absent` if the bolt may shear, which leaves none
   Band<double> proof_share;        ///< clamp load over proof load
   Band<double> yield_utilisation;  ///< stress while the wrench turns over yield strength, at its best and worst corner
-  bool limited_by_strength = false;  ///< the bolt gives way before the torque is reached; `clamp_load` ends there
+  bool limited_by_strength = false;  ///< the bolt may twist off before the torque is reached
   Force proof_load;
-  Torque right_torque;           ///< the setting that would be right for this condition
+  Torque right_torque;           ///< the setting that would be right for this condition; `absent` if there is none
   Band<Force> right_clamp_load;  ///< what it leaves
-  std::string least_class;       ///< the lowest class of ISO 898-1 that stands the torque; "" if none does
-  std::string verdict;           ///< slack, fit, near yield, yields, would shear
-  std::string meaning;           ///< the verdict in a sentence
+  std::string least_class;  ///< the lowest class of ISO 898-1 whose utilisation stays below nine tenths of yield at the
+                            ///< torque; "" if there is none
+  std::string verdict;      ///< slack, fit, near yield, yields, would shear
+  std::string meaning;      ///< the verdict in a sentence
   std::vector<Notice> notices;
   std::vector<Step> steps;  ///< how the nominal figures came about
 
@@ -88,6 +91,7 @@ struct ClampCandidate {
     visit("class", &ClampCandidate::property_class);
     visit("class_assumed", &ClampCandidate::class_assumed);
     visit("torque", &ClampCandidate::torque);
+    visit("wrench_accuracy", &ClampCandidate::wrench_accuracy);
     visit("nut_factor", &ClampCandidate::nut_factor);
     visit("clamp_load", &ClampCandidate::clamp_load);
     visit("proof_share", &ClampCandidate::proof_share);
@@ -109,7 +113,7 @@ struct Clamp {
   std::string name;
   Band<double> thread_friction;
   Band<double> bearing_friction;
-  double wrench_accuracy = 0;
+  double wrench_accuracy = 0;  ///< for the most common one
   std::vector<ClampCandidate> candidates;
   std::vector<Notice> notices;
 

@@ -5,6 +5,7 @@
 
 #include "tauten/base/interval.hpp"
 #include "tauten/base/plain_number.hpp"
+#include "tauten/base/unit_text.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 
@@ -19,8 +20,16 @@ struct Conditions {
   ThreadCondition face;
   Band<double> mu_G;
   Band<double> mu_K;
-  double accuracy = 0;
-  double lost = 0;  ///< torque that reaches neither thread nor bearing face
+  bool thread_measured = false;     ///< mu_G does not come from `thread`
+  bool face_measured = false;       ///< mu_K does not come from `face`
+  double stated_accuracy = absent;  ///< of the wrench
+  double lost = 0;                  ///< torque that reaches neither thread nor bearing face
+
+  /// Relative accuracy of the wrench at a setting. ISO 6789-1:2017, permissible deviation of types I A to C and II A to
+  /// C: from memory.
+  double accuracy_at(double setting) const {
+    return is_given(stated_accuracy) ? stated_accuracy : setting <= 10 ? 0.06 : 0.04;
+  }
 };
 
 inline Outcome<double> inside(const char* argument, double si, Dim dimension, Interval range) {
@@ -31,7 +40,7 @@ inline Outcome<double> inside(const char* argument, double si, Dim dimension, In
   const auto shop = [&](double x) { return PlainNumber(x / unit.shop_unit_in_si); };
   std::snprintf(text, sizeof text, "%s is %s%s, but must be %s %s and at most %s%s; write it like %s", argument,
                 shop(si).c_str(), named.c_str(), range.excludes_low ? "above" : "at least", shop(range.low).c_str(),
-                shop(range.high).c_str(), named.c_str(), unit.how_to_write);
+                shop(range.high).c_str(), named.c_str(), example_of(argument, dimension));
   return Error(argument, text);
 }
 
@@ -41,25 +50,31 @@ inline Outcome<double> ordered(const char* argument, const Band<double>& band) {
     return band.nominal;
   char text[300];
   std::snprintf(text, sizeof text,
-                "%s is %s, %s, %s, but must rise from low over nominal to high, above 0 and at most 2", argument,
-                PlainNumber(band.low, 4).c_str(), PlainNumber(band.nominal, 4).c_str(),
+                "%s is %s, %s, %s, but must rise from low over nominal to high, above 0 and at most 2, such as 0.08, "
+                "0.12, 0.16",
+                argument, PlainNumber(band.low, 4).c_str(), PlainNumber(band.nominal, 4).c_str(),
                 PlainNumber(band.high, 4).c_str());
   return Error(argument, text);
 }
 
-inline Outcome<Conditions> conditions_of(const ClampJob& job, double setting) {
+inline Outcome<Conditions> conditions_of(const ClampJob& job) {
   const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
   if (!on_thread) return on_thread.error();
   const Outcome<ThreadCondition> on_face =
       job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
   if (!on_face) return on_face.error();
-  Conditions c{*on_thread, *on_face, job.thread_friction.value_or(on_thread->thread_friction),
-               job.bearing_friction.value_or(on_face->bearing_friction)};
+  Conditions c{*on_thread,
+               *on_face,
+               job.thread_friction.value_or(on_thread->thread_friction),
+               job.bearing_friction.value_or(on_face->bearing_friction),
+               job.thread_friction.has_value(),
+               job.bearing_friction.has_value(),
+               job.wrench_accuracy};
   if (const auto fine = ordered("thread_friction", c.mu_G); !fine) return fine.error();
   if (const auto fine = ordered("bearing_friction", c.mu_K); !fine) return fine.error();
-  // ISO 6789-1:2017, permissible deviation of types I A to C and II A to C: from memory.
-  c.accuracy = is_given(job.wrench_accuracy) ? job.wrench_accuracy : setting <= 10 ? 0.06 : 0.04;
-  if (const auto fine = inside("wrench_accuracy", c.accuracy, Dim::number, within(0, 0.5)); !fine) return fine.error();
+  if (is_given(c.stated_accuracy))
+    if (const auto fine = inside("wrench_accuracy", c.stated_accuracy, Dim::number, within(0, 0.5)); !fine)
+      return fine.error();
   for (const auto& [name, value] :
        {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
     if (const auto fine = inside(name, value, Dim::torque, within(0, 1e5)); !fine) return fine.error();

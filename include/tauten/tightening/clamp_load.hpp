@@ -44,16 +44,12 @@ struct ClampBolt {
     return how == Torsion::plastic ? yield_utilisation.si(load, twist, d_s, limit)
                                    : yield_utilisation_elastic.si(load, twist, d_s, limit);
   }
-  /// Preload at which the bolt gives way while it is turned: the whole section has reached its tensile strength, which
-  /// is the plastic form whatever the choice for yield.
-  double greatest_preload(double mu_g) const {
-    return assembly_preload.si(strength.tensile_strength.si, 1, P(), d_2(), thread.stress_diameter().si, mu_g);
-  }
 };
 
 /// Stress over a strength at the best, nominal and worst corner of friction and torque. Bearing friction only takes
-/// away; thread friction works both ways, it takes tension and adds torsion, so that both its ends are looked at (the
-/// stress has no maximum between them).
+/// away; thread friction works both ways, it takes tension and adds torsion, so that both its ends are looked at. The
+/// stress has no maximum between them, so `high` is exact. It may have a minimum there, where the faces rub much: `low`
+/// is then an end of the band and lies up to 4 % above the very least with the bands of the table.
 inline Band<double> utilisation_band(const ClampBolt& bolt, const Band<double>& torque, double limit, Torsion how) {
   const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
     return bolt.utilisation(bolt.preload(effective, mu_g, mu_k, bearing), mu_g, limit, how);
@@ -70,23 +66,14 @@ inline Band<double> effective_torque(double setting, double accuracy, double los
   return {setting * (1 - accuracy) - lost, setting - lost, setting * (1 + accuracy) - lost};
 }
 
-/// Band of the preload, not above what the bolt bears.
-/// \return true if strength cut the band off
-inline bool preload_band(const ClampBolt& bolt, const Band<double>& torque, Band<Force>& band) {
-  bool limited = false;
+/// Band of the preload of a bolt that bears it.
+inline Band<Force> load_band(const ClampBolt& bolt, const Band<double>& torque) {
   const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
-    const double free = bolt.preload(effective, mu_g, mu_k, bearing);
-    const double most = bolt.greatest_preload(mu_g);
-    limited |= free > most;
-    return Force(std::min(free, most));
+    return Force(bolt.preload(effective, mu_g, mu_k, bearing));
   };
-  band.low = at(torque.low, bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
-  band.nominal = at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-  band.high = at(torque.high, bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
-  // A torque far too high may be cut off lower at high friction than at low; the band stays in order.
-  band.low = std::min(band.low, band.nominal);
-  band.high = std::max(band.high, band.nominal);
-  return limited;
+  return {at(torque.low, bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high),
+          at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal),
+          at(torque.high, bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low)};
 }
 
 /// The wrench setting for a clamp load at the usual friction.
@@ -96,7 +83,7 @@ inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
 }
 
 /// The wrench setting for a nominal clamp load, held back so that the worst corner stays within 90 % of yield.
-inline double right_setting(const ClampBolt& bolt, double load, double accuracy, double lost) {
+inline double held_back_setting(const ClampBolt& bolt, double load, double accuracy, double lost) {
   const auto worst = [&](double setting) {
     return utilisation_band(bolt, effective_torque(setting, accuracy, lost), bolt.strength.yield_strength.si,
                             bolt.torsion)
@@ -112,6 +99,16 @@ inline double right_setting(const ClampBolt& bolt, double load, double accuracy,
     (worst(middle) > usable_yield_share ? high : low) = middle;
   }
   return low;
+}
+
+/// The same with the accuracy that the wrench has at the setting; `absent` if the torque that is lost leaves no room for
+/// a right one.
+/// \param accuracy_at  relative accuracy at a setting; it may be worse at small ones
+template <class AccuracyAt>
+double right_setting(const ClampBolt& bolt, double load, AccuracyAt accuracy_at, double lost) {
+  double setting = held_back_setting(bolt, load, accuracy_at(1e5), lost);
+  if (accuracy_at(setting) != accuracy_at(1e5)) setting = held_back_setting(bolt, load, accuracy_at(setting), lost);
+  return effective_torque(setting, accuracy_at(setting), lost).low > 0 ? setting : absent;
 }
 
 /// \param worst_of_tensile  worst corner over the tensile strength, section fully plastic

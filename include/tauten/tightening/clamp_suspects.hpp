@@ -17,6 +17,7 @@ struct Suspect {
   Length socket;
   double bearing_diameter;
   bool bearing_estimated;
+  bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the usual head
 };
 
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
@@ -48,9 +49,11 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
     const Outcome<Head> part = try_head(*wanted, standard);
     if (!part && !(job.bearing_diameter.si > 0)) return part.error();
     const Head known = part ? *part : Head{};
-    const Outcome<Suspect> s = suspect_of(job, *wanted, known, known.standard, known.look, known.commonness);
-    if (!s) return s.error();
-    return std::vector<Suspect>{*s};
+    const Outcome<Suspect> made = suspect_of(job, *wanted, known, known.standard, known.look, known.commonness);
+    if (!made) return made.error();
+    Suspect s = *made;
+    s.head_assumed = job.head.empty() && !(job.bearing_diameter.si > 0);
+    return std::vector<Suspect>{s};
   }
   IdentifyOptions options;
   options.worn = Length(0);

@@ -109,15 +109,14 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                  model_of<5>({"yield_utilisation"}, clamp_variables(), [f](auto x) { return f.utilisation(x); }),
                  {},
                  {}};
-  const double setting = job.torque.si, face = bolt.D_Km.nominal;
+  const double setting = job.torque.si, accuracy = c.accuracy_at(setting), face = bolt.D_Km.nominal;
   // Where washers slide, friction and diameter change together from corner to corner; their product counts.
   const double usual = bolt.mu_K.nominal;
   const Band<double> on_face{std::min(usual, bolt.mu_K.low * (bolt.D_Km.low / face)), usual,
                              std::max(usual, bolt.mu_K.high * (bolt.D_Km.high / face))};
   const auto from_band = [](const Band<double>& b) { return Distribution::from_band(b.low, b.nominal, b.high); };
   const std::vector<Given> given = {
-      {"torque",
-       scatter.torque.value_or(Distribution::uniform(setting * (1 - c.accuracy), setting * (1 + c.accuracy)))},
+      {"torque", scatter.torque.value_or(Distribution::uniform(setting * (1 - accuracy), setting * (1 + accuracy)))},
       {"thread_friction", scatter.thread_friction.value_or(from_band(bolt.mu_G))},
       {"bearing_friction", scatter.bearing_friction.value_or(from_band(on_face))},
       {"bearing_diameter", scatter.bearing_diameter.value_or(Distribution::triangular(
@@ -156,7 +155,7 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
 inline Outcome<std::vector<ClampModel>> try_clamp_models(const ClampJob& job, const ClampScatter& scatter = {}) {
   const Outcome<Clamp> answer = try_clamp(job);
   if (!answer) return answer.error();
-  const Outcome<detail::Conditions> conditions = detail::conditions_of(job, job.torque.si);
+  const Outcome<detail::Conditions> conditions = detail::conditions_of(job);
   const Outcome<std::vector<detail::Suspect>> suspects = detail::suspects_of(job);
   if (!conditions) return conditions.error();
   if (!suspects) return suspects.error();
