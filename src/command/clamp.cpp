@@ -42,11 +42,11 @@ void add_clamp(Program& program) {
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
   verb->callback([&program, said, table, all] {
     if (table->given()) {
-      if (table->is_table()) return answer_table(program, *table, "clamp", texts_of(*said));
-      if (!said->empty())
-        throw Error(said->front().first->name, (std::string("--file stands alone; write ") + said->front().first->name +
-                                                " into the joints of the file")
-                                                   .c_str());
+      if (table->is_table()) return answer_table(program, *table, "clamp", said->pairs());
+      if (!said->said.empty()) {
+        const std::string key(said->said.front().key);
+        throw Error(key.c_str(), ("--file stands alone; write " + key + " into the joints of the file").c_str());
+      }
       return answer_file(program, table->file);
     }
     if (!has(*said, "torque")) throw Error("torque", "torque is missing; write it like --torque 48N.m");

@@ -38,7 +38,7 @@ Json json_of_steps(std::span<const Step> steps, Layout layout) {
 }
 
 /// The steps behind the nominal figures of the most common fastener.
-void explain_joint(Program& program, const Said& said, Layout layout) {
+void explain_joint(Program& program, const SaidWords& said, Layout layout) {
   const Clamp answer = answer_of(said);
   const ClampCandidate& c = answer.candidates.front();
   if (program.json) {

@@ -58,7 +58,7 @@ const char* kind_of(const toml::node& node) {
 }
 
 /// The value as it would stand on the command line. Numbers are fine for what has no unit, and told to have none else.
-std::string text_of(const JobKey& key, const toml::node& node) {
+std::string text_of(const shared::Key<ClampJob>& key, const toml::node& node) {
   if (const auto* text = node.as_string()) return text->get();
   if (const auto* number = node.as_integer()) return fmt::format("{}", number->get());
   if (const auto* number = node.as_floating_point()) return fmt::format("{}", number->get());
@@ -67,20 +67,22 @@ std::string text_of(const JobKey& key, const toml::node& node) {
                             .c_str());
 }
 
-Said said_in(const toml::table& table) {
-  Said said;
+SaidWords said_in(const toml::table& table) {
+  const auto keys = shared::clamp_keys();
+  std::vector<std::string> names;
+  for (const auto& key : keys) names.emplace_back(key.name);
+  SaidWords words;
   for (const auto& [name, node] : table) {
     const std::string word(name.str());
-    const auto keys = job_keys();
-    const auto key = std::find_if(keys.begin(), keys.end(), [&](const JobKey& k) { return k.name == word; });
-    if (key == keys.end())
-      throw Error(in_quotes(word).c_str(),
-                  ("key " + in_quotes(word) + " is unknown" +
-                   did_you_mean(word, job_key_names(), "the keys are " + listed(job_key_names())))
-                      .c_str());
-    said.emplace_back(&*key, text_of(*key, node));
+    const auto at = std::find(names.begin(), names.end(), word);
+    if (at == names.end())
+      throw Error(in_quotes(word).c_str(), ("key " + in_quotes(word) + " is unknown" +
+                                            did_you_mean(word, names, "the keys are " + listed(names)))
+                                               .c_str());
+    const auto& key = keys[static_cast<std::size_t>(at - names.begin())];
+    words.add(key.name, text_of(key, node));
   }
-  return said;
+  return words;
 }
 
 Joint joint_of(const std::string& path, std::size_t number, const toml::node& node) {
@@ -93,7 +95,7 @@ Joint joint_of(const std::string& path, std::size_t number, const toml::node& no
       joint.name = *name;
       where += " " + in_quotes(*name);
     }
-    const Said said = said_in(*table);
+    const SaidWords said = said_in(*table);
     if (!has(said, "torque") && !has(said, "clamp-load") && !has(said, "share"))
       throw Error("torque", "torque is missing; write it like torque = \"48N.m\", or give clamp-load or share instead");
     joint.job = job_of(said);

@@ -19,12 +19,6 @@ std::vector<std::string> options_of(const CLI::App& app) {
 
 }  // namespace
 
-Error renamed(const Error& error, const std::string& from, const std::string& to) {
-  if (from.empty() || error.argument() != from) return error;
-  const std::string message = error.what();
-  return {to.c_str(), (message.starts_with(from + " ") ? to + message.substr(from.size()) : message).c_str()};
-}
-
 std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, std::string otherwise) {
   if (word.size() > 40) return "; " + otherwise;
   const std::string* best = nullptr;

@@ -13,9 +13,6 @@ class ParseError;
 
 namespace tauten::command {
 
-/// \return the error with what the library calls `from` named `to`, as the option is called
-Error renamed(const Error& error, const std::string& from, const std::string& to);
-
 /// \return `otherwise` ("the verbs are ...") as the end of a sentence; before it, if one of the known words is like
 ///         `word`, the question whether that was meant
 std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, std::string otherwise);

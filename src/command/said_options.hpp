@@ -1,6 +1,7 @@
 // Keys that other interfaces share, as options of a verb.
 #pragma once
 
+#include <algorithm>
 #include <deque>
 #include <memory>
 #include <string>
@@ -16,6 +17,10 @@ struct SaidWords {
   std::deque<std::string> texts;  // a deque keeps its items where they are
   std::vector<shared::Said> said;
 
+  SaidWords() = default;
+  SaidWords(const SaidWords&) = delete;  // what was said points into `texts`
+  SaidWords(SaidWords&&) = default;
+
   void add(const char* key, const std::string& text) {
     texts.push_back(text);
     said.push_back({key, texts.back()});
@@ -27,12 +32,14 @@ struct SaidWords {
   }
 };
 
-/// Adds all keys of a job to a verb as options.
+/// Adds all keys of a job to a verb as options, but for those in `without`.
 /// \return what will have been said once the words are parsed
 template <class Job>
-std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, std::span<const shared::Key<Job>> keys) {
+std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, std::span<const shared::Key<Job>> keys,
+                                            const std::vector<std::string>& without = {}) {
   auto words = std::make_shared<SaidWords>();
   for (const shared::Key<Job>& key : keys) {
+    if (std::find(without.begin(), without.end(), key.name) != without.end()) continue;
     const std::string name = std::string("--") + key.name;
     if (key.takes == shared::Takes::nothing) {
       verb.add_flag_callback(name, [words, &key] { words->add(key.name, "yes"); }, key.help);

@@ -12,9 +12,7 @@ void add_torque(Program& program) {
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   verb->callback([&program, said, all, table] {
-    if (table->given()) return answer_table(program, *table, "torque", texts_of(*said));
-    if (has(*said, "clamp-load") && has(*said, "share"))
-      throw Error("share", "a clamp load and a share are given; one follows from the other, so leave one of them out");
+    if (table->given()) return answer_table(program, *table, "torque", said->pairs());
     const Clamp answer = answer_of(*said);
     if (program.json)
       program.say(json_of(answer));

@@ -1,5 +1,6 @@
 #include "shared/clamp_keys.hpp"
 
+#include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 
 namespace tauten::shared {
@@ -9,98 +10,82 @@ namespace {
 using ClampKey = Key<ClampJob>;
 using Words = std::string_view;
 
-/// For quantities of which the library takes zero for "not known": here zero was said, and is wrong.
-template <Dim D>
-Problem read_above_zero(const char* key, Words text, Quantity<D>& into, double most) {
-  if (auto problem = read(key, text, into)) return problem;
-  const auto fine = tauten::detail::inside(key, into.si, D, {0, most, true});
-  return fine ? Problem() : fine.error();
+constexpr const char* torsion_words[] = {"plastic", "elastic"};
+
+template <auto member>
+Problem put_band(const ClampKey& key, Words text, ClampJob& job) {
+  return read_band(key.name, text, member(job));
 }
 
+template <auto member>
+Problem put_text(const ClampKey&, Words text, ClampJob& job) {
+  member(job) = text;
+  return {};
+}
+
+/// A name that the library knows; an error is in the words of the key.
+template <auto member, auto look_up>
+Problem put_name(const ClampKey& key, Words text, ClampJob& job) {
+  member(job) = text;
+  const auto found = look_up(member(job));
+  return found ? Problem() : renamed(found.error(), found.error().argument(), key.name);
+}
+
+Problem put_key(const ClampKey& key, Words text, ClampJob& job) {
+  job.inner_hexagon = true;
+  return read_above_zero(key.name, text, job.socket);
+}
+
+Problem put_torsion(const ClampKey& key, Words text, ClampJob& job) {
+  job.torsion = text == "elastic" ? Torsion::elastic : Torsion::plastic;
+  if (text == "plastic" || text == "elastic") return {};
+  return Error(key.name,
+               ("torsion " + tauten::detail::shown(text) + " is not known; write plastic or elastic").c_str());
+}
+
+constexpr auto any_class = [](const std::string& name) { return try_property_class(name); };
+
 constexpr ClampKey keys[] = {
-    {"name", "\"pump feet\"", "How the joint is called in lists",
-     [](const ClampKey&, Words text, ClampJob& job) {
-       job.name = text;
-       return Problem();
-     }},
+    {"name", "\"pump feet\"", "How the joint is called in lists", put_text<[](auto& j) -> auto& { return j.name; }>},
     {"socket", "16mm", "Socket or spanner that fits: 16mm, 5/8in",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read_above_zero(key.name, text, job.socket, 0.2); },
-     "width_across_flats"},
-    {"key", "8mm", "Hexagon key that fits into the head, in place of a socket",
-     [](const ClampKey& key, Words text, ClampJob& job) {
-       job.inner_hexagon = true;
-       return read_above_zero(key.name, text, job.socket, 0.2);
-     },
-     "width_across_flats"},
+     put_above_zero<[](auto& j) -> auto& { return j.socket; }>, "width_across_flats"},
+    {"key", "8mm", "Hexagon key that fits into the head, in place of a socket", put_key, "width_across_flats"},
     {"thread", "M10x1.25", "Thread, if it is known",
-     [](const ClampKey&, Words text, ClampJob& job) {
-       job.thread = text;
-       const auto found = try_parse_thread(job.thread);
-       return found ? Problem() : found.error();
-     }},
-    {"head", "\"ISO 4014\"", "Standard of the turned head or nut",
-     [](const ClampKey&, Words text, ClampJob& job) {
-       job.head = text;
-       return Problem();
-     },
+     put_name<[](auto& j) -> auto& { return j.thread; }, try_parse_thread>},
+    {"head", "\"ISO 4014\"", "Standard of the turned head or nut", put_text<[](auto& j) -> auto& { return j.head; }>,
      "standard"},
     {"class", "10.9", "Mark on the head: property class; without it the weakest is assumed",
-     [](const ClampKey& key, Words text, ClampJob& job) {
-       job.property_class = text;
-       const auto found = try_property_class(job.property_class);
-       return found ? Problem() : renamed(found.error(), key.argument, key.name);
-     },
-     "property_class"},
-    {"torque", "48N.m", "Setting of the wrench",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read_above_zero(key.name, text, job.torque, 1e5); }},
-    {"clamp-load", "25kN", "Clamp load that is wanted",
-     [](const ClampKey& key, Words text, ClampJob& job) {
-       return read_above_zero(key.name, text, job.clamp_load, 1e7);
-     },
+     put_name<[](auto& j) -> auto& { return j.property_class; }, any_class>, "property_class", class_words},
+    {"torque", "48N.m", "Setting of the wrench", put_above_zero<[](auto& j) -> auto& { return j.torque; }>},
+    {"clamp-load", "25kN", "Clamp load that is wanted", put_above_zero<[](auto& j) -> auto& { return j.clamp_load; }>,
      "clamp_load"},
-    {"share", "75%", "Share of the proof load that is wanted",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read(key.name, text, job.share); }},
+    {"share", "75%", "Share of the proof load: wanted, or what the right torque aims at",
+     put<[](auto& j) -> auto& { return j.share; }>},
     {"condition", "oiled", "What is on the threads; without it the band is wide",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read_condition(key.name, text, job.condition); }},
+     put_name<[](auto& j) -> auto& { return j.condition; }, try_thread_condition>, "", condition_words},
     {"face", "dry", "What is under head or nut, if not the same",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read_condition(key.name, text, job.face_condition); }},
+     put_name<[](auto& j) -> auto& { return j.face_condition; }, try_thread_condition>, "", condition_words},
     {"specified", "dry", "The condition that the torque figure is meant for",
-     [](const ClampKey& key, Words text, ClampJob& job) {
-       return read_condition(key.name, text, job.specified_condition);
-     }},
+     put_name<[](auto& j) -> auto& { return j.specified_condition; }, try_thread_condition>, "", condition_words},
     {"wrench", "4%", "Accuracy of the wrench, plus and minus; without it 6% up to 10 N.m, 4% above",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read(key.name, text, job.wrench_accuracy); },
-     "wrench_accuracy"},
+     put<[](auto& j) -> auto& { return j.wrench_accuracy; }>, "wrench_accuracy"},
     {"prevailing", "4N.m", "Prevailing torque of a locking nut or insert",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read(key.name, text, job.prevailing_torque); },
-     "prevailing_torque"},
+     put<[](auto& j) -> auto& { return j.prevailing_torque; }>, "prevailing_torque"},
     {"shank", "2N.m", "Friction torque of the shank in its hole, where the head is turned",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read(key.name, text, job.shank_torque); },
-     "shank_torque"},
+     put<[](auto& j) -> auto& { return j.shank_torque; }>, "shank_torque"},
     {"thread-friction", "0.08..0.12..0.16", "Coefficient in the thread, if measured: 0.12, or a band",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read_band(key.name, text, job.thread_friction); },
-     "thread_friction"},
+     put_band<[](auto& j) -> auto& { return j.thread_friction; }>, "thread_friction"},
     {"bearing-friction", "0.08..0.12..0.16", "Coefficient under head or nut, if measured",
-     [](const ClampKey& key, Words text, ClampJob& job) { return read_band(key.name, text, job.bearing_friction); },
-     "bearing_friction"},
+     put_band<[](auto& j) -> auto& { return j.bearing_friction; }>, "bearing_friction"},
     {"bearing-diameter", "13mm", "Effective diameter of the bearing face, if not the standard's",
-     [](const ClampKey& key, Words text, ClampJob& job) {
-       return read_above_zero(key.name, text, job.bearing_diameter, 0.5);
-     },
-     "bearing_diameter"},
-    {"torsion", "plastic", "How the section carries torsion: plastic (today) or elastic (before 2001)",
-     [](const ClampKey& key, Words text, ClampJob& job) {
-       job.torsion = text == "elastic" ? Torsion::elastic : Torsion::plastic;
-       if (text == "plastic" || text == "elastic") return Problem();
-       const std::string sentence =
-           "torsion " + tauten::detail::shown(text) + " is not known; write plastic or elastic";
-       return Problem(Error(key.name, sentence.c_str()));
-     }},
+     put_above_zero<[](auto& j) -> auto& { return j.bearing_diameter; }>, "bearing_diameter"},
+    {"torsion", "plastic", "How the section carries torsion: plastic (today) or elastic (before 2001)", put_torsion, "",
+     torsion_words},
 };
 
 Problem exclude(std::span<const Said> said, const char* one, const char* other) {
   if (!has(said, one) || !has(said, other)) return {};
-  return Error(one, (std::string(one) + " and " + other + " exclude each other; leave one of them out").c_str());
+  return Error(other, (std::string(one) + " and " + other + " exclude each other; leave one of them out").c_str());
 }
 
 Outcome<Clamp> answer(std::span<const Said> said, Outcome<Clamp> (*ask)(const ClampJob&)) {

@@ -9,7 +9,7 @@ namespace tauten::shared {
 
 std::span<const Key<ClampJob>> clamp_keys();
 
-/// The job that is described, before anything is looked up.
+/// \return the job that is said; what excludes each other is refused
 Outcome<ClampJob> try_clamp_job(std::span<const Said> said);
 
 /// The clamp load that a torque leaves; `torque` must be among what is said.

@@ -90,7 +90,7 @@ class ClampRows : public RowAnswers {
     if (!known.error.empty()) return failed(known.error);
     if (!known.parts) return asked(row);
     const Band<double> band =
-        tauten::detail::effective_torque(torque, known.parts->conditions.accuracy, known.parts->conditions.lost);
+        tauten::detail::effective_torque(torque, known.parts->conditions.accuracy_at(torque), known.parts->conditions.lost);
     if (!(band.low > 0)) return asked(row);
     ClampRow& out = known.parts->row;
     out.torque = Torque(torque);
@@ -129,7 +129,7 @@ class ClampRows : public RowAnswers {
       return;
     }
     const Outcome<ClampJob> job = try_clamp_job(said);
-    const auto conditions = tauten::detail::conditions_of(*job, job->torque.si);
+    const auto conditions = tauten::detail::conditions_of(*job);
     const auto suspects = tauten::detail::suspects_of(*job);
     for (const tauten::detail::Suspect& suspect : *suspects) {
       const auto bolt = tauten::detail::bolt_of(*job, suspect, *conditions);

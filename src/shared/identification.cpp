@@ -1,5 +1,7 @@
 #include "shared/identification.hpp"
 
+#include "shared/class_words.hpp"
+
 namespace tauten::shared {
 
 namespace {
@@ -26,14 +28,14 @@ constexpr IdentifyKey keys[] = {
        return Problem(Error(key.name, sentence.c_str()));
      },
      "number"},
-    {"worn", "0.3mm", "How far width and tool may differ; without it 0.3 mm for sockets, 0 for keys",
+    {"worn", "0.3mm", "How far width and tool may differ; else 0.3 mm, for keys 0",
      [](const IdentifyKey& key, Words text, IdentifyJob& job) { return read(key.name, text, job.worn.emplace()); }},
     {"class", "10.9", "What the mark of a property class looks like",
      [](const IdentifyKey&, Words text, IdentifyJob& job) {
        job.property_class = text;
        return Problem();
      },
-     "property_class"},
+     "property_class", class_words},
 };
 
 const char* fit_text(Fit fit) {

@@ -487,7 +487,7 @@ NONSENSE = {
     "very long": ([*CLAMP, "--torque", LONG], "does not start", "torque"),
     "long condition": ([*CLAMP, "--torque", "5N.m", "--condition", LONG], "give one of dry", "condition"),
     "file with options": (["clamp", "--file", "x.toml", "--torque", "5N.m"], "stands alone", "torque"),
-    "identify nothing": (["identify"], "--socket 16mm", "socket"),
+    "identify nothing": (["identify"], "write a socket like 16mm", "socket"),
     "identify two tools": (["identify", "--socket", "16mm", "--key", "8mm"], "exclude each other", "socket"),
     "identify bare": (["identify", "--socket", "16"], "has no unit", "socket"),
     "identify empty": (["identify", "--socket", ""], "socket is empty", "socket"),

@@ -103,13 +103,11 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
 /// \param torque  band of the torque that reaches thread and bearing face
 inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const Band<double>& torque) {
   out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, bolt.torsion);
-  const double of_tensile = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
-  out.limited_by_strength = of_tensile >= 1;
-  const Force none(absent);
-  out.clamp_load = out.limited_by_strength ? Band<Force>{none, none, none} : load_band(bolt, torque);
+  out.clamp_load = load_left(bolt, torque);
+  out.limited_by_strength = !is_given(out.clamp_load.nominal.si);
   out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
                      out.clamp_load.high.si / bolt.proof_load};
-  out.verdict = verdict_of(out, of_tensile);
+  out.verdict = verdict_of(out);
 }
 
 /// The lowest class of ISO 898-1 that stands the torque; "" if none does.

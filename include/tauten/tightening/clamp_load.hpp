@@ -76,6 +76,18 @@ inline Band<Force> load_band(const ClampBolt& bolt, const Band<double>& torque) 
           at(torque.high, bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low)};
 }
 
+/// Worst corner over the tensile strength, with the section fully plastic whatever the choice for yield: from 1 on the
+/// bolt may twist off.
+inline double worst_of_tensile(const ClampBolt& bolt, const Band<double>& torque) {
+  return utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
+}
+
+/// Band of the preload that is left; `absent` if the bolt may twist off, which leaves none.
+inline Band<Force> load_left(const ClampBolt& bolt, const Band<double>& torque) {
+  const Force none(absent);
+  return worst_of_tensile(bolt, torque) >= 1 ? Band<Force>{none, none, none} : load_band(bolt, torque);
+}
+
 /// The wrench setting for a clamp load at the usual friction.
 inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
   return tightening_torque.si(load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal) +
@@ -111,9 +123,9 @@ double right_setting(const ClampBolt& bolt, double load, AccuracyAt accuracy_at,
   return effective_torque(setting, accuracy_at(setting), lost).low > 0 ? setting : absent;
 }
 
-/// \param worst_of_tensile  worst corner over the tensile strength, section fully plastic
-inline std::string verdict_of(const ClampCandidate& c, double worst_of_tensile) {
-  if (worst_of_tensile >= 1) return "would shear";
+/// \param c  its loads and shares, written down
+inline std::string verdict_of(const ClampCandidate& c) {
+  if (c.limited_by_strength) return "would shear";
   if (c.yield_utilisation.high > 1) return "yields";
   // The right torque sits on this bound, give or take the last bit.
   if (c.yield_utilisation.high > usable_yield_share * (1 + 1e-9)) return "near yield";

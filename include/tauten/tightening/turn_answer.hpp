@@ -120,7 +120,8 @@ struct TurnAnswer {
   Band<Length> lasting_stretch;    ///< by which the bolt would stay longer
   bool past_yield = false;         ///< the usual bolt is turned past yield
   bool may_neck = false;           ///< in the worst case uniform elongation is used up, and the bolt necks
-  Band<Force> by_torque;           ///< what the usual torque at the end would leave if it alone were aimed at
+  Band<Force> by_torque;           ///< what the usual torque at the end would leave if it alone were aimed at;
+                                   ///< `absent` if it might twist the bolt off
   ResidualClamp residual;          ///< after embedding and all other losses
   LoadDiagram diagram;             ///< of the usual preload, with the working load
   int tightenings = 0;             ///< that the strain allows at the usual friction, this one counted; at most 20

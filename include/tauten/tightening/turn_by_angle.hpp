@@ -41,7 +41,7 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
     const double load = wish.load > 0 ? wish.load : wish.utilisation * setup.joint.yield_preload.si;
     return plain_setting(setup.bolt, load / 4, c.lost);
   }
-  if (!(job.snug_torque.si * (1 - c.accuracy) > c.lost))
+  if (!(job.snug_torque.si * (1 - c.accuracy_at(job.snug_torque.si)) > c.lost))
     return refuse("snug_torque", "snug_torque is " + shop_text(job.snug_torque) + ", but the prevailing torque takes " +
                                      shop_text(Torque(c.lost)) + "; nothing is left to close the joint");
   if ((job.snug_torque.si - c.lost) / (plain_setting(setup.bolt, 1, 0)) >= setup.joint.first_yield.si)
@@ -191,7 +191,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.joint = setup.joint;
   a.thread_friction = setup.bolt.mu_G;
   a.bearing_friction = setup.bolt.mu_K;
-  a.wrench_accuracy = setup.conditions.accuracy;
+  a.wrench_accuracy = setup.conditions.accuracy_at(*snug);
   a.snug_torque = Torque(*snug);
   a.angle = Angle(usual.reached || spec.at_handle ? usual.angle : spec.angle);
   a.bolt_twist = Angle(usual.bolt_twist);
@@ -209,7 +209,9 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   // Within a hundred thousandth, so that a wish for all of yield is not taken for more by its last digit.
   a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
   a.may_neck = bands.necks;
-  preload_band(setup.bolt, effective_torque(a.torque.nominal.si, a.wrench_accuracy, setup.conditions.lost), a.by_torque);
+  const double end = a.torque.nominal.si;
+  a.by_torque =
+      load_left(setup.bolt, effective_torque(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
   explain_turn(setup, job, usual, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =

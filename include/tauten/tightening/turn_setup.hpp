@@ -186,7 +186,7 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
 inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   if (auto error = turn_range_error(job)) return *error;
   const ClampJob same = clamp_job_of(job);
-  const Outcome<Conditions> conditions = conditions_of(same, job.snug_torque.si > 0 ? job.snug_torque.si : 1e5);
+  const Outcome<Conditions> conditions = conditions_of(same);
   if (!conditions) return conditions.error();
   if (job.thread.empty()) return refuse("thread", "give a thread like M16");
   const Outcome<std::vector<Suspect>> suspects = suspects_of(same);
