@@ -1,4 +1,5 @@
 """The README shows nothing but files that are compiled and run here."""
+import csv
 import os
 import pathlib
 import re
@@ -21,6 +22,20 @@ def test_code_blocks_are_the_example_files():
 def test_first_words_state_the_job():
     lines = (ROOT / "README.md").read_text(encoding="utf-8").splitlines()
     assert lines[0] == "# tauten" and lines[2].startswith("Someone takes a joint apart")
+
+
+def test_number_of_printed_figures_is_what_the_readme_says():
+    text = (ROOT / "README.md").read_text(encoding="utf-8")
+    assert "Over two thousand printed figures run through one runner" in " ".join(text.split())
+    count = 0
+    for path in (ROOT / "tests" / "published").glob("*.csv"):
+        with open(path, newline="", encoding="utf-8") as file:
+            rows = list(csv.DictReader(file))
+        if path.stem == "left_out":
+            assert rows and all(row["reference_file"] and row["id"] and row["reason"] for row in rows)
+        else:
+            count += len(rows)
+    assert 2000 < count < 3000
 
 
 def test_python_example_runs():
