@@ -10,4 +10,5 @@ PYBIND11_MODULE(_core, module) {
   tauten::python::add_turn(module);
   tauten::python::add_reach(module);
   tauten::python::add_free_joint(module);
+  tauten::python::add_rows(module);
 }

@@ -3,11 +3,36 @@
 Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in") or a Pint quantity. What is not known is
 left out. Answers hold plain numbers in SI.
 """
-from tauten import _core
+from tauten import _core, _rows
 
 
 def _given(arguments):
     return {name: value for name, value in arguments.items() if value is not None}
+
+
+def _ask(question, answer, arguments):
+    """One answer, or one for every row of a table."""
+    said = _given(arguments)
+    table = said.pop("table", None)
+    if table is not None:
+        return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("threads", 1))
+    if "columns" in said:
+        raise TypeError("columns are those of a table; give one, or leave columns out")
+    return answer(said)
+
+
+_TABLE = """    table : DataFrame, structured array or dict of columns, optional
+        One joint in each row, in columns that are called like the arguments; then the answer is a table too. Columns
+        hold numbers in SI or texts with units. Other columns are no matter, and what a row leaves empty is taken from
+        the arguments. A table of dask stays lazy."""
+_TABLE_OPTIONS = """    columns : texts
+        Columns of the answer to a table, if not the usual ones.
+    threads : whole number
+        How many threads work at a table; 1 if not given."""
+_TABLE_ANSWER = """
+        Of a table: a table with the members of the most common fastener as columns, bands as three of them, then
+        ``warnings`` with the codes of its notices, and ``error``. A wrong row spoils no other one; a `DomainWarning`
+        counts them."""
 
 
 def thread(designation):
@@ -157,6 +182,7 @@ def identify(*, socket=None, key=None, bit=None, worn=None, property_class=None)
 _JOINT = """
     Parameters
     ----------
+""" + _TABLE + """
 {first}
     socket : length in m
         Width across flats that fits.
@@ -192,6 +218,7 @@ _JOINT = """
         How the section carries torsion: "plastic" (VDI 2230 from 2001 on) or "elastic" (before).
     name : text
         How the joint is called.
+""" + _TABLE_OPTIONS + """
 
     Returns
     -------
@@ -200,6 +227,7 @@ _JOINT = """
         `Band`, verdict, right_torque in N.m and notices; ``explain()`` shows how the nominal figures come about. The
         clamp load is the one right after tightening, before surfaces settle. Where the bolt may shear none is left:
         clamp_load and proof_share are NaN then, as right_torque is where there is none.
+""" + _TABLE_ANSWER.lstrip("\n") + """
 
     Raises
     ------
@@ -212,11 +240,13 @@ _JOINT = """
 """
 
 
-def clamp(*, torque, socket=None, key=None, thread=None, head=None, property_class=None, condition=None,
-          face_condition=None, specified_condition=None, thread_friction=None, bearing_friction=None, share=None,
-          wrench_accuracy=None, prevailing_torque=None, shank_torque=None, bearing_diameter=None, more_faces=None,
-          torsion=None, name=None):
-    return _core.clamp(_given(locals()))
+def clamp(table=None, /, *, torque=None, socket=None, key=None, thread=None, head=None, property_class=None,
+          condition=None, face_condition=None, specified_condition=None, thread_friction=None, bearing_friction=None,
+          share=None, wrench_accuracy=None, prevailing_torque=None, shank_torque=None, bearing_diameter=None,
+          more_faces=None, torsion=None, name=None, columns=None, threads=None):
+    if table is None and torque is None:
+        raise TypeError("clamp() needs a torque")
+    return _ask("clamp", _core.clamp, locals())
 
 
 clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that it can be.
@@ -229,14 +259,17 @@ clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that
     'fit'
     >>> print(answer.candidates[0].clamp_load)
     38.1 to 75.23 kN, usual 51.25 kN
+    >>> answers = tauten.clamp({"thread": ["M12", "M16"], "torque": [75, 130]}, property_class="8.8", condition="oiled")
+    >>> answers["verdict"].tolist()
+    ['yields', 'fit']
     """
 
 
-def torque_for(*, socket=None, key=None, thread=None, head=None, property_class=None, clamp_load=None, share=None,
-               condition=None, face_condition=None, thread_friction=None, bearing_friction=None, wrench_accuracy=None,
-               prevailing_torque=None, shank_torque=None, bearing_diameter=None, more_faces=None, torsion=None,
-               name=None):
-    return _core.torque_for(_given(locals()))
+def torque_for(table=None, /, *, socket=None, key=None, thread=None, head=None, property_class=None, clamp_load=None,
+               share=None, condition=None, face_condition=None, thread_friction=None, bearing_friction=None,
+               wrench_accuracy=None, prevailing_torque=None, shank_torque=None, bearing_diameter=None, more_faces=None,
+               torsion=None, name=None, columns=None, threads=None):
+    return _ask("torque", _core.torque_for, locals())
 
 
 _WISH = """    clamp_load : force in N
@@ -291,14 +324,14 @@ _TURNED = """    thread : text or Thread
         How the joint is called."""
 
 
-def turn(*, thread=None, property_class=None, angle=None, angle_at_handle=None, clamp_load=None, share=None,
-         utilisation=None, snug_torque=None, layers=None, grip=None, washers=None, kind=None, head=None, length=None,
-         shank_diameter=None, tapped_material=None, plate_model=None, condition=None, face_condition=None,
+def turn(table=None, /, *, thread=None, property_class=None, angle=None, angle_at_handle=None, clamp_load=None,
+         share=None, utilisation=None, snug_torque=None, layers=None, grip=None, washers=None, kind=None, head=None,
+         length=None, shank_diameter=None, tapped_material=None, plate_model=None, condition=None, face_condition=None,
          thread_friction=None, bearing_friction=None, prevailing_torque=None, bearing_diameter=None, bars=None,
          wrench_accuracy=None, angle_tolerance=None, resilience_tolerance=None, strength_surplus=None, roughness=None,
          load_across=None, bolt_warming=None, plate_warming=None, creep_share=None, neighbours=None, working_load=None,
-         load_introduction=None, structural=None, sloping_faces=None, name=None):
-    return _core.turn(_given(locals()))
+         load_introduction=None, structural=None, sloping_faces=None, name=None, columns=None, threads=None):
+    return _ask("turn", _core.turn, locals())
 
 
 turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug torque and angle leave, and between what limits.
@@ -308,6 +341,9 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
 
     Parameters
     ----------
+    table : DataFrame, structured array or dict of columns, optional
+        One question in each row, as for `clamp`; lists are texts with semicolons between the items,
+        "35mm:steel;20mm:steel".
     angle : angle in rad
         To be turned from snug; at the fastener, or with ``angle_at_handle`` as read with the bars in between.
     angle_at_handle : bool
@@ -339,6 +375,9 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
         Where the working load acts: 1 under head and nut, 0 in the parting line.
     structural : bool
         Compare with the turns of structural bolting; ``sloping_faces`` 0, 1 or 2.
+    columns : texts
+    threads : whole number
+        Of a table, as for `clamp`.
 
     Returns
     -------
@@ -418,16 +457,18 @@ curve.__doc__ = f"""Draw torque and preload against the angle from snug past yie
     """
 
 
-def reach(*, torque=None, setting=None, wrench_length=None, extensions=None, hand_offset=None, support_share=None,
-          tilt=None, universal_joint=None, multiplier_ratio=None, multiplier_efficiency=None, efficiency_range=None,
-          reaction_arm=None, bars=None, smallest_drive=None, wrench_type=None, wrench_class=None, scale_low=None,
-          scale_high=None, division=None, hinged_handle=None, pipe_on_handle=None, tolerance_hand=None,
+def reach(table=None, /, *, torque=None, setting=None, wrench_length=None, extensions=None, hand_offset=None,
+          support_share=None, tilt=None, universal_joint=None, multiplier_ratio=None, multiplier_efficiency=None,
+          efficiency_range=None, reaction_arm=None, bars=None, smallest_drive=None, wrench_type=None, wrench_class=None,
+          scale_low=None, scale_high=None, division=None, hinged_handle=None, pipe_on_handle=None, tolerance_hand=None,
           tolerance_extension=None, tolerance_extension_angle=None, tolerance_pull_angle=None,
-          tolerance_support_share=None, tolerance_operator=None):
+          tolerance_support_share=None, tolerance_operator=None, columns=None, threads=None):
     """Tell what to set on the wrench for a torque at the fastener, or what a setting gives there.
 
     Parameters
     ----------
+    table : DataFrame, structured array or dict of columns, optional
+        One question in each row, as for `clamp`; lists are texts with semicolons between the items, "100mm@30deg;50mm".
     torque, setting : torque in N.m
         Torque at the fastener, or setting of the wrench: the one that is known.
     wrench_length : length in m
@@ -461,6 +502,9 @@ def reach(*, torque=None, setting=None, wrench_length=None, extensions=None, han
     tolerance_extension_angle, tolerance_pull_angle : angle in rad
     tolerance_support_share, tolerance_operator : number
         How far things may be off; estimates if not given.
+    columns : texts
+    threads : whole number
+        Of a table, as for `clamp`.
 
     Returns
     -------
@@ -484,21 +528,23 @@ def reach(*, torque=None, setting=None, wrench_length=None, extensions=None, han
     >>> round(way.setting)  # N.m
     104
     """
-    return _core.reach(_given(locals()))
+    return _ask("reach", _core.reach, locals())
 
 
-def free_joint(*, thread=None, property_class=None, socket=None, key=None, rust=None, limit=None, diameter=None,
-               pitch=None, width_across_flats=None, tensile_strength=None, yield_strength=None, torsion_ratio=None,
-               preload=None, thread_friction=None, bearing_friction=None, engaged_length=None, bearing_diameter=None,
-               nut_diameter=None, nut_yield=None, prevailing_torque=None, years=None, first_year_loss=None, drive=None,
-               head_height=None, drive_clearance=None, corner_loss=None, square=None, handle_length=None,
-               hand_force=None, hand_variation=None, shear_risk=None, wanted_chance=None, done=None, undone=None,
-               zinc_or_cadmium=None, adhesive=None, fire_or_burst=None, rubber_or_plastic=None, reused=None,
-               quenched=None, trials=None, seed=None, threads=None):
+def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, key=None, rust=None, limit=None,
+               diameter=None, pitch=None, width_across_flats=None, tensile_strength=None, yield_strength=None,
+               torsion_ratio=None, preload=None, thread_friction=None, bearing_friction=None, engaged_length=None,
+               bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None, years=None,
+               first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None, square=None,
+               handle_length=None, hand_force=None, hand_variation=None, shear_risk=None, wanted_chance=None, done=None,
+               undone=None, zinc_or_cadmium=None, adhesive=None, fire_or_burst=None, rubber_or_plastic=None,
+               reused=None, quenched=None, trials=None, seed=None, threads=None, columns=None):
     """Tell whether a stuck fastener comes free before it shears or its corners go, where to stop, and what to do next.
 
     Parameters
     ----------
+    table : DataFrame, structured array or dict of columns, optional
+        One question in each row, as for `clamp`; lists are texts with semicolons between the items, "brush;fluid:24h".
     thread : text or Thread
         Designation; or ``diameter`` and ``pitch`` in m.
     property_class : text or PropertyClass
@@ -536,7 +582,10 @@ def free_joint(*, thread=None, property_class=None, socket=None, key=None, rust=
     zinc_or_cadmium, adhesive, fire_or_burst, rubber_or_plastic, reused, quenched : bool
         What limits heat; ``quenched`` follows from the class.
     trials, seed, threads : whole number
-        Of the simulation; the same seed gives the same answer on any number of threads.
+        Of the simulation; the same seed gives the same answer on any number of threads. With a table the threads share
+        its rows.
+    columns : texts
+        Of a table, as for `clamp`.
 
     Returns
     -------
@@ -560,7 +609,7 @@ def free_joint(*, thread=None, property_class=None, socket=None, key=None, rust=
     >>> stuck.chances.free > stuck.chances.shear
     True
     """
-    return _core.free_joint(_given(locals()))
+    return _ask("free", _core.free_joint, locals())
 
 
 for _function in (thread, property_class, thread_condition, identify, clamp, torque_for, turn, curve, reach, free_joint):

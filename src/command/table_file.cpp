@@ -14,8 +14,8 @@
 #include <thread>
 
 #include "command/refusal.hpp"
-#include "shared/csv.hpp"
-#include "shared/rows.hpp"
+#include "rows/csv.hpp"
+#include "rows/rows.hpp"
 
 namespace tauten::command {
 
@@ -419,13 +419,13 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   options->option = verb.add_option("--file", options->file, help);
   options->option->type_name(type_name);
   const auto beside = [&](CLI::Option* option, const char* type) { option->type_name(type)->needs(options->option); };
-  beside(verb.add_option("--output", options->output, "Where the table goes, if not to standard output"), "OUT.csv");
+  beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the usual ones"),
          "verdict,right_torque");
   beside(verb.add_option("--from-row", options->from_row, "Go on at this row of the table")
              ->check(CLI::Range(std::size_t{1}, ~std::size_t{0} >> 1)),
          "1");
-  beside(verb.add_option("--threads", options->threads, "How many work at a table; all of the machine's if not said")
+  beside(verb.add_option("--threads", options->threads, "How many work at a table; all if not said")
              ->check(CLI::Range(1u, 256u)),
          "2");
   return options;

@@ -450,9 +450,12 @@ def test_stubs_name_what_there_is():
     for item in stub.body:
         if isinstance(item, ast.FunctionDef) and item.name != "__getattr__":
             function = getattr(tauten, item.name)
-            said = [arg.arg for arg in item.args.args + item.args.kwonlyargs]
+            said = [arg.arg for arg in item.args.posonlyargs + item.args.args + item.args.kwonlyargs]
             code = function.__code__
-            assert said == list(code.co_varnames[:code.co_argcount + code.co_kwonlyargcount]), item.name
+            there = list(code.co_varnames[:code.co_argcount + code.co_kwonlyargcount])
+            if there[0] == "table" and said[0] != "table":  # the overload without a table
+                there = [name for name in there if name in said or name not in ("table", "columns", "threads")]
+            assert said == there, item.name
     classes = {item.name: [member.name for member in item.body if isinstance(member, ast.FunctionDef) and
                            member.decorator_list]
                for item in ast.parse((ROOT / "python" / "tauten" / "_core.pyi").read_text(encoding="utf-8")).body

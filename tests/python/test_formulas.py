@@ -310,6 +310,38 @@ def test_pandas():
     assert preload(frame, *REST).loc["pump foot", "second"] == pytest.approx(by_hand(96, *REST))
 
 
+def test_strict_floating_point_flags_see_nothing_of_ours():
+    torque = np.array([48.0, -1.0, np.nan, 1e300])
+    with np.errstate(all="raise"), pytest.warns(tauten.DomainWarning) as caught:
+        result = preload(torque, *REST)
+    assert len(caught) == 1
+    assert np.isnan(result).tolist() == [False, True, True, True]  # 1e300 N.m lies outside the domain
+
+
+def test_dask_asks_for_nothing_before_it_must():
+    array = pytest.importorskip("dask.array")
+    made = []
+
+    def block(block_info=None):
+        made.append(block_info)
+        return np.full(5, 48.0)
+
+    source = array.map_blocks(block, chunks=((5, 5),), dtype=float, meta=np.empty(0))
+    lazy = preload(source, *REST)
+    assert not made
+    np.testing.assert_allclose(lazy.compute(scheduler="sync"), np.full(10, by_hand(48, *REST)))
+    assert len(made) == 2
+
+
+def test_xarray_over_dask_stays_lazy():
+    xarray = pytest.importorskip("xarray")
+    array = pytest.importorskip("dask.array")
+    torque = xarray.DataArray(array.from_array(np.array([48.0, 50.0]), chunks=1), dims="bolt")
+    result = preload(torque, *REST)
+    assert isinstance(result.data, array.Array)
+    np.testing.assert_allclose(result.compute(), [by_hand(48, *REST), by_hand(50, *REST)])
+
+
 def test_dask_stays_lazy():
     array = pytest.importorskip("dask.array")
     lazy = preload(array.from_array(np.array([48.0, -1.0, 50.0]), chunks=2), *REST)

@@ -3,7 +3,7 @@
 
 #include <unordered_map>
 
-#include "shared/rows.hpp"
+#include "rows/rows.hpp"
 
 namespace tauten::shared {
 

@@ -1,11 +1,12 @@
-#include "shared/rows.hpp"
+#include "rows/rows.hpp"
 
 #include <cmath>
 
-#include "shared/asked_rows.hpp"
+#include "rows/asked_rows.hpp"
 #include "shared/free_keys.hpp"
 #include "shared/reach_keys.hpp"
 #include "shared/spelling.hpp"
+#include "shared/turn_keys.hpp"
 
 namespace tauten::shared {
 
@@ -51,7 +52,8 @@ std::span<const RowQuestion* const> row_questions() {
       question_of<ReachJob, ReachAnswer, reach_keys, try_reach>("reach", {{"torque", "setting"}});
   static const RowQuestion free =
       question_of<FreeQuestion, FreeAnswer, free_keys, try_free>("free", {{"thread", "diameter"}});
-  static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free};
+  static const RowQuestion turn = question_of<CurveJob, TurnAnswer, turn_keys, try_turn>("turn", {{"thread"}});
+  static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free, &turn};
   return all;
 }
 

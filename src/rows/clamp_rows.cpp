@@ -1,7 +1,7 @@
 // Tightening torques by the table.
 #include <unordered_map>
 
-#include "shared/asked_rows.hpp"
+#include "rows/asked_rows.hpp"
 #include "shared/clamp_keys.hpp"
 
 namespace tauten::shared {

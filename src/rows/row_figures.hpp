@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "tauten/base/band.hpp"
+#include "tauten/base/caution.hpp"
 #include "tauten/base/notice.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
@@ -97,12 +98,18 @@ void put_cells(const T* value, Cell*& next) {
   }
 }
 
-/// Adds the codes of all notices of an answer to a text, each once, with semicolons between them.
+/// Adds the codes of all notices of an answer to a text, each once, with semicolons between them. The usual cautions
+/// hold for all rows and tell nothing of one.
 template <class T>
 void add_codes(const T& value, std::string& codes) {
   if constexpr (std::is_same_v<T, Notice>) {
-    if ((";" + codes + ";").find(";" + std::string(value.code) + ";") == std::string::npos)
-      codes += (codes.empty() ? "" : ";") + std::string(value.code);
+    const std::string_view code = value.code;
+    if (cautions::is_one(code)) return;
+    for (std::size_t at = 0; (at = codes.find(code, at)) != std::string::npos; at += code.size())
+      if ((at == 0 || codes[at - 1] == ';') && (at + code.size() == codes.size() || codes[at + code.size()] == ';'))
+        return;
+    if (!codes.empty()) codes += ';';
+    codes += code;
   } else if constexpr (std::is_same_v<T, std::vector<Notice>>) {
     for (const Notice& notice : value) add_codes(notice, codes);
   } else if constexpr (detail::is_optional<T>) {

@@ -10,8 +10,8 @@
 #include <string_view>
 #include <vector>
 
+#include "rows/row_figures.hpp"
 #include "shared/keys.hpp"
-#include "shared/row_figures.hpp"
 
 namespace tauten::shared {
 

@@ -1,0 +1,227 @@
+// Whole answers on tables: columns in, columns out, the loop over the rows without Python.
+#include <pybind11/numpy.h>
+
+#include <algorithm>
+#include <cstdint>
+#include <deque>
+#include <future>
+#include <unordered_map>
+
+#include "arguments.hpp"
+#include "bindings.hpp"
+#include "rows/rows.hpp"
+
+namespace py = pybind11;
+
+namespace tauten::python {
+
+namespace {
+
+using shared::Figure;
+using shared::RowCell;
+
+/// What one Python object says in a cell. Missing values (None, NaN, pandas.NA) say nothing.
+/// \param texts  keeps the texts that the object itself does not keep
+RowCell cell_of(const std::string& column, std::size_t key, py::handle value, std::deque<std::string>& texts) {
+  RowCell cell{key, {}};
+  if (PyUnicode_Check(value.ptr())) {
+    Py_ssize_t size = 0;
+    const char* text = PyUnicode_AsUTF8AndSize(value.ptr(), &size);
+    if (text == nullptr) throw py::error_already_set();
+    cell.text = {text, static_cast<std::size_t>(size)};
+  } else if (value.is_none() || std::string_view(Py_TYPE(value.ptr())->tp_name).ends_with("NAType")) {
+    return cell;
+  } else if (PyBool_Check(value.ptr())) {
+    cell.text = value.cast<bool>() ? "yes" : "no";
+  } else if (PyNumber_Check(value.ptr()) && !py::hasattr(value, "__len__") && !py::hasattr(value, "_REGISTRY")) {
+    cell.number = py::float_(py::reinterpret_borrow<py::object>(value));
+  } else {
+    cell.text = texts.emplace_back(read_text(column, value));
+  }
+  return cell;
+}
+
+/// A column of the caller, and what it takes to read it without Python.
+struct ReadColumn {
+  std::vector<std::string_view> texts;
+  std::vector<double> own_numbers;
+  const double* numbers = nullptr;
+};
+
+void read_objects(const std::string& name, std::size_t key, const py::array& values, ReadColumn& column,
+                  std::deque<std::string>& texts) {
+  const auto rows = static_cast<std::size_t>(values.size());
+  auto* const* items = static_cast<PyObject* const*>(values.data());
+  column.texts.resize(rows);
+  for (std::size_t row = 0; row < rows; ++row) {
+    const RowCell cell = cell_of(name, key, items[row], texts);
+    column.texts[row] = cell.text;
+    if (!cell.text.empty() || !cell.is_said()) continue;
+    if (column.own_numbers.empty()) column.own_numbers.assign(rows, absent);
+    column.own_numbers[row] = cell.number;
+  }
+  if (!column.own_numbers.empty()) column.numbers = column.own_numbers.data();
+}
+
+/// Texts of one column of an answer as numbers, for there are few different ones.
+class Dictionary {
+ public:
+  std::uint32_t code(std::string_view text) {
+    if (text == last_) return last_code_;
+    const auto [found, is_new] = codes_.try_emplace(std::string(text), static_cast<std::uint32_t>(texts_.size()));
+    if (is_new) texts_.push_back(&found->first);
+    last_ = found->first;
+    return last_code_ = found->second;
+  }
+  const std::vector<const std::string*>& texts() const { return texts_; }
+
+ private:
+  std::unordered_map<std::string, std::uint32_t> codes_{{"", 0}};
+  std::vector<const std::string*> texts_{&codes_.begin()->first};
+  std::string_view last_;
+  std::uint32_t last_code_ = 0;
+};
+
+/// A column of the answer.
+struct MadeColumn {
+  py::array array;
+  double* numbers = nullptr;
+  bool* truths = nullptr;
+  std::vector<std::uint32_t> codes;
+};
+
+/// The rows from `first` to `last`, answered by one thread.
+struct Part {
+  std::size_t first;
+  std::size_t last;
+  std::vector<Dictionary> dictionaries;
+};
+
+void answer_part(Part& part, shared::RowLoop& loop, std::span<const shared::RowColumn> columns,
+                 std::span<const std::size_t> wanted, std::vector<MadeColumn>& made) {
+  for (std::size_t row = part.first; row < part.last; ++row) {
+    const std::span<const shared::Cell> cells = loop.row(columns, row);
+    for (std::size_t i = 0; i < wanted.size(); ++i) {
+      const shared::Cell& cell = cells[wanted[i]];
+      if (made[i].numbers != nullptr)
+        made[i].numbers[row] = cell.number;
+      else if (made[i].truths != nullptr)
+        made[i].truths[row] = cell.number > 0;
+      else
+        made[i].codes[row] = part.dictionaries[i].code(cell.text);
+    }
+  }
+}
+
+MadeColumn made_column(const Figure& figure, std::size_t rows) {
+  MadeColumn column;
+  if (figure.kind == Figure::Kind::number) {
+    py::array_t<double> array(static_cast<py::ssize_t>(rows));
+    column.numbers = array.mutable_data();
+    column.array = std::move(array);
+  } else if (figure.kind == Figure::Kind::truth) {
+    py::array_t<bool> array(static_cast<py::ssize_t>(rows));
+    column.truths = array.mutable_data();
+    column.array = std::move(array);
+  } else {
+    column.codes.resize(rows);
+  }
+  return column;
+}
+
+/// Rows with the same text share one Python object.
+py::array texts_of(const MadeColumn& column, std::size_t place, const std::vector<Part>& parts) {
+  py::array array(py::dtype("O"), static_cast<py::ssize_t>(column.codes.size()));
+  auto** items = static_cast<PyObject**>(array.mutable_data());  // they are null, or None
+  std::unordered_map<std::string_view, py::str> shared;
+  for (const Part& part : parts) {
+    std::vector<PyObject*> objects;
+    for (const std::string* text : part.dictionaries[place].texts())
+      objects.push_back(shared.try_emplace(*text, *text).first->second.ptr());
+    for (std::size_t row = part.first; row < part.last; ++row) {
+      PyObject* text = objects[column.codes[row]];
+      Py_INCREF(text);
+      Py_XDECREF(std::exchange(items[row], text));
+    }
+  }
+  return array;
+}
+
+/// \param columns  name and array of float64 or objects, one-dimensional and packed, all of the same length
+/// \param said     what holds for all rows that do not say it themselves
+/// \param wanted   names of figures; empty for the usual ones
+/// \return name and array of each figure
+py::dict answer_rows(const std::string& name, const py::dict& columns, const py::dict& said, const py::tuple& wanted,
+                     std::size_t rows, unsigned threads) {
+  const shared::RowQuestion& question = *shared::try_row_question(name).value();
+  std::deque<std::string> texts;
+  std::vector<RowCell> constants;
+  for (const auto& [key, value] : said) {
+    const auto word = py::str(key).cast<std::string>();
+    const int place = shared::key_called(question, word);
+    if (place < 0) throw Error(word.c_str(), (word + " cannot be said for a table; leave it out").c_str());
+    constants.push_back(cell_of(word, static_cast<std::size_t>(place), value, texts));
+  }
+  shared::RowWords words;
+  if (const auto problem = question.check(words.of(question, constants))) throw *problem;
+
+  std::vector<std::string> names;
+  for (const auto& item : columns) names.push_back(item.first.cast<std::string>());
+  std::vector<std::string> wishes;
+  for (const py::handle wish : wanted) wishes.push_back(wish.cast<std::string>());
+  const std::vector<int> places = shared::try_columns(question, names, constants).value();
+  const std::vector<std::size_t> figures = shared::try_figures(question, wishes).value();
+  std::deque<ReadColumn> read;
+  std::vector<shared::RowColumn> table;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (places[i] < 0) continue;
+    const auto key = static_cast<std::size_t>(places[i]);
+    const auto array = columns[names[i].c_str()].cast<py::array>();
+    if (static_cast<std::size_t>(array.size()) != rows) throw py::value_error("columns differ in length");
+    ReadColumn& column = read.emplace_back();
+    if (array.dtype().kind() == 'O')
+      read_objects(names[i], key, array, column, texts);
+    else
+      column.numbers = static_cast<const double*>(array.data());
+    table.push_back({key, column.texts.empty() ? nullptr : column.texts.data(), column.numbers});
+  }
+
+  std::vector<MadeColumn> made;
+  for (const std::size_t place : figures) made.push_back(made_column(question.figures[place], rows));
+  std::vector<Part> parts;
+  for (unsigned i = 0; i < threads; ++i)
+    parts.push_back({rows * i / threads, rows * (i + 1) / threads, std::vector<Dictionary>(figures.size())});
+  {
+    const py::gil_scoped_release others_may_run;
+    std::vector<std::future<void>> running;
+    for (Part& part : parts)
+      running.push_back(std::async(threads > 1 ? std::launch::async : std::launch::deferred, [&] {
+        shared::RowLoop loop(question, figures, constants);
+        answer_part(part, loop, table, figures, made);
+      }));
+    for (std::future<void>& one : running) one.get();
+  }
+  py::dict answer;
+  for (std::size_t i = 0; i < figures.size(); ++i) {
+    const Figure& figure = question.figures[figures[i]];
+    if (figure.kind == Figure::Kind::text) made[i].array = texts_of(made[i], i, parts);
+    answer[detail::attribute_name(figure.name.c_str())] = made[i].array;
+  }
+  return answer;
+}
+
+}  // namespace
+
+void add_rows(py::module_& module) {
+  module.def("answer_rows", answer_rows, "Answers every row of a table; see tauten/_rows.py");
+  module.def(
+      "unit_of_column",
+      [](const std::string& question, const std::string& name) -> py::object {
+        const shared::RowQuestion& asked = *shared::try_row_question(question).value();
+        const int place = shared::key_called(asked, name);
+        return place < 0 ? py::object(py::none()) : py::str(asked.keys[static_cast<std::size_t>(place)].unit);
+      },
+      "SI unit of a column of numbers; None if the question has no such key");
+}
+
+}  // namespace tauten::python

@@ -1,0 +1,208 @@
+"""Whole answers on tables, against the same questions asked one by one."""
+import math
+import warnings
+
+import numpy as np
+import pytest
+
+import tauten
+
+FEET = dict(property_class="8.8", condition="oiled")
+BANDS = ("clamp_load", "proof_share", "yield_utilisation", "nut_factor", "right_clamp_load")
+ALL = ["thread", "head", "property_class", "class_assumed", "torque", "verdict", "meaning", "least_class", "right_torque",
+       "proof_load", *(f"{band}_{end}" for band in BANDS for end in ("low", "nominal", "high"))]
+
+
+def silent(function, *args, **options):
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        return function(*args, **options)
+
+
+def test_every_row_is_the_answer_to_its_question():
+    torques = [20.0, "35lbf.ft", 75.0, 130.0, 900.0]
+    threads = ["M8", "M10", "M12", "M16x1.5", "M16"]
+    answers = silent(tauten.clamp, {"torque": np.array(torques, object), "thread": threads}, **FEET, columns=ALL)
+    assert list(answers) == [*ALL, "warnings", "error"]
+    for row, (torque, thread) in enumerate(zip(torques, threads)):
+        one = tauten.clamp(torque=torque, thread=thread, **FEET)
+        bolt = one.candidates[0]
+        for name in ALL:
+            member, _, end = name.rpartition("_")
+            value = getattr(getattr(bolt, member), end) if member in BANDS else getattr(bolt, name)
+            assert answers[name][row] == value or value != value and answers[name][row] != answers[name][row], name
+        codes = answers["warnings"][row].split(";")
+        assert set(codes) < {notice.code for notice in bolt.notices + one.notices}
+        assert {notice.code for notice in bolt.notices} <= set(codes)
+    assert answers["torque"][1] == pytest.approx(35 * 1.3558179483314004, rel=1e-12)  # NIST SP 811
+    assert set(answers["error"]) == {""}
+
+
+def test_a_wrong_row_spoils_no_other_and_is_counted_in_one_warning():
+    table = {"thread": ["M16", "M99", None, "M16", "M16"], "torque": [130, 130, 130, -5, np.nan]}
+    with pytest.warns(tauten.DomainWarning, match="4 of 5 rows have no answer.*first in row 2.*M99") as caught:
+        answers = tauten.clamp(table, **FEET)
+    assert len(caught) == 1 and caught[0].filename == __file__
+    assert np.isnan(answers["clamp_load_low"]).tolist() == [False, True, True, True, True]
+    for row, words in [(1, "M99"), (2, "give a thread"), (3, "-5 N.m, but must be above 0"), (4, "torque is missing")]:
+        assert words in answers["error"][row]
+        assert answers["verdict"][row] == answers["warnings"][row] == ""
+    with pytest.raises(tauten.Error) as one:
+        tauten.clamp(thread="M99", torque=130, **FEET)
+    assert answers["error"][1] == str(one.value)
+
+
+def test_data_frame_in_data_frame_out():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame({"thread": ["M12", "M16", None], "torque": ["75N.m", "130N.m", "10N.m"],
+                              "place": ["coupling", "pump foot", "valve bonnet"]}, index=["c1", "p1", "v1"])
+    with pytest.warns(tauten.DomainWarning, match="1 of 3") as caught:
+        answers = tauten.clamp(frame, **FEET)
+    assert caught[0].filename == __file__
+    assert isinstance(answers, pandas.DataFrame)
+    assert list(answers.index) == ["c1", "p1", "v1"]
+    assert answers.loc["p1", "clamp_load_nominal"] == tauten.clamp(
+        thread="M16", torque=130, **FEET).candidates[0].clamp_load.nominal
+    assert answers.loc["v1", "error"] != "" and math.isnan(answers.loc["v1", "right_torque"])
+    assert list(frame.join(answers, rsuffix="_found").loc["c1", ["place", "verdict"]]) == ["coupling", "yields"]
+    assert list(silent(tauten.clamp, frame.iloc[:0], **FEET).columns) == list(answers.columns)
+
+
+@pytest.mark.parametrize("kind", ["category", "string", object])
+def test_kinds_of_text_columns(kind):
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame({"thread": pandas.Series(["M12", "M16"], dtype=kind), "torque": [75, 130]})
+    plain = silent(tauten.clamp, {"thread": ["M12", "M16"], "torque": [75, 130]}, **FEET)
+    answers = silent(tauten.clamp, frame, **FEET)
+    assert answers["clamp_load_low"].tolist() == plain["clamp_load_low"].tolist()
+
+
+def test_missing_values_of_every_kind_are_not_said():
+    pandas = pytest.importorskip("pandas")
+    conditions = pandas.DataFrame({"condition": [None, np.nan, pandas.NA, ""], "thread": "M16", "torque": 130})
+    answers = silent(tauten.clamp, conditions, property_class="8.8")
+    unknown = tauten.clamp(thread="M16", torque=130, property_class="8.8").candidates[0]
+    assert answers["clamp_load_low"].tolist() == [unknown.clamp_load.low] * 4
+    known = tauten.clamp(thread="M16", torque=130, **FEET).candidates[0]
+    assert tauten.clamp(conditions, **FEET)["clamp_load_low"].tolist() == [known.clamp_load.low] * 4
+    numbers = pandas.DataFrame({"prevailing_torque": pandas.Series([4.0, None], dtype="Float64"), "thread": "M16",
+                                "torque": 130})
+    loads = tauten.clamp(numbers, **FEET)["clamp_load_nominal"]
+    assert loads[0] == tauten.clamp(thread="M16", torque=130, prevailing_torque=4, **FEET).candidates[0].clamp_load.nominal
+    assert loads[1] == known.clamp_load.nominal
+
+
+def test_structured_array_in_structured_array_out():
+    table = np.array([("M12", 75.0), ("M16", 130.0)], dtype=[("thread", "U8"), ("torque", float)])
+    answers = silent(tauten.clamp, table, **FEET)
+    assert isinstance(answers, np.ndarray) and answers.shape == (2,)
+    assert answers["verdict"].tolist() == ["yields", "fit"]
+    assert answers["clamp_load_low"].dtype == float
+
+
+def test_columns_broadcast_and_keep_their_shape():
+    torque = np.linspace(90, 150, 6).reshape(2, 3)
+    answers = silent(tauten.clamp, {"torque": torque, "thread": "M16"}, **FEET)
+    assert answers["clamp_load_low"].shape == answers["verdict"].shape == (2, 3)
+    by_formula = tauten.clamp(thread="M16", torque=float(torque[1, 2]), **FEET).candidates[0].clamp_load.low
+    assert answers["clamp_load_low"][1, 2] == by_formula
+    masked = silent(tauten.torque_for, {"clamp_load": np.ma.array([50e3, -1.0], mask=[False, True]), "thread": "M16"}, **FEET)
+    assert masked["torque"][1] == tauten.torque_for(thread="M16", **FEET).candidates[0].torque
+
+
+def test_pint_columns():
+    unit = pytest.importorskip("pint").UnitRegistry()
+    torque = np.array([100.0, 130.0]) * unit.newton * unit.metre
+    plain = silent(tauten.clamp, {"torque": [100, 130], "thread": "M16"}, **FEET)["clamp_load_low"]
+    for quantity in (torque, torque.to("lbf * ft")):
+        np.testing.assert_allclose(tauten.clamp({"torque": quantity, "thread": "M16"}, **FEET)["clamp_load_low"], plain,
+                                   rtol=1e-12)
+    with pytest.raises(tauten.Error, match="torque"):
+        tauten.clamp({"torque": torque.magnitude * unit.mm, "thread": "M16"}, **FEET)
+
+
+def test_objects_that_were_looked_up():
+    table = {"thread": np.array([tauten.thread("M16")], object), "torque": [130], "condition": ["oiled"]}
+    answers = silent(tauten.clamp, table, property_class=tauten.property_class("8.8"))
+    assert answers["clamp_load_low"][0] == tauten.clamp(thread="M16", torque=130, **FEET).candidates[0].clamp_load.low
+    numbers = silent(tauten.clamp, {"thread": ["M16"], "torque": [130], "class": [8.8], "condition": "oiled"})
+    assert numbers["clamp_load_low"][0] == answers["clamp_load_low"][0]
+
+
+def test_the_other_questions():
+    wished = silent(tauten.torque_for, {"thread": ["M12", "M16"], "clamp_load": ["30kN", 50e3]}, **FEET)
+    assert wished["torque"][1] == tauten.torque_for(thread="M16", clamp_load=50e3, **FEET).candidates[0].torque
+    ways = silent(tauten.reach, {"torque": [130, 130], "extensions": ["100mm@30deg;50mm", ""]}, wrench_length="400mm")
+    assert ways["setting"][0] == tauten.reach(torque=130, wrench_length="400mm",
+                                              extensions=[("100mm", "30deg"), ("50mm", 0)]).setting
+    assert ways["setting"][1] == 130
+    stuck = silent(tauten.free_joint, {"thread": ["M16", "M12"], "rust": ["rusted", "light_rust"]}, property_class="8.8",
+                   limit="200N.m", columns=["stop_at", "chances_free", "breakaway_high"])
+    one = tauten.free_joint(thread="M12", property_class="8.8", limit="200N.m", rust="light_rust")
+    assert (stuck["stop_at"][1], stuck["chances_free"][1]) == (one.stop_at, one.chances.free)
+    assert stuck["breakaway_high"][1] == one.breakaway.high
+    turned = silent(tauten.turn, {"thread": ["M16", "M20"], "angle": ["60deg", "90deg"]}, **FEET, grip="55mm",
+                    snug_torque="60N.m")
+    bolt = tauten.turn(thread="M20", angle="90deg", grip="55mm", snug_torque="60N.m", **FEET)
+    assert turned["clamp_load_nominal"][1] == bolt.clamp_load.nominal
+    assert turned["verdict"][1] == bolt.verdict
+
+
+def test_threads_change_nothing():
+    random = np.random.default_rng(3)
+    table = {"torque": random.uniform(5, 900, 20_000), "thread": random.choice(["M10", "M16", "M20"], 20_000)}
+    one, many = (silent(tauten.clamp, table, **FEET, threads=threads) for threads in (1, 5))
+    for name in one:
+        np.testing.assert_array_equal(one[name], many[name])
+    assert len(set(one["verdict"])) > 3
+
+
+@pytest.mark.parametrize("table, said, argument, words", [
+    ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
+    ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
+    ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
+    ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "verdikt"),
+    ({"thread": ["M16"], "torque": [130]}, dict(more_faces=[("20mm", "dry")]), "more_faces", "cannot be said"),
+    ({"class": ["8.8"], "property_class": ["8.8"], "thread": "M16", "torque": 1}, {}, "class", "two names"),
+])
+def test_wrong_tables(table, said, argument, words):
+    with pytest.raises(tauten.Error, match=words) as caught:
+        tauten.clamp(table, **said)
+    assert caught.value.argument == argument
+
+
+@pytest.mark.parametrize("call", [
+    lambda: tauten.clamp([1, 2]), lambda: tauten.clamp(np.ones(3)), lambda: tauten.clamp({}), lambda: tauten.clamp(),
+    lambda: tauten.clamp(thread="M16", torque=1, columns=["verdict"]),
+    lambda: tauten.clamp({"thread": np.array([["M16"], object()], object), "torque": [1, 2]}),
+])
+def test_wrong_calls(call):
+    with pytest.raises(TypeError):
+        call()
+    with pytest.raises(ValueError, match="broadcast|shape"):
+        tauten.clamp({"thread": ["M16"] * 3, "torque": [1, 2]})
+
+
+def test_dask_frame_stays_lazy_and_gives_the_same_bits():
+    pandas = pytest.importorskip("pandas")
+    dataframe = pytest.importorskip("dask.dataframe")
+    frame = pandas.DataFrame({"thread": ["M12", "M16", "M99", "M20"] * 25, "torque": np.linspace(20, 400, 100)})
+    lazy = silent(tauten.clamp, dataframe.from_pandas(frame, npartitions=4), **FEET)
+    assert isinstance(lazy, dataframe.DataFrame) and lazy.npartitions == 4
+    with pytest.warns(tauten.DomainWarning):
+        here = tauten.clamp(frame, **FEET)
+    pandas.testing.assert_frame_equal(lazy.compute(scheduler="sync"), here, check_exact=True)
+    assert list(lazy.dtypes) == list(here.dtypes)
+    with pytest.raises(tauten.Error, match="did you mean torque"):
+        tauten.clamp(dataframe.from_pandas(frame.rename(columns={"torque": "torqe"}), npartitions=2))
+
+
+def test_dask_arrays_stay_lazy_and_give_the_same_bits():
+    array = pytest.importorskip("dask.array")
+    torque = np.linspace(20, 400, 30).reshape(5, 6)
+    lazy = silent(tauten.clamp, {"torque": array.from_array(torque, chunks=(2, 3)), "thread": "M16"}, **FEET)
+    assert all(isinstance(column, array.Array) for column in lazy.values())
+    here = silent(tauten.clamp, {"torque": torque, "thread": "M16"}, **FEET)
+    assert list(lazy) == list(here)
+    for name in here:
+        np.testing.assert_array_equal(lazy[name].compute(scheduler="sync"), here[name])

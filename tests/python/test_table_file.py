@@ -1,0 +1,256 @@
+"""Tables in CSV on the command line: what comes out, what is refused, and that length does not matter."""
+import csv
+import io
+import json
+import os
+import pathlib
+import pty
+import random
+import resource
+import signal
+import subprocess
+import time
+
+import pytest
+
+PROGRAM = os.environ.get("TAUTEN_PROGRAM")
+pytestmark = pytest.mark.skipif(PROGRAM is None, reason="needs the command line program")
+
+
+def run(*words, table=None):
+    return subprocess.run([PROGRAM, *map(str, words)], input=None if table is None else table.encode(), capture_output=True)
+
+
+def rows_of(done, code=0):
+    assert done.returncode == code, done.stderr
+    return list(csv.DictReader(io.StringIO(done.stdout.decode(), newline="")))
+
+
+def answered(*words, table, code=0):
+    return rows_of(run(*words, "--file", "-", table=table), code)
+
+
+def refused(*words, table=None):
+    """One sentence on standard error, nothing on standard output, exit code 2."""
+    done = run(*words, table=table)
+    assert (done.returncode, done.stdout) == (2, b""), done
+    sentence = done.stderr.decode()
+    assert sentence.startswith("tauten: ") and sentence.count("\n") == 1
+    return sentence
+
+
+def alone(*words):
+    done = run("clamp", "--json", *words)
+    assert done.returncode == 0, done.stderr
+    return json.loads(done.stdout)["candidates"][0]
+
+
+def test_every_row_is_the_answer_to_its_question():
+    rows = answered("clamp", "--condition", "oiled", table="thread,class,torque,condition\n"
+                    "M16,8.8,130N.m,\nM12,10.9,55lbf.ft,dry\n")
+    for row, words in zip(rows, ["--thread M16 --class 8.8 --torque 130N.m --condition oiled",
+                                 "--thread M12 --class 10.9 --torque 55lbf.ft --condition dry"]):
+        bolt = alone(*words.split())
+        for end in ("low", "nominal", "high"):
+            assert float(row[f"clamp_load_{end}"]) == bolt["clamp_load"][end]
+        assert float(row["yield_utilisation_high"]) == bolt["yield_utilisation"]["high"]
+        assert float(row["right_torque"]) == bolt["right_torque"]
+        assert row["verdict"] == bolt["verdict"]
+        assert row["error"] == ""
+    assert [row["row"] for row in rows] == ["1", "2"]
+
+
+def test_what_the_file_says_stays_and_what_it_leaves_empty_is_filled_in():
+    rows = answered("clamp", table='place,thread,socket,class,torque\n"pump, ""left""",,24mm,8.8,130 N.m\nfoot,M16,,,130N.m\n')
+    assert [row["place"] for row in rows] == ['pump, "left"', "foot"]
+    assert [row["thread"] for row in rows] == ["M16", "M16"]
+    assert rows[0]["torque"] == "130 N.m"
+    assert rows[1]["class"] == "4.6" and "unmarked_head" in rows[1]["warnings"].split(";")
+
+
+def test_a_table_of_answers_can_be_asked_again():
+    table = "place,thread,class,torque\na,M16,8.8,130N.m\nb,M99,8.8,130N.m\n"
+    first = run("clamp", "--file", "-", table=table)
+    again = run("clamp", "--file", "-", table=first.stdout.decode())
+    assert (again.returncode, again.stdout) == (3, first.stdout)
+
+
+def test_wrong_rows_have_their_error_in_a_column():
+    done = run("clamp", "--file", "-", table="thread,torque\nM16,130\nM16,130N.m\nM99,5N.m\nM16\nM16,1N.m,x\n,7N.m\n"
+                                             '"M16"x,8N.m\n')
+    rows = rows_of(done, code=3)
+    assert [bool(row["error"]) for row in rows] == [True, False, True, True, True, True, True]
+    for row, words in zip(rows, ["no unit", "", "M99", "1 cells, but the header has 2", "3 cells", "give a thread",
+                                 "behind its closing quote"]):
+        assert words in row["error"]
+        assert bool(row["verdict"]) != bool(row["error"])
+    assert done.stderr.decode() == (f"tauten: 6 of 7 rows have no answer; the column error says why, first in row 1: "
+                                    f"{rows[0]['error']}\n")
+
+
+def test_byte_order_mark_crlf_blank_lines_and_no_last_line_break():
+    rows = answered("clamp", table="\ufeffthread,torque\r\n\r\nM16 , 130N.m\r\n\r\nM12,75N.m")
+    assert [(row["row"], row["thread"], row["error"]) for row in rows] == [("2", "M16", ""), ("4", "M12", "")]
+
+
+def test_line_breaks_in_cells():
+    rows = answered("clamp", table='note,thread,torque\n"two\nlines",M16,130N.m\nplain,M12,75N.m\n')
+    assert [row["note"] for row in rows] == ["two\nlines", "plain"]
+    assert [row["row"] for row in rows] == ["1", "2"]
+
+
+def test_columns_and_first_row_are_chosen():
+    done = run("clamp", "--file", "-", "--columns", "verdict,least_class", "--from-row", 3, "--threads", 1,
+               table="thread,torque\n" + "M16,130N.m\n" * 5)
+    assert done.stdout.decode().splitlines()[0] == "row,thread,torque,verdict,least_class,warnings,error"
+    assert [row["row"] for row in rows_of(done)] == ["3", "4", "5"]
+
+
+@pytest.mark.parametrize("table, words", [
+    ("", "no header"), ("\n", "no header"), ("thread;torque\nM16;1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
+    ("thread,thread,torque\nM16,M16,1N.m\n", "two columns called 'thread'"), ("thread\nM16\n", "called torque"),
+    ("torque\n1N.m\n", "thread, socket or key"), ("thread,torqe\nM16,1N.m\n", "did you mean torque?"),
+    ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "no text"),
+    ('thread,torque\nM16,"' + "x" * 2_200_000 + "\n", "more than 1 MB in row 1"),
+], ids=lambda text: text[:20])
+def test_bad_files_are_refused_in_one_sentence(table, words):
+    assert words in refused("clamp", "--file", "-", table=table)
+
+
+def test_bad_words_are_refused_before_the_file_is_read(tmp_path):
+    table = "thread,torque\nM16,1N.m\n"
+    assert "oild" in refused("clamp", "--file", "-", "--condition", "oild", table=table)
+    assert "no column 'verdikt'" in refused("clamp", "--file", "-", "--columns", "verdikt", table=table)
+    assert "--output requires --file" in refused("clamp", "--thread", "M16", "--torque", "1N.m", "--output", "x.csv")
+    assert "cannot be read" in refused("clamp", "--file", tmp_path / "none.csv")
+    (tmp_path / "folder.csv").mkdir()
+    assert "folder" in refused("clamp", "--file", tmp_path / "folder.csv")
+    file = tmp_path / "t.csv"
+    file.write_text(table)
+    assert "cannot be written" in refused("clamp", "--file", file, "--output", tmp_path / "none" / "out.csv")
+    in_json = run("clamp", "--file", file, "--json")
+    assert in_json.returncode == 2 and "leave --json out" in json.loads(in_json.stdout)["error"]["message"]
+
+
+def test_the_output_is_whole_or_not_there(tmp_path):
+    good, bad, out = tmp_path / "good.csv", tmp_path / "bad.csv", tmp_path / "out.csv"
+    good.write_text("thread,torque\nM16,130N.m\n")
+    bad.write_text("thread,torque\n" + "M16,130N.m\n" * 300_000 + 'M16,"1N.m\n')
+    assert run("clamp", "--file", good, "--output", out).returncode == 0
+    whole = out.read_bytes()
+    assert whole.count(b"\n") == 2
+    assert "quote" in refused("clamp", "--file", bad, "--output", out)
+    assert out.read_bytes() == whole and sorted(path.name for path in tmp_path.iterdir()) == ["bad.csv", "good.csv", "out.csv"]
+
+
+@pytest.mark.skipif(not os.path.exists("/dev/full"), reason="needs /dev/full")
+def test_a_full_disk_is_told(tmp_path):
+    file = tmp_path / "t.csv"
+    file.write_text("thread,torque\nM16,130N.m\n")
+    with open("/dev/full", "w") as full:
+        done = subprocess.run([PROGRAM, "clamp", "--file", file], stdout=full, stderr=subprocess.PIPE)
+    assert done.returncode == 1 and b"could not be written" in done.stderr
+
+
+def fleet(path, rows):
+    pick = random.Random(5)
+    with open(path, "w") as file:
+        file.write("place,thread,class,torque,condition\n")
+        for row in range(rows):
+            file.write(f"pump {row},{pick.choice(('M10', 'M12', 'M16', 'M20'))},{pick.choice(('8.8', '10.9'))},"
+                       f"{pick.uniform(20, 400):.1f}N.m,{pick.choice(('oiled', 'dry'))}\n")
+
+
+def test_threads_and_blocks_change_nothing(tmp_path):
+    fleet(tmp_path / "fleet.csv", 100_000)  # several blocks of 1 MB
+    one, many = (run("clamp", "--file", tmp_path / "fleet.csv", "--threads", threads) for threads in (1, 3))
+    assert one.returncode == 0 and one.stdout == many.stdout
+    rows = rows_of(one)
+    assert [int(row["row"]) for row in rows] == list(range(1, 100_001))
+    for row in random.Random(2).sample(rows, 5):
+        bolt = alone("--thread", row["thread"], "--class", row["class"], "--torque", row["torque"], "--condition",
+                     row["condition"])
+        low = bolt["clamp_load"]["low"]  # null where the bolt may shear
+        assert row["clamp_load_low"] == ("" if low is None else row["clamp_load_low"])
+        assert low is None or float(row["clamp_load_low"]) == low
+        assert row["verdict"] == bolt["verdict"]
+    rest = run("clamp", "--file", tmp_path / "fleet.csv", "--from-row", 60_001)
+    assert rest.stdout.splitlines()[1:] == one.stdout.splitlines()[60_001:]
+
+
+def test_memory_does_not_grow_with_the_length(tmp_path):
+    """Stands for any length: 200 times the rows (21 MB) take no more than the same bounded blocks."""
+    fleet(tmp_path / "long.csv", 500_000)
+
+    def most_memory(path):  # in kB, of a process of its own
+        code = ("import resource, subprocess, sys; subprocess.run(sys.argv[1:], check=True, stdout=subprocess.DEVNULL); "
+                "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)")
+        return int(subprocess.run([os.sys.executable, "-c", code, PROGRAM, "clamp", "--file", path, "--threads", "2"],
+                                  capture_output=True, check=True).stdout)
+
+    assert most_memory(tmp_path / "long.csv") < 200_000
+
+
+def test_progress_is_for_terminals_only(tmp_path):
+    fleet(tmp_path / "fleet.csv", 2_000)
+    assert run("clamp", "--file", tmp_path / "fleet.csv").stderr == b""
+    ours, theirs = pty.openpty()
+    feeding = subprocess.Popen([PROGRAM, "clamp", "--file", "-"], stdin=subprocess.PIPE, stdout=subprocess.DEVNULL, stderr=theirs)
+    os.close(theirs)
+    feeding.stdin.write(b"thread,torque\n")
+    seen = b""
+    for _ in range(12):  # slower than the 0.2 s between two signs of life
+        feeding.stdin.write(b"M16,130N.m\n" * 100_000)
+        feeding.stdin.flush()
+        time.sleep(0.05)
+    feeding.stdin.close()
+    while True:
+        try:
+            read = os.read(ours, 1000)
+        except OSError:  # the other side is closed
+            break
+        if not read:
+            break
+        seen += read
+    assert feeding.wait() == 0
+    assert b" rows" in seen and seen.endswith(b"\r\x1b[K")
+
+
+def test_an_interrupt_leaves_whole_rows_and_says_where_to_go_on(tmp_path):
+    out = tmp_path / "out.csv"
+    feeding = subprocess.Popen([PROGRAM, "clamp", "--file", "-", "--output", out, "--threads", "1"], stdin=subprocess.PIPE,
+                               stderr=subprocess.PIPE)
+    feeding.stdin.write(b"thread,torque\n" + b"M16,130N.m\n" * 400_000)
+    feeding.stdin.flush()
+    time.sleep(0.5)
+    feeding.send_signal(signal.SIGINT)
+    try:
+        feeding.stdin.write(b"M16,130N.m\n" * 400_000)
+        feeding.stdin.close()
+    except BrokenPipeError:
+        pass
+    said = feeding.stderr.read().decode()
+    assert feeding.wait() == 1
+    assert not out.exists()
+    rows = (tmp_path / "out.csv.part").read_text().splitlines()
+    last = int(rows[-1].split(",")[0])
+    assert len(rows) == last + 1 and f"stopped after row {last}" in said and f"--from-row {last + 1}" in said
+
+
+def test_the_other_verbs():
+    stuck = answered("free", "--columns", "stop_at,chances_free", table="thread,class,rust,limit,done\n"
+                     "M16,8.8,rusted,300N.m,brush;fluid:24h\n")[0]
+    one = json.loads(run("free", "--json", *"--thread M16 --class 8.8 --rust rusted --limit 300N.m --done brush --done "
+                         "fluid:24h".split()).stdout)
+    assert (float(stuck["stop_at"]), float(stuck["chances_free"])) == (one["stop_at"], one["chances"]["free"])
+    way = answered("reach", "--wrench-length", "400mm", table="torque,extension\n130N.m,100mm@30deg;50mm\n")[0]
+    one = json.loads(run("reach", "--json", *"--torque 130N.m --wrench-length 400mm --extension 100mm@30deg --extension "
+                         "50mm".split()).stdout)
+    assert float(way["setting"]) == one["setting"]
+    wish = answered("torque", "--class", "8.8", table="thread,clamp-load\nM16,50kN\n")[0]
+    one = json.loads(run("torque", "--json", *"--class 8.8 --thread M16 --clamp-load 50kN".split()).stdout)
+    assert float(wish["torque"]) == one["candidates"][0]["torque"]
+    turned = answered("turn", "--class", "8.8", "--grip", "55mm", table="thread,angle,snug-torque\nM16,60deg,60N.m\n")[0]
+    one = json.loads(run("turn", "--json", *"--class 8.8 --grip 55mm --thread M16 --angle 60deg --snug-torque "
+                         "60N.m".split()).stdout)
+    assert float(turned["clamp_load_high"]) == one["clamp_load"]["high"]
