@@ -529,8 +529,8 @@ def plot_load_extension(turn, axes=None):
 
 
 # Zones differ in lightness alone, so that they need no colour.
-_ZONES = {"elastic": ("elastic", "#F4F4F4"), "yielding": ("yielding from the surface inward", "#DCDCDC"),
-          "past_yield": ("past yield", "#C4C4C4")}
+_ZONES = {"elastic": ("elastic", "#F7F7F7"), "yielding": ("yielding from the surface inward", "#E9E9E9"),
+          "past_yield": ("past yield", "#DADADA")}
 
 
 def plot_curve(curve, turn=None, axes=None):

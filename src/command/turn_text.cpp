@@ -50,8 +50,8 @@ std::string figures_text(const TurnAnswer& a) {
   row("torque at the end", "N.m", a.torque, shop);
   row("lasting stretch", "mm", a.lasting_stretch, shop);
   row("left after all losses", "kN", a.residual.clamp_load, shop);
-  row("by that torque alone", "kN", a.by_torque, shop);
-  return table.text();
+  if (a.by_torque) row("by that torque alone", "kN", *a.by_torque, shop);
+  return table.text() + (a.by_torque ? "" : paragraph("By that torque alone some bolts would break."));
 }
 
 std::string structural_text(const StructuralTurn& s) {
@@ -66,8 +66,7 @@ std::string structural_text(const StructuralTurn& s) {
                number_text(load.nominal.shop(), 3), number_text(load.high.shop(), 3)});
   };
   if (s.turn_of_nut) row("turn of the nut", "snug", *s.turn_of_nut, *s.turn_of_nut_load);
-  if (s.combined)
-    row("combined method", number_text(s.combined_first_torque.si, 3), *s.combined, *s.combined_load);
+  if (s.combined) row("combined method", number_text(s.combined_first_torque.si, 3), *s.combined, *s.combined_load);
   const bool none = !s.turn_of_nut && !s.combined;
   return "\n" + (none ? paragraph("The tables of structural bolting do not reach so far.") : table.text()) +
          paragraph("The preload to be reached is " + text_of(s.least_preload) + ", 0.7 of the tensile load.");
@@ -95,10 +94,11 @@ std::string page_of(const TurnAnswer& a) {
   out += paragraph(fmt::format("Of the angle {} stretch the joint and {} twist the bolt. {}", text_of(a.clamping, 3),
                                text_of(a.bolt_twist, 2), reuse_text(a)));
   if (a.diagram.working_load.si != 0)
-    out += paragraph(fmt::format("With {} from outside the bolt bears {} and {} of clamp load are left; the parts part at "
-                                 "{}.",
-                                 text_of(a.diagram.working_load), text_of(a.diagram.bolt_load),
-                                 text_of(a.diagram.clamp_load), text_of(a.diagram.separation_load)));
+    out +=
+        paragraph(fmt::format("With {} from outside the bolt bears {} and {} of clamp load are left; the parts part at "
+                              "{}.",
+                              text_of(a.diagram.working_load), text_of(a.diagram.bolt_load),
+                              text_of(a.diagram.clamp_load), text_of(a.diagram.separation_load)));
   if (a.structural) out += structural_text(*a.structural);
   return out + "\nTake care\n" + list_of(a.notices);
 }

@@ -131,3 +131,34 @@ def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
     prescribed = {2 * n + 1: 1.0 for n in top} | {2 * n + 1: 0.0 for n in bottom}
     _, support = body.solve(prescribed)
     return support[top, 1].sum()
+
+
+def tapped_compliance(hole, face, outer, grip, engaged, plate, base, fineness=1.0):
+    """Approach of a rigid, smooth ring to a tapped hole, for each unit of force.
+
+    hole, face, outer: diameters of hole, bearing face and both parts; plate and base: (modulus, poisson), bonded to each
+    other. The base is as deep as the parts are wide, and bored through. The thread pulls at the wall of the hole, evenly
+    over `engaged` below the plate; its displacement counts with the same weights.
+    """
+    count = lambda n: max(3, int(round(n * fineness)))
+    radii = [graded(hole / 2, face / 2, count(10), dense_end=True)]
+    if outer > face * (1 + 1e-9):
+        radii.append(graded(face / 2, outer / 2, count(16), dense_start=True)[1:])
+    heights = [graded(0, grip, count(20), True, True), graded(grip, grip + engaged, count(14), True, True)[1:],
+               graded(grip + engaged, grip + engaged + outer, count(14), dense_start=True)[1:]]
+    choose = lambda i: lambda r, z: np.where(z < grip, plate[i], base[i])
+    z_lines = np.concatenate(heights)
+    body = Body.grid(np.concatenate(radii), z_lines, choose(0), choose(1))
+    r, z = body.nodes.T
+    wall = np.flatnonzero(np.isclose(r, hole / 2) & (z > grip - 1e-9) & (z < grip + engaged + 1e-9))
+    wall = wall[np.argsort(z[wall])]
+    weights = np.zeros(len(wall))
+    for k in range(0, len(wall) - 2, 2):  # Simpson's rule along each element
+        weights[k:k + 3] += np.array([1, 4, 1]) / 6 * (z[wall[k + 2]] - z[wall[k]])
+    weights /= weights.sum()
+    loads = np.zeros(2 * len(body.nodes))
+    loads[2 * wall + 1] = -weights
+    ring = np.flatnonzero((r <= face / 2 * (1 + 1e-9)) & (z == 0))
+    moved, support = body.solve({2 * n + 1: 0.0 for n in ring}, loads)
+    assert abs(support[ring, 1].sum() - 1) < 1e-6  # the ring carries it all
+    return -(weights * moved[wall, 1]).sum()

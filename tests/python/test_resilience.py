@@ -6,8 +6,9 @@ import pytest
 pytest.importorskip("scipy")
 tauten = pytest.importorskip("tauten")
 
-from axisymmetric import clamped_stiffness
-from resilience_cases import MATERIALS, RANGES, applies, cases, models, reference
+from axisymmetric import clamped_stiffness, tapped_compliance
+from resilience_cases import (MATERIALS, RANGES, TAPPED_ANGLE, TAPPED_OFF, applies, bolt, cases, models, reference,
+                              tapped_cases, tapped_models)
 
 # Stiffness over E d of wide steel layers under a ring of 1.5 d, hole d, by another solver.
 KNOWN = {0.5: 2.618, 1: 1.540, 1.5: 1.197, 2: 1.037, 3: 0.890, 4: 0.822, 6: 0.759}
@@ -54,3 +55,43 @@ def test_models_leave_their_ranges():
     narrow = models(tauten.formulas, 2, 1.5, 1.5 * 1.5, steel)["30 degree frustum"] / reference(2, 1.5, 2.25, steel)
     flange = models(tauten.formulas, 2, 2.0, 16, steel)["exponential fit"] / reference(2, 2.0, 16, steel)
     assert wide > 1.1 and narrow > 1.1 and flange < 0.7
+
+
+def test_tapped_solver_of_a_bored_rod():
+    """Ring as wide as the parts: a sleeve in front, and below it what the even pull leaves, l/2 - l/6 = l/3 of a sleeve."""
+    hole, outer, grip, engaged = 1.0, 1.1, 4.0, 6.0
+    area = math.pi / 4 * (outer**2 - hole**2)
+    exact = (grip + engaged / 3) / area
+    # A thin tube: the pull at its wall bends it little.
+    assert tapped_compliance(hole, outer, outer, grip, engaged, (1, 0.0), (1, 0.0)) == pytest.approx(exact, rel=0.01)
+
+
+def test_tapped_solver_converges():
+    values = [tapped_compliance(1, 1.5, 4.5, 2, 1, (1, 0.292), (1, 0.292), n) for n in (0.5, 1, 2)]
+    assert abs(values[2] - values[1]) < abs(values[1] - values[0])
+    assert values[1] == pytest.approx(values[2], rel=2e-3)
+
+
+def test_tapped_holes_within_what_the_page_states():
+    worst = {name: [math.inf, -math.inf] for name in (*TAPPED_OFF, "angle")}
+
+    def take(name, off):
+        worst[name] = [min(worst[name][0], off), max(worst[name][1], off)]
+    for face, width, grip, exact in tapped_cases():
+        model = sum(tapped_models(tauten.formulas, grip, face, face * width))
+        for name, (low, high, *_) in TAPPED_OFF.items():
+            if low <= grip <= high:
+                take(name, 100 * (model / exact - 1))
+        take("angle", 100 * ((model + bolt(grip)) / (exact + bolt(grip)) - 1))
+    for name, (low, high) in worst.items():
+        stated = TAPPED_ANGLE if name == "angle" else TAPPED_OFF[name][2:]
+        assert stated[0] <= low < stated[0] + 2 and stated[1] - 2 < high <= stated[1], (name, low, high)
+
+
+def test_tapped_model_is_the_one_of_the_library():
+    """The page computes the cone by hand from the formulas; the joint of the library gives the same."""
+    joint = tauten.turn(thread="M10", property_class="8.8", kind="tapped_hole", snug_torque="5N.m", share=0.5,
+                        layers=[{"thickness": 0.02, "outer_diameter": 0.045, "hole_diameter": 0.01}]).joint
+    face = 14.63 / 10  # ISO 4014, M10: d_w 14.63 mm
+    cone, _ = tapped_models(tauten.formulas, 2, face, 4.5)
+    assert joint.plate_resilience == pytest.approx(cone / (205e9 * 0.01), rel=1e-3)
