@@ -1,6 +1,6 @@
 """Linear elasticity of bodies of revolution by finite elements: biquadratic elements, NumPy and SciPy only.
 
-Nothing here knows of bolts but the last function. Coordinates are (r, z), displacements (u_r, u_z), loads are totals
+Nothing here knows of bolts but the last functions. Coordinates are (r, z), displacements (u_r, u_z), loads are totals
 around the circumference.
 """
 import numpy as np
@@ -106,11 +106,11 @@ def graded(start, end, count, dense_start=False, dense_end=False):
     return start + (end - start) * x
 
 
-def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
-    """Stiffness of layers pressed together between two rigid, smooth rings.
+def clamped_body(hole, face, outer, layers, fineness=1.0):
+    """Layers between two rings: the body, and the nodes under the upper and the lower ring.
 
     hole, face, outer: diameters of hole, bearing face and layers; layers: (thickness, modulus, poisson) from top to
-    bottom, bonded to each other. Returns force over the approach of the two rings.
+    bottom, bonded to each other.
     """
     count = lambda n: max(3, int(round(n * fineness)))
     radii = [graded(hole / 2, face / 2, count(10), dense_end=True)]
@@ -127,7 +127,12 @@ def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
                      lambda r, z: poissons[which(z)])
     r, z = body.nodes.T
     pressed = r <= face / 2 * (1 + 1e-9)
-    top, bottom = np.flatnonzero(pressed & (z == 0)), np.flatnonzero(pressed & (z == bounds[-1]))
+    return body, np.flatnonzero(pressed & (z == 0)), np.flatnonzero(pressed & (z == bounds[-1]))
+
+
+def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
+    """Stiffness of layers pressed together between two rigid, smooth rings: force over the approach of the two rings."""
+    body, top, bottom = clamped_body(hole, face, outer, layers, fineness)
     prescribed = {2 * n + 1: 1.0 for n in top} | {2 * n + 1: 0.0 for n in bottom}
     _, support = body.solve(prescribed)
     return support[top, 1].sum()

@@ -1,12 +1,16 @@
 """Resilience models against an independent solver: axisymmetric finite elements."""
 import math
+import re
+import shutil
+import subprocess
 
 import pytest
 
 pytest.importorskip("scipy")
+np = pytest.importorskip("numpy")
 tauten = pytest.importorskip("tauten")
 
-from axisymmetric import clamped_stiffness, tapped_compliance
+from axisymmetric import clamped_body, clamped_stiffness, tapped_compliance
 from resilience_cases import (MATERIALS, RANGES, TAPPED_ANGLE, TAPPED_OFF, applies, bolt, cases, models, reference,
                               tapped_cases, tapped_models)
 
@@ -31,6 +35,42 @@ def test_solver_converges():
 @pytest.mark.parametrize("grip", KNOWN)
 def test_solver_reproduces_known_table(grip):
     assert clamped_stiffness(1, 1.5, 24, [(grip, 1.0, 0.292)], 1.5) == pytest.approx(KNOWN[grip], rel=5e-3)
+
+
+def by_general_solver(folder, hole, face, outer, layers):
+    """The same stiffness by a general solver of Debian, package calculix-ccx: eight-node elements, its own element and
+    equation code, on the mesh of the helper."""
+    body, top, bottom = clamped_body(hole, face, outer, layers)
+    used = set(np.delete(body.elements, 4, axis=1).ravel().tolist())  # all but the nodes in the middle of an element
+    # A field of the solver holds 20 characters.
+    lines = ["*NODE"] + [f"{n + 1}, {r:.12e}, {z:.12e}, 0" for n, (r, z) in enumerate(body.nodes.tolist()) if n in used]
+    materials = sorted(set(zip(body.modulus.tolist(), body.poisson.tolist())))
+    for k, (modulus, poisson) in enumerate(materials):
+        lines += [f"*MATERIAL, NAME=M{k}", "*ELASTIC", f"{modulus:.12e}, {poisson:.12e}", f"*ELEMENT, TYPE=CAX8, ELSET=E{k}"]
+        for e, nodes in enumerate(body.elements.tolist()):
+            if (body.modulus[e], body.poisson[e]) == (modulus, poisson):
+                lines.append(", ".join(str(n) for n in [e + 1] + [nodes[i] + 1 for i in (0, 6, 8, 2, 3, 7, 5, 1)]))
+        lines.append(f"*SOLID SECTION, ELSET=E{k}, MATERIAL=M{k}")
+    for name, nodes in (("TOP", top), ("BOTTOM", bottom)):
+        lines += [f"*NSET, NSET={name}"] + [f"{n + 1}," for n in nodes]
+    lines += ["*BOUNDARY", "TOP, 2, 2, 1e-3", "BOTTOM, 2, 2", "*STEP", "*STATIC", "*NODE PRINT, NSET=TOP, TOTALS=ONLY", "RF",
+              "*END STEP"]
+    (folder / "joint.inp").write_text("\n".join(lines) + "\n")
+    done = subprocess.run(["ccx", "joint"], cwd=folder, capture_output=True, text=True, timeout=120)
+    total = re.findall(r"total force.*\n\s*\n\s*(\S+)\s+(\S+)\s+(\S+)", (folder / "joint.dat").read_text())
+    assert total, done.stdout[-2000:]
+    return 180 * float(total[0][1]) / 1e-3  # it works on a slice of 2 degrees
+
+
+@pytest.mark.skipif(not shutil.which("ccx"), reason="no general solver is installed")
+def test_solver_agrees_with_a_general_one(tmp_path):
+    sleeve = by_general_solver(tmp_path, 0.5, 2.0, 2.0, [(3.0, 1.0, 0.3)])
+    assert sleeve == pytest.approx(math.pi / 4 * (2.0**2 - 0.5**2) / 3, rel=1e-4)
+    for grip, face, width, name in ((0.5, 1.5, 3, "steel"), (2, 1.5, 5, "steel on cast iron"), (6, 2.0, 1.5, "aluminium"),
+                                    (10, 2.0, 8, "steel")):
+        layers = [(grip / len(MATERIALS[name]), e, nu) for e, nu in MATERIALS[name]]
+        own = clamped_stiffness(1.0, face, face * width, layers)
+        assert own == pytest.approx(by_general_solver(tmp_path, 1.0, face, face * width, layers), rel=1e-3), (grip, name)
 
 
 def test_models_within_their_stated_ranges():
