@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "command/notices_text.hpp"
 #include "command/text_plot.hpp"
@@ -38,8 +39,8 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
 std::string figures_text(const TurnAnswer& a) {
   Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Usual", "", true}, {"High", "", true}});
   const auto row = [&](const char* title, const char* unit, const auto& band, auto scaled) {
-    table.row({title, unit, number_text(scaled(band.low), 3), number_text(scaled(band.nominal), 3),
-               number_text(scaled(band.high), 3)});
+    const auto cell = [&](const auto& x) { return std::isfinite(scaled(x)) ? number_text(scaled(x), 3) : "-"; };
+    table.row({title, unit, cell(band.low), cell(band.nominal), cell(band.high)});
   };
   const auto shop = [](const auto& q) { return q.shop(); };
   const auto percent = [](double x) { return 100 * x; };
@@ -51,7 +52,7 @@ std::string figures_text(const TurnAnswer& a) {
   row("lasting stretch", "mm", a.lasting_stretch, shop);
   row("left after all losses", "kN", a.residual.clamp_load, shop);
   if (a.by_torque) row("by that torque alone", "kN", *a.by_torque, shop);
-  return table.text() + (a.by_torque ? "" : paragraph("By that torque alone some bolts would break."));
+  return table.text() + (a.by_torque || a.may_neck ? "" : paragraph("By that torque alone some bolts would break."));
 }
 
 std::string structural_text(const StructuralTurn& s) {
@@ -73,6 +74,7 @@ std::string structural_text(const StructuralTurn& s) {
 }
 
 std::string reuse_text(const TurnAnswer& a) {
+  if (a.may_neck) return "Replace the bolt.";
   if (a.past_yield) return "The bolt serves once: replace it when it is loosened.";
   if (a.tightenings == 0) return "The strain allows no such tightening.";
   return a.tightenings >= 20
@@ -84,9 +86,11 @@ std::string reuse_text(const TurnAnswer& a) {
 
 std::string page_of(const TurnAnswer& a) {
   std::string out = joint_text(a.name, a.joint);
-  out += paragraph(fmt::format("Turn by {} from snug at {}. Clamp load {} to {}, usually {}.", text_of(a.angle, 3),
-                               text_of(a.snug_torque, 3), number_text(a.clamp_load.low.shop(), 3),
-                               text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3)));
+  out += paragraph(
+      fmt::format("Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
+                  a.may_neck ? "No clamp load is named: the bolt may break."
+                             : fmt::format("Clamp load {} to {}, usually {}.", number_text(a.clamp_load.low.shop(), 3),
+                                           text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
   if (a.tool_twist.si > 0)
     out += paragraph(fmt::format("At the handle that is {}, as the bars twist by {}.", text_of(a.handle_angle, 3),
                                  text_of(a.tool_twist, 3)));

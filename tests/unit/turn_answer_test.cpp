@@ -259,7 +259,13 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   CHECK(says(past.notices, "single_use"));
   CHECK(past.lasting_stretch.nominal.si > 0);
   CHECK(past.tightenings < elastic.tightenings);
-  CHECK(turn(turned(200)).may_neck);
+  const TurnAnswer necked = turn(turned(200));
+  CHECK(necked.may_neck);
+  CHECK(std::isnan(necked.clamp_load.nominal.si));
+  CHECK(std::isnan(necked.residual.clamp_load.low.si));
+  CHECK(necked.methods.empty());
+  CHECK_FALSE(necked.by_torque);
+  CHECK(says(necked.notices, "may_neck"));
   CHECK(turn(turned(200)).plastic_strain.high < 1.05 * 0.06);
 }
 

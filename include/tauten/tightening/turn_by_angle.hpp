@@ -171,6 +171,17 @@ inline std::vector<MethodBand> method_bands(Force preload) {
   return list;
 }
 
+/// Of a bolt that may break no load is named.
+inline void forget_load(TurnAnswer& a) {
+  const Force none(absent);
+  a.clamp_load = a.residual.clamp_load = {none, none, none};
+  a.residual.nominal_loss = none;
+  a.proof_share = {absent, absent, absent};
+  a.diagram = LoadDiagram{};
+  a.by_torque.reset();
+  a.methods.clear();
+}
+
 }  // namespace detail
 
 /// Works out a tightening by angle.
@@ -240,6 +251,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.verdict = turn_verdict(a);
   a.meaning = turn_meaning(a.verdict);
   a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
+  if (a.may_neck) forget_load(a);
   return a;
 }
 
