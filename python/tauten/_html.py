@@ -91,7 +91,7 @@ def turn(self):
     rows = [("Clamp load at snug", self.snug_load), ("Clamp load", self.clamp_load),
             ("Yield utilisation", " to ".join(_percent(x) for x in (self.yield_utilisation.low, self.yield_utilisation.high))),
             ("Torque at the end", self.torque), ("Lasting stretch", self.lasting_stretch),
-            ("Left after all losses", self.residual.clamp_load), ("By that torque alone", self.by_torque or "some bolts would break")]
+            ("Left after all losses", self.residual.clamp_load), ("By that torque alone", self.by_torque)]
     if self.tool_twist:
         rows.insert(0, ("To be read at the handle", _text(self.handle_angle, "rad")))
     return _table(self.name, ("", f"{_text(self.angle, 'rad')} from snug at {_text(self.snug_torque, 'N.m')}: "

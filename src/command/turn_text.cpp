@@ -51,8 +51,9 @@ std::string figures_text(const TurnAnswer& a) {
   row("torque at the end", "N.m", a.torque, shop);
   row("lasting stretch", "mm", a.lasting_stretch, shop);
   row("left after all losses", "kN", a.residual.clamp_load, shop);
-  if (a.by_torque) row("by that torque alone", "kN", *a.by_torque, shop);
-  return table.text() + (a.by_torque || a.may_neck ? "" : paragraph("By that torque alone some bolts would break."));
+  row("by that torque alone", "kN", a.by_torque, shop);
+  const bool breaks = !std::isfinite(a.by_torque.nominal.si) && !a.may_neck;
+  return table.text() + (breaks ? paragraph("By that torque alone some bolts would break.") : "");
 }
 
 std::string structural_text(const StructuralTurn& s) {

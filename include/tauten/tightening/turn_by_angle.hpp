@@ -174,11 +174,10 @@ inline std::vector<MethodBand> method_bands(Force preload) {
 /// Of a bolt that may break no load is named.
 inline void forget_load(TurnAnswer& a) {
   const Force none(absent);
-  a.clamp_load = a.residual.clamp_load = {none, none, none};
+  a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
   a.residual.nominal_loss = none;
   a.proof_share = {absent, absent, absent};
   a.diagram = LoadDiagram{};
-  a.by_torque.reset();
   a.methods.clear();
 }
 
@@ -232,8 +231,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
   a.may_neck = bands.necks;
   const double end = a.torque.nominal.si;
-  a.by_torque =
-      load_left(setup.bolt, effective_torque(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
+  a.by_torque = load_left(setup.bolt, effective_torque(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
   explain_turn(setup, job, usual, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =
