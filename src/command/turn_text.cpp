@@ -18,11 +18,6 @@ std::string text_of(Quantity<D> q, int digits = 4) {
   return quantity_text(q.si, D, digits);
 }
 
-std::string in_words(std::string code) {
-  std::replace(code.begin(), code.end(), '_', ' ');
-  return code;
-}
-
 std::string joint_text(const std::string& name, const TurnJoint& joint) {
   return paragraph(fmt::format("{}{}, {}, class {}{}, {} long{}, {} clamped, {}.", name.empty() ? "" : name + ": ",
                                joint.thread, joint.head, joint.property_class, joint.class_assumed ? " (assumed)" : "",
