@@ -169,8 +169,8 @@ bool curves(int rounds) {
       point.torque = Torque(tightening_torque.si(preload, 2e-3, turned.pitch_diameter.si, 0.12, 0.12, 20e-3));
     }
   });
-  std::printf("%-24s %6.0f us for %d points, %.0f times the elastic curve (%.1f us)\n", "tightening_curve", plastic, points,
-              plastic / plain, plain);
+  std::printf("%-24s %6.0f us for %d points, %.0f times the elastic curve (%.1f us)\n", "tightening_curve", plastic,
+              points, plastic / plain, plain);
   return curve.points.back().preload.si > 100e3 && elastic.back().preload.si > 50e3;
 }
 

@@ -27,6 +27,7 @@
 #include "tauten/tightening/bolt_steel.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
+#include "tauten/tightening/clamp_bolt.hpp"
 #include "tauten/tightening/clamp_conditions.hpp"
 #include "tauten/tightening/clamp_load.hpp"
 #include "tauten/tightening/clamp_suspects.hpp"

@@ -5,6 +5,7 @@ Colours are those of Okabe and Ito, which people with any kind of colour blindne
 import math
 
 from tauten import _core
+from tauten._errors import Error
 
 BLACK, ORANGE, SKY, GREEN, BLUE, VERMILION, PURPLE = ("#000000", "#E69F00", "#56B4E9", "#009E73", "#0072B2", "#D55E00",
                                                       "#CC79A7")
@@ -483,6 +484,11 @@ def _line(points):
     return [1e3 * point.extension for point in points], [point.load / 1e3 for point in points]
 
 
+def _load_of(turn):
+    if turn.may_neck:
+        raise Error("turn is one at whose end the bolt may break, so that there is no load to draw; turn it less", "turn")
+
+
 def plot_load_extension(turn, axes=None):
     """Draw the load-extension diagram of a preloaded joint: bolt, clamped parts, and what a working load does.
 
@@ -505,6 +511,7 @@ def plot_load_extension(turn, axes=None):
     >>> foot = tauten.turn(thread="M16", property_class="8.8", grip="55mm", working_load="15kN")
     >>> axes = tauten.plots.plot_load_extension(foot)  # doctest: +SKIP
     """
+    _load_of(turn)
     axes = _axes(axes, 8, 4.6)
     diagram = turn.diagram
     at, preload = 1e3 * diagram.bolt[1].extension, diagram.bolt[1].load / 1e3
@@ -529,8 +536,8 @@ def plot_load_extension(turn, axes=None):
 
 
 # Zones differ in lightness alone, so that they need no colour.
-_ZONES = {"elastic": ("elastic", "#F4F4F4"), "yielding": ("yielding from the surface inward", "#DCDCDC"),
-          "past_yield": ("past yield", "#C4C4C4")}
+_ZONES = {"elastic": ("elastic", "#F7F7F7"), "yielding": ("yielding from the surface inward", "#E9E9E9"),
+          "past_yield": ("past yield", "#DADADA")}
 
 
 def plot_curve(curve, turn=None, axes=None):
@@ -580,7 +587,7 @@ def plot_curve(curve, turn=None, axes=None):
                 value = getattr(point, what) * (1e-3 if what == "preload" else 1)
                 ax.plot([math.degrees(point.angle)], [value], shape, color=BLACK, markersize=7, markerfacecolor="none",
                         markeredgewidth=1.8, linestyle="none", label=words)
-        if turn is not None:
+        if turn is not None and not turn.may_neck:
             band = [x * (1e-3 if what == "preload" else 1) for x in (turn.clamp_load if what == "preload" else turn.torque)]
             at = math.degrees(turn.angle)
             ax.errorbar([at], [band[1]], [[band[1] - band[0]], [band[2] - band[1]]], fmt="o", color=PURPLE,
@@ -614,6 +621,7 @@ def plot_methods(turn, axes=None):
     >>> foot = tauten.turn(thread="M16", property_class="8.8", grip="55mm")
     >>> axes = tauten.plots.plot_methods(foot)  # doctest: +SKIP
     """
+    _load_of(turn)
     methods = sorted(turn.methods, key=lambda method: method.tightening_factor)
     axes = _axes(axes, 10, 1.6 + 0.42 * (len(methods) + 1))
     own = [load / 1e3 for load in turn.clamp_load]

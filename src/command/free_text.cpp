@@ -2,10 +2,10 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <optional>
 #include <utility>
 
+#include "command/notices_text.hpp"
 #include "command/table.hpp"
 #include "tauten/explain/number_text.hpp"
 
@@ -23,11 +23,6 @@ std::string figure(Torque torque) {
 /// Chances below a thousandth are not resolved by the usual number of trials.
 std::string chance_text(double chance) {
   return chance < 1e-3 ? "<0.1" : chance < 0.1 ? number_text(100 * chance, 2) : fmt::format("{:.0f}", 100 * chance);
-}
-
-std::string in_words(std::string code) {
-  std::replace(code.begin(), code.end(), '_', ' ');
-  return code;
 }
 
 std::string band_text(const Band<Torque>& band) {
@@ -105,12 +100,6 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
   return "\nWhat to do\n" + table.text() +
          paragraph(fmt::format("Next: {}; {}. It is the mildest that promises {} % or else the last one.",
                                aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
-}
-
-std::string list_of(const std::vector<Notice>& notices) {
-  std::string out;
-  for (const Notice& notice : notices) out += paragraph(notice.text + (notice.is_estimate ? " (Estimate.)" : ""), "- ");
-  return out;
 }
 
 std::string after_text(const Free& answer) {

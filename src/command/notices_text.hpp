@@ -1,6 +1,7 @@
-// Notices as a list on a page.
+// Codes and notices as people read them on a page.
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -8,6 +9,12 @@
 #include "tauten/base/notice.hpp"
 
 namespace tauten::command {
+
+/// \return the code of something with blanks for underscores
+inline std::string in_words(std::string code) {
+  std::replace(code.begin(), code.end(), '_', ' ');
+  return code;
+}
 
 /// \return one item for each notice; what is an estimate says so
 inline std::string list_of(const std::vector<Notice>& notices) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "command/notices_text.hpp"
 #include "command/table.hpp"
 #include "tauten/explain/number_text.hpp"
 #include "tauten/tool/drawing.hpp"
@@ -16,11 +17,6 @@ namespace {
 constexpr int drawing_columns = 72;
 
 std::string torque_text(Torque torque) { return quantity_text(torque.si, Dim::torque); }
-
-std::string in_words(std::string code) {
-  std::replace(code.begin(), code.end(), '_', ' ');
-  return code;
-}
 
 std::string contributions_text(const Reach& answer) {
   const double all = combined_uncertainty(answer.contributions);
@@ -52,10 +48,8 @@ std::string notes_text(const ReachJob& job, const Reach& answer) {
   return out;
 }
 
-std::string list_of(const char* title, const std::vector<Notice>& notices) {
-  std::string out = notices.empty() ? "" : std::string("\n") + title + "\n";
-  for (const Notice& notice : notices) out += paragraph(notice.text + (notice.is_estimate ? " (Estimate.)" : ""), "- ");
-  return out;
+std::string titled_list(const char* title, const std::vector<Notice>& notices) {
+  return notices.empty() ? "" : std::string("\n") + title + "\n" + list_of(notices);
 }
 
 }  // namespace
@@ -73,7 +67,7 @@ std::string page_of(const ReachJob& job, const Reach& answer) {
   out += "\n" + reach_drawing_text(job, answer, drawing_columns);
   if (!out.ends_with('\n')) out += '\n';
   out += "\nWhat makes it uncertain\n" + contributions_text(answer);
-  return out + list_of("Mind", answer.warnings) + list_of("Take care", answer.cautions);
+  return out + titled_list("Mind", answer.warnings) + titled_list("Take care", answer.cautions);
 }
 
 }  // namespace tauten::command

@@ -44,8 +44,7 @@ void TextPlot::band(double x, double low, double high) {
 void TextPlot::line(double x, double y, double next_x, double next_y) {
   const int pieces = 1 + std::max(std::abs(cell_of(next_x, x_end_, columns) - cell_of(x, x_end_, columns)),
                                   std::abs(cell_of(next_y, y_end_, rows) - cell_of(y, y_end_, rows)));
-  for (int i = 0; i <= pieces; ++i)
-    put(x + (next_x - x) * i / pieces, y + (next_y - y) * i / pieces, '*');
+  for (int i = 0; i <= pieces; ++i) put(x + (next_x - x) * i / pieces, y + (next_y - y) * i / pieces, '*');
 }
 
 void TextPlot::mark(double x, double y, char letter) { put(x, y, letter); }
@@ -60,8 +59,7 @@ std::string TextPlot::text(const std::string& x_title, const std::string& y_titl
   for (const std::string& label : labels) width = std::max(width, label.size());
   std::string out = y_title + "\n";
   for (std::size_t row = 0; row < rows_.size(); ++row) {
-    std::string line =
-        fmt::format("{:>{}} {}{}", labels[row], width, labels[row].empty() ? '|' : '+', rows_[row]);
+    std::string line = fmt::format("{:>{}} {}{}", labels[row], width, labels[row].empty() ? '|' : '+', rows_[row]);
     line.erase(line.find_last_not_of(' ') + 1);
     out += line + "\n";
   }

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "command/notices_text.hpp"
 #include "command/text_plot.hpp"
@@ -15,11 +16,6 @@ namespace {
 template <Dim D>
 std::string text_of(Quantity<D> q, int digits = 4) {
   return quantity_text(q.si, D, digits);
-}
-
-std::string in_words(std::string code) {
-  std::replace(code.begin(), code.end(), '_', ' ');
-  return code;
 }
 
 std::string joint_text(const std::string& name, const TurnJoint& joint) {
@@ -38,8 +34,8 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
 std::string figures_text(const TurnAnswer& a) {
   Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Usual", "", true}, {"High", "", true}});
   const auto row = [&](const char* title, const char* unit, const auto& band, auto scaled) {
-    table.row({title, unit, number_text(scaled(band.low), 3), number_text(scaled(band.nominal), 3),
-               number_text(scaled(band.high), 3)});
+    const auto cell = [&](const auto& x) { return std::isfinite(scaled(x)) ? number_text(scaled(x), 3) : "-"; };
+    table.row({title, unit, cell(band.low), cell(band.nominal), cell(band.high)});
   };
   const auto shop = [](const auto& q) { return q.shop(); };
   const auto percent = [](double x) { return 100 * x; };
@@ -51,7 +47,8 @@ std::string figures_text(const TurnAnswer& a) {
   row("lasting stretch", "mm", a.lasting_stretch, shop);
   row("left after all losses", "kN", a.residual.clamp_load, shop);
   row("by that torque alone", "kN", a.by_torque, shop);
-  return table.text();
+  const bool breaks = !std::isfinite(a.by_torque.nominal.si) && !a.may_neck;
+  return table.text() + (breaks ? paragraph("By that torque alone some bolts would break.") : "");
 }
 
 std::string structural_text(const StructuralTurn& s) {
@@ -66,14 +63,14 @@ std::string structural_text(const StructuralTurn& s) {
                number_text(load.nominal.shop(), 3), number_text(load.high.shop(), 3)});
   };
   if (s.turn_of_nut) row("turn of the nut", "snug", *s.turn_of_nut, *s.turn_of_nut_load);
-  if (s.combined)
-    row("combined method", number_text(s.combined_first_torque.si, 3), *s.combined, *s.combined_load);
+  if (s.combined) row("combined method", number_text(s.combined_first_torque.si, 3), *s.combined, *s.combined_load);
   const bool none = !s.turn_of_nut && !s.combined;
   return "\n" + (none ? paragraph("The tables of structural bolting do not reach so far.") : table.text()) +
          paragraph("The preload to be reached is " + text_of(s.least_preload) + ", 0.7 of the tensile load.");
 }
 
 std::string reuse_text(const TurnAnswer& a) {
+  if (a.may_neck) return "Replace the bolt.";
   if (a.past_yield) return "The bolt serves once: replace it when it is loosened.";
   if (a.tightenings == 0) return "The strain allows no such tightening.";
   return a.tightenings >= 20
@@ -85,9 +82,11 @@ std::string reuse_text(const TurnAnswer& a) {
 
 std::string page_of(const TurnAnswer& a) {
   std::string out = joint_text(a.name, a.joint);
-  out += paragraph(fmt::format("Turn by {} from snug at {}. Clamp load {} to {}, usually {}.", text_of(a.angle, 3),
-                               text_of(a.snug_torque, 3), number_text(a.clamp_load.low.shop(), 3),
-                               text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3)));
+  out += paragraph(
+      fmt::format("Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
+                  a.may_neck ? "No clamp load is named: the bolt may break."
+                             : fmt::format("Clamp load {} to {}, usually {}.", number_text(a.clamp_load.low.shop(), 3),
+                                           text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
   if (a.tool_twist.si > 0)
     out += paragraph(fmt::format("At the handle that is {}, as the bars twist by {}.", text_of(a.handle_angle, 3),
                                  text_of(a.tool_twist, 3)));
@@ -95,10 +94,11 @@ std::string page_of(const TurnAnswer& a) {
   out += paragraph(fmt::format("Of the angle {} stretch the joint and {} twist the bolt. {}", text_of(a.clamping, 3),
                                text_of(a.bolt_twist, 2), reuse_text(a)));
   if (a.diagram.working_load.si != 0)
-    out += paragraph(fmt::format("With {} from outside the bolt bears {} and {} of clamp load are left; the parts part at "
-                                 "{}.",
-                                 text_of(a.diagram.working_load), text_of(a.diagram.bolt_load),
-                                 text_of(a.diagram.clamp_load), text_of(a.diagram.separation_load)));
+    out +=
+        paragraph(fmt::format("With {} from outside the bolt bears {} and {} of clamp load are left; the parts part at "
+                              "{}.",
+                              text_of(a.diagram.working_load), text_of(a.diagram.bolt_load),
+                              text_of(a.diagram.clamp_load), text_of(a.diagram.separation_load)));
   if (a.structural) out += structural_text(*a.structural);
   return out + "\nTake care\n" + list_of(a.notices);
 }

@@ -110,9 +110,9 @@ template <std::integral T>
 Problem read_whole(const char* key, std::string_view text, const char* example, T& into) {
   const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
   if (problem == std::errc() && end == text.data() + text.size()) return {};
-  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + " is no whole number; write it like " +
-                     example)
-                        .c_str());
+  return Error(
+      key,
+      (std::string(key) + " " + tauten::detail::shown(text) + " is no whole number; write it like " + example).c_str());
 }
 
 /// \return the parts of `text` between the marks

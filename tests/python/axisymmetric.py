@@ -1,6 +1,6 @@
 """Linear elasticity of bodies of revolution by finite elements: biquadratic elements, NumPy and SciPy only.
 
-Nothing here knows of bolts but the last function. Coordinates are (r, z), displacements (u_r, u_z), loads are totals
+Nothing here knows of bolts but the last functions. Coordinates are (r, z), displacements (u_r, u_z), loads are totals
 around the circumference.
 """
 import numpy as np
@@ -106,11 +106,11 @@ def graded(start, end, count, dense_start=False, dense_end=False):
     return start + (end - start) * x
 
 
-def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
-    """Stiffness of layers pressed together between two rigid, smooth rings.
+def clamped_body(hole, face, outer, layers, fineness=1.0):
+    """Layers between two rings: the body, and the nodes under the upper and the lower ring.
 
     hole, face, outer: diameters of hole, bearing face and layers; layers: (thickness, modulus, poisson) from top to
-    bottom, bonded to each other. Returns force over the approach of the two rings.
+    bottom, bonded to each other.
     """
     count = lambda n: max(3, int(round(n * fineness)))
     radii = [graded(hole / 2, face / 2, count(10), dense_end=True)]
@@ -127,7 +127,43 @@ def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
                      lambda r, z: poissons[which(z)])
     r, z = body.nodes.T
     pressed = r <= face / 2 * (1 + 1e-9)
-    top, bottom = np.flatnonzero(pressed & (z == 0)), np.flatnonzero(pressed & (z == bounds[-1]))
+    return body, np.flatnonzero(pressed & (z == 0)), np.flatnonzero(pressed & (z == bounds[-1]))
+
+
+def clamped_stiffness(hole, face, outer, layers, fineness=1.0):
+    """Stiffness of layers pressed together between two rigid, smooth rings: force over the approach of the two rings."""
+    body, top, bottom = clamped_body(hole, face, outer, layers, fineness)
     prescribed = {2 * n + 1: 1.0 for n in top} | {2 * n + 1: 0.0 for n in bottom}
     _, support = body.solve(prescribed)
     return support[top, 1].sum()
+
+
+def tapped_compliance(hole, face, outer, grip, engaged, plate, base, fineness=1.0):
+    """Approach of a rigid, smooth ring to a tapped hole, for each unit of force.
+
+    hole, face, outer: diameters of hole, bearing face and both parts; plate and base: (modulus, poisson), bonded to each
+    other. The base is as deep as the parts are wide, and bored through. The thread pulls at the wall of the hole, evenly
+    over `engaged` below the plate; its displacement counts with the same weights.
+    """
+    count = lambda n: max(3, int(round(n * fineness)))
+    radii = [graded(hole / 2, face / 2, count(10), dense_end=True)]
+    if outer > face * (1 + 1e-9):
+        radii.append(graded(face / 2, outer / 2, count(16), dense_start=True)[1:])
+    heights = [graded(0, grip, count(20), True, True), graded(grip, grip + engaged, count(14), True, True)[1:],
+               graded(grip + engaged, grip + engaged + outer, count(14), dense_start=True)[1:]]
+    choose = lambda i: lambda r, z: np.where(z < grip, plate[i], base[i])
+    z_lines = np.concatenate(heights)
+    body = Body.grid(np.concatenate(radii), z_lines, choose(0), choose(1))
+    r, z = body.nodes.T
+    wall = np.flatnonzero(np.isclose(r, hole / 2) & (z > grip - 1e-9) & (z < grip + engaged + 1e-9))
+    wall = wall[np.argsort(z[wall])]
+    weights = np.zeros(len(wall))
+    for k in range(0, len(wall) - 2, 2):  # Simpson's rule along each element
+        weights[k:k + 3] += np.array([1, 4, 1]) / 6 * (z[wall[k + 2]] - z[wall[k]])
+    weights /= weights.sum()
+    loads = np.zeros(2 * len(body.nodes))
+    loads[2 * wall + 1] = -weights
+    ring = np.flatnonzero((r <= face / 2 * (1 + 1e-9)) & (z == 0))
+    moved, support = body.solve({2 * n + 1: 0.0 for n in ring}, loads)
+    assert abs(support[ring, 1].sum() - 1) < 1e-6  # the ring carries it all
+    return -(weights * moved[wall, 1]).sum()

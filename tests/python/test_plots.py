@@ -159,6 +159,15 @@ def test_methods(joint):
                    for band in bands), method.key
 
 
+def test_no_load_is_drawn_of_a_bolt_that_may_break():
+    broken = tauten.turn(angle="300deg", **FOOT)
+    for plot in (plots.plot_load_extension, plots.plot_methods):
+        with pytest.raises(tauten.Error, match="may break"):
+            plot(broken)
+    axes = plots.plot_curve(tauten.curve(**FOOT), broken)
+    assert not any(word.startswith("turned by") for word in check_texts(axes[0]))
+
+
 def test_a_picture_goes_where_it_is_told():
     figure, (left, right) = plt.subplots(1, 2)
     assert plots.plot_chances(tauten.free_joint(**STUCK), axes=left) is left

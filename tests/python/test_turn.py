@@ -96,6 +96,19 @@ def test_pages_say_what_is_needed():
     assert {"F", "Y", "E"} <= set("".join(line.split("|", 1)[-1].split("+", 1)[-1] for line in picture.splitlines()[1:19]))
 
 
+def test_no_load_is_named_of_a_bolt_that_may_break():
+    page = program("turn", *shlex.split(SAID), "--angle", "300deg")
+    assert "No clamp load is named: the bolt may break." in page and "would neck" in page
+    for title in ("clamp load", "of the proof load", "left after all losses"):
+        row = next(line for line in page.splitlines() if line.startswith(title + " "))
+        assert row.split()[-3:] == ["-", "-", "-"], row
+    broken = json.loads(program("turn", *shlex.split(SAID), "--angle", "300deg", "--json"))
+    assert broken["clamp_load"] == {"low": None, "nominal": None, "high": None} and broken["methods"] == []
+    answer = tauten.turn(angle="300deg", **FOOT)
+    assert math.isnan(answer.clamp_load.nominal) and answer.may_neck and "would neck" in repr(answer)
+    assert len(answer._repr_html_()) > 100 and json.loads(answer.to_json()) == broken
+
+
 # ---- against plain arithmetic and another program of the section --------------------------------------------------
 
 def test_turn_by_hand():

@@ -214,6 +214,21 @@ TEST_CASE("curve: friction decides") {
     CHECK(curve.points.back().plastic_strain == about(0.06, 0.01));
     CHECK(curve.points.back().tension.si < class_8_8.tensile_strength.si);
   }
+  // At a torque, more friction never raises the preload, past yield neither.
+  for (const double torque : {80.0, 120.0, 160.0}) {
+    double last = 1e9;
+    for (double mu : {0.06, 0.08, 0.10, 0.14, 0.20, 0.30}) {
+      const Curve curve = tightening_curve(foot_bolt(), class_8_8, {mu, mu, Length(20e-3)});
+      if (curve.points.back().torque.si < torque) continue;  // the bolt does not bear it
+      std::size_t i = 1;
+      while (curve.points[i].torque.si < torque) ++i;
+      const CurvePoint at = detail::between(
+          curve.points[i - 1], curve.points[i],
+          (torque - curve.points[i - 1].torque.si) / (curve.points[i].torque.si - curve.points[i - 1].torque.si));
+      CHECK(at.preload.si < last);
+      last = at.preload.si;
+    }
+  }
   const Band<Curve> band =
       tightening_curves(foot_bolt(), class_8_8, {{0.08, 0.08, 20.0_mm}, {0.12, 0.12, 20.0_mm}, {0.16, 0.16, 20.0_mm}});
   CHECK(band.low.yield_point.preload > band.nominal.yield_point.preload);

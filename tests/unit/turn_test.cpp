@@ -78,12 +78,13 @@ TEST_CASE("turn of the nut, as printed") {
   const auto degrees = [](double length, int sloping) {
     return turn_of_nut(20.0_mm, Length(length), sloping).angle.shop();
   };
-  CHECK(degrees(80e-3, 0) == about(120));
-  CHECK(degrees(81e-3, 0) == about(180));
-  CHECK(degrees(160e-3, 1) == about(240));
-  CHECK(degrees(80e-3, 2) == about(240));
-  CHECK(degrees(240e-3, 0) == about(240));
-  CHECK(degrees(240e-3, 2) == about(360));
+  // All rows: bolt length in diameters up to and including the end, no, one and two sloping faces.
+  const double printed[][5] = {{0.5, 4, 120, 180, 240}, {4.05, 8, 180, 240, 300}, {8.05, 12, 240, 300, 360}};
+  for (const auto& row : printed)
+    for (int sloping = 0; sloping < 3; ++sloping) {
+      CHECK(degrees(row[0] * 20e-3, sloping) == about(row[2 + sloping]));
+      CHECK(degrees(row[1] * 20e-3, sloping) == about(row[2 + sloping]));
+    }
   CHECK(turn_of_nut(20.0_mm, 80.0_mm).tolerance.shop() == about(30));
   CHECK(turn_of_nut(20.0_mm, 200.0_mm).tolerance.shop() == about(45));
   CHECK(at_fault(try_turn_of_nut(20.0_mm, 241.0_mm)) == "length");

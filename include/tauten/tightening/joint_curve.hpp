@@ -62,8 +62,16 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
       setup.turned, setup.steel,
       {setup.friction(&Band<double>::low), setup.usual(), setup.friction(&Band<double>::high)}, options);
   if (!curves) return curves.error();
-  CurveAnswer a{job.joint.name,   setup.joint,     setup.bolt.mu_G, setup.bolt.mu_K, job.joint.snug_torque, curves->low,
-                curves->nominal, curves->high, {},              {}};
+  CurveAnswer a{job.joint.name,
+                setup.joint,
+                setup.bolt.mu_G,
+                setup.bolt.mu_K,
+                job.joint.snug_torque,
+                curves->low,
+                curves->nominal,
+                curves->high,
+                {},
+                {}};
   for (Curve CurveAnswer::* curve : {&CurveAnswer::low_friction, &CurveAnswer::nominal, &CurveAnswer::high_friction})
     add_prevailing(a.*curve, lost);
   a.zones = zones_of(a.nominal);

@@ -112,7 +112,7 @@ struct TurnAnswer {
   Angle bolt_twist{};    ///< part that twists the bolt; it springs back in part
   Angle tool_twist{};    ///< part that twists the bars; it springs back
   Band<Force> snug_load;
-  Band<Force> clamp_load;
+  Band<Force> clamp_load;  ///< `absent` where the bolt may break, and so is all that follows from it
   Band<double> proof_share;
   Band<double> yield_utilisation;  ///< stress while the wrench turns over the least yield strength
   Band<Torque> torque;             ///< at the end of the turn: what a wrench would show

@@ -59,7 +59,8 @@ inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, con
   });
   const Quantity<Dim::number> share(job.utilisation);
   if (!end.reached) {
-    const std::string most = "but the bolt necks at " + shop_text(Force(end.preload)) + "; take a stronger or larger one";
+    const std::string most =
+        "but the bolt necks at " + shop_text(Force(end.preload)) + "; take a stronger or larger one";
     if (wish.utilisation > 0) return refusal("utilisation", share, most.c_str());
     return refuse(wish.argument, std::string(wish.argument) + " asks for " + shop_text(Force(wish.load)) + ", " + most);
   }
@@ -77,10 +78,10 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
   const double lost = setup.conditions.lost;
   const double P = bolt.pitch.si;
   const double d_2 = bolt.pitch_diameter.si;
-  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque,
-                                               a.snug_torque.si - lost, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
-                                               b.D_Km.nominal)
-                                        : 0;
+  const double snug = end.snug_load > 0
+                          ? step(a.steps, "what the snug torque leaves", preload_from_torque, a.snug_torque.si - lost,
+                                 P, d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
+                          : 0;
   const bool elastic = end.strain == 0;
   const double gain = (elastic ? end.preload : setup.joint.first_yield.si) - snug;
   if (gain > 0)
@@ -109,24 +110,34 @@ inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, Tur
   const Outcome<Length> embeds =
       try_embedding({after.roughness, one_face ? 1 : 2, layers - 1 + (one_face ? 1 : 0), after.load_across});
   if (!embeds) return embeds.error();
-  for (const auto& [name, warming] : {std::pair{"bolt_warming", after.bolt_warming}, {"plate_warming", after.plate_warming}})
+  for (const auto& [name, warming] :
+       {std::pair{"bolt_warming", after.bolt_warming}, {"plate_warming", after.plate_warming}})
     if (auto e = outside(name, warming, {-100, 400})) return e;
   Losses losses{.embedding = *embeds, .creep_share = after.creep_share, .neighbours = after.neighbours};
-  const double alpha = setup.bolt.strength.stainless ? material::stainless_steel.expansion.si : material::steel.expansion.si;
+  const double alpha =
+      setup.bolt.strength.stainless ? material::stainless_steel.expansion.si : material::steel.expansion.si;
   step(a.steps, "", embedding_loss, embeds->si, bolt.bolt_resilience.si, bolt.plate_resilience.si);
   if (after.bolt_warming.si != 0 || after.plate_warming.si != 0)
-    losses.thermal = Force(step(a.steps, "", thermal_loss, setup.joint.grip.si, alpha, after.bolt_warming.si,
-                                setup.expansion, after.plate_warming.si, bolt.bolt_resilience.si,
-                                bolt.plate_resilience.si));
+    losses.thermal =
+        Force(step(a.steps, "", thermal_loss, setup.joint.grip.si, alpha, after.bolt_warming.si, setup.expansion,
+                   after.plate_warming.si, bolt.bolt_resilience.si, bolt.plate_resilience.si));
   const Outcome<ResidualClamp> residual =
       try_residual_clamp(a.clamp_load, losses, bolt.bolt_resilience, bolt.plate_resilience);
   if (!residual) return residual.error();
   a.residual = *residual;
-  const Outcome<LoadDiagram> diagram = try_load_diagram(a.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience,
-                                                        after.working_load, after.load_introduction);
+  const Outcome<LoadDiagram> diagram = try_load_diagram(
+      a.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience, after.working_load, after.load_introduction);
   if (!diagram) return diagram.error();
   a.diagram = *diagram;
   return std::nullopt;
+}
+
+/// Nominal tensile strength, by which structural codes state the preload: 800 MPa of class 8.8, 1000 MPa of 10.9. EN
+/// 1090-2:2008, clause 8.5.1. Other classes are none of theirs.
+inline double structural_strength(const PropertyClass& strength) {
+  return strength.name.starts_with("8.8")    ? 800e6
+         : strength.name.starts_with("10.9") ? 1000e6
+                                             : strength.tensile_strength.si;
 }
 
 /// The turns of structural bolting on this joint.
@@ -135,7 +146,7 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   const Thread& thread = setup.suspect.thread;
   if (auto e = outside("sloping_faces", Quantity<Dim::number>(job.sloping_faces), {0, 2})) return *e;
   s.least_preload =
-      Force(target_preload.si(0.7, thread.stress_area().si, setup.bolt.strength.tensile_strength.si));
+      Force(target_preload.si(0.7, thread.nominal_stress_area().si, structural_strength(setup.bolt.strength)));
   if (const auto turn = try_turn_of_nut(thread.diameter, setup.joint.length, job.sloping_faces)) {
     s.turn_of_nut = *turn;
     TurnJob by_table = job;
@@ -144,8 +155,8 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   }
   if (const auto turn = try_combined_method(thread.diameter, setup.joint.grip)) {
     s.combined = *turn;
-    s.combined_first_torque = Torque(combined_first_torque_share *
-                                     plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
+    s.combined_first_torque =
+        Torque(combined_first_torque_share * plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
     const TurnSpec spec{s.combined_first_torque.si, turn->angle.si, false};
     s.combined_load = band_of<Dim::force>(turn_bands(setup, job, spec).preload);
   }
@@ -158,6 +169,16 @@ inline std::vector<MethodBand> method_bands(Force preload) {
     if (const auto band = try_preload_band(preload, method))
       list.push_back({method.key, method.title, method.factor(), *band, method.source});
   return list;
+}
+
+/// Of a bolt that may break no load is named.
+inline void forget_load(TurnAnswer& a) {
+  const Force none(absent);
+  a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
+  a.residual.nominal_loss = none;
+  a.proof_share = {absent, absent, absent};
+  a.diagram = LoadDiagram{};
+  a.methods.clear();
 }
 
 }  // namespace detail
@@ -210,8 +231,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
   a.may_neck = bands.necks;
   const double end = a.torque.nominal.si;
-  a.by_torque =
-      load_left(setup.bolt, effective_torque(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
+  a.by_torque = load_left(setup.bolt, effective_torque(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
   explain_turn(setup, job, usual, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =
@@ -229,6 +249,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.verdict = turn_verdict(a);
   a.meaning = turn_meaning(a.verdict);
   a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
+  if (a.may_neck) forget_load(a);
   return a;
 }
 

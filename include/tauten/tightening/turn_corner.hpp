@@ -33,8 +33,8 @@ inline Turning turning_of(const TurnSetup& setup, const TurnCorner& corner) {
   steel.yield_strength = Stress(steel.yield_strength.si * corner.strength);
   steel.tensile_strength = Stress(steel.tensile_strength.si * corner.strength);
   // The section that may yield stretches by its modulus, which is known; the doubt is about all the rest.
-  const double section = SegmentResilience::eval(bolt.section_length.si, circle_area(bolt.section_diameter.si),
-                                                 steel.elastic_modulus.si);
+  const double section =
+      SegmentResilience::eval(bolt.section_length.si, circle_area(bolt.section_diameter.si), steel.elastic_modulus.si);
   const double whole = bolt.bolt_resilience.si + bolt.plate_resilience.si;
   const double wanted = std::max(whole * corner.resilience, section * (1 + 1e-6));
   bolt.bolt_resilience = Compliance(bolt.bolt_resilience.si + wanted - whole);
@@ -76,8 +76,9 @@ TurnEnd turn_corner(const TurnSetup& setup, const TurnCorner& corner, double tar
   const double step = turning.elastic_angle(onset) / 40;
   TurnEnd end;
   const double snug = corner.snug / turning.wrench_lever();
-  end.reached = snug < 0.99 * onset ? turning.turn_to(turning.elastic_angle(snug))
-                                    : turn_until(turning, step, strain, snug, [](const Turning& t) { return t.preload(); });
+  end.reached = snug < 0.99 * onset
+                    ? turning.turn_to(turning.elastic_angle(snug))
+                    : turn_until(turning, step, strain, snug, [](const Turning& t) { return t.preload(); });
   end.snug_load = turning.preload();
   const double start = turning.angle();
   const double twist = turning.twist();

@@ -31,8 +31,8 @@ struct TurnLayer {
 
 /// What happens to the joint after the wrench is off. What is not known stays at zero.
 struct AfterTurn {
-  Length roughness{10e-6};     ///< R_z of the roughest face
-  bool load_across = false;    ///< the working load acts across the bolt
+  Length roughness{10e-6};                     ///< R_z of the roughest face
+  bool load_across = false;                    ///< the working load acts across the bolt
   Quantity<Dim::temperature> bolt_warming{};   ///< in service, against tightening
   Quantity<Dim::temperature> plate_warming{};  ///< the same of the clamped layers
   double creep_share = 0;                      ///< of the load left, for gaskets, paint and other soft layers
@@ -47,7 +47,7 @@ struct TurnJob {
   std::string name{};            ///< how the joint is called in lists
   std::string thread{};          ///< designation, "M16"
   std::string property_class{};  ///< "8.8"; "" if there is no mark
-  std::string head{};            ///< standard of the turned head or nut; "" for ISO 4014. ISO 4017 is threaded to the head
+  std::string head{};  ///< standard of the turned head or nut; "" for ISO 4014. ISO 4017 is threaded to the head
   JointKind kind = JointKind::through_bolt;
   Length length{};                        ///< of the bolt under its head; 0: the shortest standard length that reaches
   Length shank_diameter{};                ///< of a reduced shank; 0: full
@@ -57,8 +57,8 @@ struct TurnJob {
   std::string tapped_material = "steel";  ///< of the part with the tapped hole
   PlateModel plate_model = PlateModel::chosen;
 
-  Torque snug_torque{};  ///< at which all gaps are closed; 0: that for a quarter of the load wanted
-  Angle angle{};         ///< to be turned from snug
+  Torque snug_torque{};          ///< at which all gaps are closed; 0: that for a quarter of the load wanted
+  Angle angle{};                 ///< to be turned from snug
   bool angle_at_handle = false;  ///< `angle` is read at the handle, with the bars in between; else at the fastener
   Force clamp_load{};            ///< wanted
   double share = absent;         ///< wanted share of the proof load
@@ -72,10 +72,10 @@ struct TurnJob {
   Length bearing_diameter{};                       ///< effective diameter D_Km, if not that of the head's standard
   std::vector<DriveBar> bars{};                    ///< between handle and fastener
 
-  double wrench_accuracy = absent;         ///< of the snug torque; absent: 6 % up to 10 N.m, 4 % above
-  Angle angle_tolerance{0.0872664626};     ///< how far the angle may be off, 5 degrees; an estimate
-  double resilience_tolerance = absent;    ///< of bolt and layers; absent: 10 %, 15 % where a width is assumed; estimates
-  double strength_surplus = 0.2;           ///< of a bolt from the box over the least of its class; an estimate
+  double wrench_accuracy = absent;       ///< of the snug torque; absent: 6 % up to 10 N.m, 4 % above
+  Angle angle_tolerance{0.0872664626};   ///< how far the angle may be off, 5 degrees; an estimate
+  double resilience_tolerance = absent;  ///< of bolt and layers; absent: 10 %, 15 % where a width is assumed; estimates
+  double strength_surplus = 0.2;         ///< of a bolt from the box over the least of its class; an estimate
 
   AfterTurn after{};
   bool structural = false;  ///< also compare with the turns of structural bolting

@@ -16,12 +16,15 @@ inline std::string turn_verdict(const TurnAnswer& a) {
 
 inline std::string turn_meaning(const std::string& verdict) {
   if (verdict == "would neck")
-    return "In the worst case the bolt uses up its uniform elongation before the end of the turn; it necks and may break.";
+    return "In the worst case the bolt uses up its uniform elongation before the end of the turn; it necks and may "
+           "break.";
   if (verdict == "past yield")
     return "The bolt is turned past yield: the load hangs on its strength and hardly on friction, and it serves once.";
-  if (verdict == "yields") return "In the worst case the bolt stretches for good; do not use it again unless it was measured.";
+  if (verdict == "yields")
+    return "In the worst case the bolt stretches for good; do not use it again unless it was measured.";
   if (verdict == "near yield") return "In the worst case less than a tenth of the yield strength is left.";
-  if (verdict == "slack") return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
+  if (verdict == "slack")
+    return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
   return "The usual clamp load is useful and the worst case stays below nine tenths of yield.";
 }
 
@@ -31,7 +34,9 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
   const auto say = [&](bool holds, const char* code, const std::string& text, bool estimate) {
     if (holds) list.push_back({code, text, estimate});
   };
-  add_bolt_notices(list, setup.suspect, setup.bolt, setup.joint.class_assumed, job.condition);
+  add_bolt_notices(list, setup.bolt,
+                   {setup.joint.class_assumed, setup.suspect.head_assumed, setup.suspect.bearing_estimated},
+                   job.condition);
   say(true, "snug_is_found",
       "Snug is where all gaps are closed and the faces lie on each other. Find it on the joint; the angle counts from "
       "there, never from the first touch.",
@@ -41,8 +46,8 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
   say(setup.width_assumed, "width_assumed",
       "The width of a layer is not given; it is taken as three bearing faces. The distance to the next edge counts.",
       true);
-  say(job.kind != JointKind::through_bolt, "tapped_from_memory",
-      "What the tapped part yields is a remembered figure.", true);
+  say(job.kind != JointKind::through_bolt, "tapped_from_memory", "What the tapped part yields is a remembered figure.",
+      true);
   say(job.shank_diameter.si > 0, "reduced_shank", "The reduced shank is taken as what yields first.", false);
   return list;
 }
@@ -59,7 +64,8 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
     if (holds) list.push_back({code, text, estimate});
   };
   say(snug_assumed, "snug_assumed",
-      "No snug torque is given; " + shop_text(a.snug_torque) + " leaves a quarter of the load wanted, as is usual.", true);
+      "No snug torque is given; " + shop_text(a.snug_torque) + " leaves a quarter of the load wanted, as is usual.",
+      true);
   say(a.torque.low.si > 0, "watch_the_torque",
       "At the end of the turn the torque lies between " + shop_text(a.torque.low) + " and " + shop_text(a.torque.high) +
           ". If it does not, stop and find out why: a seized thread, a wrong bolt, a gap that was still open.");
@@ -69,7 +75,8 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
           percent_text(a.plastic_strain.nominal / setup.steel.uniform_elongation) +
           " of its uniform elongation used up. Ask the maker for the angle.");
   say(a.past_yield, "single_use",
-      "Tightened past yield: a bolt for one use. Replace it once it is loosened, whatever the strain would allow, unless "
+      "Tightened past yield: a bolt for one use. Replace it once it is loosened, whatever the strain would allow, "
+      "unless "
       "its maker says otherwise.");
   say(!a.past_yield && a.yield_utilisation.high > 1, "stretched",
       "It may be stretched for good. Measure its length before and after, and replace it if it has grown.");
@@ -83,11 +90,14 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
           ", much of the whole turn: the joint is stiff, and torque would do as well.");
   say(a.residual.may_open, "may_open", "In the worst case no clamp load is left after all losses.");
   say(a.diagram.separated, "separates", "The working load parts the joint; the bolt carries all of it.");
-  say(job.after.working_load.si > 0, "working_load", "The working load is added to the usual preload; fatigue is not looked at.");
+  say(job.after.working_load.si > 0, "working_load",
+      "The working load is added to the usual preload; fatigue is not looked at.");
   say(true, "embedding_from_memory", "How far faces embed are remembered guide values.", true);
   say(true, "tolerances_judged",
       "How far angle and resilience may be off, and by how much a bolt exceeds its class, are judgement unless given.",
       true);
+  say(job.structural && !setup.bolt.strength.name.starts_with("8.8") && !setup.bolt.strength.name.starts_with("10.9"),
+      "structural_class", "The turns of structural bolting are for bolts of class 8.8 and 10.9; this is another one.");
   say(job.structural, "structural_rules",
       "Structural bolts are tightened by the rules of their code, checked there and by licensed practice.");
   add_common_notices(job, setup, list);

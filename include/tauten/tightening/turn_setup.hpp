@@ -6,7 +6,8 @@
 #include "tauten/joint/build.hpp"
 #include "tauten/joint/diagram.hpp"
 #include "tauten/part/washer.hpp"
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/tightening/clamp_bolt.hpp"
+#include "tauten/tightening/clamp_suspects.hpp"
 #include "tauten/tightening/turn_answer.hpp"
 #include "tauten/tightening/turned_bolt.hpp"
 
@@ -77,8 +78,7 @@ inline std::optional<Error> turn_range_error(const TurnJob& job) {
 /// The layers as said, with washers, and with what was left out filled in.
 inline Outcome<std::vector<TurnLayer>> turn_layers(const TurnJob& job, const Thread& thread) {
   std::vector<TurnLayer> layers = job.layers;
-  if (job.grip.si != 0 && !layers.empty())
-    return refuse("grip", "grip is given beside layers; leave one of them out");
+  if (job.grip.si != 0 && !layers.empty()) return refuse("grip", "grip is given beside layers; leave one of them out");
   if (job.grip.si != 0) layers.push_back({.thickness = job.grip});
   if (layers.empty())
     return refuse("layers", "no clamped layer is given; give at least one, for example 20 mm of steel, or a grip");
@@ -175,8 +175,8 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
                                 turned.section_diameter.si, setup.bolt.mu_G.nominal));
   const double torque = plain_setting(setup.bolt, 0.75 * joint.proof_load.si, 0);
   const double lever = torque / (0.75 * joint.proof_load.si);
-  joint.rate_angle = Angle(joint_rate_angle.si(torque, lever, turned.bolt_resilience.si, turned.plate_resilience.si,
-                                               turned.pitch.si));
+  joint.rate_angle =
+      Angle(joint_rate_angle.si(torque, lever, turned.bolt_resilience.si, turned.plate_resilience.si, turned.pitch.si));
   joint.rate = joint.rate_angle.si <= hard_joint_angle   ? "hard"
                : joint.rate_angle.si >= soft_joint_angle ? "soft"
                                                          : "between";
@@ -192,7 +192,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<std::vector<Suspect>> suspects = suspects_of(same);
   if (!suspects) return suspects.error();
   const Suspect& suspect = suspects->front();
-  const Outcome<ClampBolt> bolt = bolt_of(same, suspect, *conditions);
+  const Outcome<ClampBolt> bolt = bolt_of(same, suspect.thread, suspect.bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
   TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, {}};
 
