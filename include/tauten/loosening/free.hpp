@@ -66,7 +66,8 @@ inline void add_notices(const FreeJob& job, Free& answer) {
                                  cautions::no_pipe, cautions::impact_sockets})
     answer.notices.push_back(caution);
   say(job.drive == DriveFit::twelve_point, "six_point",
-      "Take a six-point socket: it holds at the flank, not at the corner.");
+      "Take a six-point socket: it reaches nearly twice as much of each flank, and still holds on worn corners on which "
+      "twelve points spin.");
   say(answer.round.nominal.si == 0, "tool_spins", "The corners are too far gone: this tool spins on them.");
   const HeatLimit heat = heat_limit(job.near);
   if (heat.allowed) answer.notices.push_back(cautions::heat_near);
