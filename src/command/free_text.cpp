@@ -108,7 +108,7 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
 }
 
 std::string capacities_text(const Free& answer) {
-  std::string out = "\nWhat each part takes\n";
+  std::string out = "\nWhat each part takes (estimates)\n";
   for (const Capacity& c : answer.capacities)
     out += paragraph(fmt::format("{}: {} ({}, {}).", c.part, band_text(c.torque), c.source.document, c.source.place),
                      "- ");
