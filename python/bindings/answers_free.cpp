@@ -105,6 +105,7 @@ void add_free_joint(py::module_& module) {
                         "A quantity that scatters by factors: median and coefficient of variation");
   add_record<Learned>(module, "Learned", "What the fasteners already undone tell about the next one");
   add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
+  add_record<Capacity>(module, "Capacity", "What one part takes before it gives, and where the figure comes from");
   add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");

@@ -4,6 +4,7 @@ from tauten._core import AfterRelease as AfterRelease
 from tauten._core import AidUse as AidUse
 from tauten._core import Arg as Arg
 from tauten._core import Band as Band
+from tauten._core import Capacity as Capacity
 from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp

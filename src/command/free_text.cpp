@@ -102,6 +102,14 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
                                aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
 }
 
+std::string capacities_text(const Free& answer) {
+  std::string out = "\nWhat each part takes (estimates)\n";
+  for (const Capacity& c : answer.capacities)
+    out += paragraph(fmt::format("{}: {} ({}, {}).", c.part, band_text(c.torque), c.source.document, c.source.place),
+                     "- ");
+  return out;
+}
+
 std::string after_text(const Free& answer) {
   const AfterRelease& after = answer.after;
   std::string out = paragraph(
@@ -128,7 +136,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
                     torque_text(answer.learned->median.low), torque_text(answer.learned->median.high)));
   out += paragraph(stop_text(job, answer));
-  out += chances_text(answer) + plan_text(job, answer) + after_text(answer);
+  out += chances_text(answer) + capacities_text(answer) + plan_text(job, answer) + after_text(answer);
   return out + "\nTake care\n" + list_of(answer.notices);
 }
 

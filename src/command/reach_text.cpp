@@ -30,7 +30,10 @@ std::string contributions_text(const Reach& answer) {
                c->is_estimate ? "estimate" : "given"});
   }
   return table.text() +
-         paragraph("Full width: any value within it is equally likely. Of the band: share of the variance.");
+         paragraph("Full width: any value within it is equally likely. Of the band: share of the variance.") +
+         paragraph(fmt::format("All of it goes into a clamp load as clamp --torque {} --wrench-accuracy {}%.",
+                               exact_text(answer.arrives.nominal.si) + "N.m",
+                               number_text(100 * answer.wrench_accuracy, 3)));
 }
 
 std::string notes_text(const ReachJob& job, const Reach& answer) {

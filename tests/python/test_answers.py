@@ -4,6 +4,7 @@ Figures are held against arithmetic written out below (ISO 16047, linear form), 
 """
 import ast
 import doctest
+import html
 import html.parser
 import json
 import math
@@ -120,6 +121,34 @@ def test_torque_and_identify_same_as_command_line():
         mine = json.loads(tauten.identify(**arguments).to_json())
         assert mine.pop("class", None) == expected.pop("class", None)
         assert mine == expected
+
+
+TIGHTENING = {"line_of_slip", "eye_protection", "no_pipe", "replace_used_up", "no_release"}
+LOOSENING = TIGHTENING | {"stored_energy", "impact_sockets", "heat_near", "heat_tempering", "heat_coating"}
+
+
+@pytest.mark.parametrize("words, ask, cautions", [
+    (["clamp", "--thread", "M16", "--class", "8.8", "--torque", "130N.m"],
+     lambda: tauten.clamp(thread="M16", property_class="8.8", torque="130N.m"), TIGHTENING),
+    (["torque", "--thread", "M16", "--class", "8.8"],
+     lambda: tauten.torque_for(thread="M16", property_class="8.8"), TIGHTENING),
+    (["reach", "--torque", "130N.m"], lambda: tauten.reach(torque="130N.m"), TIGHTENING - {"replace_used_up"}),
+    (["free", "--thread", "M16", "--class", "8.8", "--near", "zinc-or-cadmium"],
+     lambda: tauten.free_joint(thread="M16", property_class="8.8", zinc_or_cadmium=True), LOOSENING),
+], ids=["clamp", "torque", "reach", "free"])
+def test_cautions_are_data_in_every_answer(words, ask, cautions):
+    answer = ask()
+    notices = getattr(answer, "cautions", None) or answer.notices
+    assert cautions <= {notice.code for notice in notices}
+    assert all(notice.text.endswith(".") and not notice.is_estimate for notice in notices if notice.code in TIGHTENING)
+    in_json = command_line(*words)
+    assert [(n["code"], n["text"]) for n in in_json.get("cautions") or in_json["notices"]] == [
+        (n.code, n.text) for n in notices]
+    # The page for people says the same words, however its lines are broken.
+    page = subprocess.run([PROGRAM, *words], capture_output=True, text=True, timeout=60).stdout
+    flat = " ".join(page.split())
+    assert all(notice.text in flat for notice in notices if notice.code in cautions)
+    assert all(html.escape(notice.text) in answer._repr_html_() for notice in notices if notice.code in cautions)
 
 
 def test_explanation_same_as_command_line():

@@ -1,7 +1,9 @@
 """Pictures of answers say what they show, and no text lies on another."""
-import math
+import ast
+import inspect
 import itertools
 import math
+import pathlib
 import subprocess
 import sys
 
@@ -340,3 +342,14 @@ def test_pictures_are_written(tmp_path):
         assert pixels.shape[0] > 150 and pixels.shape[1] >= 790 and pixels[..., :3].std() > 0.05
     sizes = [text.get_fontsize() for text in axes.figure.findobj(matplotlib.text.Text) if text.get_text()]
     assert min(sizes) >= 9  # on a picture 8 inches wide
+
+
+def test_stub_names_what_there_is():
+    stub = ast.parse((pathlib.Path(__file__).resolve().parents[2] / "python" / "tauten" / "plots.pyi").read_text())
+    functions = {item.name: [arg.arg for arg in item.args.args + [item.args.kwarg] if arg] for item in stub.body
+                 if isinstance(item, ast.FunctionDef)}
+    assert sorted(functions) == sorted(plots.__all__)
+    for name, arguments in functions.items():
+        assert arguments == list(inspect.signature(getattr(plots, name)).parameters)
+    constants = {item.target.id for item in stub.body if isinstance(item, ast.AnnAssign)}
+    assert constants == {name for name in vars(plots) if name.isupper() and not name.startswith("_")}

@@ -147,6 +147,35 @@ TEST_CASE("the answer: stop before shear, a plan that ends in cutting, cautions"
   CHECK(has(free_joint(job).notices, "limit_above_stop"));
 }
 
+TEST_CASE("what each part takes: its band, and where the figure comes from") {
+  const auto named = [](const std::vector<Capacity>& list, const std::string& part) -> const Capacity* {
+    for (const Capacity& one : list)
+      if (part == one.part) return &one;
+    return nullptr;
+  };
+  FreeJob job = flange_bolt();
+  const Free answer = free_joint(job);
+  for (const Capacity& one : answer.capacities) {
+    CAPTURE(one.part);
+    CHECK(one.torque.low < one.torque.nominal);
+    CHECK(one.torque.nominal < one.torque.high);
+    CHECK(std::string(one.source.document).size() + std::string(one.source.place).size() > 20);
+    CHECK(one.source.seen >= Seen::memory);  // none of them was read in print as it stands
+  }
+  REQUIRE(named(answer.capacities, "socket") != nullptr);
+  CHECK(named(answer.capacities, "socket")->torque.nominal.si == near(1.3 * 174.5).epsilon(0.01));
+  CHECK(named(answer.capacities, "square")->torque.nominal.si == near(1.3 * 512));
+  CHECK(named(answer.capacities, "bolt")->torque.nominal == answer.shear.nominal);
+  CHECK(named(answer.capacities, "corners")->torque.nominal.si == near(answer.round.nominal.si).epsilon(0.02));
+  CHECK(named(answer.capacities, "arm")->torque.nominal.si == near(140));
+  job.square = job.handle_length = Length(0.0);
+  job.drive = DriveFit::internal_hexagon;
+  job.width_across_flats = Length(8e-3);
+  const Free keyed = free_joint(job);
+  CHECK(keyed.capacities.size() == 3);
+  CHECK(named(keyed.capacities, "key")->torque.nominal.si == near(353e6 * std::pow(8e-3, 3)));
+}
+
 TEST_CASE("learning reaches the answer: like fasteners that came easily make the rest look easier") {
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <functional>
 
+#include "tauten/tightening/clamp.hpp"
+
 #include "near.hpp"
 
 namespace {
@@ -66,6 +68,20 @@ TEST_CASE("reach: the band is the root of the sum of squares of range/(2 sqrt 3)
   CHECK(range_of(result, "hand_shift") == near(hand));
   CHECK(result.arrives.high.si == near(120 * (1 + 2 * std::sqrt(sum))));
   CHECK(result.arrives.low.si == near(120 * (1 - 2 * std::sqrt(sum))));
+}
+
+TEST_CASE("reach: clamp takes the band of the tool as the accuracy of the wrench") {
+  const Reach tool = reach(pump_foot());
+  ClampJob joint;
+  joint.thread = "M16";
+  joint.property_class = "8.8";
+  joint.torque = tool.arrives.nominal;
+  joint.wrench_accuracy = tool.wrench_accuracy;
+  joint.thread_friction = joint.bearing_friction = Band<double>{0.12, 0.12, 0.12};
+  const Band<Force> load = clamp(joint).candidates.front().clamp_load;
+  // With the friction known, the clamp load goes with the torque that arrives.
+  CHECK(load.low.si / load.nominal.si == near(tool.arrives.low.si / tool.arrives.nominal.si));
+  CHECK(load.high.si / load.nominal.si == near(tool.arrives.high.si / tool.arrives.nominal.si));
 }
 
 TEST_CASE("reach: without an extension neither hand nor angle matters") {
@@ -133,7 +149,7 @@ TEST_CASE("reach: bars in series, energy and reaction") {
   CHECK(result.reaction_torque.si == near(120 - 120 / 4.5));
   CHECK(result.reaction_force.si == near((120 - 120 / 4.5) / 0.5));
   CHECK(has(result.cautions, "reaction_arm"));
-  CHECK(has(result.cautions, "stored_energy"));
+  CHECK(has(result.cautions, "wound_up_bars"));
 }
 
 TEST_CASE("reach: what breaks the rule of the lever is refused, with the argument and a way out") {

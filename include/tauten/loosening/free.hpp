@@ -4,10 +4,9 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/loosening/after_release.hpp"
 #include "tauten/loosening/aid.hpp"
-#include "tauten/loosening/capacity.hpp"
+#include "tauten/loosening/capacity_list.hpp"
 #include "tauten/loosening/free_plan.hpp"
 #include "tauten/loosening/learn.hpp"
-#include "tauten/loosening/torque_sample.hpp"
 
 namespace tauten {
 
@@ -20,19 +19,20 @@ inline ReleaseModel release_model(const FreeJob& job) noexcept {
 
 /// Answer to a `FreeJob`. Bands hold nine of ten cases.
 struct Free {
-  Band<Torque> breakaway;           ///< torque at which it would come free
-  Band<Torque> shear;               ///< torque at the head at which the bolt shears
-  Band<Torque> round;               ///< torque at which the corners go
-  Band<Torque> tool;                ///< torque at which socket, key or square fails
-  std::optional<Band<Torque>> arm;  ///< torque that the arm reaches, if turned by hand
-  Torque stop_at;                   ///< greatest torque worth while within the risk of shearing
-  bool stopped_by_shear = false;    ///< false: more torque gains nothing, whatever the risk
-  Chances chances;                  ///< at the given limit, or at `stop_at` if none was given
-  std::vector<Chances> curve;       ///< chances against the limit, from 0 upwards
-  double standard_error = 0;        ///< greatest one of any chance, from the number of trials
-  std::optional<Learned> learned;   ///< from the fasteners already undone
-  std::vector<PlanStep> steps;      ///< what could be done, by damage
-  std::size_t next = 0;             ///< the advised one of them
+  Band<Torque> breakaway;            ///< torque at which it would come free
+  Band<Torque> shear;                ///< torque at the head at which the bolt shears
+  Band<Torque> round;                ///< torque at which the corners go
+  Band<Torque> tool;                 ///< torque at which socket, key or square fails
+  std::optional<Band<Torque>> arm;   ///< torque that the arm reaches, if turned by hand
+  std::vector<Capacity> capacities;  ///< what each part takes, and where the figure comes from
+  Torque stop_at;                    ///< greatest torque worth while within the risk of shearing
+  bool stopped_by_shear = false;     ///< false: more torque gains nothing, whatever the risk
+  Chances chances;                   ///< at the given limit, or at `stop_at` if none was given
+  std::vector<Chances> curve;        ///< chances against the limit, from 0 upwards
+  double standard_error = 0;         ///< greatest one of any chance, from the number of trials
+  std::optional<Learned> learned;    ///< from the fasteners already undone
+  std::vector<PlanStep> steps;       ///< what could be done, by damage
+  std::size_t next = 0;              ///< the advised one of them
   AfterRelease after;
   std::vector<Notice> notices;  ///< cautions and estimates
 
@@ -43,6 +43,7 @@ struct Free {
     visit("round", &Free::round);
     visit("tool", &Free::tool);
     visit("arm", &Free::arm);
+    visit("capacities", &Free::capacities);
     visit("stop_at", &Free::stop_at);
     visit("stopped_by_shear", &Free::stopped_by_shear);
     visit("chances", &Free::chances);
@@ -66,7 +67,9 @@ inline void add_notices(const FreeJob& job, Free& answer) {
                                  cautions::no_pipe, cautions::impact_sockets})
     answer.notices.push_back(caution);
   say(job.drive == DriveFit::twelve_point, "six_point",
-      "Take a six-point socket: it holds at the flank, not at the corner.");
+      "Take a six-point socket: it reaches nearly twice as much of each flank, and still holds on worn corners on "
+      "which "
+      "twelve points spin.");
   say(answer.round.nominal.si == 0, "tool_spins", "The corners are too far gone: this tool spins on them.");
   const HeatLimit heat = heat_limit(job.near);
   if (heat.allowed) answer.notices.push_back(cautions::heat_near);
@@ -154,6 +157,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   answer.round = sample.band(Draws::round);
   answer.tool = sample.band(Draws::tool);
   if (job.handle_length.si > 0) answer.arm = sample.band(Draws::arm);
+  answer.capacities = detail::capacities_of(job, model, answer.shear);
 
   const double end = end_of_range(model);
   const auto trials = static_cast<std::uint64_t>(job.trials);

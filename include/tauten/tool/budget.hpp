@@ -38,11 +38,16 @@ inline double combined_uncertainty(const std::vector<TorqueContribution>& contri
   return std::sqrt(sum);
 }
 
+/// \return half the width of the band of two combined standard uncertainties, as a share of the torque
+inline double band_share(const std::vector<TorqueContribution>& contributions) noexcept {
+  return reach_coverage_factor * combined_uncertainty(contributions);
+}
+
 /// \param nominal        the middle
 /// \param contributions  what makes it uncertain
 /// \return the band of two combined standard uncertainties; its lower limit is never below zero
 inline TorqueBand torque_band(Torque nominal, const std::vector<TorqueContribution>& contributions) noexcept {
-  const double share = reach_coverage_factor * combined_uncertainty(contributions);
+  const double share = band_share(contributions);
   return {Torque(nominal.si * (share < 1 ? 1 - share : 0)), nominal, Torque(nominal.si * (1 + share))};
 }
 

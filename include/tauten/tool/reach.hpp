@@ -112,6 +112,7 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
   reach.hand_force = Force(reach.setting.si / hand);
   reach.contributions = detail::reach_contributions(job, *tool, reach);
   reach.arrives = torque_band(Torque(arrives), reach.contributions);
+  reach.wrench_accuracy = band_share(reach.contributions);
   if (job.multiplier) {
     reach.reaction_torque = Torque(step(reach.steps, "", multiplier_reaction, reach.behind_extension.si, arrives));
     if (multiplier.arm.si > 0)

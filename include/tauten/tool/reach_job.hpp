@@ -65,7 +65,8 @@ struct ReachJob {
 /// What to set, what arrives, and how surely.
 struct Reach {
   Torque setting;
-  TorqueBand arrives;  ///< at the fastener; about 95 % of cases
+  TorqueBand arrives;          ///< at the fastener; about 95 % of cases
+  double wrench_accuracy = 0;  ///< half the width of that band as a share: what `clamp` takes under this name
   std::vector<TorqueContribution> contributions;
   ChainEnd extension;      ///< all extensions as one
   double lever_ratio = 1;  ///< torque behind the extensions over setting
@@ -84,6 +85,7 @@ struct Reach {
   static void fields(V&& visit) {
     visit("setting", &Reach::setting);
     visit("arrives", &Reach::arrives);
+    visit("wrench_accuracy", &Reach::wrench_accuracy);
     visit("contributions", &Reach::contributions);
     visit("extension", &Reach::extension);
     visit("lever_ratio", &Reach::lever_ratio);

@@ -1,0 +1,64 @@
+// What each part takes before it gives, with its band and where the figure comes from.
+#pragma once
+
+#include <vector>
+
+#include "tauten/base/source.hpp"
+#include "tauten/loosening/capacity.hpp"
+#include "tauten/loosening/torque_sample.hpp"
+
+namespace tauten {
+
+/// What one part takes.
+struct Capacity {
+  const char* part = "";  ///< "bolt", "corners", "socket", "key", "square" or "arm"
+  Band<Torque> torque;    ///< nine of ten cases lie in it
+  Source source{};  ///< what it rests on; real parts are taken stronger than their standard asks, which is judgement
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("part", &Capacity::part);
+    visit("torque", &Capacity::torque);
+    visit("source", &Capacity::source);
+  }
+};
+
+namespace detail {
+
+inline constexpr Source bolt_capacity_source{
+    "ISO 898-7:1992", "breaking torque by torsion ratio and strength, 12 % above the least; less rust and tension",
+    Seen::judgement};
+inline constexpr Source corner_capacity_source{
+    "Contact model", "strength of the head on the flank that the tool reaches", Seen::judgement};
+inline constexpr Source socket_capacity_source{"ISO 1711-1", "test torque of rings and sockets, breaking 30 % above it",
+                                               Seen::judgement};
+inline constexpr Source open_end_capacity_source{"ISO 1711-1", "test torque of open ends, breaking 30 % above it",
+                                                 Seen::judgement};
+inline constexpr Source key_capacity_source{"ISO 2936", "least torsional strength of hexagon keys, 353 MPa s^3",
+                                            Seen::memory};
+inline constexpr Source square_capacity_source{"ISO 3315", "test torque of driving squares, breaking 30 % above it",
+                                               Seen::memory};
+inline constexpr Source arm_capacity_source{"Pull of the hand", "median and scatter as given, times the handle",
+                                            Seen::judgement};
+
+/// \param bolt  band of the torque at the head at which the bolt shears
+/// \return what each part of a job takes; parts that are not there are left out
+inline std::vector<Capacity> capacities_of(const FreeJob& job, const ReleaseModel& m, const Band<Torque>& bolt) {
+  const auto band = [](const Lognormal& x) {
+    return Band<Torque>{Torque(x.quantile(0.05)), Torque(x.median), Torque(x.quantile(0.95))};
+  };
+  const bool key = job.drive == DriveFit::internal_hexagon;
+  std::vector<Capacity> list = {{"bolt", bolt, bolt_capacity_source},
+                                {"corners", band(m.drive), corner_capacity_source},
+                                {key ? "key" : "socket", band(m.socket),
+                                 key                               ? key_capacity_source
+                                 : job.drive == DriveFit::open_end ? open_end_capacity_source
+                                                                   : socket_capacity_source}};
+  if (m.square.median < never_reached.median) list.push_back({"square", band(m.square), square_capacity_source});
+  if (m.arm.median < never_reached.median) list.push_back({"arm", band(m.arm), arm_capacity_source});
+  return list;
+}
+
+}  // namespace detail
+
+}  // namespace tauten
