@@ -36,9 +36,7 @@ void add_clamp(Program& program) {
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"clamp-load"});
   const auto table =
-      add_table_options(*verb, "JOB.toml",
-                        "Answer for every [[joint]] of a TOML file, or for every row of a CSV file whose "
-                        "columns are called like these options");
+      add_table_options(*verb, "JOB.toml", "Answer for every [[joint]] of a TOML file, or every row of a CSV file");
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");
   verb->callback([&program, said, table, all] {
     if (table->given()) {

@@ -25,8 +25,7 @@ struct TableOptions {
   bool is_table() const;
 };
 
-inline constexpr const char* table_help =
-    "Answer for every row of a CSV file whose columns are called like these options";
+inline constexpr const char* table_help = "Answer for every row of a CSV file; its columns are these options";
 
 /// Adds --file and what belongs to it.
 std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type_name, const char* help);
