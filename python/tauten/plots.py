@@ -44,6 +44,7 @@ def _band_bar(axes, place, band, unit, words, reach):
     axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
               label="" if place else "usual")
     if not math.isfinite(usual):
+        axes.annotate("none left", (0, place), (4, -15), textcoords="offset points", va="top", fontsize=9)
         return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
@@ -120,9 +121,6 @@ def plot_clamp_band(clamp, axes=None, most=6):
     reach = 1.15 * max(loads) / 1e3
     for place, bolt in enumerate(bolts):
         _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load, low to high", reach)
-        if bolt.limited_by_strength:
-            axes.annotate("may shear: no clamp load left", (0, place), (4, -15), textcoords="offset points", va="top",
-                          fontsize=9)
         axes.vlines(bolt.proof_load / 1e3, place - 0.2, place + 0.2, color=VERMILION, linewidth=3,
                     label="" if place else "proof load")
     axes.set_yticks(range(len(bolts)),
@@ -175,7 +173,8 @@ def plot_bands(rows, words, marks=(), unit=None, axes=None):
         raise ValueError("plot_bands: bands of one unit are needed, at least one; give the unit of plain numbers")
     factor, unit = _shop(units.pop())
     shown = [[factor * value for value in band] for _, band in rows]
-    reach = 1.15 * max([factor * value for value, _ in marks] + [band[-1] for band in shown])
+    ends = [factor * value for value, _ in marks] + [band[-1] for band in shown]
+    reach = 1.15 * max((end for end in ends if math.isfinite(end)), default=1)
     axes = _axes(axes, 8, 1.9 + 0.7 * len(rows))
     for place, band in enumerate(shown):
         _band_bar(axes, place, band, unit, "low to high", reach)
@@ -226,10 +225,11 @@ def plot_scatter(answers, axes=None):
     axes.plot(torques, usual, color=BLUE, linewidth=2, label="usual")
     last = bolts[-1]
     axes.axhline(last.proof_load / 1e3, color=VERMILION, linewidth=2, linestyle="--", label="proof load")
-    axes.axvline(last.right_torque, color=GREEN, linewidth=2, linestyle="-.",
-                 label=f"right torque, {last.right_torque:.0f} N·m")
+    if math.isfinite(last.right_torque):
+        axes.axvline(last.right_torque, color=GREEN, linewidth=2, linestyle="-.",
+                     label=f"right torque, {last.right_torque:.0f} N·m")
     axes.set_xlim(0, torques[-1])
-    axes.set_ylim(0, 1.1 * max(*high, last.proof_load / 1e3))
+    axes.set_ylim(0, 1.1 * max(load for load in (*high, last.proof_load / 1e3) if math.isfinite(load)))
     axes.set_xlabel("setting of the wrench in N·m")
     axes.set_ylabel("clamp load of one bolt in kN")
     axes.set_title(f"{last.thread}, {last.property_class}", loc="left")

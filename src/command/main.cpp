@@ -11,7 +11,8 @@ namespace tauten::command {
 namespace {
 
 constexpr const char* closing_words =
-    R"(Values carry their unit: 48N.m 35lbf.ft 12mm 5/8in 25kN 90deg 75%. A bare number is refused.
+    R"(A length, torque, force or angle carries its unit: 48N.m 35lbf.ft 12mm 5/8in 25kN 90deg. Shares
+and coefficients have none: 75% 0.12.
 Exit codes: 0 all well; 2 wrong input, told in one sentence; 3 some joints of a file failed, the
 others are answered; 1 anything else, such as a full disk.
 Estimates are no release for service: the maker's manual, local codes and licensed practice come

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "command/program.hpp"
+#include "command/table.hpp"
 #include "shared/keys.hpp"
 
 namespace tauten::command {
@@ -31,6 +32,23 @@ struct SaidWords {
     return all;
   }
 };
+
+/// Lists the words that keys take, each list once, at the end of the help.
+template <class Job>
+void add_words_to_help(CLI::App& verb, std::span<const shared::Key<Job>> keys) {
+  std::string help;
+  for (std::size_t i = 0; i < keys.size(); ++i) {
+    const auto same = [&](const shared::Key<Job>& other) { return other.words.data() == keys[i].words.data(); };
+    if (keys[i].words.empty() || std::any_of(keys.begin(), keys.begin() + static_cast<std::ptrdiff_t>(i), same))
+      continue;
+    std::string names, words;
+    for (const shared::Key<Job>& key : keys)
+      if (same(key)) names += (names.empty() ? "" : ", ") + std::string(key.name);
+    for (const char* word : keys[i].words) words += (words.empty() ? "" : ", ") + std::string(word);
+    help += paragraph(names + ": " + words + ".");
+  }
+  if (!help.empty()) verb.footer(help + "\n" + verb.get_footer());
+}
 
 /// Adds all keys of a job to a verb as options, but for those in `without`.
 /// \return what will have been said once the words are parsed
@@ -57,6 +75,7 @@ std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, st
                                                                            : CLI::MultiOptionPolicy::Throw);
     program.choices[option] = {key.words.begin(), key.words.end()};
   }
+  add_words_to_help(verb, keys);
   return words;
 }
 

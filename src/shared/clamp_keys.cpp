@@ -67,7 +67,7 @@ constexpr ClampKey keys[] = {
      put_name<[](auto& j) -> auto& { return j.face_condition; }, try_thread_condition>, "", condition_words},
     {"specified", "dry", "The condition that the torque figure is meant for",
      put_name<[](auto& j) -> auto& { return j.specified_condition; }, try_thread_condition>, "", condition_words},
-    {"wrench", "4%", "Accuracy of the wrench, plus and minus; without it 6% up to 10 N.m, 4% above",
+    {"wrench", "4%", "Accuracy of the wrench; without it 6% up to 10 N.m, 4% above",
      put<[](auto& j) -> auto& { return j.wrench_accuracy; }>, "wrench_accuracy"},
     {"prevailing", "4N.m", "Prevailing torque of a locking nut or insert",
      put<[](auto& j) -> auto& { return j.prevailing_torque; }>, "prevailing_torque"},
@@ -79,7 +79,7 @@ constexpr ClampKey keys[] = {
      put_band<[](auto& j) -> auto& { return j.bearing_friction; }>, "bearing_friction"},
     {"bearing-diameter", "13mm", "Effective diameter of the bearing face, if not the standard's",
      put_above_zero<[](auto& j) -> auto& { return j.bearing_diameter; }>, "bearing_diameter"},
-    {"torsion", "plastic", "How the section carries torsion: plastic (today) or elastic (before 2001)", put_torsion, "",
+    {"torsion", "plastic", "Torsion of the section: plastic (today) or elastic (before 2001)", put_torsion, "",
      torsion_words},
 };
 

@@ -758,6 +758,59 @@ def test_help_tells_the_exit_codes():
         assert "Exit codes: 0 all well; 2 wrong input" in said(*words)
 
 
+def test_help_lists_the_words_that_an_option_takes():
+    for verb in ("clamp", "torque"):
+        text = " ".join(said(verb, "--help").split())
+        assert "condition, face, specified: dry, oiled, " in text and "class: 3.6, 4.6, " in text
+        assert "torsion: plastic, elastic." in text
+    assert "undone: freed, sheared, rounded, unmoved." in said("free", "--help")
+
+
+# What was wrong once
+
+
+def test_a_bolt_that_may_shear_shows_no_clamp_load():
+    words = ["clamp", "--thread", "M10", "--class", "8.8", "--torque", "150N.m", "--condition", "oiled"]
+    got = answer(*words)["candidates"][0]
+    assert got["verdict"] == "would shear"
+    for band in ("clamp_load", "proof_share"):
+        assert got[band] == {"low": None, "nominal": None, "high": None}
+    assert got["yield_utilisation"]["high"] > 1 and got["right_torque"] > 30
+    page = said(*words)
+    row, = [line for line in page.splitlines() if line.endswith("would shear") and line.startswith("1 ")]
+    assert len(re.findall(r" - ", row)) == 4 and "leaves no clamp load" in page
+    assert "The mark - " in said("clamp", "--file", str(DEMO)) and "The mark - " not in said(*words[:-4], "--torque", "30N.m")
+
+
+def test_no_page_ever_shows_nan():
+    for prevailing in (0, 3, 9, 12, 25, 60):
+        for rest in (["clamp", "--torque", "27N.m"], ["torque"], ["torque", "--clamp-load", "0.2kN"], ["torque", "--share", "60%"]):
+            done = run(*rest, "--thread", "M10", "--class", "4.6", "--prevailing", f"{prevailing}N.m")
+            assert done.returncode in (0, 2) and b"nan" not in done.stdout, (prevailing, rest)
+            assert (done.returncode == 2) == done.stderr.startswith(b"tauten: "), (prevailing, rest)
+
+
+def test_a_refusal_shows_how_its_own_argument_is_written():
+    base = ["clamp", "--thread", "M10", "--torque", "5N.m"]
+    for option, example in (("share", "0.75 or 75%"), ("wrench", "0.04 or 4%")):
+        for value in ("much", "300%"):
+            assert f"like {example}" in refused(*base, f"--{option}", value)[0]
+    assert "0.12" in refused(*base, "--thread-friction", "much")[0]
+    assert "like 48N.m" in refused("clamp", "--thread", "M10", "--torque", "5")[0]
+
+
+def test_long_lists_of_standards_stay_on_their_line():
+    words = ["clamp", "--socket", "19mm", "--class", "8.8", "--torque", "60N.m"]
+    longest = max((c["head"] for c in answer(*words)["candidates"]), key=len)
+    assert longest.count(",") >= 3
+    page = said(*words, "--all")
+    assert longest not in page and f"{longest.split(',')[0]} and {longest.count(',')} more" in page
+    # One line to a fastener.
+    rows = [line for line in page.split("\nLow, Usual")[0].splitlines() if re.match(r" *\d+  M", line)]
+    assert len(rows) == len(answer(*words)["candidates"])
+    assert "and 2 more" not in said("identify", "--socket", "24mm")  # three standards fit
+
+
 def on_a_terminal(environment):
     master, slave = pty.openpty()
     done = run("clamp", "--thread", "M10", "--torque", "30N.m", stdout=slave, env={**os.environ, **environment})
