@@ -44,7 +44,7 @@ def _band_bar(axes, place, band, unit, words, reach):
     axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
               label="" if place else "usual")
     if not math.isfinite(usual):
-        axes.annotate("none left", (0, place), (4, -15), textcoords="offset points", va="top", fontsize=9)
+        axes.annotate("none", (0, place), (4, 0), textcoords="offset points", va="center", fontsize=9)
         return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
@@ -173,8 +173,8 @@ def plot_bands(rows, words, marks=(), unit=None, axes=None):
         raise ValueError("plot_bands: bands of one unit are needed, at least one; give the unit of plain numbers")
     factor, unit = _shop(units.pop())
     shown = [[factor * value for value in band] for _, band in rows]
-    ends = [factor * value for value, _ in marks] + [band[-1] for band in shown]
-    reach = 1.15 * max((end for end in ends if math.isfinite(end)), default=1)
+    ends = [factor * value for value, _ in marks] + [band[-1] for band in shown if math.isfinite(band[-1])]
+    reach = 1.15 * max(ends, default=1.0)
     axes = _axes(axes, 8, 1.9 + 0.7 * len(rows))
     for place, band in enumerate(shown):
         _band_bar(axes, place, band, unit, "low to high", reach)
@@ -224,6 +224,10 @@ def plot_scatter(answers, axes=None):
     axes.fill_between(torques, low, high, color=SKY, alpha=0.45, linewidth=0, label="clamp load, low to high")
     axes.plot(torques, usual, color=BLUE, linewidth=2, label="usual")
     last = bolts[-1]
+    lost = [bolt.torque for bolt in bolts if not math.isfinite(bolt.clamp_load.nominal)]
+    if lost:
+        axes.axvspan(lost[0], max(torques[-1], lost[0] * 1.001), facecolor="white", edgecolor=ORANGE, hatch="//",
+                     linewidth=0, label="may shear: no clamp load")
     axes.axhline(last.proof_load / 1e3, color=VERMILION, linewidth=2, linestyle="--", label="proof load")
     if math.isfinite(last.right_torque):
         axes.axvline(last.right_torque, color=GREEN, linewidth=2, linestyle="-.",

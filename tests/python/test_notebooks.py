@@ -56,14 +56,18 @@ def test_is_a_lesson(path):
     assert "no release for service" in " ".join(notebook.cells[0].source.split())
     text = "\n".join(cell.source for cell in notebook.cells if cell.cell_type == "markdown")
     assert re.search("^## Theory", text, re.M)
-    exercises = re.search("## Exercises\n(.*)## Solutions", text, re.S)[1]
-    asked = re.findall(r"^(\d+)\. ", exercises, re.M)
-    assert len(asked) >= 3
-    place = next(n for n, cell in enumerate(notebook.cells) if cell.source.rstrip().endswith("## Solutions"))
-    solutions = notebook.cells[place + 1:]
-    assert any("tauten." in cell.source for cell in solutions)
-    told = "".join(o.text for cell in solutions if cell.cell_type == "code" for o in cell.outputs if o.output_type == "stream")
-    assert set(re.findall(r"^(\d+)\.", told, re.M)) == set(asked)
+    if inline := re.findall("^### Exercise", text, re.M):  # each with its solution below it
+        solved = [cell for cell in notebook.cells if cell.source.startswith("# Solution")]
+        assert len(inline) == len(solved) >= 3
+        assert all("tauten." in cell.source and cell.outputs for cell in solved)
+    else:
+        asked = re.findall(r"^(\d+)\. ", re.search("## Exercises\n(.*)## Solutions", text, re.S)[1], re.M)
+        assert len(asked) >= 3
+        place = next(n for n, cell in enumerate(notebook.cells) if cell.source.rstrip().endswith("## Solutions"))
+        solved = [cell for cell in notebook.cells[place + 1:] if cell.cell_type == "code"]
+        assert any("tauten." in cell.source for cell in solved)
+        told = "".join(o.text for cell in solved for o in cell.outputs if o.output_type == "stream")
+        assert set(re.findall(r"^(\d+)\.", told, re.M)) == set(asked)
     assert shown(notebook, "image/png")
 
 

@@ -1,0 +1,169 @@
+"""One page per formula, from the registry."""
+import multiprocessing
+import warnings
+from collections import defaultdict
+
+import numpy as np
+import tauten
+from tauten import _text, plots
+from tauten._examples import EXAMPLES
+
+from pages import escaped, table, verification, write
+from pages.cpp import ROOMS
+
+_SEEN = {"in_print": "seen in print", "once": "seen once in print", "memory": "from memory",
+         "judgement": "judgement, no published figure"}
+_SHOWN = 12
+
+
+def _span(arg, value):
+    """Range over which an input is drawn: the usual one, or from a quarter to four times the example."""
+    low, high = (arg.usual.low, arg.usual.high) if arg.usual else (value / 4, value * 4)
+    if not (np.isfinite(low) and np.isfinite(high)) or abs(high) > 1e200:
+        low, high = value / 4, value * 4
+    return max(low, arg.domain.low), min(high, arg.domain.high)
+
+
+def example(formula):
+    """Values in SI at which the formula has a value, near those of the docstrings."""
+    values = np.array([arg.read(EXAMPLES.get(arg.name, arg.how_to_write)) for arg in formula.inputs])
+    chance = np.random.default_rng(1)
+    for width in np.linspace(0, 1.5, 400):
+        trial = values * np.exp(chance.uniform(-width, width, len(values)))
+        if np.isfinite(formula.ufunc(*trial)):
+            return trial
+    raise ValueError(f"{formula.name}: no example was found; give one in tauten/_examples.py")
+
+
+def curves(formula):
+    """What is drawn: name and SI values of the input along the axis, and (label, SI values of the result) of each curve."""
+    values = example(formula)
+    spans = [_span(arg, value) for arg, value in zip(formula.inputs, values)]
+
+    def along(place, points, at=values):
+        inputs = list(at)
+        inputs[place] = points
+        return formula.ufunc(*inputs)
+
+    def moved(place):
+        result = along(place, np.linspace(*spans[place], 41))
+        result = result[np.isfinite(result)]
+        return np.ptp(result) if len(result) > 1 else 0.0
+
+    order = sorted(range(len(values)), key=moved, reverse=True)
+    points = np.linspace(*spans[order[0]], 161)
+    lines = [("", along(order[0], points))]
+    if len(order) > 1 and moved(order[1]) > 0.01 * moved(order[0]):
+        arg = formula.inputs[order[1]]
+        lines = []
+        for value in dict.fromkeys((spans[order[1]][0] + 0.15 * (values[order[1]] - spans[order[1]][0]), values[order[1]],
+                                    min(2 * values[order[1]], spans[order[1]][1]))):
+            at = values.copy()
+            at[order[1]] = value
+            lines.append((f"{arg.name.replace('_', ' ')} {arg.text(value)}".replace("N.m", "N·m"),
+                          along(order[0], points, at)))
+    # A value that leaves hardly anything to draw is left out.
+    return order[0], points, [line for line in lines if np.isfinite(line[1]).sum() > 20]
+
+
+def draw(task):
+    """Draws the result of a formula over the range of its inputs."""
+    name, path = task
+    import matplotlib
+    matplotlib.use("Agg")
+    import matplotlib.pyplot as plt
+    formula = tauten.formulas[name]
+    place, points, lines = curves(formula)
+    arg = formula.inputs[place]
+    axes = plots._axes(None, 7, 3.6)
+    (x_factor, x_unit), (y_factor, y_unit) = plots._shop(arg.unit), plots._shop(formula.output.unit)
+    for (label, values), colour, line in zip(lines, (plots.BLUE, plots.VERMILION, plots.GREEN), ("-", "--", "-.")):
+        axes.plot(x_factor * points, y_factor * values, color=colour, linestyle=line, linewidth=2, label=label)
+    axes.set_xlabel(f"{arg.name.replace('_', ' ')} in {x_unit}" if x_unit else f"{arg.name.replace('_', ' ')} (no unit)")
+    out = formula.output.name.replace("_", " ")
+    axes.set_ylabel(f"{out} in {y_unit}" if y_unit else f"{out} (no unit)")
+    if lines[0][0]:
+        plots._legend(axes)
+    axes.figure.savefig(path, dpi=80, metadata={"Software": None})
+    plt.close(axes.figure)
+    drawn = sum(int(np.isfinite(values).sum()) for _, values in lines)
+    return name, drawn
+
+
+def _unit(arg):
+    if arg.dimension != "plain number" and not arg.unit:
+        raise ValueError(f"{arg.name} has no unit")
+    return "" if not arg.unit else arg.unit.replace("N.m", "N·m")
+
+
+def _dimension(arg):
+    return arg.dimension.removeprefix("a ").removeprefix("an ")
+
+
+def _page(formula, checks, reference, folder):
+    if not formula.sources:
+        raise ValueError(f"{formula.name} names no source")
+    values = example(formula)
+    rows = [(f"`{arg.name}`", f"${arg.latex}$", _dimension(arg), _unit(arg), escaped(arg.domain_text),
+             escaped(arg.usual_text) if arg.usual else "not stated", escaped(arg.text(value)))
+            for arg, value in zip(formula.inputs, values)]
+    output = formula.output
+    command = " ".join(f"{arg.name}={arg.text(value).replace(' ', '')}" for arg, value in zip(formula.inputs, values))
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        result = output.text(formula(*values))
+    held = checks.of[formula.name]
+    if held:
+        few = held if len(held) <= _SHOWN else [held[n * len(held) // _SHOWN] for n in range(_SHOWN)]
+        more = f" Here are {_SHOWN} of them; [all stand in their tables](../verification/index.md)." if len(held) > _SHOWN else ""
+        one = "One published figure holds" if len(held) == 1 else f"{len(held)} published figures hold"
+        proof = [f"{one} this formula.{more}",
+                 table(verification._COLUMNS, [verification.row(check) for check in few])]
+    else:
+        reason, test = checks.no_figure[formula.name]
+        proof = [f"No published figure: {escaped(reason)}. A second, independent formulation holds it in `tests/{test}`."]
+    header = reference.header_of(formula.name)
+    name = escaped(formula.name)
+    write(folder / f"{formula.name}.md", f"# {name}", escaped(_text._sentence(formula.summary)) + ".",
+          f"$$\n{_text.latex(formula)}\n$$", reference.comment_of(formula.name),
+          "## Inputs and result",
+          table(("name", "symbol", "dimension", "SI unit", "domain", "usual range", "example"), rows),
+          f"Result: `{output.name}`, ${output.latex}$, {_dimension(output)}"
+          + (f" in {_unit(output)}" if output.unit else "") + f". With the values of the example: {escaped(result)}.",
+          "Outside its domain a formula has no value: numbers raise an error, rows of arrays become NaN. Outside the usual range "
+          "the value comes with a warning. [More on errors](../../background/errors.md).",
+          "## Over its range", f"![{formula.name} over its range](plots/{formula.name}.png)",
+          "## How to call it",
+          "```{eval-rst}\n.. py:function:: tauten." + f"{formula.name}({', '.join(arg.name for arg in formula.inputs)})\n\n"
+          "   Plain numbers are SI; text carries its unit; arrays broadcast.\n```",
+          f"```sh\ntauten eval {formula.name} {command}\n```",
+          f"In C++: `tauten::{formula.name}` of `<{header}>`, "
+          f"[see there](../cpp/{header.removeprefix('tauten/').removesuffix('.hpp').replace('/', '-')}.md).",
+          "## Sources", "\n".join(f"- {escaped(source.document)}, {escaped(source.place)} ({_SEEN[source.seen]})"
+                                  for source in formula.sources),
+          "## Published checks", *proof, up="[Formulas](index.md)")
+
+
+def pages(checks, reference, folder):
+    """Writes all pages with their plots; returns the line of counts."""
+    (folder / "plots").mkdir(parents=True, exist_ok=True)
+    names = list(tauten.formulas)
+    with multiprocessing.get_context("fork").Pool() as pool:
+        drawn = dict(pool.map(draw, [(name, folder / "plots" / f"{name}.png") for name in names], chunksize=8))
+    if empty := [name for name, points in drawn.items() if points < 20]:
+        raise ValueError(f"nothing to draw for {', '.join(empty)}")
+    rooms = defaultdict(list)
+    for name, formula in tauten.formulas.items():
+        _page(formula, checks, reference, folder)
+        rooms[reference.header_of(name).split("/")[1]].append(formula)
+    sections = []
+    for room, title in ROOMS.items():
+        if rooms[room]:
+            sections += [f"## {title}", table(("formula", "what it gives", "result", "figures in print"), [
+                (f"[{escaped(f.name)}]({f.name}.md)", escaped(f.summary), f"${f.output.latex}$", len(checks.of[f.name]) or "none")
+                for f in rooms[room]])]
+    counts = (f"{len(names)} formulas: {len(names)} with a page, a source, a domain and a plot; "
+              f"{sum(bool(checks.of[name]) for name in names)} with published figures, {len(checks.no_figure)} with a reason "
+              "why not.")
+    write(folder / "index.md", "# Formulas", counts, *sections)
+    return counts

@@ -1,0 +1,93 @@
+"""The documentation has a page for everything, and each page has what it must have. The pages themselves are built and
+looked at by `./dev docs` and tests/site.py."""
+import csv
+import pathlib
+import re
+import sys
+
+import numpy as np
+import pytest
+
+import tauten
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT / "docs"))
+import pages
+from pages import checks, formulas, python_reference, words
+
+
+def rows_of_print():
+    for path in sorted((ROOT / "tests" / "published").glob("*.csv")):
+        if path.stem not in ("left_out", "no_figure"):
+            with open(path, encoding="utf-8") as file:
+                yield from csv.DictReader(file)
+
+
+@pytest.mark.parametrize("name", tauten.formulas)
+def test_every_formula_has_what_its_page_needs(name):
+    formula = tauten.formulas[name]
+    assert formula.sources and all(source.document or source.seen == "judgement" for source in formula.sources)
+    for arg in (*formula.inputs, formula.output):
+        assert bool(arg.unit) == (arg.dimension != "plain number"), arg.name
+        assert arg.domain.low < arg.domain.high and arg.domain_text
+    assert np.isfinite(formula.ufunc(*formulas.example(formula)))
+    place, points, lines = formulas.curves(formula)
+    assert lines
+    for _, values in lines:
+        assert np.isfinite(values).sum() > 20 and np.ptp(values[np.isfinite(values)]) > 0
+    # What is drawn is what the library gives at that place.
+    assert points[0] < points[-1] and 0 <= place < len(formula.inputs)
+
+
+def test_every_formula_has_a_published_figure_or_a_reason():
+    with open(ROOT / "tests" / "published" / "no_figure.csv", encoding="utf-8") as file:
+        reasons = {row["formula"]: row for row in csv.DictReader(file)}
+    printed = {row["formula"] for row in rows_of_print()}
+    used = {word for row in rows_of_print() for word in re.findall(r"\w+", row["given"])}
+    held = [name for name in tauten.formulas if name in printed]
+    print(f"{len(tauten.formulas)} formulas, {len(held)} with a figure of their own, {len(reasons)} with a reason why not")
+    assert set(reasons) <= set(tauten.formulas) and not set(reasons) & printed
+    # What is left gives inputs of printed cases; the runner of the figures counts these.
+    assert len(set(tauten.formulas) - printed - set(reasons)) <= 10
+    for name, row in reasons.items():
+        held_by = (ROOT / "tests" / row["held_by"]).read_text(encoding="utf-8")
+        struct = "".join(part.capitalize() for part in name.split("_"))
+        assert re.search(rf"\b({name}|{struct})\b", held_by), f"{row['held_by']} does not test {name}"
+        assert len(row["reason"]) > 15
+    assert used
+
+
+def test_every_printed_figure_has_a_kind():
+    kinds = set()
+    for row in rows_of_print():
+        check = checks.Comparison("", row["id"], row["formula"], "", row["given"], row["published"], row["unit"], "1", "0", "1",
+                                  row["why"], row["source"], row["confidence"])
+        kinds.add(check.kind)
+        assert check.seen
+    assert kinds == {"standard", "handbook", "paper", "common practice"}
+    with pytest.raises(ValueError, match="what kind"):
+        check._replace(source="An unknown book").kind
+
+
+def test_nomenclature_is_the_vocabulary():
+    listed = dict(re.findall(r'WORD\((\w+), "[^"]+", (\w+)\)',
+                             (ROOT / "include" / "tauten" / "base" / "vocabulary.hpp").read_text(encoding="utf-8")))
+    shown = words.terms()
+    inputs = {arg.name for formula in tauten.formulas.values() for arg in formula.inputs}
+    assert inputs <= set(shown) and inputs <= set(listed)
+    for name in inputs:
+        (symbols, dimension, unit, used) = shown[name]
+        assert symbols and used and bool(unit) == (listed[name] != "number"), name
+
+
+def test_every_question_has_a_page():
+    asked = python_reference.questions()
+    assert {"identify", "clamp", "torque_for", "reach", "free_joint"} <= set(asked)
+    for name in asked:
+        told = getattr(tauten, name).__doc__
+        assert re.search("Parameters\n|Returns\n", told) or len(told.splitlines()) < 12
+
+
+def test_marks_of_markdown_are_taken_for_text():
+    assert pages.escaped("a|b_c*[d]<e>$f$") == r"a\|b\_c\*\[d\]\<e\>\$f\$"
+    assert pages.table(("x", "y"), [(1, 2)]).splitlines() == ["| x | y |", "|---|---|", "| 1 | 2 |"]
