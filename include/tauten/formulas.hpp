@@ -21,6 +21,7 @@
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/tightening/angle.hpp"
+#include "tauten/tightening/effective_torque.hpp"
 #include "tauten/tightening/loosening_torque.hpp"
 #include "tauten/tightening/loss.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
@@ -84,6 +85,8 @@ inline constexpr Entry formulas[] = {
     entry_of(preload_from_nut_factor),
     entry_of(preload_after_friction_change),
     entry_of(setting_with_prevailing),
+    entry_of(effective_torque),
+    entry_of(shank_torsion),
     entry_of(assembly_preload),
     entry_of(assembly_preload_exact),
     entry_of(assembly_preload_elastic),

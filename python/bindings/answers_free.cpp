@@ -3,8 +3,9 @@
 #include "bindings.hpp"
 #include "shared/keys.hpp"
 #include "tauten/loosening/free.hpp"
+#include "tauten/loosening/free_derivation.hpp"
 #include "tauten/loosening/free_lookup.hpp"
-#include "tauten/loosening/free_steps.hpp"
+#include "tauten/uncertainty/free_uncertainty.hpp"
 
 namespace py = pybind11;
 
@@ -12,9 +13,9 @@ namespace tauten::python {
 
 namespace {
 
-/// The answer with the steps at the medians, which come from the job.
+/// The answer with the job, from which it is explained.
 struct FreeAnswer : Free {
-  std::vector<Step> median_steps;
+  FreeJob job;
 };
 
 /// Diameter, pitch, width and strengths: plain, or by thread, tool and class.
@@ -80,9 +81,15 @@ FreeAnswer answer(const py::dict& values) {
     const py::gil_scoped_release others_may_run;
     return try_free_joint(job);
   }();
-  if (found) return {*found, free_steps(job)};
+  if (found) return {*found, job};
   const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
   throw shared::renamed(found.error(), "width_across_flats", tool);
+}
+
+Question question(const py::dict& values) {
+  const auto found = try_free_question(job_of(Given{values}));
+  if (!found) throw found.error();
+  return *found;
 }
 
 std::string percent(double chance) {
@@ -110,17 +117,9 @@ void add_free_joint(py::module_& module) {
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
-  type.def(
-      "explain",
-      [](const FreeAnswer& free, const std::string& format) {
-        return explanation("Breakaway " + AnyBand::of(free.breakaway).text() + "; shear " +
-                               AnyBand::of(free.shear).text() +
-                               ". The bands come from the simulation, the steps "
-                               "stand at the medians before any fastener of this flange was undone.",
-                           free.median_steps, format);
-      },
-      py::arg("format") = "text", "How the median torques come about, step by step: text, markdown or latex");
+  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free.job, free); });
   module.def("free_joint", answer);
+  module.def("free_question", question);
 }
 
 }  // namespace tauten::python

@@ -2,8 +2,8 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "shared/identification.hpp"
-#include "tauten/explain/derivation.hpp"
 #include "tauten/tightening/clamp.hpp"
+#include "tauten/uncertainty/clamp_uncertainty.hpp"
 
 namespace py = pybind11;
 
@@ -155,13 +155,26 @@ ClampJob job_of(const Given& given) {
   return job;
 }
 
+/// The library's words for what was said.
+Error in_words(const Error& error, const ClampJob& job) {
+  const Error named = shared::renamed(error, "standard", "head");
+  return shared::renamed(named, "width_across_flats", job.inner_hexagon ? "key" : "socket");
+}
+
 Clamp answer(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
   const Given given{values};
   const ClampJob job = job_of(given);
   const Outcome<Clamp> found = ask(job);
   if (found) return *found;
-  const Error error = shared::renamed(found.error(), "standard", "head");
-  throw shared::renamed(error, "width_across_flats", job.inner_hexagon ? "key" : "socket");
+  throw in_words(found.error(), job);
+}
+
+Question question(const py::dict& values) {
+  const Given given{values};
+  const ClampJob job = job_of(given);
+  const auto found = try_clamp_models(job);
+  if (!found) throw in_words(found.error(), job);
+  return question_of(found->front());
 }
 
 std::string class_text(const ClampCandidate& c) { return c.property_class + (c.class_assumed ? " (assumed)" : ""); }
@@ -171,36 +184,9 @@ std::string line_of(const ClampCandidate& c) {
          (c.limited_by_strength ? "no clamp load left" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
 }
 
-std::string explain(const ClampCandidate& c, const std::string& format) {
-  const std::string head = c.head.empty() ? "" : c.head + ", ";
-  return explanation(c.thread + ", " + head + "class " + class_text(c) + ", " + quantity_text(c.torque.si, Dim::torque),
-                     c.steps, format);
-}
-
-constexpr const char* explain_doc =
-    "How the nominal figures come about, step by step: text, markdown or latex. Raises Error for another format.";
-
 }  // namespace
 
-std::string explanation(const std::string& heading, std::span<const Step> steps, const std::string& format) {
-  for (const auto& [name, layout] :
-       {std::pair("text", Layout::text), std::pair("markdown", Layout::markdown), std::pair("latex", Layout::latex)})
-    if (format == name)
-      return (layout == Layout::latex ? "% " : "") + heading + "\n\n" + derivation(steps, entries(), layout);
-  throw Error("format",
-              ("format " + tauten::detail::shown(format) + " is not known; write text, markdown or latex").c_str());
-}
-
 void add_joints(py::module_& module) {
-  auto band = add_record<AnyBand>(
-      module, "Band", "A figure that rests on friction: low, nominal and high, in SI. Unpacks into the three.");
-  band.def_property_readonly("unit", &AnyBand::unit, "Unit of the three numbers; \"\" for plain numbers")
-      .def("__str__", &AnyBand::text)
-      .def("__iter__", [](const AnyBand& b) { return py::iter(py::make_tuple(b.low, b.nominal, b.high)); });
-  add_record<Notice>(module, "Notice", "A warning or a caution: a stable code for programs, text for people")
-      .def("__str__", [](const Notice& notice) { return notice.text; });
-  add_record<Step>(module, "Step", "A formula that was used, with the numbers that went in and came out, in SI");
-
   auto thread_type = add_record<ThreadInfo>(module, "Thread", "An ISO metric thread with its basic dimensions");
   set_repr(thread_type, [](const ThreadInfo& t) { return "Thread(" + t.designation + ")"; });
   thread_type.def("__str__", [](const ThreadInfo& t) { return t.designation; });
@@ -244,7 +230,7 @@ void add_joints(py::module_& module) {
 
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
-  candidate.def("explain", explain, py::arg("format") = "text", explain_doc);
+  add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });
   auto clamp = add_record<Clamp>(
       module, "Clamp", "All fasteners that it can be, the most common first, and what holds for every one of them");
   set_repr(clamp, [](const Clamp& c) {
@@ -252,9 +238,8 @@ void add_joints(py::module_& module) {
     return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
            (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
   });
-  clamp.def(
-      "explain", [](const Clamp& c, const std::string& format) { return explain(c.candidates.front(), format); },
-      py::arg("format") = "text", explain_doc);
+  add_explain(clamp, [](const Clamp& c) { return derivation_of(c); });
+  module.def("clamp_question", question);
   module.def("clamp", [](const py::dict& values) { return answer(values, try_clamp); });
   module.def("torque_for", [](const py::dict& values) {
     const Given given{values};

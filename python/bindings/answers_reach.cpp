@@ -3,6 +3,7 @@
 #include "bindings.hpp"
 #include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
+#include "tauten/tool/reach_derivation.hpp"
 
 namespace py = pybind11;
 
@@ -81,13 +82,8 @@ void add_reach(py::module_& module) {
           },
           py::arg("format") = "text", py::arg("columns") = 64,
           "Wrench, extensions and fastener to scale: as text, `columns` wide, or as svg")
-      .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); })
-      .def(
-          "explain",
-          [](const ReachAnswer& reach, const std::string& format) {
-            return explanation(line_of(reach), reach.steps, format);
-          },
-          py::arg("format") = "text", "How setting and torque come about, step by step: text, markdown or latex");
+      .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
+  add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach.job, reach); });
   module.def("reach", answer);
 }
 

@@ -6,6 +6,8 @@
 #include "shared/keys.hpp"
 #include "tauten/tightening/joint_curve.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/tightening/turn_derivation.hpp"
+#include "tauten/uncertainty/turn_uncertainty.hpp"
 
 namespace py = pybind11;
 
@@ -42,8 +44,7 @@ TurnJob joint_of(const Given& given) {
 
 Error in_words(const Error& error) { return shared::renamed(error, "standard", "head"); }
 
-TurnAnswer turn_of(const py::dict& values) {
-  const Given given{values};
+TurnJob turn_job_of(const Given& given) {
   TurnJob job = joint_of(given);
   given.above_zero("angle", job.angle);
   given("angle_at_handle", job.angle_at_handle);
@@ -65,7 +66,17 @@ TurnAnswer turn_of(const py::dict& values) {
   given("load_introduction", job.after.load_introduction);
   given("structural", job.structural);
   given("sloping_faces", job.sloping_faces);
-  const Outcome<TurnAnswer> found = try_turn(job);
+  return job;
+}
+
+TurnAnswer turn_of(const py::dict& values) {
+  const Outcome<TurnAnswer> found = try_turn(turn_job_of(Given{values}));
+  if (!found) throw in_words(found.error());
+  return *found;
+}
+
+Question question(const py::dict& values) {
+  const auto found = try_turn_question(turn_job_of(Given{values}));
   if (!found) throw in_words(found.error());
   return *found;
 }
@@ -132,10 +143,7 @@ void add_turn(py::module_& module) {
   add_record<StructuralTurn>(module, "StructuralTurn", "What the turns of structural bolting would leave");
   auto turn = add_record<TurnAnswer>(module, "Turn", "How far to turn, or what a turn leaves, and between what limits");
   set_repr(turn, [](const TurnAnswer& a) { return "Turn(" + line_of(a) + ")"; });
-  turn.def(
-      "explain",
-      [](const TurnAnswer& a, const std::string& format) { return explanation(line_of(a), a.steps, format); },
-      py::arg("format") = "text", "How the nominal figures come about, step by step: text, markdown or latex");
+  add_explain(turn, [](const TurnAnswer& a) { return derivation_of(a); });
   auto point = add_record<CurvePoint>(module, "CurvePoint", "A point of the tightening curve");
   set_repr(point, [](const CurvePoint& p) { return "CurvePoint(" + line_of(p) + ")"; });
   add_record<TurningEnergy>(module, "TurningEnergy", "Where the work of the torque has gone, in J");
@@ -149,6 +157,7 @@ void add_turn(py::module_& module) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });
   module.def("turn", turn_of);
+  module.def("turn_question", question);
   module.def("curve", curve_of);
 }
 

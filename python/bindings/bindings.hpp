@@ -19,6 +19,8 @@ void add_errors(pybind11::module_& module);
 void add_metadata(pybind11::module_& module);
 void add_kernel(pybind11::module_& module);
 void add_ufuncs(pybind11::module_& module);
+void add_derivation(pybind11::module_& module);
+void add_uncertainty(pybind11::module_& module);
 void add_joints(pybind11::module_& module);
 void add_turn(pybind11::module_& module);
 void add_reach(pybind11::module_& module);

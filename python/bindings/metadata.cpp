@@ -4,7 +4,7 @@
 #include "bindings.hpp"
 #include "record.hpp"
 #include "tauten/base/unit_text.hpp"
-#include "tauten/explain/expression.hpp"
+#include "tauten/explain/derivation.hpp"
 
 namespace py = pybind11;
 
@@ -32,17 +32,6 @@ struct Range {
     v("excludes_low", &Range::excludes_low);
   }
 };
-
-/// \return "above 0 mm", "0.2 mm to 6 mm", "any finite value"
-std::string range_text(const Interval& interval, Dim dimension) {
-  const std::string low = quantity_text(interval.low, dimension);
-  const std::string high = quantity_text(interval.high, dimension);
-  if (interval.low <= -largest) return interval.high >= largest ? "any finite value" : "at most " + high;
-  if (interval.high >= largest) return (interval.excludes_low ? "above " : "at least ") + low;
-  return interval.excludes_low ? "above " + low + " and at most " + high : low + " to " + high;
-}
-
-bool has_usual_range(const Arg& arg) { return arg.usual.low > -largest || arg.usual.high < largest; }
 
 /// "a torque" without its article.
 std::string dimension_name(Dim dimension) {
@@ -105,14 +94,9 @@ Numbers numbers_for(const Entry& entry, const py::sequence& values) {
 /// Every input outside the range that the source states, in one sentence; "" if there is none.
 std::string unusual_text(const Entry& entry, const double* x) {
   std::string found;
-  for (std::size_t i = 0; i < entry.inputs.size(); ++i) {
-    const Arg& arg = entry.inputs[i];
-    if (arg.usual.contains(x[i])) continue;
-    found += (found.empty() ? "" : ", ") + std::string(arg.name) + " is " + quantity_text(x[i], arg.dimension) +
-             " (usual: " + range_text(arg.usual, arg.dimension) + ")";
-  }
-  if (found.empty()) return found;
-  return std::string(entry.name) + ": outside the usual range: " + found + "; treat the result with care";
+  for (const std::string& one : input_warnings(entry, {x, entry.inputs.size()}))
+    found += (found.empty() ? "" : ", ") + one;
+  return found.empty() ? found : std::string(entry.name) + ": " + found + "; treat the result with care";
 }
 
 /// \return value and warning text ("" if there is none)

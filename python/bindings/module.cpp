@@ -6,6 +6,8 @@ PYBIND11_MODULE(_core, module) {
   tauten::python::add_metadata(module);
   tauten::python::add_ufuncs(module);
   tauten::python::add_kernel(module);
+  tauten::python::add_derivation(module);
+  tauten::python::add_uncertainty(module);
   tauten::python::add_joints(module);
   tauten::python::add_turn(module);
   tauten::python::add_reach(module);

@@ -15,7 +15,9 @@ from tauten import _core, _html
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
                              torque_for, turn)
 from tauten._core import conditions
+from tauten._core import Style
 from tauten._errors import DomainWarning, Error, ValidityWarning
+from tauten._explanation import Explanation
 from tauten._formula import Check, Formula, Formulas
 
 
@@ -40,9 +42,13 @@ _html.attach(_records)
 formulas = Formulas(_core.entries)
 """Every formula by name."""
 
+Style.__module__ = __name__
+
 globals().update(_records)
 globals().update(formulas)
 
-__all__ = ["Check", "DomainWarning", "Error", "Formula", "Formulas", "ValidityWarning", "clamp", "conditions", "curve",
-           "formulas", "free_joint", "identify", "property_class", "quantity", "reach", "thread", "thread_condition",
-           "torque_for", "turn", *_records, *formulas]
+from tauten import uncertainty  # noqa: E402
+
+__all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
+           "conditions", "curve", "formulas", "free_joint", "identify", "property_class", "quantity", "reach", "thread",
+           "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]

@@ -1,18 +1,24 @@
 from typing import Any, Iterable, Optional, overload, Sequence, TypeVar, Union
 
+from tauten import uncertainty as uncertainty
 from tauten._core import AfterRelease as AfterRelease
 from tauten._core import AidUse as AidUse
 from tauten._core import Arg as Arg
 from tauten._core import Band as Band
 from tauten._core import Capacity as Capacity
+from tauten._core import Budget as Budget
 from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
 from tauten._core import ClassMark as ClassMark
+from tauten._core import Contribution as Contribution
+from tauten._core import CoverageInterval as CoverageInterval
 from tauten._core import Curve as Curve
 from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
+from tauten._core import Derivation as Derivation
+from tauten._core import Figure as Figure
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
@@ -21,6 +27,7 @@ from tauten._core import LoadDiagram as LoadDiagram
 from tauten._core import LoadPoint as LoadPoint
 from tauten._core import Lognormal as Lognormal
 from tauten._core import MethodBand as MethodBand
+from tauten._core import MonteCarlo as MonteCarlo
 from tauten._core import Notice as Notice
 from tauten._core import NutRotation as NutRotation
 from tauten._core import PlanStep as PlanStep
@@ -28,9 +35,12 @@ from tauten._core import PropertyClass as PropertyClass
 from tauten._core import Range as Range
 from tauten._core import Reach as Reach
 from tauten._core import ResidualClamp as ResidualClamp
+from tauten._core import Sobol as Sobol
+from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
 from tauten._core import StructuralTurn as StructuralTurn
+from tauten._core import Style as Style
 from tauten._core import Thread as Thread
 from tauten._core import ThreadCondition as ThreadCondition
 from tauten._core import TighteningCurve as TighteningCurve
@@ -42,6 +52,7 @@ from tauten._core import TurningEnergy as TurningEnergy
 from tauten._errors import DomainWarning as DomainWarning
 from tauten._errors import Error as Error
 from tauten._errors import ValidityWarning as ValidityWarning
+from tauten._explanation import Explanation as Explanation
 from tauten._formula import Check as Check
 from tauten._formula import Formula as Formula
 from tauten._formula import Formulas as Formulas

@@ -26,7 +26,7 @@ EXAMPLES = {
     "fit_exponent": "0.629",
     # tools
     "wrench_length": "400mm", "extension_length": "100mm", "extension_angle": "30deg", "angle_shift": "5deg",
-    "pull_angle": "5deg", "hand_shift": "20mm", "setting": "40N.m", "support_share": "0.3", "side": "12.7mm",
+    "pull_angle": "5deg", "hand_shift": "20mm", "setting": "40N.m", "wrench_deviation": "0.04", "shank_torque": "1N.m", "support_share": "0.3", "side": "12.7mm",
     "bend_angle": "15deg", "rotation": "30deg", "variation": "0.03", "gear_ratio": "4", "efficiency": "0.9",
     "output_torque": "160N.m", "reaction_torque": "120N.m", "arm_length": "300mm", "snug_torque": "15N.m",
     "handle_angle": "90deg", "torsional_stiffness": "900N.m", "first_stiffness": "900N.m", "second_stiffness": "1500N.m",

@@ -190,9 +190,15 @@ class Formula(_core.Kernel):
         except Error as error:
             return Check("outside_domain" if error.argument else "impossible", error.argument, str(error))
 
-    def explain(self, *args, **inputs):
-        """How the result comes about, as text: symbols, values, result, sources and warnings."""
-        return _text.explain(self, self._numbers(args, inputs)[0])
+    def explain(self, *args, format="text", style=None, **inputs):
+        """How the result comes about: inputs, symbols, values, result, sources and warnings.
+
+        format: "text", "markdown", "latex" (for amsmath) or "html" (with MathML). style: a `Style` with units and digits.
+        In a notebook it shows itself. Raises Error where the formula has no value.
+        """
+        numbers = self._numbers(args, inputs)[0]
+        self._entry.one(numbers)
+        return _core.formula_derivation(self._entry, numbers).explain(format, style)
 
     def _repr_latex_(self):
         return f"${_text.latex(self)}$"

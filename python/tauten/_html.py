@@ -3,7 +3,7 @@ from html import escape
 
 from tauten import _core
 
-_HIDDEN = {"steps", "notices"}
+_HIDDEN = {"steps", "given", "notices"}
 
 
 def _text(si, unit):
@@ -118,9 +118,49 @@ def curve(self):
     return _marks([("low", self.low_friction), ("usual", self.nominal), ("high", self.high_friction)]) + _list(self.notices)
 
 
+def _estimate(value, deviation, unit):
+    return f"{_text(value, unit)} with standard uncertainty {_text(deviation, unit)}"
+
+
+def budget(self):
+    """The result, and what each input brings."""
+    rows = [(line.name, f"{line.estimate:.5g}", f"{line.standard_uncertainty:.3g}", f"{line.sensitivity:.4g}",
+             _text(line.contribution, self.unit), _percent(line.share)) for line in self.contributions]
+    return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
+                  ("Input (SI)", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
+
+
+def monte_carlo(self):
+    """Mean, intervals, and how certain they are."""
+    covered = _percent(self.coverage)
+    interval = [(f"{covered}, {name}", f"{_text(i.low, self.unit)} to {_text(i.high, self.unit)}")
+                for name, i in (("as many below as above", self.symmetric), ("shortest", self.shortest))]
+    rows = [("Mean", _text(self.mean, self.unit)), ("Standard uncertainty", _text(self.standard_uncertainty, self.unit)),
+            *interval, ("Trials", self.trials), ("Numerical tolerance", _text(self.tolerance, self.unit)),
+            ("Certain to it", "stopped" if self.stopped else "yes" if self.converged else "no")]
+    return _table("", ("", self.output), rows)
+
+
+def sobol(self):
+    """Both indices of each input."""
+    rows = [(i.name, f"{i.first:.3f}", f"{i.first_error:.3f}", f"{i.total:.3f}", f"{i.total_error:.3f}")
+            for i in self.inputs]
+    return _table(f"Sobol indices of {self.output}", ("Input", "First order", "Error", "Total", "Error"), rows)
+
+
+def latex(self):
+    """How the answer came about, for a page that is printed."""
+    return str(self.explain("latex"))
+
+
 def attach(records):
     """Gives the classes of answers their tables."""
     own = {"Clamp": clamp, "Identification": identification, "Reach": reach, "Free": free, "Turn": turn,
-           "Curve": one_curve, "TighteningCurve": curve}
+           "Curve": one_curve, "Budget": budget,
+           "MonteCarlo": monte_carlo, "Sobol": sobol, "TighteningCurve": curve}
     for name, cls in records.items():
         cls._repr_html_ = own.get(name, record)
+        if hasattr(cls, "derivation"):
+            cls._repr_latex_ = latex
+    records["Derivation"]._repr_html_ = lambda self: str(self.explain("html"))
+    records["Derivation"]._repr_latex_ = lambda self: str(self.explain("latex"))

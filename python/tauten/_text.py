@@ -1,4 +1,4 @@
-"""How a formula is shown: docstring, signature, explanation, notebook. JSON of answers."""
+"""How a formula is shown: docstring, signature, notebook. JSON of answers."""
 import json as _json
 import math
 
@@ -61,24 +61,6 @@ def signature(formula):
     return inspect.Signature(names + options)
 
 
-def explain(formula, numbers):
-    """How the result comes about: the formula with symbols, with values, and the result; inputs and sources."""
-    value, warning = formula._entry.one(numbers)
-    output = formula.output
-    indent = " " * len(output.symbol)
-    rows = [(arg.symbol, arg.name, arg.text(number)) for arg, number in zip(formula.inputs, numbers)]
-    widths = [max(len(row[column]) for row in rows) for column in (0, 1)]
-    lines = [f"{_sentence(formula.summary)}", "",
-             f"{output.symbol} = {formula.expression()}",
-             f"{indent} = {formula._entry.expression('text', numbers)}",
-             f"{indent} = {output.text(value)}", "", "with"]
-    lines += [f"  {symbol:{widths[0]}}  {name:{widths[1]}}  {text}" for symbol, name, text in rows]
-    lines += ["", "Sources"] + [f"  {source}" for source in formula.sources]
-    if warning:
-        lines += ["", f"Warning: {warning}"]
-    return "\n".join(lines)
-
-
 def latex(formula):
     """The formula as an equation."""
     return f"{formula.output.latex} = {formula.expression('latex')}"
@@ -131,4 +113,4 @@ def json(value, indent):
     return _json.dumps(_known(value), indent=indent, ensure_ascii=False)
 
 
-__all__ = ["doc", "domain_warning", "example", "explain", "json", "latex", "markdown", "signature", "validity_warning"]
+__all__ = ["doc", "domain_warning", "example", "json", "latex", "markdown", "signature", "validity_warning"]

@@ -1,11 +1,9 @@
 #include "command/evaluation.hpp"
 
-#include <fmt/format.h>
-
 #include "command/refusal.hpp"
 #include "shared/registry.hpp"
 #include "tauten/base/unit_text.hpp"
-#include "tauten/explain/derivation.hpp"
+#include "tauten/explain/step_text.hpp"
 
 namespace tauten::command {
 
@@ -83,10 +81,7 @@ Evaluation evaluation_of(const std::string& name, const std::vector<std::string>
   if (check.status == Status::outside_domain)
     throw detail::domain_error(entry.name, entry.inputs[static_cast<std::size_t>(check.argument)], x[check.argument]);
   if (check.status == Status::impossible) throw detail::impossible_error(entry.name, entry.output.name);
-  for (std::size_t i = 0; i < entry.inputs.size(); ++i)
-    if (const Arg& arg = entry.inputs[i]; !arg.usual.contains(x[i]))
-      result.warnings.push_back(fmt::format("{} is {}, outside the stated range {}", arg.name,
-                                            quantity_text(x[i], arg.dimension), range_text(arg, arg.usual)));
+  result.warnings = input_warnings(entry, result.step.inputs);
   return result;
 }
 

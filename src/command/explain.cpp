@@ -1,110 +1,157 @@
 // tauten explain: how a figure comes about.
 #include <fmt/format.h>
 
+#include <functional>
+
 #include "command/evaluation.hpp"
 #include "command/job.hpp"
 #include "command/refusal.hpp"
+#include "command/said_options.hpp"
+#include "shared/free_keys.hpp"
+#include "shared/reach_keys.hpp"
+#include "shared/turn_keys.hpp"
 #include "tauten/explain/derivation.hpp"
+#include "tauten/loosening/free_derivation.hpp"
+#include "tauten/tightening/turn_derivation.hpp"
+#include "tauten/tool/reach_derivation.hpp"
 
 namespace tauten::command {
 
 namespace {
 
-Layout layout_named(const std::string& format) {
-  if (format == "text") return Layout::text;
-  if (format == "markdown") return Layout::markdown;
-  if (format == "latex") return Layout::latex;
-  throw Error("format", ("format " + in_quotes(format) + " is not known; write text, markdown or latex").c_str());
+/// How it is to be written, as said.
+struct Form {
+  std::string format = "text";
+  std::vector<std::string> digits;
+  std::vector<std::string> units;
+
+  Layout layout() const { return try_layout(format).value(); }
+  Style style() const {
+    Style style;
+    for (const std::string& text : digits)
+      if (const auto error = set_digits(style, text)) throw *error;
+    for (const std::string& text : units)
+      if (const auto error = set_unit(style, text)) throw *error;
+    return style;
+  }
+};
+
+std::shared_ptr<Form> add_form(Program& program, CLI::App& verb) {
+  auto form = std::make_shared<Form>();
+  CLI::Option* format =
+      verb.add_option("--format", form->format, "text, markdown, latex (for amsmath) or html (MathML)");
+  format->type_name("text");
+  program.choices[format] = {std::begin(Words<Layout>::list), std::end(Words<Layout>::list)};
+  const auto add = [&](const char* name, std::vector<std::string>& into, const char* example, const char* help) {
+    CLI::Option* option = verb.add_option(name, into, help);
+    option->type_name(example)->expected(1)->allow_extra_args(false);
+    option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  };
+  add("--digits", form->digits, "4", "Significant digits; of one quantity: preload=3");
+  add("--unit", form->units, "length=in", "Unit of a dimension or of one quantity: preload=lbf");
+  return form;
 }
 
-Json json_of_steps(std::span<const Step> steps, Layout layout) {
+Json json_of_steps(std::span<const Step> steps, Layout layout, const Style& style) {
   Json list = Json::array();
   for (const Step& step : steps) {
     const Entry& entry = formula_named(step.formula);
-    const StepText text = step_text(entry, step, layout == Layout::text ? Notation::text : Notation::latex);
+    const StepText text = step_text(entry, step, notation_of(layout), style);
     list.push_back({{"formula", step.formula},
                     {"title", text.title},
                     {"note", text.note},
-                    {"expression", text.formula},
-                    {"with_values", text.with_values},
-                    {"result", text.result},
+                    {"expression", text.symbol + " = " + text.expression},
+                    {"with_values", "= " + text.with_values},
+                    {"result", "= " + text.result},
                     {"inputs", json_of(step.inputs)},
                     {"value", json_of(step.value)},
                     {"unit", describe(entry.output.dimension).si_unit},
                     {"source", text.source},
-                    {"warning", text.warning}});
+                    {"validity", text.validity},
+                    {"warning", fmt::format("{}", fmt::join(text.warnings, "; "))}});
   }
   return list;
 }
 
-/// The steps behind the nominal figures of the most common fastener.
-void explain_joint(Program& program, const SaidWords& said, Layout layout) {
-  const Clamp answer = answer_of(said);
-  const ClampCandidate& c = answer.candidates.front();
-  if (program.json) {
-    program.say({{"thread", c.thread},
-                 {"head", c.head},
-                 {"class", c.property_class},
-                 {"torque", json_of(c.torque)},
-                 {"steps", json_of_steps(c.steps, layout)}});
+/// \param more  what JSON has beside the derivation
+void say(Program& program, const Form& form, const Derivation& derivation, Json more) {
+  const std::string text = derivation_text(derivation, all_formulas(), form.layout(), form.style());
+  if (!program.json) {
+    program.out += text;
     return;
   }
-  program.out += fmt::format("{}{}, {}class {}{}, {} N.m\n\n", layout == Layout::latex ? "% " : "", c.thread,
-                             c.head.empty() ? "" : c.head + ", ", c.property_class, c.class_assumed ? " (assumed)" : "",
-                             number_text(c.torque.shop()));
-  program.out += derivation(c.steps, all_formulas(), layout);
+  const Json all = json_of(derivation);
+  for (const auto& [key, value] : all.items()) more[key] = value;
+  more["steps"] = json_of_steps(derivation.steps, form.layout(), form.style());
+  program.say(more);
 }
 
-CLI::Option* add_format(Program& program, CLI::App& verb, std::string& format) {
-  CLI::Option* option = verb.add_option("--format", format, "How it is written: text, markdown or latex");
-  option->type_name("text");
-  program.choices[option] = {"text", "markdown", "latex"};
-  return option;
+/// Adds a question whose whole answer is derived.
+/// \param derive  answers it; called once the words are parsed
+void add_question(Program& program, CLI::App& verb, const std::function<Derivation(Json& more)>& derive) {
+  const auto form = add_form(program, verb);
+  verb.callback([&program, form, derive] {
+    Json more = Json::object();
+    const Derivation derivation = derive(more);
+    say(program, *form, derivation, std::move(more));
+  });
+}
+
+void add_joint(Program& program, CLI::App& parent, const char* name, const char* help, const char* without) {
+  CLI::App* verb = program.verb(parent, name, help);
+  const auto said = add_job_options(program, *verb, {without});
+  const bool needs_torque = std::string(name) == "clamp";
+  add_question(program, *verb, [said, needs_torque](Json& more) {
+    if (needs_torque && !has(*said, "torque")) throw Error("torque", "torque is missing; write it like --torque 48N.m");
+    const Clamp answer = answer_of(*said);
+    const ClampCandidate& c = answer.candidates.front();
+    more = {{"thread", c.thread}, {"head", c.head}, {"class", c.property_class}, {"torque", json_of(c.torque)}};
+    return derivation_of(answer);
+  });
 }
 
 }  // namespace
 
 void add_explain(Program& program) {
-  CLI::App* verb = program.verb("explain", "How a figure comes about: of a formula, of clamp, of torque");
-  auto format = std::make_shared<std::string>("text");
+  CLI::App* verb = program.verb("explain", "How a figure comes about: of a formula, or of a whole answer");
   auto name = std::make_shared<std::string>();
   auto words = std::make_shared<std::vector<std::string>>();
-  add_format(program, *verb, *format);
+  const auto form = add_form(program, *verb);
   program.choices[verb->add_option("formula", *name, "Name of the formula")->type_name("NAME")] = formula_names();
   verb->add_option("inputs", *words, "Its inputs, each with its unit")->type_name("name=value");
   verb->require_subcommand(0, 1);
 
-  for (const auto& [joint, help, without] :
-       {std::tuple{"clamp", "The steps from a torque to the clamp load of the most common fastener", "clamp-load"},
-        std::tuple{"torque", "The steps at the torque for a clamp load or a share of the proof load", "torque"}}) {
-    CLI::App* inner = program.verb(*verb, joint, help);
-    add_format(program, *inner, *format);
-    const auto said = add_job_options(program, *inner, {without});
-    const bool needs_torque = std::string(joint) == "clamp";
-    inner->callback([&program, said, format, needs_torque] {
-      if (needs_torque && !has(*said, "torque"))
-        throw Error("torque", "torque is missing; write it like --torque 48N.m");
-      explain_joint(program, *said, layout_named(*format));
-    });
-  }
+  add_joint(program, *verb, "clamp", "From a torque to clamp load and verdict of the most common fastener",
+            "clamp-load");
+  add_joint(program, *verb, "torque", "From a clamp load or a share of the proof load to the torque", "torque");
 
-  verb->callback([&program, verb, name, words, format] {
+  CLI::App* turn = program.verb(*verb, "turn", "From the snug torque over the angle to clamp load and verdict");
+  const auto turn_words = add_said_options(program, *turn, shared::turn_keys());
+  add_question(program, *turn,
+               [turn_words](Json&) { return derivation_of(shared::try_turn(turn_words->said).value()); });
+  CLI::App* reach =
+      program.verb(*verb, "reach", "From the setting of the wrench to the torque at the fastener, or back");
+  const auto reach_words = add_said_options(program, *reach, shared::reach_keys());
+  add_question(program, *reach, [reach_words](Json&) {
+    const shared::ReachAnswer answer = shared::try_reach(reach_words->said).value();
+    return derivation_of(answer.job, answer);
+  });
+  CLI::App* free = program.verb(*verb, "free", "From a stuck fastener to where to stop");
+  const auto free_words = add_said_options(program, *free, shared::free_keys());
+  add_question(program, *free, [free_words](Json&) {
+    const shared::FreeAnswer answer = shared::try_free(free_words->said).value();
+    return derivation_of(answer.job, answer);
+  });
+
+  verb->callback([&program, verb, name, words, form] {
     if (!verb->get_subcommands().empty()) return;
     if (name->empty())
       throw Error(
           "formula",
           "say what to explain, like tauten explain stress_area diameter=10mm pitch=1.5mm, or tauten explain clamp "
           "--thread M10 --torque 48N.m");
-    const Layout layout = layout_named(*format);
     const Evaluation evaluation = evaluation_of(*name, *words);
-    const std::vector<Step> steps{evaluation.step};
-    if (program.json) {
-      Json answer = json_of_evaluation(evaluation);
-      answer["steps"] = json_of_steps(steps, layout);
-      program.say(answer);
-    } else {
-      program.out += derivation(steps, all_formulas(), layout);
-    }
+    say(program, *form, derivation_of(*evaluation.entry, evaluation.step.inputs), json_of_evaluation(evaluation));
   });
 }
 

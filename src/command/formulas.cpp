@@ -5,7 +5,8 @@
 #include "command/program.hpp"
 #include "command/refusal.hpp"
 #include "command/table.hpp"
-#include "tauten/explain/derivation.hpp"
+#include "tauten/explain/expression.hpp"
+#include "tauten/explain/range_text.hpp"
 
 namespace tauten::command {
 
@@ -40,8 +41,8 @@ Json json_of_entry(const Entry& entry) {
 
 /// \return both ranges of an input: where the formula has a meaning, and what the source states
 std::string ranges_of(const Arg& arg) {
-  const std::string domain = range_text(arg, arg.domain);
-  return arg.usual.low <= -largest ? domain : domain + "; stated " + range_text(arg, arg.usual);
+  const std::string domain = range_text(arg.domain, arg.dimension);
+  return has_usual_range(arg) ? domain + "; stated " + range_text(arg.usual, arg.dimension) : domain;
 }
 
 std::string unit_of(const Arg& arg) {

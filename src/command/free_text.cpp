@@ -8,6 +8,7 @@
 #include "command/notices_text.hpp"
 #include "command/table.hpp"
 #include "tauten/explain/number_text.hpp"
+#include "tauten/loosening/free_derivation.hpp"
 
 namespace tauten::command {
 
@@ -50,12 +51,7 @@ std::string minutes_text(double minutes) {
 }
 
 std::string stop_text(const FreeJob& job, const Free& answer) {
-  if (answer.stop_at.si <= 0)
-    return "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with.";
-  return fmt::format("Stop at {}: {}.", torque_text(answer.stop_at),
-                     answer.stopped_by_shear ? fmt::format("beyond it the chance of shearing passes {} %",
-                                                           number_text(100 * job.shear_risk, 3))
-                                             : "beyond it more torque frees next to nothing");
+  return detail::stop_sentence(answer, torque_text(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %");
 }
 
 std::string chances_text(const Free& answer) {

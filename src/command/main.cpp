@@ -34,9 +34,11 @@ void run(Program& program, int count, const char* const* words) {
     const CLI::App* verb = &program.app;
     while (!verb->get_subcommands().empty()) verb = verb->get_subcommands().front();
     const bool version = dynamic_cast<const CLI::CallForVersion*>(&asked) != nullptr;
-    program.out = version                ? std::string(asked.what()) + "\n"
-                  : verb == &program.app ? verb->help()
-                                         : verb->help(verb->get_parent() == &program.app ? "tauten" : "tauten explain");
+    program.out =
+        version ? std::string(asked.what()) + "\n"
+        : verb == &program.app
+            ? verb->help()
+            : verb->help(verb->get_parent() == &program.app ? "tauten" : "tauten " + verb->get_parent()->get_name());
   } catch (const CLI::ParseError& problem) {
     program.json = json;
     refuse(program, refusal_of(program.app, problem));
@@ -73,7 +75,7 @@ int main(int count, char** words) {
     program.app.add_flag("--json", program.json, "Answer in JSON, all numbers in SI");
     program.app.require_subcommand(1);
     for (const auto add : {add_identify, add_clamp, add_torque, add_turn, add_curve, add_reach, add_free, add_formulas,
-                           add_eval, add_explain, add_completion})
+                           add_eval, add_explain, add_uncertainty, add_completion})
       add(program);
     run(program, count, words);
     return finish(program);

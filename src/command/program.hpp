@@ -43,6 +43,7 @@ void add_free(Program& program);
 void add_formulas(Program& program);
 void add_eval(Program& program);
 void add_explain(Program& program);
+void add_uncertainty(Program& program);
 void add_completion(Program& program);
 
 }  // namespace tauten::command

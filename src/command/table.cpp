@@ -11,16 +11,6 @@ namespace tauten::command {
 
 namespace {
 
-bool starts_character(char c) { return (static_cast<unsigned char>(c) & 0xc0u) != 0x80u; }
-
-/// \return how many bytes the first `columns` characters of `text` have
-std::size_t bytes_of(const std::string& text, std::size_t columns) {
-  std::size_t at = 0;
-  for (std::size_t seen = 0; at < text.size(); ++at)
-    if (starts_character(text[at]) && seen++ == columns) break;
-  return at;
-}
-
 const char* colour_of(const std::string& cell) {
   if (cell == "fit") return "\033[32m";
   if (cell == "slack" || cell == "near yield" || cell == "past yield") return "\033[33m";
@@ -34,38 +24,6 @@ std::string trimmed(std::string line) {
 }
 
 }  // namespace
-
-std::size_t width_of(const std::string& text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), starts_character));
-}
-
-std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
-  std::vector<std::string> lines;
-  std::string line;
-  std::size_t at = 0;
-  while (at < text.size()) {
-    const std::size_t end = std::min(text.find(' ', at), text.size());
-    std::string word = text.substr(at, end - at);
-    at = end + 1;
-    if (!line.empty() && width_of(line) + 1 + width_of(word) > width) lines.push_back(std::exchange(line, ""));
-    while (width_of(word) > width) {
-      const std::size_t bytes = bytes_of(word, width);
-      lines.push_back(word.substr(0, bytes));
-      word.erase(0, bytes);
-    }
-    line += (line.empty() ? "" : " ") + word;
-  }
-  if (!line.empty() || lines.empty()) lines.push_back(line);
-  return lines;
-}
-
-std::string paragraph(const std::string& text, const std::string& mark) {
-  std::string out;
-  const std::size_t indent = width_of(mark);
-  for (const std::string& line : wrapped(text, page_width - indent))
-    out += (out.empty() ? mark : std::string(indent, ' ')) + line + "\n";
-  return out;
-}
 
 bool wants_colour() {
   const char* refused = std::getenv("NO_COLOR");

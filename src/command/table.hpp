@@ -4,19 +4,9 @@
 #include <string>
 #include <vector>
 
+#include "tauten/explain/paragraph.hpp"
+
 namespace tauten::command {
-
-inline constexpr std::size_t page_width = 100;
-
-/// \return how many columns of a terminal `text` takes
-std::size_t width_of(const std::string& text);
-
-/// \return `text` in lines of at most `width` columns, broken between words; a longer word is broken itself
-std::vector<std::string> wrapped(const std::string& text, std::size_t width);
-
-/// \return `text` as lines of the page, ending in a line break
-/// \param mark  stands before the first line; the others are indented by its width
-std::string paragraph(const std::string& text, const std::string& mark = "");
 
 /// \return true if standard output is a terminal that is to show colours: NO_COLOR is respected
 bool wants_colour();

@@ -89,8 +89,8 @@ class ClampRows : public RowAnswers {
     Known& known = found->second;
     if (!known.error.empty()) return failed(known.error);
     if (!known.parts) return asked(row);
-    const Band<double> band =
-        tauten::detail::effective_torque(torque, known.parts->conditions.accuracy_at(torque), known.parts->conditions.lost);
+    const Band<double> band = tauten::detail::effective_band(torque, known.parts->conditions.accuracy_at(torque),
+                                                             known.parts->conditions.lost);
     if (!(band.low > 0)) return asked(row);
     ClampRow& out = known.parts->row;
     out.torque = Torque(torque);

@@ -176,7 +176,7 @@ Error in_words(std::span<const Said> said, const Error& error) {
 
 std::span<const FreeKey> free_keys() { return keys; }
 
-Outcome<FreeAnswer> try_free(std::span<const Said> said) {
+Outcome<FreeJob> try_free_job(std::span<const Said> said) {
   FreeQuestion question;
   if (auto problem = set_all<FreeQuestion>(keys, said, question)) return *problem;
   if (has(said, "years") != has(said, "first-year-loss"))
@@ -190,9 +190,15 @@ Outcome<FreeAnswer> try_free(std::span<const Said> said) {
     const Error named = renamed(*error, "property_class", "class");
     return in_words(said, named);
   }
-  const auto found = try_free_joint(question.job);
+  return question.job;
+}
+
+Outcome<FreeAnswer> try_free(std::span<const Said> said) {
+  const Outcome<FreeJob> job = try_free_job(said);
+  if (!job) return job.error();
+  const auto found = try_free_joint(*job);
   if (!found) return in_words(said, found.error());
-  return FreeAnswer{*found, question.job};
+  return FreeAnswer{*found, *job};
 }
 
 }  // namespace tauten::shared

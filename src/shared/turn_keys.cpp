@@ -200,6 +200,12 @@ std::span<const TurnKey> turn_keys() { return std::span(keys).first(place_of("en
 
 std::span<const TurnKey> curve_keys() { return std::span(keys).subspan(place_of("name")); }
 
+Outcome<TurnJob> try_turn_job(std::span<const Said> said) {
+  const Outcome<CurveJob> job = job_of(turn_keys(), said);
+  if (!job) return job.error();
+  return job->joint;
+}
+
 Outcome<TurnAnswer> try_turn(std::span<const Said> said) {
   const Outcome<CurveJob> job = job_of(turn_keys(), said);
   if (!job) return job.error();

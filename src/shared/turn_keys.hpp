@@ -13,6 +13,9 @@ std::span<const Key<CurveJob>> turn_keys();
 /// Those of `curve`.
 std::span<const Key<CurveJob>> curve_keys();
 
+/// \return the job that is said
+Outcome<TurnJob> try_turn_job(std::span<const Said> said);
+
 /// How far to turn for a load, or what a specification of snug torque and angle leaves.
 Outcome<TurnAnswer> try_turn(std::span<const Said> said);
 

@@ -10,6 +10,8 @@ import json
 import math
 import os
 import pathlib
+import re
+import shutil
 import subprocess
 import sys
 import xml.etree.ElementTree
@@ -154,10 +156,110 @@ def test_cautions_are_data_in_every_answer(words, ask, cautions):
 def test_explanation_same_as_command_line():
     if not PROGRAM:
         pytest.skip("the command line program is not built")
-    for layout in ("text", "markdown", "latex"):
+    for layout in ("text", "markdown", "latex", "html"):
         run = subprocess.run([PROGRAM, "explain", "clamp", "--socket", "24mm", "--class", "8.8", "--torque", "130N.m",
                               "--condition", "oiled", "--format", layout], capture_output=True, text=True)
         assert tauten.clamp(**PUMP_FOOT).explain(layout) == run.stdout
+    for words, answer in (
+            (["torque", "--thread", "M10", "--clamp-load", "25kN"], tauten.torque_for(thread="M10", clamp_load="25kN")),
+            (["reach", "--torque", "130N.m", "--extension", "100mm@30deg"],
+             tauten.reach(torque="130N.m", extensions=[("100mm", "30deg")])),
+            (["turn", "--thread", "M16", "--class", "8.8", "--grip", "40mm", "--snug-torque", "40N.m", "--angle", "60deg",
+              "--condition", "oiled", "--prevailing", "5N.m"], TURN()),
+            (["free", "--thread", "M16", "--class", "8.8", "--trials", "5000"],
+             tauten.free_joint(thread="M16", property_class="8.8", trials=5000))):
+        run = subprocess.run([PROGRAM, "explain", *words, "--digits", "5", "--unit", "length=in"], capture_output=True,
+                             text=True)
+        assert answer.explain(style=tauten.Style(digits=5, units={"length": "in"})) == run.stdout, run.stderr
+
+
+def test_explanation_as_data_and_in_a_notebook():
+    answer = tauten.clamp(**PUMP_FOOT, prevailing_torque="9N.m")
+    derivation = answer.derivation()
+    given = {figure.name: figure for figure in derivation.given}
+    assert given["thread"].text == "M16" and given["thread"].assumed
+    assert given["setting"].value.nominal == 130 and given["setting"].dimension == "torque"
+    assert [step.formula for step in derivation.steps] == [step.formula for step in answer.candidates[0].steps]
+    assert derivation.steps[0].formula == "pitch_diameter" and derivation.verdict.startswith(answer.candidates[0].verdict)
+    assert json.loads(derivation.to_json())["found"][0]["name"] == "setting"
+    page = answer.explain()
+    assert isinstance(page, str) and isinstance(page, tauten.Explanation)
+    for layout, shown in (("html", page._repr_html_()), ("latex", page._repr_latex_()), ("latex", answer._repr_latex_()),
+                          ("markdown", page._repr_markdown_()), ("html", derivation._repr_html_())):
+        assert shown == answer.explain(layout)
+    # The chosen style goes along into the notebook.
+    assert "lbf" in answer.explain(style=tauten.Style(units={"preload": "lbf"}))._repr_html_()
+    # A candidate by itself still carries the caution.
+    assert "no release for service" in answer.candidates[0].explain()
+
+
+def TURN():
+    return tauten.turn(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="60deg",
+                       condition="oiled", prevailing_torque="5N.m")
+
+
+def test_html_of_explanations_is_xml_that_needs_no_script():
+    for answer in (tauten.clamp(**PUMP_FOOT), tauten.torque_for(thread="M10"), with_extension(multiplier_ratio=4),
+                   tauten.free_joint(**FREE), TURN()):
+        page = answer.explain("html")
+        tree = xml.etree.ElementTree.fromstring(page)
+        assert "script" not in page and "src=" not in page and "href=" not in page
+        formulas = [element for element in tree.iter() if element.tag.endswith("}mtable")]
+        assert len(formulas) == len(answer.derivation().steps)
+        for element in tree.iter():
+            count = {"mfrac": 2, "msub": 2, "msup": 2}.get(element.tag.rpartition("}")[2])
+            assert count is None or len(element) == count, xml.etree.ElementTree.tostring(element)
+
+
+def latex_of_everything():
+    return [answer.explain("latex") for answer in
+            (tauten.clamp(**PUMP_FOOT), tauten.clamp(thread="M10", torque=300), tauten.torque_for(thread="M10"),
+             with_extension(multiplier_ratio=4), tauten.free_joint(**FREE), TURN())]
+
+
+def test_latex_of_explanations_compiles(tmp_path):
+    if not shutil.which("pdflatex"):
+        pytest.skip("pdflatex is not installed; the formulas are read by another reader in the next test")
+    body = "\n\\clearpage\n".join(latex_of_everything())
+    (tmp_path / "page.tex").write_text("\\documentclass{article}\\usepackage{amsmath}\\begin{document}\n" + body +
+                                       "\n\\end{document}\n")
+    run = subprocess.run(["pdflatex", "-interaction=nonstopmode", "-halt-on-error", "page.tex"], cwd=tmp_path,
+                         capture_output=True, text=True)
+    assert run.returncode == 0, run.stdout[-2000:]
+
+
+def test_latex_formulas_of_explanations_are_understood_by_a_reader_of_its_own():
+    mathtext = pytest.importorskip("matplotlib.mathtext")
+    parser = mathtext.MathTextParser("path")
+    seen = 0
+    for page in latex_of_everything():
+        inline = re.findall(r"(?<!\\)\$([^$]+)(?<!\\)\$", page)
+        rows = [row for block in re.findall(r"\\begin{align\*}\n(.*?)\\end{align\*}", page, re.S)
+                for row in block.split("\\\\\n")]
+        assert len(rows) >= 2 * page.count("\\begin{align*}")
+        for formula in inline + [row.strip().replace("&", "") for row in rows]:
+            parser.parse(f"${formula}$")
+            seen += 1
+    assert seen > 150
+
+
+@pytest.mark.parametrize("arguments, argument, word", [
+    (dict(digits=0), "digits", "1 to 17"), (dict(digits="many"), "digits", "1 to 17"),
+    (dict(units={"length": "parsec"}), "unit", "unknown unit"), (dict(units={"length": "lbf"}), "unit", "a length"),
+    (dict(digits={"": 5, "a b": 3}), "digits", "names no quantity"),
+])
+def test_style_refuses(arguments, argument, word):
+    refused(tauten.Style, argument, word, **arguments)
+
+
+def test_style():
+    style = tauten.Style(digits={"": 6, "preload": 3}, units={"length": "in"})
+    assert repr(style) == "Style(digits={'': 6, 'preload': 3}, units={'length': 'in'})"
+    assert eval(repr(style), {"Style": tauten.Style}) == style != tauten.Style()
+    refused(tauten.clamp(**PUMP_FOOT).explain, "unit", "'prelood'", style=tauten.Style(units={"prelood": "lbf"}))
+    refused(tauten.clamp(**PUMP_FOOT).explain, "unit", "preload is a force", style=tauten.Style(units={"preload": "in"}))
+    with pytest.raises(TypeError, match="tauten.Style"):
+        tauten.clamp(**PUMP_FOOT).explain(style=5)
 
 
 # ---- what may be given --------------------------------------------------------------------------------------------
@@ -255,7 +357,7 @@ def test_wrong_types_and_names():
     refused(tauten.identify, "bit", "30", bit=1)
     refused(tauten.identify, "socket", "exclude", socket="24mm", key="8mm")
     refused(tauten.identify, "property_class", "9.9", property_class="9.9")
-    refused(tauten.clamp(**PUMP_FOOT).explain, "format", "markdown", format="html")
+    refused(tauten.clamp(**PUMP_FOOT).explain, "format", "markdown", format="wax")
     refused(lambda: tauten.thread("M10x9"), "thread", "did you mean M10")
     refused(lambda: tauten.property_class("8.8", diameter="100mm"), "property_class", "39 mm")
     refused(lambda: tauten.property_class("8.8", diameter=0), "diameter", "above 0")
@@ -428,9 +530,10 @@ def test_free_explains():
     load = 0.55 * 640e6 * tauten.thread("M16").stress_area
     head = (0.92 * 24 + 1.1 * 16) / 2 * MM
     friction = load * (2.3 * 0.14 * 14.701 * MM / math.sqrt(3) - 2 * MM / (2 * math.pi) + 2.0 * 0.14 * head / 2)
-    added = sum(float(line.split()[1]) for title in ("2. ", "3. ") for line in
-                text[text.index("\n" + title):].splitlines()[4:5])
-    printed = float(text[text.index("T_off"):].splitlines()[2].split()[1])
+    printed_of = {symbol: float(text[text.index(f"   {symbol} = "):].splitlines()[2].split()[1])
+                  for symbol in ("T_bond", "T_press", "T_off")}
+    added = printed_of["T_bond"] + printed_of["T_press"]
+    printed = printed_of["T_off"]
     assert printed == pytest.approx(friction + added, rel=1e-3)
     assert answer.breakaway.low < printed < answer.breakaway.high
     assert "estimate" in text or "judgement" in text or "from memory" in text

@@ -19,7 +19,7 @@ PROGRAM = os.environ.get("TAUTEN_PROGRAM")
 pytestmark = pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
 
 MM, KN = 1e-3, 1e3
-VERBS = ["identify", "clamp", "torque", "turn", "curve", "reach", "free", "formulas", "eval", "explain", "completion"]
+VERBS = ["identify", "clamp", "torque", "turn", "curve", "reach", "free", "formulas", "eval", "explain", "uncertainty", "completion"]
 
 
 def run(*words, **options):
@@ -422,6 +422,27 @@ def test_explain_clamp_shows_the_steps_of_the_first_candidate():
     page = said("explain", "clamp", *words)
     assert "130 N.m/(2 mm/(2*pi)" in page and page.startswith("M16")
     assert "\\frac" in said("explain", "clamp", *words, "--format", "latex")
+    assert "<math" in said("explain", "clamp", *words, "--format", "html")
+    got = answer("explain", "clamp", *words)
+    assert got["verdict"].startswith("fit") and got["thread"] == "M16" and got["given"][0]["name"] == "socket"
+    assert {f["name"] for f in got["found"]} >= {"clamp_load", "nut_factor", "right_torque"}
+
+
+def test_explain_goes_from_the_question_to_the_verdict():
+    for words in (["clamp", "--thread", "M16", "--torque", "130N.m"], ["torque", "--thread", "M16", "--share", "60%"],
+                  ["reach", "--torque", "130N.m", "--extension", "100mm@30deg"],
+                  ["turn", "--thread", "M16", "--grip", "40mm", "--clamp-load", "30kN"],
+                  ["free", "--thread", "M16", "--class", "8.8", "--trials", "5000"]):
+        page = said("explain", *words)
+        places = [page.index(f"\n{part}") for part in ("Given", "Steps", "1. ", "Result", "Verdict: ", "Take care")]
+        assert places == sorted(places)
+        assert answer("explain", *words)["steps"][0]["validity"] is not None
+
+
+def test_explain_in_other_units_and_digits():
+    page = said("explain", "clamp", "--thread", "M16", "--torque", "96lbf.ft", "--unit", "torque=lbf.ft", "--unit",
+                "preload=lbf", "--digits", "5", "--digits", "preload=3")
+    assert "96 lbf.ft" in page and " lbf\n" in page and "N.m" not in page.split("Take care")[0]
 
 
 # Nonsense gives a sentence and never a number
@@ -507,6 +528,11 @@ NONSENSE = {
     "explain nothing": (["explain"], "say what to explain", "formula"),
     "explain no torque": (["explain", "clamp", "--thread", "M10"], "torque is missing", "torque"),
     "explain format": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--format", "wax"], "text, markdown", "format"),
+    "explain digits": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--digits", "x"], "1 to 17", "digits"),
+    "explain unit": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--unit", "pitch=lbf"], "pitch is a length", "unit"),
+    "explain nobody": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--unit", "mass=lbf"], "'mass'", "unit"),
+    "explain reach of nothing": (["explain", "reach"], "torque is missing", "torque"),
+    "explain free of nothing": (["explain", "free"], "thread", "thread"),
     "reach nothing": (["reach"], "torque is missing", "torque"),
     "reach both": (["reach", "--torque", "9N.m", "--setting", "9N.m"], "exclude each other", "setting"),
     "reach bare": (["reach", "--torque", "130"], "has no unit", "torque"),

@@ -152,7 +152,7 @@ def test_wrong_calls(call, word):
 
 
 def test_warning_outside_the_usual_range_points_at_the_caller():
-    with pytest.warns(tauten.ValidityWarning, match=r"thread_friction is 1.2 \(usual: 0.02 to 1\)") as caught:
+    with pytest.warns(tauten.ValidityWarning, match=r"thread_friction is 1.2, outside the stated range 0.02 to 1") as caught:
         value = preload(**pump_foot(thread_friction=1.2))
     assert value == pytest.approx(by_hand(**pump_foot(thread_friction=1.2)), rel=1e-14)
     assert [warning.filename for warning in caught] == [__file__]
@@ -487,9 +487,20 @@ def test_check_does_not_raise():
 
 def test_explain():
     text = preload.explain(**pump_foot(torque="48N.m", thread_friction=1.2))
-    for part in ("F_M = M_A/", "48 N.m", "1.5 mm", "VDI 2230", "Warning", "thread_friction is 1.2",
+    for part in ("F_M = M_A/", "48 N.m", "1.5 mm", "VDI 2230", "Take care", "thread_friction is 1.2",
                  f"{by_hand(**pump_foot(thread_friction=1.2)) / 1e3:.4g} kN"):
         assert part in text
+
+
+def test_explain_in_other_layouts_units_and_digits():
+    inputs = pump_foot(torque="48N.m")
+    style = tauten.Style(digits=6, units={"preload": "lbf", "length": "in"})
+    text = preload.explain(**inputs, style=style)
+    assert f"{by_hand(**pump_foot()) / 4.4482216152605:.6g} lbf" in text and "0.0590551 in" in text
+    assert "<math" in preload.explain(**inputs, format="html") and "align*" in preload.explain(**inputs, format="latex")
+    assert preload.explain(**inputs)._repr_html_() == preload.explain(**inputs, format="html")
+    with pytest.raises(tauten.Error, match="torque"):
+        preload.explain(**pump_foot(torque=-1))
 
 
 def test_notebook_forms():

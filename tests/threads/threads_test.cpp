@@ -12,7 +12,7 @@
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/formulas.hpp"
-#include "tauten/loosening/free_steps.hpp"
+#include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tool/drawing.hpp"
@@ -45,7 +45,7 @@ ClampJob pump_foot() {
 }
 std::string clamped() {
   const Clamp answer = clamp(pump_foot());
-  return json_text(tree_of(answer)) + derivation(answer.candidates.front().steps, formulas, Layout::text);
+  return json_text(tree_of(answer)) + derivation_text(derivation_of(answer), formulas, Layout::text);
 }
 std::string torque_asked() {
   ClampJob job = pump_foot();
@@ -80,7 +80,8 @@ FreeJob flange_bolt() {
 }
 std::string freed() {
   const FreeJob job = flange_bolt();
-  return json_text(tree_of(free_joint(job))) + derivation(free_steps(job), formulas, Layout::markdown);
+  return json_text(tree_of(free_joint(job))) +
+         derivation_text(derivation_of(job, free_joint(job)), formulas, Layout::markdown);
 }
 std::string simulated() {
   const Simulation s = simulate(release_model(flange_bolt()), 20'000, 7, 3);

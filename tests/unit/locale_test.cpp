@@ -11,7 +11,7 @@
 #include "tauten/explain/json_text.hpp"
 #include "tauten/formulas.hpp"
 #include "tauten/joint/build.hpp"
-#include "tauten/loosening/free_steps.hpp"
+#include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tool/drawing.hpp"
@@ -64,7 +64,7 @@ std::string everything() {
   joint.torque = Torque(130.5);
   joint.condition = "oiled";
   const Clamp load = clamp(joint);
-  out += json_text(tree_of(load), 1) + derivation(load.candidates.front().steps, formulas, Layout::text);
+  out += json_text(tree_of(load), 1) + derivation_text(derivation_of(load), formulas, Layout::text);
   joint.wrench_accuracy = 0.755;
   refused(try_clamp(joint));
   joint.wrench_accuracy = 0.04;
@@ -97,7 +97,8 @@ std::string everything() {
   stuck.limit = Torque(899.5);
   stuck.square = Length(15.5e-3);
   stuck.trials = 2000;
-  out += json_text(tree_of(free_joint(stuck)), 1) + derivation(free_steps(stuck), formulas, Layout::latex);
+  out += json_text(tree_of(free_joint(stuck)), 1) +
+         derivation_text(derivation_of(stuck, free_joint(stuck)), formulas, Layout::html);
   stuck.undone = {{Undone::How::freed, Torque(-20.5)}};
   refused(try_free_joint(stuck));
   stuck.undone.clear();
@@ -117,7 +118,8 @@ std::string everything() {
 
   for (const Entry& entry : formulas) {
     out += expression_text(entry, Notation::text);
-    for (const Arg& arg : entry.inputs) out += range_text(arg, arg.domain) + range_text(arg, arg.usual);
+    for (const Arg& arg : entry.inputs)
+      out += range_text(arg.domain, arg.dimension) + range_text(arg.usual, arg.dimension);
   }
 #if defined(__cpp_exceptions)
   try {

@@ -90,6 +90,8 @@ constexpr Entry rooms[] = {entry_of(triangle_height),
                            entry_of(preload_from_nut_factor),
                            entry_of(preload_after_friction_change),
                            entry_of(setting_with_prevailing),
+                           entry_of(effective_torque),
+                           entry_of(shank_torsion),
                            entry_of(assembly_preload),
                            entry_of(assembly_preload_exact),
                            entry_of(assembly_preload_elastic),
@@ -293,6 +295,10 @@ TEST_CASE("preload from a torque: the statics solved by bisection") {
     // A locking nut takes its prevailing torque first; what is left makes the preload.
     const double setting = setting_with_prevailing.si(48, 6.5);
     CHECK(by::bisect(linear, 0, 1e8, setting - 6.5) == about(dry, 1e-9));
+    // Of what a wrench 3 % too strong gives, prevailing and shank torque are taken first: solved for the setting.
+    const auto reading = by::bisect([](double M) { return effective_torque.si(M, 0.03, 6.5, 1.5); }, 8, 1e4, 48);
+    CHECK(reading / 100 * 103 == about(48 + 6.5 + 1.5, 1e-9));
+    CHECK(shank_torsion.si(20, 6.5) == about(26.5));
   });
 }
 
@@ -448,6 +454,8 @@ TEST_CASE("monotonicity: which way each answer moves when one input grows") {
       {"preload_from_nut_factor", "+--"},
       {"preload_after_friction_change", "++-"},
       {"setting_with_prevailing", "++"},
+      {"effective_torque", "++--"},
+      {"shank_torsion", "++"},
       {"assembly_preload", "++--+-"},
       {"assembly_preload_elastic", "++--+-"},
       {"assembly_stress", "++-"},

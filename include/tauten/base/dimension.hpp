@@ -27,7 +27,6 @@ struct DimensionText {
   const char* si_unit;       ///< unit of every plain number in the library
   const char* shop_unit;     ///< unit in which results are printed
   double shop_unit_in_si;    ///< 1 shop unit in SI
-  const char* latex_unit;    ///< the shop unit in LaTeX
   const char* how_to_write;  ///< an example of a value on the command line
 };
 
@@ -36,21 +35,20 @@ struct DimensionText {
 constexpr DimensionText describe(Dim dimension) noexcept {
   constexpr double degree = 3.14159265358979323846 / 180;
   switch (dimension) {
-    case Dim::number: return {"a plain number", "", "", 1, "", "0.14"};
-    case Dim::length: return {"a length", "m", "mm", 1e-3, "\\mathrm{mm}", "12mm"};
-    case Dim::area: return {"an area", "m2", "mm2", 1e-6, "\\mathrm{mm^2}", "58mm2"};
-    case Dim::angle: return {"an angle", "rad", "deg", degree, "{}^\\circ", "90deg"};
-    case Dim::force: return {"a force", "N", "kN", 1e3, "\\mathrm{kN}", "25kN"};
-    case Dim::torque: return {"a torque", "N.m", "N.m", 1, "\\mathrm{N\\,m}", "48N.m"};
-    case Dim::stress: return {"a stress", "Pa", "MPa", 1e6, "\\mathrm{MPa}", "640MPa"};
-    case Dim::compliance: return {"a compliance", "m/N", "um/kN", 1e-9, "\\mathrm{\\mu m/kN}", "2.1um/kN"};
-    case Dim::stiffness: return {"a stiffness", "N/m", "kN/mm", 1e6, "\\mathrm{kN/mm}", "470kN/mm"};
-    case Dim::temperature: return {"a temperature difference", "K", "K", 1, "\\mathrm{K}", "60K"};
-    case Dim::energy: return {"an energy", "J", "J", 1, "\\mathrm{J}", "12J"};
-    case Dim::expansion:
-      return {"a thermal expansion coefficient", "1/K", "um/m/K", 1e-6, "\\mathrm{\\mu m/(m\\,K)}", "11.5um/m/K"};
+    case Dim::number: return {"a plain number", "", "", 1, "0.14"};
+    case Dim::length: return {"a length", "m", "mm", 1e-3, "12mm"};
+    case Dim::area: return {"an area", "m2", "mm2", 1e-6, "58mm2"};
+    case Dim::angle: return {"an angle", "rad", "deg", degree, "90deg"};
+    case Dim::force: return {"a force", "N", "kN", 1e3, "25kN"};
+    case Dim::torque: return {"a torque", "N.m", "N.m", 1, "48N.m"};
+    case Dim::stress: return {"a stress", "Pa", "MPa", 1e6, "640MPa"};
+    case Dim::compliance: return {"a compliance", "m/N", "um/kN", 1e-9, "2.1um/kN"};
+    case Dim::stiffness: return {"a stiffness", "N/m", "kN/mm", 1e6, "470kN/mm"};
+    case Dim::temperature: return {"a temperature difference", "K", "K", 1, "60K"};
+    case Dim::energy: return {"an energy", "J", "J", 1, "12J"};
+    case Dim::expansion: return {"a thermal expansion coefficient", "1/K", "um/m/K", 1e-6, "11.5um/m/K"};
   }
-  return {"a quantity", "", "", 1, "", ""};
+  return {"a quantity", "", "", 1, ""};
 }
 
 }  // namespace tauten

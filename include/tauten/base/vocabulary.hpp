@@ -104,6 +104,7 @@
   WORD(setting, "M_S", torque)                    \
   WORD(shank_area, "A_d", area)                   \
   WORD(shank_length, "l_d", length)               \
+  WORD(shank_torque, "M_D", torque)               \
   WORD(share, "x", number)                        \
   WORD(shear_modulus, "G", stress)                \
   WORD(shear_strength, "tau_u", stress)           \
@@ -132,6 +133,7 @@
   WORD(volume_ratio, "n", number)                 \
   WORD(width_across_flats, "s", length)           \
   WORD(working_load, "F_A", force)                \
+  WORD(wrench_deviation, "e_W", number)           \
   WORD(wrench_length, "L", length)                \
   WORD(years, "t", number)                        \
   WORD(yield_strength, "R_p0.2", stress)

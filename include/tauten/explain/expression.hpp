@@ -1,4 +1,4 @@
-// A formula as text: plain, LaTeX, or the input of a computer-algebra system, with symbols or with values.
+// A formula as text: plain, LaTeX, MathML, or the input of a computer-algebra system, with symbols or with values.
 #pragma once
 
 #include <span>
@@ -6,45 +6,33 @@
 #include <string_view>
 
 #include "tauten/base/registry.hpp"
-#include "tauten/explain/number_text.hpp"
+#include "tauten/explain/markup.hpp"
+#include "tauten/explain/style.hpp"
 
 namespace tauten {
 
 /// How an expression is written.
 enum class Notation : unsigned char {
-  text,    ///< F_M*P/(2 pi), for people in a terminal
-  latex,   ///< for a page
-  algebra  ///< Python syntax with argument names, for a computer-algebra system
+  text,     ///< F_M*P/(2 pi), for people in a terminal
+  latex,    ///< for a page
+  algebra,  ///< Python syntax with argument names, for a computer-algebra system
+  mathml    ///< for a browser, without a script
 };
 
-namespace detail {
-
-inline bool is_greek(std::string_view word) {
-  for (const char* greek : {"alpha", "beta", "gamma", "delta", "epsilon", "zeta", "eta", "theta", "kappa", "lambda",
-                            "mu",    "nu",   "xi",    "rho",   "sigma",   "tau",  "phi", "chi",   "psi",   "omega"})
-    if (word == greek) return true;
-  return false;
+/// \return a symbol in a notation for people
+inline std::string symbol_text(const char* symbol, Notation notation) {
+  return notation == Notation::latex    ? latex_symbol(symbol)
+         : notation == Notation::mathml ? mathml_symbol(symbol)
+                                        : std::string(symbol);
 }
 
-}  // namespace detail
-
-/// \return a plain symbol in LaTeX: mu_G becomes \mu_{G}, R_p0.2 becomes R_{p0.2}
-inline std::string latex_symbol(std::string_view symbol) {
-  if (const auto slash = symbol.find('/'); slash != std::string_view::npos)
-    return latex_symbol(symbol.substr(0, slash)) + "/" + latex_symbol(symbol.substr(slash + 1));
-  const auto underscore = symbol.find('_');
-  std::string base(symbol.substr(0, underscore));
-  if (detail::is_greek(base)) base = "\\" + base;
-  if (underscore == std::string_view::npos) return base;
-  std::string index(symbol.substr(underscore + 1));
-  return base + "_{" + (index.size() > 1 ? "\\mathrm{" + index + "}" : index) + "}";
-}
-
-/// \return a printed number in LaTeX: 1.5e-05 becomes 1.5 \cdot 10^{-5}
-inline std::string latex_number(const std::string& text) {
-  const auto e = text.find('e');
-  if (e == std::string::npos) return text == "inf" ? "\\infty" : text == "-inf" ? "-\\infty" : text;
-  return text.substr(0, e) + " \\cdot 10^{" + std::to_string(std::stoi(text.substr(e + 1))) + "}";
+/// \return a number with its unit in a notation for people
+inline std::string shown_in(const Shown& shown, Notation notation) {
+  if (notation == Notation::latex)
+    return latex_number(shown.number) + (shown.unit.empty() ? "" : "\\," + latex_unit(shown.unit));
+  if (notation != Notation::mathml) return shown.text();
+  const std::string unit = shown.unit.empty() ? "" : "<mtext>&#x2009;" + html_unit(shown.unit) + "</mtext>";
+  return mathml_number(shown.number) + unit;
 }
 
 /// Writes expressions of one formula.
@@ -53,9 +41,11 @@ class ExpressionWriter {
   /// \param inputs    the formula's inputs
   /// \param notation  how to write
   /// \param values    SI values to put in place of the symbols or names; empty for symbols. They are written in the
-  ///                  units a workshop reads, and as plain SI numbers in algebra
-  ExpressionWriter(std::span<const Arg> inputs, Notation notation, std::span<const double> values = {})
-      : inputs_(inputs), values_(values), notation_(notation) {}
+  ///                  units of the style, and as plain SI numbers in algebra
+  /// \param style     units and digits of the values
+  ExpressionWriter(std::span<const Arg> inputs, Notation notation, std::span<const double> values = {},
+                   const Style& style = {})
+      : inputs_(inputs), values_(values), notation_(notation), style_(style) {}
 
   std::string operator()(const Symbolic& expression) const { return write(expression.node(), 0); }
 
@@ -75,97 +65,122 @@ class ExpressionWriter {
     }
   }
 
+  bool latex() const { return notation_ == Notation::latex; }
+  bool mathml() const { return notation_ == Notation::mathml; }
+
+  static std::string row(const std::string& inner) { return "<mrow>" + inner + "</mrow>"; }
+
   std::string bracket(const std::string& inner) const {
-    return notation_ == Notation::latex ? "\\left(" + inner + "\\right)" : "(" + inner + ")";
+    if (mathml()) return row("<mo>(</mo>" + inner + "<mo>)</mo>");
+    return latex() ? "\\left(" + inner + "\\right)" : "(" + inner + ")";
+  }
+
+  std::string sign(char plus_or_minus) const {
+    if (mathml()) return plus_or_minus == '+' ? "<mo>+</mo>" : minus;
+    return {' ', plus_or_minus, ' '};
   }
 
   std::string write(const Node& node, int outer) const {
-    const bool latex_fraction = notation_ == Notation::latex && node.kind == Kind::divide && outer < 3;
+    const bool bar = (latex() || mathml()) && node.kind == Kind::divide && outer < 3;
     const std::string inner = bare(node);
-    return binding(node.kind) < outer && !latex_fraction ? bracket(inner) : inner;
+    return binding(node.kind) < outer && !bar ? bracket(inner) : inner;
   }
+
+  static bool is_signed(const std::string& text) { return text.starts_with('-') || text.starts_with(minus); }
 
   /// What follows a sign: in brackets too if it begins with a minus of its own, be it of a number or of a value.
   std::string after_sign(const Node& node, int outer) const {
     const std::string text = write(node, outer);
-    return text.starts_with('-') ? bracket(text) : text;
+    return is_signed(text) ? bracket(text) : text;
   }
 
   /// What stands below a fraction bar or a power: a value keeps its unit, 48 N.m/(1.5 mm), (1.5 mm)^2.
   std::string as_one(const Node& node, int outer) const {
     const std::string text = write(node, outer);
-    const bool value = node.kind == Kind::input && !values_.empty() && *describe(dimension(node)).shop_unit != '\0';
-    return text.starts_with('-') || value ? bracket(text) : text;
+    const bool value = node.kind == Kind::input && !values_.empty() && notation_ != Notation::algebra &&
+                       !shown_input(static_cast<std::size_t>(node.input)).unit.empty();
+    return is_signed(text) || value ? bracket(text) : text;
   }
 
-  Dim dimension(const Node& node) const { return inputs_[static_cast<std::size_t>(node.input)].dimension; }
+  Shown shown_input(std::size_t place) const {
+    const Arg& arg = inputs_[place];
+    return shown(style_, values_[place], arg.name, arg.dimension);
+  }
 
   std::string bare(const Node& node) const {
     switch (node.kind) {
       case Kind::number: return number(node.number, 6);
-      case Kind::constant: return notation_ == Notation::latex ? node.constant->latex : node.constant->text;
+      case Kind::constant:
+        return latex() ? node.constant->latex : mathml() ? node.constant->mathml : node.constant->text;
       case Kind::input: return input(static_cast<std::size_t>(node.input));
-      case Kind::negate: return "-" + after_sign(*node.left, 3);
-      case Kind::add: return write(*node.left, 1) + " + " + after_sign(*node.right, 1);
-      case Kind::subtract: return write(*node.left, 1) + " - " + after_sign(*node.right, 2);
+      case Kind::negate: return (mathml() ? minus : "-") + after_sign(*node.left, 3);
+      case Kind::add: return write(*node.left, 1) + sign('+') + after_sign(*node.right, 1);
+      case Kind::subtract: return write(*node.left, 1) + sign('-') + after_sign(*node.right, 2);
       case Kind::multiply: return product(node);
-      case Kind::divide:
-        if (notation_ == Notation::latex) return "\\frac{" + write(*node.left, 0) + "}{" + write(*node.right, 0) + "}";
-        return write(*node.left, 2) + "/" + as_one(*node.right, 3);
+      case Kind::divide: return fraction(node);
       case Kind::power: return power(node);
       case Kind::call: return call(node);
     }
     return "";
   }
 
+  std::string fraction(const Node& node) const {
+    if (latex()) return "\\frac{" + write(*node.left, 0) + "}{" + write(*node.right, 0) + "}";
+    if (mathml()) return "<mfrac>" + row(write(*node.left, 0)) + row(write(*node.right, 0)) + "</mfrac>";
+    return write(*node.left, 2) + "/" + as_one(*node.right, 3);
+  }
+
   std::string product(const Node& node) const {
-    const std::string right = after_sign(*node.right, 2);
-    if (notation_ != Notation::latex) return write(*node.left, 2) + "*" + right;
+    const std::string left = write(*node.left, 2), right = after_sign(*node.right, 2);
     // A thin space is a product only between symbols: 2\,2 would read as 22.
-    const bool symbols = values_.empty() && right.find_first_of("0123456789") != 0;
-    return write(*node.left, 2) + (symbols ? "\\," : " \\cdot ") + right;
+    const bool symbols = values_.empty() && right.find_first_of("0123456789") != 0 && !right.starts_with("<mn>");
+    if (latex()) return left + (symbols ? "\\," : " \\cdot ") + right;
+    if (mathml()) return left + (symbols ? "<mo>&#x2062;</mo>" : "<mo>&#x22C5;</mo>") + right;
+    return left + "*" + right;
   }
 
   std::string power(const Node& node) const {
     std::string base = as_one(*node.left, 4);
-    // LaTeX allows no second superscript: (\tan 30^\circ)^2.
+    // LaTeX allows no second superscript: (\tan 30^\circ)^2. On a page 30 degrees would be squared.
     const bool leaf = node.left->left == nullptr;
-    if (notation_ == Notation::latex && leaf && base.find('^') != std::string::npos && !base.starts_with("\\left("))
-      base = bracket(base);
+    const bool raised = base.find('^') != std::string::npos || base.find("<msup>") != std::string::npos ||
+                        (node.left->kind == Kind::constant && base.find("<mn>") != std::string::npos);
+    if ((latex() || mathml()) && leaf && raised && !base.starts_with(bracket("").substr(0, 6))) base = bracket(base);
     const std::string exponent = number(node.number, 6);
-    if (notation_ == Notation::latex) return base + "^{" + exponent + "}";
+    if (latex()) return base + "^{" + exponent + "}";
+    if (mathml()) return "<msup>" + row(base) + row(exponent) + "</msup>";
     return base + (notation_ == Notation::text ? "^" : "**") + (node.number < 0 ? bracket(exponent) : exponent);
   }
 
   std::string call(const Node& node) const {
     const std::string argument = write(*node.left, 0);
-    if (notation_ != Notation::latex) return std::string(node.function) + "(" + argument + ")";
-    if (std::string_view(node.function) == "sqrt") return "\\sqrt{" + argument + "}";
-    const std::string name = std::string_view(node.function) == "atan"  ? "arctan"
-                             : std::string_view(node.function) == "log" ? "ln"
-                                                                        : node.function;
-    return "\\" + name + "\\left(" + argument + "\\right)";
+    const std::string_view function = node.function;
+    if (function == "sqrt" && latex()) return "\\sqrt{" + argument + "}";
+    if (function == "sqrt" && mathml()) return "<msqrt>" + row(argument) + "</msqrt>";
+    if (!latex() && !mathml()) return std::string(function) + "(" + argument + ")";
+    const std::string name(function == "atan" ? "arctan" : function == "log" ? "ln" : function);
+    return (latex() ? "\\" + name : "<mi>" + name + "</mi><mo>&#x2061;</mo>") + bracket(argument);
   }
 
   std::string input(std::size_t place) const {
     const Arg& arg = inputs_[place];
     if (notation_ == Notation::algebra) return values_.empty() ? arg.name : exact_text(values_[place]);
-    if (values_.empty()) return notation_ == Notation::latex ? latex_symbol(arg.symbol) : arg.symbol;
-    const DimensionText unit = describe(arg.dimension);
-    const std::string value = number(values_[place] / unit.shop_unit_in_si, 4);
-    if (*unit.shop_unit == '\0') return value;
-    return notation_ == Notation::latex ? value + "\\," + unit.latex_unit : value + " " + unit.shop_unit;
+    if (values_.empty()) return symbol_text(arg.symbol, notation_);
+    return shown_in(shown_input(place), notation_);
   }
 
   std::string number(double x, int digits) const {
     if (notation_ == Notation::algebra) return exact_text(x);
     const std::string text = number_text(x, digits);
-    return notation_ == Notation::latex ? latex_number(text) : text;
+    return latex() ? latex_number(text) : mathml() ? mathml_number(text) : text;
   }
+
+  static constexpr const char* minus = "<mo>&#x2212;</mo>";
 
   std::span<const Arg> inputs_;
   std::span<const double> values_;
   Notation notation_;
+  Style style_;
 };
 
 /// \return the right-hand side of a formula with its symbols

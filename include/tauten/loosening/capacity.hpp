@@ -35,8 +35,13 @@ inline constexpr CapacityEstimates capacity_estimates;
 
 namespace detail {
 
-/// Torque that the corners take; zero if the tool spins.
-inline Lognormal drive_capacity(const FreeJob& job) noexcept {
+/// How the tool holds the corners: the inputs of `rounding_torque`, in its order.
+struct Grip {
+  double strength, corners, length, height, lever;
+  bool spins() const noexcept { return !(lever > 0) || !(length > 0); }
+};
+
+inline Grip grip_of(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const double s = job.width_across_flats.si;
   const bool key = job.drive == DriveFit::internal_hexagon;
@@ -45,10 +50,15 @@ inline Lognormal drive_capacity(const FreeJob& job) noexcept {
   const double flank = job.drive == DriveFit::twelve_point ? TwelvePointFlank::eval(s, D, w) : lever;
   const double height = job.head_height.si > 0 ? job.head_height.si : (key ? 0.5 : 0.64) * job.diameter.si;
   const double corners = job.drive == DriveFit::open_end ? 2 : 6;
-  if (!(flank > 0)) return {0, 0};
   const double length = guess.bearing_share * 2 * flank;
-  return {RoundingTorque::eval(job.tensile_strength.si * guess.above_minimum, corners, length, height, lever),
-          guess.drive_variation};
+  return {job.tensile_strength.si * guess.above_minimum, corners, length, height, lever};
+}
+
+/// Torque that the corners take; zero if the tool spins.
+inline Lognormal drive_capacity(const FreeJob& job) noexcept {
+  const Grip g = grip_of(job);
+  if (g.spins()) return {0, 0};
+  return {RoundingTorque::eval(g.strength, g.corners, g.length, g.height, g.lever), capacity_estimates.drive_variation};
 }
 
 inline Lognormal tool_capacity(const FreeJob& job) noexcept {

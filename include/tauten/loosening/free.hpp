@@ -137,19 +137,36 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, double end, Free
 
 }  // namespace detail
 
+namespace detail {
+
+/// What can be drawn for a job, with what was learned from the fasteners already undone.
+struct LearnedModel {
+  ReleaseModel model;
+  std::optional<Learned> learned{};
+};
+
+inline Outcome<LearnedModel> try_learned_model(const FreeJob& job) {
+  LearnedModel out{release_model(job)};
+  if (job.undone.empty()) return out;
+  const Lognormal before = TorqueSample(out.model, job.seed).free_torque();
+  const Outcome<Learned> learned = try_learn(prior_of(before), job.undone);
+  if (!learned) return learned.error();
+  out.learned = *learned;
+  out.model = with_learned(out.model, before, learned->predictive, job.seed);
+  return out;
+}
+
+}  // namespace detail
+
 /// Judges a stuck fastener.
 /// \return chances, torque to stop at, next steps and cautions, or what is wrong with the description
 inline Outcome<Free> try_free_joint(const FreeJob& job) {
   if (auto error = detail::job_error(job)) return *error;
-  ReleaseModel model = release_model(job);
+  const auto release = detail::try_learned_model(job);
+  if (!release) return release.error();
+  const ReleaseModel& model = release->model;
   Free answer;
-  if (!job.undone.empty()) {
-    const Lognormal before = detail::TorqueSample(model, job.seed).free_torque();
-    const Outcome<Learned> learned = try_learn(prior_of(before), job.undone);
-    if (!learned) return learned.error();
-    answer.learned = *learned;
-    model = detail::with_learned(model, before, learned->predictive, job.seed);
-  }
+  answer.learned = release->learned;
   const detail::TorqueSample sample(model, job.seed);
   using detail::Draws;
   answer.breakaway = sample.band(Draws::free);

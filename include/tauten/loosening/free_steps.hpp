@@ -13,7 +13,8 @@ namespace tauten {
 /// The simulation draws from distributions; these steps put the medians into the same formulas. What was learned from
 /// fasteners already undone is not in them.
 /// \param job  a description that `try_free_joint` takes
-/// \return the steps to the torque that starts it, after the aids already used, and to the torque that shears it
+/// \return the steps to the torque that starts it, after the aids already used, and to the torques at which bolt, corners
+///         and tool give
 inline std::vector<Step> free_steps(const FreeJob& job) {
   const RustState& state = rust_state(job.rust);
   const ReleaseModel bare = detail::bare_model(job);
@@ -21,6 +22,11 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   const double engaged = detail::engaged_length_of(job);
   const double flank_factor = capacity_estimates.flank_factor;
   std::vector<Step> steps;
+  if (!job.preload && state.loaded) {
+    const double area = step(steps, "", stress_area, job.diameter.si, job.pitch.si);
+    step(steps, "preload that is taken as left: a share of yield", target_preload, capacity_estimates.preload_share,
+         area, job.yield_strength.si);
+  }
   const double d_2 = step(steps, "", pitch_diameter, job.diameter.si, job.pitch.si);
   if (bare.bond.median > 0)
     step(steps, "before any aid", bond_torque, state.bond_strength.median, flank_factor, d_2, engaged);
@@ -32,8 +38,19 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
        std::max(m.thread_growth.median, m.thread_floor), std::max(m.bearing_growth.median, m.bearing_floor),
        m.bond.median, m.rust.median, m.prevailing.median);
   const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
+  if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
   step(steps, "what the shank takes at the least strength of the class", corroded_breaking_torque, job.torsion_ratio,
        job.tensile_strength.si, d_3, m.section_loss.median * d_3 / 2);
+  if (const detail::Grip g = detail::grip_of(job); !g.spins())
+    step(steps, "what the corners take, an estimate", rounding_torque, g.strength, g.corners, g.length, g.height,
+         g.lever);
+  const char* test = "torque that the tool must bear by its standard; most bear more";
+  if (job.drive == DriveFit::internal_hexagon)
+    step(steps, test, hexagon_key_test_torque, capacity_estimates.key_stress, job.width_across_flats.si);
+  else if (job.drive == DriveFit::open_end)
+    step(steps, test, open_end_test_torque, job.width_across_flats.si);
+  else
+    step(steps, test, ring_test_torque, job.width_across_flats.si);
   return steps;
 }
 

@@ -6,16 +6,14 @@
 
 #include "tauten/base/number_text.hpp"
 #include "tauten/tightening/clamp_bolt.hpp"
-#include "tauten/tightening/clamp_suspects.hpp"
-#include "tauten/tightening/nut_factor_torque.hpp"
+#include "tauten/tightening/clamp_derivation.hpp"
+#include "tauten/tightening/clamp_steps.hpp"
 
 namespace tauten {
 
 namespace detail {
 
-/// The share of the proof load that is aimed at; three quarters suit joints that are taken apart again (Shigley,
-/// eq. (8-31)).
-inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : 0.75; }
+inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : usual_proof_share; }
 
 inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
   return bolt_of(job, s.thread, s.bearing_diameter, c);
@@ -52,6 +50,7 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
 /// \param torque  band of the torque that reaches thread and bearing face
 inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const Band<double>& torque) {
   out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, bolt.torsion);
+  out.tensile_utilisation = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic);
   out.clamp_load = load_left(bolt, torque);
   out.limited_by_strength = !is_given(out.clamp_load.nominal.si);
   out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
@@ -81,7 +80,7 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   const Outcome<ClampBolt> made = bolt_of(job, s, c);
   if (!made) return made.error();
   const ClampBolt& bolt = *made;
-  const Band<double> torque = effective_torque(setting, c.accuracy_at(setting), c.lost);
+  const Band<double> torque = effective_band(setting, c.accuracy_at(setting), c.lost);
 
   ClampCandidate out;
   out.thread = s.thread.name();
@@ -99,31 +98,28 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   };
   out.nut_factor.low = factor(bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
   out.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
-  out.nut_factor.nominal = step(out.steps, "at the usual friction", nut_factor, s.thread.diameter.si, bolt.P(),
-                                bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-  const double load = step(out.steps, "at the usual friction", preload_from_torque, torque.nominal, bolt.P(),
-                           bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-  const double twist =
-      step(out.steps, "what reaches the shank", thread_torque, load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal);
-  const double d_s = s.thread.stress_diameter().si;
-  const double shank = twist + job.prevailing_torque.si;
-  if (job.torsion == Torsion::plastic)
-    step(out.steps, "", yield_utilisation, load, shank, d_s, bolt.strength.yield_strength.si);
-  else
-    step(out.steps, "", yield_utilisation_elastic, load, shank, d_s, bolt.strength.yield_strength.si);
+  out.nut_factor.nominal = factor(bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
   put_figures(out, bolt, torque);
   const double right = right_setting_of(job, bolt, c);
   out.right_torque = Torque(right);
-  out.right_clamp_load = load_band(bolt, effective_torque(right, c.accuracy_at(right), c.lost));
+  out.right_clamp_load = load_band(bolt, effective_band(right, c.accuracy_at(right), c.lost));
   out.least_class = least_class(bolt, torque);
   out.meaning = meaning_of(out.verdict);
   add_notices(out, s, bolt, job);
+  // Without a torque in the job the setting was worked out for a load.
+  const double wanted = job.torque.si > 0       ? 0
+                        : job.clamp_load.si > 0 ? job.clamp_load.si
+                                                : share_of(job) * bolt.proof_load;
+  out.given = clamp_given(job, s, c, bolt, setting, wanted);
+  ClampSteps steps(job, s, c, bolt);
+  if (wanted > 0) steps.wish(wanted, setting);
+  out.steps = std::move(steps).corners(setting);
   return out;
 }
 
 /// \return true if even a weak wrench at this setting stretches the bolt
 inline bool something_is_left(double setting, const Conditions& c) {
-  return effective_torque(setting, c.accuracy_at(setting), c.lost).low > 0;
+  return effective_band(setting, c.accuracy_at(setting), c.lost).low > 0;
 }
 
 /// The error for a setting that may stretch nothing.

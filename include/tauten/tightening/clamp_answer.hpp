@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "tauten/base/band.hpp"
+#include "tauten/base/figure.hpp"
 #include "tauten/base/notice.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/step.hpp"
@@ -70,6 +70,7 @@ struct ClampCandidate {
                                    ///< after tightening; `absent` if the bolt may shear, which leaves none
   Band<double> proof_share;        ///< clamp load over proof load
   Band<double> yield_utilisation;  ///< stress while the wrench turns over yield strength, at its best and worst corner
+  Band<double> tensile_utilisation;  ///< the same over tensile strength, section fully plastic; from 1 on it twists off
   bool limited_by_strength = false;  ///< the bolt may twist off before the torque is reached
   Force proof_load;
   Torque right_torque;           ///< the setting that would be right for this condition; `absent` if there is none
@@ -79,7 +80,8 @@ struct ClampCandidate {
   std::string verdict;      ///< slack, fit, near yield, yields, would shear
   std::string meaning;      ///< the verdict in a sentence
   std::vector<Notice> notices;
-  std::vector<Step> steps;  ///< how the nominal figures came about
+  std::vector<Figure> given;  ///< what the figures start from, with what was assumed
+  std::vector<Step> steps;    ///< how they came about: at the usual friction, then at the corners of the bands
 
   template <class V>
   static void fields(V&& visit) {
@@ -96,6 +98,7 @@ struct ClampCandidate {
     visit("clamp_load", &ClampCandidate::clamp_load);
     visit("proof_share", &ClampCandidate::proof_share);
     visit("yield_utilisation", &ClampCandidate::yield_utilisation);
+    visit("tensile_utilisation", &ClampCandidate::tensile_utilisation);
     visit("limited_by_strength", &ClampCandidate::limited_by_strength);
     visit("proof_load", &ClampCandidate::proof_load);
     visit("right_torque", &ClampCandidate::right_torque);
@@ -104,6 +107,7 @@ struct ClampCandidate {
     visit("verdict", &ClampCandidate::verdict);
     visit("meaning", &ClampCandidate::meaning);
     visit("notices", &ClampCandidate::notices);
+    visit("given", &ClampCandidate::given);
     visit("steps", &ClampCandidate::steps);
   }
 };

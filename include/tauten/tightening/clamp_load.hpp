@@ -8,6 +8,7 @@
 #include "tauten/part/head.hpp"
 #include "tauten/part/rated_load.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
+#include "tauten/tightening/effective_torque.hpp"
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/torque.hpp"
 
@@ -17,6 +18,9 @@ namespace tauten {
 inline constexpr double usable_yield_share = 0.9;
 /// Below this share of the proof load a clamp load counts as slack: half. Common practice, no source.
 inline constexpr double useful_proof_share = 0.5;
+/// The share of the proof load that is aimed at; three quarters suit joints that are taken apart again (Shigley,
+/// eq. (8-31)).
+inline constexpr double usual_proof_share = 0.75;
 
 namespace detail {
 
@@ -39,7 +43,7 @@ struct ClampBolt {
   }
   /// Stress while the wrench turns, at a preload, over a strength.
   double utilisation(double load, double mu_g, double limit, Torsion how) const {
-    const double twist = thread_torque.si(load, P(), d_2(), mu_g) + prevailing;
+    const double twist = ShankTorsion::eval(thread_torque.si(load, P(), d_2(), mu_g), prevailing);
     const double d_s = thread.stress_diameter().si;
     return how == Torsion::plastic ? yield_utilisation.si(load, twist, d_s, limit)
                                    : yield_utilisation_elastic.si(load, twist, d_s, limit);
@@ -62,8 +66,9 @@ inline Band<double> utilisation_band(const ClampBolt& bolt, const Band<double>& 
 }
 
 /// Torque that reaches thread and bearing face: the setting with the wrench's band, less what is lost before.
-inline Band<double> effective_torque(double setting, double accuracy, double lost) {
-  return {setting * (1 - accuracy) - lost, setting - lost, setting * (1 + accuracy) - lost};
+inline Band<double> effective_band(double setting, double accuracy, double lost) {
+  const auto at = [&](double deviation) { return EffectiveTorque::eval(setting, deviation, lost, 0.0); };
+  return {at(-accuracy), at(0), at(accuracy)};
 }
 
 /// Band of the preload of a bolt that bears it.
@@ -97,7 +102,7 @@ inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
 /// The wrench setting for a nominal clamp load, held back so that the worst corner stays within 90 % of yield.
 inline double held_back_setting(const ClampBolt& bolt, double load, double accuracy, double lost) {
   const auto worst = [&](double setting) {
-    return utilisation_band(bolt, effective_torque(setting, accuracy, lost), bolt.strength.yield_strength.si,
+    return utilisation_band(bolt, effective_band(setting, accuracy, lost), bolt.strength.yield_strength.si,
                             bolt.torsion)
         .high;
   };
@@ -120,7 +125,7 @@ template <class AccuracyAt>
 double right_setting(const ClampBolt& bolt, double load, AccuracyAt accuracy_at, double lost) {
   double setting = held_back_setting(bolt, load, accuracy_at(1e5), lost);
   if (accuracy_at(setting) != accuracy_at(1e5)) setting = held_back_setting(bolt, load, accuracy_at(setting), lost);
-  return effective_torque(setting, accuracy_at(setting), lost).low > 0 ? setting : absent;
+  return effective_band(setting, accuracy_at(setting), lost).low > 0 ? setting : absent;
 }
 
 /// \param c  its loads and shares, written down

@@ -18,6 +18,7 @@ struct Suspect {
   double bearing_diameter;
   bool bearing_estimated;
   bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the usual head
+  std::optional<BearingDiameter> face = std::nullopt;  ///< where the bearing diameter comes from, unless it is given
 };
 
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
@@ -28,6 +29,7 @@ inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const H
   if (!face) return face.error();
   s.bearing_diameter = face->value.si;
   s.bearing_estimated = face->estimated;
+  s.face = *face;
   return s;
 }
 

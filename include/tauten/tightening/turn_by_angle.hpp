@@ -78,10 +78,12 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
   const double lost = setup.conditions.lost;
   const double P = bolt.pitch.si;
   const double d_2 = bolt.pitch_diameter.si;
-  const double snug = end.snug_load > 0
-                          ? step(a.steps, "what the snug torque leaves", preload_from_torque, a.snug_torque.si - lost,
-                                 P, d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
-                          : 0;
+  const double tightens = lost > 0
+                              ? step(a.steps, "of the snug torque", effective_torque, a.snug_torque.si, 0.0, lost, 0.0)
+                              : a.snug_torque.si;
+  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque, tightens, P,
+                                               d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
+                                        : 0;
   const bool elastic = end.strain == 0;
   const double gain = (elastic ? end.preload : setup.joint.first_yield.si) - snug;
   if (gain > 0)
@@ -89,11 +91,11 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
          angle_from_preload, gain, bolt.bolt_resilience.si, bolt.plate_resilience.si, P);
   step(a.steps, "at the end of the turn", tightening_torque, end.preload, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
        b.D_Km.nominal);
-  if (setup.tool_twist > 0)
+  if (const auto stiffness = torsional_stiffness(job.bars, a.steps))
     step(a.steps, "with the twist of the bars", handle_angle, end.angle, a.snug_torque.si, end.torque + lost,
-         1 / setup.tool_twist);
-  const double thread =
-      step(a.steps, "what reaches the shank", thread_torque, end.preload, P, d_2, b.mu_G.nominal) + b.prevailing;
+         stiffness->si);
+  double thread = step(a.steps, "what reaches the shank", thread_torque, end.preload, P, d_2, b.mu_G.nominal);
+  if (b.prevailing > 0) thread = step(a.steps, "", shank_torsion, thread, b.prevailing);
   step(a.steps, "while the wrench turns", yield_utilisation, end.preload, thread, bolt.section_diameter.si,
        b.strength.yield_strength.si);
   step(a.steps, "share of a working load that reaches the bolt", load_factor, job.after.load_introduction,
@@ -231,7 +233,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
   a.may_neck = bands.necks;
   const double end = a.torque.nominal.si;
-  a.by_torque = load_left(setup.bolt, effective_torque(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
+  a.by_torque = load_left(setup.bolt, effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
   explain_turn(setup, job, usual, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =

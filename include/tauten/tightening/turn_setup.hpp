@@ -222,7 +222,8 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   if (!flow) return flow.error();
   setup.resilience_tolerance =
       is_given(job.resilience_tolerance) ? job.resilience_tolerance : (setup.width_assumed ? 0.15 : 0.10);
-  if (const auto stiffness = torsional_stiffness(job.bars)) setup.tool_twist = 1 / stiffness->si;
+  std::vector<Step> unused;  // they belong to the answer, which makes them again
+  if (const auto stiffness = torsional_stiffness(job.bars, unused)) setup.tool_twist = 1 / stiffness->si;
   describe(job, flow->start(), setup);
   return setup;
 }

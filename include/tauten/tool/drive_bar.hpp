@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/step.hpp"
 #include "tauten/base/words.hpp"
 #include "tauten/tool/bar.hpp"
 #include "tauten/tool/shop_text.hpp"
@@ -46,23 +47,25 @@ inline std::optional<Error> bars_error(const std::vector<DriveBar>& bars) {
 }
 
 /// \return torsional stiffness of one bar
-inline double bar_stiffness(const DriveBar& bar) {
+inline double bar_stiffness(const DriveBar& bar, std::vector<Step>& steps) {
+  const double length = bar.length.si, size = bar.size.si, modulus = bar.shear_modulus.si;
   switch (bar.section) {
-    case DriveBar::Section::round: return RoundBarStiffness::eval(bar.length.si, bar.size.si, bar.shear_modulus.si);
-    case DriveBar::Section::hexagon: return HexagonBarStiffness::eval(bar.length.si, bar.size.si, bar.shear_modulus.si);
+    case DriveBar::Section::round: return step(steps, "", round_bar_stiffness, length, size, modulus);
+    case DriveBar::Section::hexagon: return step(steps, "", hexagon_bar_stiffness, length, size, modulus);
     case DriveBar::Section::square: break;
   }
-  return SquareBarStiffness::eval(bar.length.si, bar.size.si, bar.shear_modulus.si);
+  return step(steps, "", square_bar_stiffness, length, size, modulus);
 }
 
 }  // namespace detail
 
 /// \return torsional stiffness of all bars in series, per radian; none without bars
-inline std::optional<Torque> torsional_stiffness(const std::vector<DriveBar>& bars) {
+/// \param steps  the formulas that lead there are added to these
+inline std::optional<Torque> torsional_stiffness(const std::vector<DriveBar>& bars, std::vector<Step>& steps) {
   std::optional<Torque> line;
   for (const DriveBar& bar : bars) {
-    const double one = detail::bar_stiffness(bar);
-    line = Torque(line ? SeriesStiffness::eval(line->si, one) : one);
+    const double one = detail::bar_stiffness(bar, steps);
+    line = Torque(line ? step(steps, "all bars so far", series_stiffness, line->si, one) : one);
   }
   return line;
 }

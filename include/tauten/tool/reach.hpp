@@ -70,11 +70,11 @@ inline double torque_behind(std::vector<Step>& steps, double setting, double han
 
 /// Fills in what the bars do at the torque that arrives.
 inline void wind_up(const std::vector<DriveBar>& bars, Reach& reach) {
-  reach.torsional_stiffness = torsional_stiffness(bars);
+  reach.torsional_stiffness = torsional_stiffness(bars, reach.steps);
   if (!reach.torsional_stiffness) return;
   reach.twist = Angle(reach.arrives.nominal.si / reach.torsional_stiffness->si);
-  reach.stored_energy =
-      Quantity<Dim::energy>(TwistEnergy::eval(reach.arrives.nominal.si, reach.torsional_stiffness->si));
+  reach.stored_energy = Quantity<Dim::energy>(
+      step(reach.steps, "", twist_energy, reach.arrives.nominal.si, reach.torsional_stiffness->si));
 }
 
 }  // namespace detail
@@ -117,6 +117,10 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
     reach.reaction_torque = Torque(step(reach.steps, "", multiplier_reaction, reach.behind_extension.si, arrives));
     if (multiplier.arm.si > 0)
       reach.reaction_force = Force(step(reach.steps, "", reaction_force, reach.reaction_torque.si, multiplier.arm.si));
+  }
+  if (job.universal_joint.si > 0) {
+    step(reach.steps, "within a turn; it widens the band", universal_joint_least_ratio, job.universal_joint.si);
+    step(reach.steps, "within a turn; it widens the band", universal_joint_greatest_ratio, job.universal_joint.si);
   }
   detail::wind_up(job.bars, reach);
   reach.warnings = detail::reach_warnings(job, reach);

@@ -5,6 +5,7 @@
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
+#include "tauten/uncertainty/question.hpp"
 
 namespace tauten {
 
@@ -167,6 +168,25 @@ inline Outcome<std::vector<ClampModel>> try_clamp_models(const ClampJob& job, co
     if (!model) return model.error();
     out.push_back(*model);
   }
+  return out;
+}
+
+/// A clamp job as a question of uncertainty. Results: clamp_load and yield_utilisation; above 1 the bolt yields.
+/// \param model  one of `try_clamp_models`
+inline Question question_of(const ClampModel& model) {
+  Question out;
+  out.title = model.candidate.thread + ", class " + model.candidate.property_class +
+              (model.candidate.class_assumed ? " (assumed)" : "");
+  out.outputs = {model.clamp_load, model.yield_utilisation};
+  for (std::size_t i = 0; i < model.inputs.size(); ++i)
+    out.inputs.push_back({model.clamp_load.inputs[i].name, model.inputs[i]});
+  out.notices = model.notices;
+  if (model.candidate.limited_by_strength)
+    out.notices.push_back({"limited_by_strength",
+                           "The bolt may twist off before the torque is reached. Such trials count with the load that "
+                           "the bolt bears, but then none is left.",
+                           false});
+  out.notices.push_back(cautions::no_release);
   return out;
 }
 

@@ -1,0 +1,22 @@
+// Ranges in words.
+#pragma once
+
+#include "tauten/base/registry.hpp"
+#include "tauten/base/source_text.hpp"
+#include "tauten/explain/number_text.hpp"
+
+namespace tauten {
+
+/// \return a range in the units of a workshop: "above 0 mm", "0.2 mm to 6 mm", "any finite value"
+inline std::string range_text(const Interval& range, Dim dimension) {
+  const std::string low = quantity_text(range.low, dimension);
+  const std::string high = quantity_text(range.high, dimension);
+  if (range.low <= -largest) return range.high >= largest ? "any finite value" : "at most " + high;
+  if (range.high >= largest) return (range.excludes_low ? "above " : "at least ") + low;
+  return range.excludes_low ? "above " + low + " and at most " + high : low + " to " + high;
+}
+
+/// \return true if the source of a formula states a range for this input
+inline bool has_usual_range(const Arg& arg) noexcept { return arg.usual.low > -largest || arg.usual.high < largest; }
+
+}  // namespace tauten

@@ -1,0 +1,112 @@
+// The judgement of a stuck fastener from its description to where to stop.
+#pragma once
+
+#include "tauten/base/derivation.hpp"
+#include "tauten/loosening/free_steps.hpp"
+#include "tauten/tool/shop_text.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+inline std::string in_words(std::string code) {
+  std::replace(code.begin(), code.end(), '_', ' ');
+  return code;
+}
+
+/// Where to stop, and why.
+/// \param stop_at  the torque as it is to be printed
+/// \param risk     the chance of shearing that is put up with, as it is to be printed
+inline std::string stop_sentence(const Free& answer, const std::string& stop_at, const std::string& risk) {
+  if (answer.stop_at.si <= 0)
+    return "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with.";
+  return "Stop at " + stop_at + ": " +
+         (answer.stopped_by_shear ? "beyond it the chance of shearing passes " + risk
+                                  : std::string("beyond it more torque frees next to nothing")) +
+         ".";
+}
+
+inline std::vector<Figure> free_given(const FreeJob& job) {
+  const RustState& state = rust_state(job.rust);
+  const CapacityEstimates& guess = capacity_estimates;
+  std::vector<Figure> out;
+  out.push_back(figure("diameter", job.diameter));
+  out.push_back(figure("pitch", job.pitch));
+  out.push_back(figure("width_across_flats", job.width_across_flats));
+  out.push_back(figure("tensile_strength", job.tensile_strength, "least of the class"));
+  out.push_back(figure("yield_strength", job.yield_strength));
+  out.push_back(figure("torsion_ratio", job.torsion_ratio));
+  out.push_back(figure_in_words("rust", state.title));
+  if (job.preload)
+    out.push_back(figure("preload", Force(guess.preload_left * job.preload->si), "what is left of it after years"));
+  else if (state.loaded)
+    out.push_back(figure("share", guess.preload_share, "of yield, as preload that is left", true, "%"));
+  out.push_back(figure("thread_friction", job.thread_friction, "of the clean joint"));
+  out.push_back(figure("bearing_friction", job.bearing_friction, "of the clean joint"));
+  out.push_back(figure("thread_growth", state.thread_growth.median, "median for this rust", true));
+  out.push_back(figure("bearing_growth", state.bearing_growth.median, "median for this rust", true));
+  if (state.bond_strength.median > 0)
+    out.push_back(figure("bond_strength", Stress(state.bond_strength.median), "median for this rust", true));
+  const bool usual_length = !(job.engaged_length.si > 0);
+  out.push_back(figure("engaged_length", Length(engaged_length_of(job)), usual_length ? "0.8 d" : "", usual_length));
+  const bool usual_face = !(job.bearing_diameter.si > 0);
+  out.push_back(figure("bearing_diameter", Length(bearing_diameter_of(job)),
+                       usual_face ? "from width and diameter" : "", usual_face));
+  if (job.prevailing_torque.si > 0) out.push_back(figure("prevailing_torque", job.prevailing_torque));
+  if (job.years > 0 && job.first_year_loss.si > 0) {
+    out.push_back(figure("years", job.years, "in place"));
+    out.push_back(figure("first_year_loss", job.first_year_loss));
+  }
+  for (const AidUse& use : job.done) out.push_back(figure_in_words("done", in_words(word_of(use.aid))));
+  if (job.handle_length.si > 0) {
+    const double pull = job.hand_force.si;
+    out.push_back(figure("handle_length", job.handle_length));
+    out.push_back({"hand_force", Dim::force, {pull, pull, pull}, "", "median", false, "N"});
+  }
+  out.push_back(figure("shear_risk", job.shear_risk, "chance of shearing that is put up with", false, "%"));
+  return out;
+}
+
+}  // namespace detail
+
+/// The derivation of a judgement. The steps stand at the medians before any fastener of this flange was undone; bands
+/// and chances come from the simulation.
+inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
+  Derivation out;
+  out.title = "Does it come free before something gives?";
+  out.given = detail::free_given(job);
+  out.steps = free_steps(job);
+  // A torque that nothing reaches is none to be shown.
+  const auto torque = [&](const char* name, const Band<Torque>& band, const char* note) {
+    if (band.high.si < 0.1 * never_reached.median) out.found.push_back(figure(name, band, note));
+  };
+  torque("breakaway", answer.breakaway, "nine of ten cases, by simulation");
+  torque("shear", answer.shear, "torque at the head at which the bolt shears");
+  torque("round", answer.round, "torque at which the corners go");
+  torque("tool", answer.tool, "torque at which the tool fails");
+  if (answer.arm) torque("arm", *answer.arm, "torque that the arm reaches");
+  if (answer.learned)
+    out.found.push_back(figure("learned", answer.learned->median, "from the fasteners already undone"));
+  out.found.push_back(figure("limit", answer.chances.limit, "for the chances below"));
+  const auto chance = [&](const char* name, double share, const char* note) {
+    // The usual number of trials does not resolve less.
+    out.found.push_back(share < 1e-3 ? figure_in_words(name, "below 0.1 %", note)
+                                     : figure(name, share, note, false, "%"));
+  };
+  chance("chance_free", answer.chances.free, "comes loose");
+  chance("chance_shear", answer.chances.shear, "the bolt shears");
+  chance("chance_round", answer.chances.round, "the corners go");
+  chance("chance_tool", answer.chances.tool, "the tool fails");
+  chance("chance_not_moving", answer.chances.not_moving, "nothing moves");
+  out.verdict = detail::stop_sentence(answer, detail::shop_text(answer.stop_at), detail::percent_text(job.shear_risk));
+  if (answer.next < answer.steps.size()) {
+    std::string aids;
+    for (const AidUse& use : answer.steps[answer.next].aids)
+      aids += (aids.empty() ? "" : ", ") + detail::in_words(word_of(use.aid));
+    out.verdict += " Next: " + (aids.empty() ? "just try" : aids) + "; " + answer.steps[answer.next].why + ".";
+  }
+  out.notices = answer.notices;
+  return out;
+}
+
+}  // namespace tauten

@@ -1,0 +1,52 @@
+// What an uncertainty is asked of: a formula, a chain of formulas, or a whole answer, with what is known of its inputs.
+#pragma once
+
+#include "tauten/base/notice.hpp"
+#include "tauten/uncertainty/formula_model.hpp"
+#include "tauten/uncertainty/joint_distribution.hpp"
+
+namespace tauten {
+
+/// One or several results of the same inputs. A whole answer brings the spread of its inputs along; a formula does not.
+struct Question {
+  std::string title;            ///< what it is about
+  std::vector<Model> outputs;   ///< all of the same inputs in the same order
+  std::vector<Given> inputs{};  ///< what is taken unless somebody says otherwise
+  std::vector<Notice> notices{};
+};
+
+/// \param known  the registry: `formulas`
+/// \param chain  formulas by name, as for `try_chain_model`
+inline Outcome<Question> try_formula_question(std::span<const Entry> known, const std::vector<Link>& chain) {
+  const Outcome<Model> model = try_chain_model(known, chain);
+  if (!model) return model.error();
+  std::string title;
+  for (const Link& link : chain) title += (title.empty() ? "" : ", ") + link.formula;
+  return Question{title, {*model}};
+}
+
+/// The inputs of a question.
+/// \param said          goes before what the question brings along
+/// \param correlations  what goes together
+/// \return the inputs in the order of the models, or an error that names the one at fault
+inline Outcome<JointDistribution> try_joint(const Question& question, const std::vector<Given>& said,
+                                            const std::vector<Correlation>& correlations = {}) {
+  std::vector<Given> all = said;
+  for (const Given& usual : question.inputs)
+    if (std::none_of(said.begin(), said.end(), [&](const Given& each) { return each.name == usual.name; }))
+      all.push_back(usual);
+  return try_joint(question.outputs.front(), all, correlations);
+}
+
+/// \param name  of a result; "" for the first
+/// \return the model of that result, or an error that lists the results
+inline Outcome<Model> try_output(const Question& question, std::string_view name) {
+  std::string known;
+  for (const Model& model : question.outputs) {
+    if (name.empty() || name == model.output.name) return model;
+    known += (known.empty() ? "" : ", ") + model.output.name;
+  }
+  return Error("output", ("output '" + std::string(name.substr(0, 60)) + "' is not known; there is " + known).c_str());
+}
+
+}  // namespace tauten

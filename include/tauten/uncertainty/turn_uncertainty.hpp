@@ -1,0 +1,71 @@
+// How certain the clamp load of a tightening by angle is, below yield and beyond it.
+#pragma once
+
+#include "tauten/loosening/capacity.hpp"
+#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/uncertainty/question.hpp"
+
+namespace tauten {
+
+/// A tightening by angle as a question of uncertainty. Results: clamp_load, torque at the end of the turn, and
+/// yield_utilisation, the stress while the wrench turns over the yield strength of the very bolt. Every trial turns the
+/// bolt through its curve, so that a run takes seconds; derivatives are differences.
+/// \param job  as for `turn`; the angle counts at the fastener
+/// \return the question, or the error that `turn` would give
+inline Outcome<Question> try_turn_question(const TurnJob& job) {
+  const Outcome<TurnAnswer> answer = try_turn(job);
+  if (!answer) return answer.error();
+  Outcome<detail::TurnSetup> found = detail::try_turn_setup(job);
+  if (!found) return found.error();
+  const auto setup = std::make_shared<const detail::TurnSetup>(std::move(found).value());
+  const double snug = answer->snug_torque.si, angle = answer->angle.si, off = job.angle_tolerance.si;
+  const double accuracy = setup->conditions.accuracy_at(snug), lost = setup->conditions.lost;
+
+  const auto end_of = [setup, lost](std::span<const double> x) {
+    // A draw outside of what steel can be has no value.
+    const bool possible = x[0] >= 0 && x[2] > 0 && x[3] > 0 && x[4] > 0 && x[5] > 0;
+    if (!possible) return detail::TurnEnd{.preload = absent, .torque = absent, .thread_torque = absent};
+    const TurningFriction friction{x[2], x[3], Length(setup->bolt.D_Km.nominal)};
+    const detail::TurnCorner corner{friction, x[4], x[5], std::max(x[0] - lost, 0.0), 0};
+    return detail::turn_by(*setup, corner, {x[0], x[1], false});
+  };
+  const std::vector<Variable> inputs = {{"snug_torque", Dim::torque},
+                                        {"angle_of_turn", Dim::angle},
+                                        {"thread_friction"},
+                                        {"bearing_friction"},
+                                        {"resilience"},
+                                        {"strength"}};
+  Question out;
+  out.title = answer->joint.thread + ", class " + answer->joint.property_class + ", tightened by angle";
+  using Inputs = std::span<const double>;
+  out.outputs = {
+      model_of({"clamp_load", Dim::force}, inputs, [end_of](Inputs x) { return end_of(x).preload; }),
+      model_of({"torque", Dim::torque}, inputs, [end_of, lost](Inputs x) { return end_of(x).torque + lost; }),
+      model_of({"yield_utilisation"}, inputs, [end_of, setup](Inputs x) {
+        const detail::TurnEnd end = end_of(x);
+        return end.preload == end.preload ? setup->utilisation(end.preload, end.thread_torque) / x[5] : absent;
+      })};
+  const double softer = setup->resilience_tolerance;
+  const auto band = [](const Band<double>& b) { return Distribution::from_band(b.low, b.nominal, b.high); };
+  out.inputs = {
+      {"snug_torque", Distribution::uniform(snug * (1 - accuracy), snug * (1 + accuracy))},
+      {"angle_of_turn", Distribution::triangular(angle - off, angle, angle + off)},
+      {"thread_friction", band(setup->bolt.mu_G)},
+      {"bearing_friction", band(setup->bolt.mu_K)},
+      {"resilience", Distribution::triangular(1 - softer, 1, 1 + softer)},
+      {"strength", Distribution::lognormal(capacity_estimates.above_minimum, capacity_estimates.strength_variation)}};
+  out.notices = {
+      {"strength_estimated",
+       "Bolts are taken to be 12 % stronger than the least of their class, give or take 6 %; give the "
+       "strength as 1 to reckon with the least.",
+       true},
+      {"resilience_estimated", "How far resilience and angle may be off is an estimate unless it was given.", true}};
+  out.notices.push_back(cautions::no_release);
+  return out;
+}
+
+/// \copydoc try_turn_question
+/// \throws Error  in place of returning one
+inline Question turn_question(const TurnJob& job) { return try_turn_question(job).value(); }
+
+}  // namespace tauten

@@ -1,0 +1,85 @@
+// How an answer came about: the derivation as data and as text, and the style in which it is written.
+#include "tauten/explain/derivation.hpp"
+
+#include "answers.hpp"
+#include "bindings.hpp"
+
+namespace py = pybind11;
+
+namespace tauten::python {
+
+namespace {
+
+/// \param digits  a whole number; or a dict from a quantity or dimension to one, "" for all others
+/// \param units   dict from a quantity or dimension to a unit
+Style style_of(const py::object& digits, const py::dict& units) {
+  Style style;
+  const auto set = [&](const std::string& text, auto setter) {
+    if (const auto error = setter(style, text)) throw *error;
+  };
+  if (py::isinstance<py::dict>(digits))
+    for (const auto& [name, count] : digits.cast<py::dict>()) {
+      const std::string key = py::str(name);
+      set((key.empty() ? "" : key + "=") + std::string(py::str(count)), set_digits);
+    }
+  else if (!digits.is_none())
+    set(py::str(digits), set_digits);
+  for (const auto& [name, unit] : units) set(std::string(py::str(name)) + "=" + std::string(py::str(unit)), set_unit);
+  return style;
+}
+
+std::string text_of(const Style& style) {
+  std::string digits = std::to_string(style.digits), units;
+  std::string of_one;
+  for (const Style::Choice& choice : style.choices) {
+    if (choice.significant > 0) of_one += ", '" + choice.quantity + "': " + std::to_string(choice.significant);
+    if (!choice.unit.empty()) units += (units.empty() ? "'" : ", '") + choice.quantity + "': '" + choice.unit + "'";
+  }
+  if (!of_one.empty()) digits = "{'': " + digits + of_one + "}";
+  return "Style(digits=" + digits + (units.empty() ? "" : ", units={" + units + "}") + ")";
+}
+
+Style style_from(const py::object& style) {
+  if (style.is_none()) return {};
+  if (!py::isinstance<Style>(style)) throw py::type_error("style takes a tauten.Style");
+  return style.cast<Style>();
+}
+
+}  // namespace
+
+py::object explained(const Derivation& derivation, const std::string& format, const py::object& style) {
+  const Style how = style_from(style);
+  const std::string text = derivation_text(derivation, entries(), try_layout(format).value(), how);
+  return py::module_::import("tauten._explanation").attr("Explanation")(text, derivation, how);
+}
+
+void add_derivation(py::module_& module) {
+  auto band = add_record<AnyBand>(
+      module, "Band", "A figure that rests on friction: low, nominal and high, in SI. Unpacks into the three.");
+  band.def_property_readonly("unit", &AnyBand::unit, "Unit of the three numbers; \"\" for plain numbers")
+      .def("__str__", &AnyBand::text)
+      .def("__iter__", [](const AnyBand& b) { return py::iter(py::make_tuple(b.low, b.nominal, b.high)); });
+  add_record<Notice>(module, "Notice", "A warning or a caution: a stable code for programs, text for people")
+      .def("__str__", [](const Notice& notice) { return notice.text; });
+  add_record<Step>(module, "Step", "A formula that was used, with the numbers that went in and came out, in SI");
+  add_record<Figure>(module, "Figure",
+                     "A named figure of an answer: a number, a band or a word, and where it comes from");
+  py::class_<Style>(module, "Style",
+                    "Units and significant digits of what is printed.\n\n"
+                    "Style(digits=5, units={\"length\": \"in\", \"preload\": \"lbf\"}): a key is a quantity or a "
+                    "dimension; digits may be a dict too, with \"\" for all others. Raises Error for an unknown unit.")
+      .def(py::init(&style_of), py::arg("digits") = 4, py::arg("units") = py::dict())
+      .def("__repr__", &text_of)
+      .def("__eq__", [](const Style& a, const Style& b) { return a.digits == b.digits && a.choices == b.choices; });
+  add_record<Derivation>(module, "Derivation", "How an answer came about: given, steps, found, verdict, notices")
+      .def("explain", &explained, py::arg("format") = "text", py::arg("style") = py::none(),
+           "The derivation as text, markdown, latex or html");
+  module.def("formula_derivation", [](const Entry& entry, const py::sequence& inputs) {
+    std::vector<double> x;
+    for (const auto& input : inputs) x.push_back(input.cast<double>());
+    if (static_cast<int>(x.size()) != entry.arity()) throw py::type_error("one number for each input is needed");
+    return derivation_of(entry, x);
+  });
+}
+
+}  // namespace tauten::python

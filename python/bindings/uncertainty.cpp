@@ -1,0 +1,290 @@
+// Uncertainty of formulas, chains and whole answers: budgets, Monte Carlo, Sobol indices.
+#include <pybind11/numpy.h>
+
+#include "answers.hpp"
+#include "bindings.hpp"
+#include "tauten/uncertainty/budget.hpp"
+#include "tauten/uncertainty/monte_carlo.hpp"
+#include "tauten/uncertainty/question.hpp"
+#include "tauten/uncertainty/sobol.hpp"
+
+namespace py = pybind11;
+
+namespace tauten {
+
+template <>
+struct Words<Coverage> {
+  static constexpr const char* list[] = {"symmetric", "shortest"};
+};
+
+}  // namespace tauten
+
+namespace tauten::python {
+
+namespace {
+
+/// A budget with the dimension of its result.
+struct BudgetInfo : Budget {
+  std::string unit;
+
+  template <class V>
+  static void fields(V&& visit) {
+    Budget::fields([&](const char* name, auto member) { visit(name, member); });
+    visit("unit", &BudgetInfo::unit);
+  }
+};
+
+/// What the trials have shown, with the unit of the result.
+struct MonteCarloInfo : MonteCarlo {
+  std::string unit;
+
+  template <class V>
+  static void fields(V&& visit) {
+    MonteCarlo::fields([&](const char* name, auto member) { visit(name, member); });
+    visit("unit", &MonteCarloInfo::unit);
+  }
+};
+
+struct SobolInfo : Sobol {};
+
+Dim dimension_of(const std::string& unit) {
+  for (int i = 0; i < dimension_count; ++i)
+    if (unit == describe(static_cast<Dim>(i)).si_unit) return static_cast<Dim>(i);
+  return Dim::number;
+}
+
+using Outcomes = Outcome<Distribution>;
+
+/// \param values  SI, in the order of the constructors of `Distribution`
+Outcomes made(const std::string& shape, const std::vector<double>& x) {
+  const auto has = [&](const char* name, std::size_t count) { return shape == name && x.size() == count; };
+  if (has("normal", 2)) return Distribution::try_normal(x[0], x[1]);
+  if (has("lognormal", 2)) return Distribution::try_lognormal(x[0], x[1]);
+  if (has("uniform", 2)) return Distribution::try_uniform(x[0], x[1]);
+  if (has("triangular", 3)) return Distribution::try_triangular(x[0], x[1], x[2]);
+  if (has("from_band", 3)) return Distribution::try_from_band(x[0], x[1], x[2]);
+  if (has("two_piece", 4)) return Distribution::try_two_piece(x[0], x[1], x[2], x[3]);
+  if (shape == "from_samples") return Distribution::try_from_samples(x);
+  return Error("shape", "the distribution is not known");
+}
+
+/// \param dimension  of the input, for values with units
+Distribution read_distribution(const std::string& name, py::handle value, Dim dimension) {
+  if (!py::hasattr(value, "_shape")) {
+    const bool three = py::isinstance<py::tuple>(value) || py::isinstance<py::list>(value);
+    if (!three && !py::isinstance<AnyBand>(value)) return {read_number(name, value, dimension)};
+    std::vector<double> x;
+    for (const py::handle item : py::tuple(value.cast<py::object>())) x.push_back(read_number(name, item, dimension));
+    if (x.size() != 3) throw Error(name.c_str(), (name + " takes low, usual and high, or one number").c_str());
+    return made("from_band", x).value();
+  }
+  const std::string shape = value.attr("_shape").cast<std::string>();
+  std::vector<double> x;
+  for (const py::handle item : value.attr("_values")) {
+    const bool plain = (shape == "lognormal" && x.size() == 1) || (shape == "two_piece" && x.size() == 3);
+    x.push_back(read_number(name, item, plain ? Dim::number : dimension));
+  }
+  const Outcomes found = made(shape, x);
+  if (!found) throw Error(name.c_str(), (name + ": " + found.error().what()).c_str());
+  return *found;
+}
+
+JointDistribution joint_of(const Question& question, const py::dict& inputs, const py::iterable& correlations) {
+  const std::vector<Variable>& known = question.outputs.front().inputs;
+  std::vector<tauten::Given> given;
+  for (const auto& [key, value] : inputs) {
+    const std::string name = py::str(key);
+    const auto variable = std::find_if(known.begin(), known.end(), [&](const Variable& v) { return v.name == name; });
+    // An unknown name is refused below, with the sentence of the library.
+    const Dim dimension = variable == known.end() ? Dim::number : variable->dimension;
+    given.push_back({name, variable == known.end() ? Distribution() : read_distribution(name, value, dimension)});
+  }
+  std::vector<Correlation> pairs;
+  for (const py::handle item : correlations) {
+    const py::tuple three(item.cast<py::object>());
+    if (three.size() != 3) throw Error("correlations", "a correlation takes two inputs and a coefficient");
+    pairs.push_back({py::str(three[0]), py::str(three[1]), read_number("correlations", three[2], Dim::number)});
+  }
+  return try_joint(question, given, pairs).value();
+}
+
+/// Lets the interrupt key, and a Python call if there is one, stop a run.
+class Listener {
+ public:
+  explicit Listener(py::object call) : call_(std::move(call)) {}
+
+  ProgressCall progress() {
+    return [this](const Progress& p) {
+      const py::gil_scoped_acquire python;
+      if (PyErr_CheckSignals() != 0) return !(failed_ = true);
+      if (call_.is_none()) return true;
+      try {
+        return !call_(p.done, p.expected).is(py::bool_(false));
+      } catch (py::error_already_set& error) {
+        error.restore();
+        return !(failed_ = true);
+      }
+    };
+  }
+  /// Call it once Python runs again.
+  void look() const {
+    if (failed_) throw py::error_already_set();
+  }
+
+ private:
+  py::object call_;
+  bool failed_ = false;
+};
+
+py::object budget_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
+                     const std::string& output, double k) {
+  const Model model = try_output(question, output).value();
+  const Budget found = try_budget(model, joint_of(question, inputs, correlations), k).value();
+  return py::cast(BudgetInfo{found, describe(model.output.dimension).si_unit});
+}
+
+py::object monte_carlo_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
+                          const std::string& output, const py::dict& options, const py::object& progress) {
+  const Model model = try_output(question, output).value();
+  const JointDistribution joint = joint_of(question, inputs, correlations);
+  const tauten::python::Given given{options};
+  MonteCarloOptions how;
+  given("coverage", how.coverage);
+  given("interval", how.interval);
+  given("digits", how.digits);
+  given("trials", how.trials);
+  given("most_trials", how.most_trials);
+  given("seed", how.seed);
+  given("threads", how.threads);
+  Listener listener(progress);
+  how.progress = listener.progress();
+  Outcome<MonteCarlo> found = [&] {
+    const py::gil_scoped_release others_may_run;
+    return try_monte_carlo(model, joint, how);
+  }();
+  listener.look();
+  return py::cast(MonteCarloInfo{std::move(found).value(), describe(model.output.dimension).si_unit});
+}
+
+py::object sobol_of(const Question& question, const py::dict& inputs, const std::string& output,
+                    const py::dict& options, const py::object& progress) {
+  const Model model = try_output(question, output).value();
+  const JointDistribution joint = joint_of(question, inputs, py::tuple());
+  const tauten::python::Given given{options};
+  SobolOptions how;
+  given("trials", how.trials);
+  given("batches", how.batches);
+  given("seed", how.seed);
+  given("threads", how.threads);
+  Listener listener(progress);
+  how.progress = listener.progress();
+  const Outcome<Sobol> found = [&] {
+    const py::gil_scoped_release others_may_run;
+    return try_sobol(model, joint, how);
+  }();
+  listener.look();
+  if (!found) throw found.error();
+  return py::cast(SobolInfo{*found});
+}
+
+Question formula_question(const py::iterable& chain) {
+  std::vector<Link> links;
+  for (const py::handle item : chain) {
+    const py::tuple link(item.cast<py::object>());
+    links.push_back({py::str(link[0]), py::str(link[1])});
+  }
+  return try_formula_question(entries(), links).value();
+}
+
+std::string text_of(const BudgetInfo& b) {
+  const Dim d = dimension_of(b.unit);
+  return "Budget(" + b.output + " = " + quantity_text(b.value, d) + ", standard uncertainty " +
+         quantity_text(b.standard_uncertainty, d, 3) + ")";
+}
+
+std::string text_of(const MonteCarloInfo& m) {
+  const Dim d = dimension_of(m.unit);
+  return "MonteCarlo(" + m.output + " = " + quantity_text(m.mean, d) + ", standard uncertainty " +
+         quantity_text(m.standard_uncertainty, d, 3) + ", " + number_text(100 * m.coverage) + " % from " +
+         quantity_text(m.symmetric.low, d) + " to " + quantity_text(m.symmetric.high, d) +
+         (m.stopped     ? ", stopped"
+          : m.converged ? ""
+                        : ", not converged") +
+         ")";
+}
+
+}  // namespace
+
+void add_uncertainty(py::module_& module) {
+  add_record<CoverageInterval>(module, "CoverageInterval", "The ends between which a stated share of all values lies");
+  add_record<Contribution>(module, "Contribution", "One line of a budget, in SI");
+  auto budget = add_record<BudgetInfo>(module, "Budget", "Result with combined standard uncertainty, in SI");
+  set_repr(budget, [](const BudgetInfo& b) { return text_of(b); });
+  auto run = add_record<MonteCarloInfo>(module, "MonteCarlo", "What the trials have shown, in SI");
+  set_repr(run, [](const MonteCarloInfo& m) { return text_of(m); });
+  run.def_property_readonly(
+         "values",
+         [](const MonteCarloInfo& m) {
+           return py::array_t<double>(static_cast<py::ssize_t>(m.sorted.size()), m.sorted.data());
+         },
+         "Every value in SI, rising")
+      .def(
+          "quantile", [](const MonteCarloInfo& m, double chance) { return m.quantile(chance); },
+          "The value below which `chance` lies")
+      .def(
+          "chance_below",
+          [](const MonteCarloInfo& m, const py::object& x) {
+            return m.chance_below(read_number("x", x, dimension_of(m.unit)));
+          },
+          "Share of the trials at or below a value")
+      .def(
+          "chance_above",
+          [](const MonteCarloInfo& m, const py::object& x) {
+            return m.chance_above(read_number("x", x, dimension_of(m.unit)));
+          },
+          "Share of the trials above a value");
+  add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
+  add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
+
+  py::class_<Question>(module, "Question", "What an uncertainty is asked of: a formula, a chain or a whole answer")
+      .def_property_readonly("title", [](const Question& q) { return q.title; })
+      .def_property_readonly(
+          "inputs",
+          [](const Question& q) {
+            py::dict units;
+            for (const Variable& v : q.outputs.front().inputs) units[v.name.c_str()] = describe(v.dimension).si_unit;
+            return units;
+          },
+          "Name and SI unit of each input")
+      .def_property_readonly(
+          "usual",
+          [](const Question& q) {
+            py::dict known;
+            for (const tauten::Given& g : q.inputs)
+              known[g.name.c_str()] = py::make_tuple(g.distribution.mean(), g.distribution.standard_deviation());
+            return known;
+          },
+          "Mean and standard deviation of what is taken unless it is given, in SI")
+      .def_property_readonly("outputs",
+                             [](const Question& q) {
+                               py::list names;
+                               for (const Model& m : q.outputs) names.append(m.output.name);
+                               return py::tuple(names);
+                             })
+      .def_property_readonly("notices", [](const Question& q) { return to_python(q.notices); })
+      .def("__repr__", [](const Question& q) { return "Question(" + q.title + ")"; })
+      .def("budget", budget_of)
+      .def("monte_carlo", monte_carlo_of)
+      .def("sobol", sobol_of);
+  module.def("formula_question", formula_question);
+  module.def("describe_distribution",
+             [](const std::string& shape, const py::iterable& values, const py::object& chance) {
+               std::vector<double> x;
+               for (const py::handle value : values) x.push_back(value.cast<double>());
+               const Distribution d = made(shape, x).value();
+               if (!chance.is_none()) return py::object(py::float_(d.quantile(chance.cast<double>())));
+               return py::object(py::make_tuple(d.mean(), d.standard_deviation()));
+             });
+}
+
+}  // namespace tauten::python

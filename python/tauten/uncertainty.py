@@ -1,0 +1,268 @@
+"""How certain a figure is, and which input makes it uncertain.
+
+Budgets to first order (GUM, JCGM 100:2008), Monte Carlo trials (JCGM 101:2008) and Sobol indices, for one formula, for a
+chain of formulas that feed each other, or for a whole answer.
+
+>>> from tauten import uncertainty
+>>> inputs = dict(torque=uncertainty.normal("48N.m", "2N.m"), diameter="10mm", nut_factor=(0.12, 0.16, 0.22))
+>>> uncertainty.budget("preload_from_nut_factor", inputs).output
+'preload'
+>>> run = uncertainty.monte_carlo(uncertainty.clamp(thread="M16", property_class="8.8", torque="130N.m",
+...                                                 condition="oiled"), threads=2)
+>>> run.symmetric.low < run.mean < run.symmetric.high
+True
+
+An input is a number in SI, text with its unit, a Pint quantity, three of these (a band whose ends are bounds), or one of
+the distributions below. Results are in SI. The same seed gives the same result on any number of threads.
+"""
+import sys
+
+from tauten import _answers, _core
+from tauten._formula import Formula
+
+__all__ = ["Distribution", "budget", "clamp", "free", "from_band", "from_samples", "lognormal", "monte_carlo", "normal",
+           "question", "sobol", "triangular", "turn", "two_piece", "uniform"]
+
+
+def _si(value):
+    """SI number of a plain number, text or Pint quantity, whatever its dimension."""
+    if isinstance(value, str):
+        return _core.read_quantity(value)
+    return float(value.to_base_units().magnitude if hasattr(value, "to_base_units") else value)
+
+
+class Distribution:
+    """How the values of an input spread. Made by the functions of this module; it never changes.
+
+    Values with units are read when the distribution meets its input, so that a wrong dimension is refused there.
+    """
+
+    __slots__ = ("_shape", "_values", "_numbers")
+
+    def __init__(self, shape, values):
+        self._shape = shape
+        self._values = tuple(values)
+        self._numbers = tuple(map(_si, self._values))
+        _core.describe_distribution(shape, self._numbers, None)  # refuses what cannot be
+
+    @property
+    def mean(self):
+        """Mean in SI."""
+        return _core.describe_distribution(self._shape, self._numbers, None)[0]
+
+    @property
+    def standard_deviation(self):
+        """Standard deviation in SI."""
+        return _core.describe_distribution(self._shape, self._numbers, None)[1]
+
+    def quantile(self, chance):
+        """The value in SI below which ``chance`` lies."""
+        return _core.describe_distribution(self._shape, self._numbers, float(chance))
+
+    def __eq__(self, other):
+        return isinstance(other, Distribution) and (self._shape, self._numbers) == (other._shape, other._numbers)
+
+    def __hash__(self):
+        return hash((self._shape, self._numbers))
+
+    def __repr__(self):
+        if self._shape == "from_samples":
+            return f"from_samples({len(self._values)} values)"
+        return f"{self._shape}({', '.join(map(repr, self._values))})"
+
+
+def normal(mean, standard_deviation):
+    """A normal distribution. Raises Error if the standard deviation is negative."""
+    return Distribution("normal", (mean, standard_deviation))
+
+
+def lognormal(median, variation):
+    """A quantity that scatters by factors. variation: standard deviation over mean. Raises Error for a median not above 0."""
+    return Distribution("lognormal", (median, variation))
+
+
+def uniform(low, high):
+    """Every value between two ends is as likely as any other: a tolerance, a wrench accuracy."""
+    return Distribution("uniform", (low, high))
+
+
+def triangular(low, mode, high):
+    """Bounds and the most frequent value."""
+    return Distribution("triangular", (low, mode, high))
+
+
+def from_band(low, nominal=None, high=None):
+    """A band whose ends are bounds, the nominal value being the most frequent: triangular. Takes a `tauten.Band` too."""
+    if nominal is None:
+        low, nominal, high = low
+    return Distribution("from_band", (low, nominal, high))
+
+
+def two_piece(low, nominal, high, coverage=0.95):
+    """A band whose ends are exceeded now and then: half of a normal distribution on each side of the nominal value."""
+    return Distribution("two_piece", (low, nominal, high, coverage))
+
+
+def from_samples(values):
+    """The spread of observed values; not the uncertainty of their mean."""
+    return Distribution("from_samples", values)
+
+
+def question(what):
+    """What an uncertainty is asked of, ready for `budget`, `monte_carlo` and `sobol`.
+
+    what : text, Formula, list or Question
+        A formula or its name; or a list of these, of which each takes the results of those before it by name. A pair
+        (formula, name) gives a result the name of a later input: ("shank_torsion", "thread_torque").
+
+    Raises Error if a formula is unknown, or a result is not taken by a later one.
+    """
+    if isinstance(what, _core.Question):
+        return what
+    links = [what] if isinstance(what, (str, Formula)) else what
+    chain = []
+    for link in links:
+        formula, name = (link, "") if isinstance(link, (str, Formula)) else link
+        chain.append((formula.name if isinstance(formula, Formula) else formula, name))
+    return _core.formula_question(chain)
+
+
+def clamp(**joint):
+    """The clamp load that a torque leaves, as a question for the most common fastener. Takes what `tauten.clamp` takes.
+
+    Inputs: torque, thread_friction, bearing_friction, bearing_diameter, strength (a factor on the least of the class).
+    Outputs: clamp_load, yield_utilisation (above 1 the bolt yields). Raises Error like `tauten.clamp`.
+    """
+    return _core.clamp_question(_answers._given(joint))
+
+
+def turn(**joint):
+    """A tightening by angle as a question. Takes what `tauten.turn` takes. Every trial turns a bolt through its curve.
+
+    Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
+    Outputs: clamp_load, torque, yield_utilisation. Raises Error like `tauten.turn`.
+    """
+    return _core.turn_question(_answers._given(joint))
+
+
+def free(**fastener):
+    """A stuck fastener as a question. Takes what `tauten.free_joint` takes.
+
+    Inputs: preload, thread_growth, bearing_growth, bond_torque, rust_torque, prevailing_torque, torsion_capacity,
+    section_loss. Outputs: breakaway_torque, shear_torque, torque_ratio (above 1 the bolt shears first). Raises Error like
+    `tauten.free_joint`.
+    """
+    return _core.free_question(_answers._given(fastener))
+
+
+def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
+    """First-order propagation: which input brings how much of the uncertainty.
+
+    Parameters
+    ----------
+    what : text, Formula, list or Question
+        See `question`.
+    inputs : dict
+        Distribution or fixed value of each input; of a whole answer only what is not as usual.
+    output : text
+        Name of the result, if there are several; the first if not given.
+    correlations : list of (input, input, coefficient)
+    coverage_factor : number
+        k of the expanded uncertainty.
+
+    Returns
+    -------
+    Budget
+        value, standard_uncertainty, expanded_uncertainty and contributions (name, estimate, standard_uncertainty,
+        sensitivity, contribution, share), in SI. Exact for linear models. Raises Error for inputs that are missing,
+        unknown, or without a value at their means.
+    """
+    return question(what).budget(dict(inputs or {}), correlations, output, coverage_factor)
+
+
+class _Bar:
+    """How far a run has come, on standard error."""
+
+    def __init__(self):
+        try:
+            from tqdm import tqdm
+        except ImportError:
+            tqdm = None
+        self._bar = tqdm(unit=" trials", leave=False) if tqdm else None
+        self._shown = False
+
+    def __call__(self, done, expected):
+        if self._bar is not None:
+            self._bar.total = expected
+            self._bar.update(done - self._bar.n)
+        elif sys.stderr.isatty():
+            self._shown = True
+            print(f"\r{done} of about {expected} trials", end="", file=sys.stderr, flush=True)
+
+    def close(self):
+        if self._bar is not None:
+            self._bar.close()
+        elif self._shown:
+            print("\r\x1b[K", end="", file=sys.stderr, flush=True)
+
+
+def _run(start, progress):
+    if progress is not True:
+        return start(progress or None)
+    bar = _Bar()
+    try:
+        return start(bar)
+    finally:
+        bar.close()
+
+
+def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95, interval="symmetric", digits=2,
+                trials=None, most_trials=None, seed=1, threads=1, progress=None):
+    """Propagation of whole distributions by random trials, after JCGM 101:2008.
+
+    Runs until the digits asked for are certain, and says to which numerical tolerance.
+
+    Parameters
+    ----------
+    what, inputs, output, correlations
+        As for `budget`. A correlation is that of the normal copula.
+    coverage : number
+        Share that a coverage interval holds.
+    interval : "symmetric" or "shortest"
+        The one whose ends must be certain; both are given.
+    digits : int
+        Significant digits of the standard uncertainty that must be certain.
+    trials : int
+        As many and no more.
+    most_trials : int
+        When to give up; 10 million if not given.
+    seed, threads : int
+    progress : True or a function
+        True shows a bar (of tqdm if it is installed). A function takes the trials done and those expected; if it returns
+        False, the run stops and gives what it has. The interrupt key raises KeyboardInterrupt.
+
+    Returns
+    -------
+    MonteCarlo
+        mean, standard_uncertainty, symmetric and shortest (low, high), trials, outside, tolerance, converged, stopped, the
+        errors of the figures, values, and quantile, chance_below and chance_above. In SI. Raises Error like `budget`.
+    """
+    options = {"coverage": coverage, "interval": interval, "digits": digits, "trials": trials, "most_trials": most_trials,
+               "seed": seed, "threads": threads}
+    asked = question(what)
+    return _run(lambda call: asked.monte_carlo(dict(inputs or {}), correlations, output, _answers._given(options), call),
+                progress)
+
+
+def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, threads=1, progress=None):
+    """Which input the variance of a result comes from, where the model is not linear: Sobol indices.
+
+    what, inputs, output, seed, threads, progress: as for `monte_carlo`; the inputs are independent. trials: pairs of
+    input sets. batches: their scatter gives the standard errors.
+
+    Returns a Sobol: mean, variance, trials, outside, stopped, and inputs (name, first, first_error, total, total_error).
+    Raises Error like `monte_carlo`.
+    """
+    options = {"trials": trials, "batches": batches, "seed": seed, "threads": threads}
+    asked = question(what)
+    return _run(lambda call: asked.sobol(dict(inputs or {}), output, options, call), progress)

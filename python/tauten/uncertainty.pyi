@@ -1,0 +1,69 @@
+from typing import Any, Callable, Iterable, Literal, Mapping, Optional, Sequence, Union
+
+from tauten import Quantity
+from tauten._core import Band, Budget, MonteCarlo, Question, Sobol
+from tauten._formula import Formula
+
+Link = Union[str, Formula, tuple[Union[str, Formula], str]]
+What = Union[str, Formula, Sequence[Link], Question]
+Input = Union[Quantity, Sequence[Quantity], Band, Distribution]
+Correlations = Iterable[tuple[str, str, float]]
+Progress = Union[None, bool, Callable[[int, int], Any]]
+
+class Distribution:
+    def __init__(self, shape: str, values: Iterable[Quantity]) -> None: ...
+    @property
+    def mean(self) -> float: ...
+    @property
+    def standard_deviation(self) -> float: ...
+    def quantile(self, chance: float) -> float: ...
+    def __eq__(self, other: object) -> bool: ...
+    def __hash__(self) -> int: ...
+
+def normal(mean: Quantity, standard_deviation: Quantity) -> Distribution: ...
+def lognormal(median: Quantity, variation: Quantity) -> Distribution: ...
+def uniform(low: Quantity, high: Quantity) -> Distribution: ...
+def triangular(low: Quantity, mode: Quantity, high: Quantity) -> Distribution: ...
+def from_band(
+    low: Union[Quantity, Band], nominal: Optional[Quantity] = ..., high: Optional[Quantity] = ...
+) -> Distribution: ...
+def two_piece(low: Quantity, nominal: Quantity, high: Quantity, coverage: float = ...) -> Distribution: ...
+def from_samples(values: Iterable[Quantity]) -> Distribution: ...
+def question(what: What) -> Question: ...
+def clamp(**joint: Any) -> Question: ...
+def turn(**joint: Any) -> Question: ...
+def free(**fastener: Any) -> Question: ...
+def budget(
+    what: What,
+    inputs: Optional[Mapping[str, Input]] = ...,
+    *,
+    output: str = ...,
+    correlations: Correlations = ...,
+    coverage_factor: float = ...,
+) -> Budget: ...
+def monte_carlo(
+    what: What,
+    inputs: Optional[Mapping[str, Input]] = ...,
+    *,
+    output: str = ...,
+    correlations: Correlations = ...,
+    coverage: float = ...,
+    interval: Literal["symmetric", "shortest"] = ...,
+    digits: int = ...,
+    trials: Optional[int] = ...,
+    most_trials: Optional[int] = ...,
+    seed: int = ...,
+    threads: int = ...,
+    progress: Progress = ...,
+) -> MonteCarlo: ...
+def sobol(
+    what: What,
+    inputs: Optional[Mapping[str, Input]] = ...,
+    *,
+    output: str = ...,
+    trials: int = ...,
+    batches: int = ...,
+    seed: int = ...,
+    threads: int = ...,
+    progress: Progress = ...,
+) -> Sobol: ...

@@ -1,0 +1,268 @@
+// tauten uncertainty: how certain a figure is, and which input makes it uncertain.
+#include <fmt/format.h>
+
+#include <functional>
+
+#include "command/evaluation.hpp"
+#include "command/notices_text.hpp"
+#include "command/refusal.hpp"
+#include "command/said_options.hpp"
+#include "command/table.hpp"
+#include "command/watch.hpp"
+#include "shared/clamp_keys.hpp"
+#include "shared/distribution_text.hpp"
+#include "shared/free_keys.hpp"
+#include "shared/turn_keys.hpp"
+#include "tauten/uncertainty/clamp_uncertainty.hpp"
+#include "tauten/uncertainty/free_uncertainty.hpp"
+#include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/turn_uncertainty.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+/// What is said beside the question.
+struct Run {
+  std::vector<std::string> scatter;
+  std::vector<std::string> correlate;
+  std::string output, coverage, trials, digits, seed, threads;
+  bool shortest = false;
+  bool sobol = false;
+};
+
+std::shared_ptr<Run> add_run(Program& program, CLI::App& verb) {
+  auto run = std::make_shared<Run>();
+  const auto add = [&](const char* name, auto& into, const char* example, const char* help) {
+    CLI::Option* option = verb.add_option(name, into, help);
+    option->type_name(example)->expected(1)->allow_extra_args(false);
+    if constexpr (std::is_same_v<std::remove_reference_t<decltype(into)>, std::vector<std::string>>)
+      option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  };
+  add("--correlate", run->correlate, "a:b:0.8", "Two inputs that go together, with their coefficient");
+  add("--output", run->output, "clamp_load", "Only this result");
+  add("--coverage", run->coverage, "95%", "Share that the intervals hold");
+  add("--digits", run->digits, "2", "Digits of the standard uncertainty that must be certain, 1 to 5");
+  add("--trials", run->trials, "1000000", "As many trials and no more");
+  add("--seed", run->seed, "1", "Seed; the same gives the same answer on any number of threads");
+  add("--threads", run->threads, "1", "Threads that share the work");
+  verb.add_flag("--shortest", run->shortest, "The ends of the shortest interval must be certain");
+  verb.add_flag("--sobol", run->sobol, "Also the Sobol indices, for results that are not linear");
+  (void)program;
+  return run;
+}
+
+std::uint64_t whole(const char* name, const std::string& text, std::uint64_t otherwise, std::uint64_t most) {
+  if (text.empty()) return otherwise;
+  std::uint64_t number = 0;
+  const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
+  if (problem != std::errc() || end != text.data() + text.size() || number > most)
+    throw Error(name, fmt::format("{} {} is no whole number from 0 to {}", name, in_quotes(text), most).c_str());
+  return number;
+}
+
+MonteCarloOptions options_of(const Run& run, ProgressCall progress) {
+  MonteCarloOptions o;
+  if (!run.coverage.empty()) o.coverage = try_read_quantity("coverage", run.coverage, Dim::number).value();
+  o.interval = run.shortest ? Coverage::shortest : Coverage::symmetric;
+  o.digits = static_cast<int>(whole("digits", run.digits, 2, 5));
+  o.trials = whole("trials", run.trials, 0, 1'000'000'000);
+  o.seed = whole("seed", run.seed, 1, UINT64_MAX);
+  o.threads = static_cast<int>(whole("threads", run.threads, 1, 256));
+  o.progress = std::move(progress);
+  return o;
+}
+
+Json json_of_run(const MonteCarlo& run, Dim dimension) {
+  Json json = json_of(run);
+  json["unit"] = describe(dimension).si_unit;
+  return json;
+}
+
+std::string budget_text(const Budget& budget, const Model& model) {
+  Table table(
+      {{"Input", ""}, {"Mean", "", true}, {"Uncertainty", "", true}, {"Brings", "", true}, {"Share", "%", true}});
+  const Dim out = model.output.dimension;
+  for (std::size_t i = 0; i < budget.contributions.size(); ++i) {
+    const Contribution& c = budget.contributions[i];
+    if (c.standard_uncertainty == 0) continue;
+    const Dim in = model.inputs[i].dimension;
+    table.row({c.name, quantity_text(c.estimate, in), quantity_text(c.standard_uncertainty, in, 3),
+               quantity_text(c.contribution, out, 3), fmt::format("{:.0f}", 100 * c.share)});
+  }
+  return table.text();
+}
+
+std::string run_text(const MonteCarlo& run, const Budget& budget, const Model& model) {
+  const Dim d = model.output.dimension;
+  const auto text = [&](double si, int digits = 4) { return quantity_text(si, d, digits); };
+  std::string out = paragraph(fmt::format("{}: {} with standard uncertainty {}.", model.output.name, text(run.mean),
+                                          text(run.standard_uncertainty, 3)));
+  out +=
+      paragraph(fmt::format("{} % of the trials lie between {} and {}, with as many below as above; the shortest "
+                            "interval that holds them is {} to {}.",
+                            number_text(100 * run.coverage), text(run.symmetric.low), text(run.symmetric.high),
+                            text(run.shortest.low), text(run.shortest.high)));
+  out +=
+      paragraph(fmt::format("To first order: {} with {}.", text(budget.value), text(budget.standard_uncertainty, 3)));
+  if (d == Dim::number)
+    out += paragraph(fmt::format("Above 1 in {} % of the trials.", number_text(100 * run.chance_above(1), 3)));
+  const char* certain = run.stopped     ? "The run was stopped; these are the figures so far."
+                        : run.converged ? "Numerical tolerance"
+                                        : "Not certain to the digits asked for; more trials help. Numerical tolerance";
+  out += run.stopped ? paragraph(certain)
+                     : paragraph(fmt::format("{} {}, {} trials.", certain, text(run.tolerance, 2), run.trials));
+  if (run.outside > 0) out += paragraph(fmt::format("{} trials without a value were left out.", run.outside));
+  return out + "\n" + budget_text(budget, model);
+}
+
+std::string sobol_text(const Sobol& sobol) {
+  Table table({{"Input", ""}, {"First", "", true}, {"Error", "", true}, {"Total", "", true}, {"Error", "", true}});
+  for (const SobolIndex& i : sobol.inputs)
+    if (i.total != 0 || i.first != 0)
+      table.row({i.name, fmt::format("{:.3f}", i.first), fmt::format("{:.3f}", i.first_error),
+                 fmt::format("{:.3f}", i.total), fmt::format("{:.3f}", i.total_error)});
+  return "\nSobol indices: share of the variance by the input alone, and together with others\n" + table.text();
+}
+
+void answer(Program& program, const Question& question, const std::vector<std::string>& words, const Run& run) {
+  std::vector<Given> given;
+  const std::vector<Variable>& inputs = question.outputs.front().inputs;
+  for (const std::string& word : words) {
+    const std::size_t equals = word.find('=');
+    if (equals == std::string::npos)
+      throw Error(
+          "",
+          (in_quotes(word) + " is no input; write name=value, where a value is " + shared::distribution_forms).c_str());
+    const std::string name = word.substr(0, equals);
+    std::vector<std::string> known;
+    for (const Variable& v : inputs) known.push_back(v.name);
+    const auto variable = std::find_if(inputs.begin(), inputs.end(), [&](const Variable& v) { return v.name == name; });
+    if (variable == inputs.end())
+      throw Error(name.c_str(), ("there is no input " + in_quotes(name) +
+                                 did_you_mean(name, known, "the inputs are " + listed(known)))
+                                    .c_str());
+    given.push_back({name, shared::try_read_distribution(name, word.substr(equals + 1), variable->dimension).value()});
+  }
+  std::vector<Correlation> correlations;
+  for (const std::string& text : run.correlate) correlations.push_back(shared::try_read_correlation(text).value());
+  const JointDistribution joint = try_joint(question, given, correlations).value();
+  std::vector<Model> models = question.outputs;
+  if (!run.output.empty()) models = {try_output(question, run.output).value()};
+
+  Watch watch(!program.json);
+  Json results = Json::array();
+  std::string page;
+  for (const Model& model : models) {
+    const Budget budget = try_budget(model, joint).value();
+    const MonteCarlo found = try_monte_carlo(model, joint, options_of(run, watch.call("Monte Carlo"))).value();
+    Json result = {{"budget", json_of(budget)}, {"monte_carlo", json_of_run(found, model.output.dimension)}};
+    if (model.output.dimension == Dim::number) result["chance_above_1"] = found.chance_above(1);
+    page += (page.empty() ? "" : "\n") + run_text(found, budget, model);
+    if (run.sobol && !found.stopped) {
+      const MonteCarloOptions o = options_of(run, nullptr);
+      SobolOptions how;
+      how.seed = o.seed, how.threads = o.threads, how.progress = watch.call("Sobol");
+      const Sobol sobol = try_sobol(model, joint, how).value();
+      result["sobol"] = json_of(sobol);
+      page += sobol_text(sobol);
+    }
+    results.push_back(std::move(result));
+    if (found.stopped) break;
+  }
+  if (program.json)
+    return program.say({{"title", question.title}, {"results", results}, {"notices", json_of(question.notices)}});
+  program.out += paragraph(question.title + ".") + "\n" + page;
+  if (!question.notices.empty()) program.out += "\nTake care\n" + list_of(question.notices);
+}
+
+/// Adds a whole answer as question.
+template <class Job>
+void add_whole(Program& program, CLI::App& parent, const char* name, const char* help,
+               std::span<const shared::Key<Job>> keys, const std::function<Outcome<Question>(const SaidWords&)>& ask) {
+  CLI::App* verb = program.verb(parent, name, help);
+  const auto words = add_said_options(program, *verb, keys);
+  const auto run = add_run(program, *verb);
+  CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, in place of the usual one");
+  option->type_name("strength=1")->expected(1)->allow_extra_args(false);
+  option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  verb->callback([&program, words, run, keys, ask] {
+    const Outcome<Question> question = ask(*words);
+    if (!question) throw shared::in_words_of<Job>(keys, words->said, question.error());
+    answer(program, *question, run->scatter, *run);
+  });
+}
+
+/// The keys but for those of a simulation that this verb does not run.
+template <class Job>
+std::span<const shared::Key<Job>> without_trials(std::span<const shared::Key<Job>> keys) {
+  static std::vector<shared::Key<Job>> kept;
+  if (kept.empty())
+    for (const shared::Key<Job>& key : keys)
+      if (std::string_view(key.name) != "trials" && std::string_view(key.name) != "seed") kept.push_back(key);
+  return kept;
+}
+
+std::vector<Link> chain_of(const std::string& text) {
+  std::vector<Link> chain;
+  for (const std::string_view part : shared::split(text, ',')) {
+    const auto pieces = shared::split(part, ':');
+    if (pieces.size() > 2 || pieces[0].empty())
+      throw Error("formula",
+                  (in_quotes(text) + " is no chain; write formulas with commas between, each with a name for "
+                                     "its result if need be, like thread_torque,shank_torsion:thread_torque")
+                      .c_str());
+    (void)formula_named(std::string(pieces[0]));
+    chain.push_back({std::string(pieces[0]), pieces.size() == 2 ? std::string(pieces[1]) : ""});
+  }
+  return chain;
+}
+
+}  // namespace
+
+void add_uncertainty(Program& program) {
+  CLI::App* verb = program.verb("uncertainty", "How certain a figure is: of formulas, or of a whole answer");
+  auto chain = std::make_shared<std::string>();
+  auto words = std::make_shared<std::vector<std::string>>();
+  const auto run = add_run(program, *verb);
+  program.choices[verb->add_option("formulas", *chain, "A formula, or several that feed each other: a,b")
+                      ->type_name("NAME")] = formula_names();
+  verb->add_option("inputs", *words, "Inputs: a number, low..usual..high, normal:mean:deviation and the like")
+      ->type_name("name=value");
+  verb->require_subcommand(0, 1);
+
+  add_whole<ClampJob>(program, *verb, "clamp", "The clamp load that a torque leaves", shared::clamp_keys(),
+                      [](const SaidWords& said) -> Outcome<Question> {
+                        if (!shared::has(said.said, "torque"))
+                          return Error("torque", "torque is missing; write it like --torque 48N.m");
+                        const Outcome<ClampJob> job = shared::try_clamp_job(said.said);
+                        if (!job) return job.error();
+                        const auto models = try_clamp_models(*job);
+                        if (!models) return models.error();
+                        return question_of(models->front());
+                      });
+  add_whole<CurveJob>(program, *verb, "turn", "The clamp load that an angle leaves", shared::turn_keys(),
+                      [](const SaidWords& said) -> Outcome<Question> {
+                        const Outcome<TurnJob> job = shared::try_turn_job(said.said);
+                        if (!job) return job.error();
+                        return try_turn_question(*job);
+                      });
+  add_whole<shared::FreeQuestion>(program, *verb, "free", "Torques at which a stuck fastener comes free and shears",
+                                  without_trials(shared::free_keys()), [](const SaidWords& said) -> Outcome<Question> {
+                                    const Outcome<FreeJob> job = shared::try_free_job(said.said);
+                                    if (!job) return job.error();
+                                    return try_free_question(*job);
+                                  });
+
+  verb->callback([&program, verb, chain, words, run] {
+    if (!verb->get_subcommands().empty()) return;
+    if (chain->empty())
+      throw Error("formula",
+                  "say what is uncertain, like tauten uncertainty preload_from_nut_factor torque=normal:48N.m:2N.m "
+                  "diameter=10mm nut_factor=0.12..0.16..0.22, or tauten uncertainty clamp --thread M10 --torque 48N.m");
+    const Question question = try_formula_question(all_formulas(), chain_of(*chain)).value();
+    answer(program, question, *words, *run);
+  });
+}
+
+}  // namespace tauten::command

@@ -1,0 +1,163 @@
+// Whole answers as questions of uncertainty: they are what the answers say, in the middle and at the ends.
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <random>
+#include <string>
+
+#include "tauten/formulas.hpp"
+#include "tauten/uncertainty/clamp_uncertainty.hpp"
+#include "tauten/uncertainty/free_uncertainty.hpp"
+#include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/turn_uncertainty.hpp"
+
+#include "near.hpp"
+
+using namespace tauten;
+
+namespace {
+
+FreeJob stuck() {
+  FreeJob job;
+  job.diameter = Length(16e-3), job.pitch = Length(2e-3), job.width_across_flats = Length(24e-3);
+  job.tensile_strength = Stress(800e6), job.yield_strength = Stress(640e6);
+  job.rust = Rust::rusted;
+  job.bearing_diameter = Length(20.2e-3);
+  return job;
+}
+
+TurnJob flange(double angle) {
+  TurnJob job{.thread = "M16", .property_class = "8.8", .grip = Length(40e-3), .snug_torque = Torque(40)};
+  job.angle = Angle(angle);
+  job.condition = "oiled";
+  return job;
+}
+
+MonteCarlo trials(const Question& q, const char* output, std::uint64_t count, const std::vector<Given>& said = {}) {
+  return monte_carlo(try_output(q, output).value(), try_joint(q, said).value(), {.trials = count});
+}
+
+}  // namespace
+
+TEST_CASE("a formula or a chain as question; what is not known is asked for") {
+  const Question q = try_formula_question(formulas, {{"preload_from_torque"}, {"thread_torque"}}).value();
+  CHECK(q.outputs.size() == 1);
+  CHECK(q.title == "preload_from_torque, thread_torque");
+  const auto joint = try_joint(q, {{"torque", Distribution::normal(48, 2)}});
+  REQUIRE_FALSE(joint);
+  CHECK(std::string(joint.error().argument()) == "pitch");
+  CHECK_FALSE(try_formula_question(formulas, {{"no_such"}}));
+  const auto output = try_output(q, "speed");
+  REQUIRE_FALSE(output);
+  CHECK(std::string(output.error().what()).find("thread_torque") != std::string::npos);
+}
+
+TEST_CASE("what is said goes before what the question brings along") {
+  const Question q = free_question(stuck());
+  const JointDistribution usual = try_joint(q, {}).value();
+  const JointDistribution said = try_joint(q, {{"preload", Distribution(50e3)}}).value();
+  for (std::size_t i = 0; i < usual.size(); ++i) {
+    const bool preload = q.outputs.front().inputs[i].name == "preload";
+    CHECK(said[i].mean() == near(preload ? 50e3 : usual[i].mean()));
+    CHECK((said[i].standard_deviation() == 0) == (preload || usual[i].standard_deviation() == 0));
+  }
+  CHECK_FALSE(try_joint(q, {{"speed", Distribution(1.0)}}));
+}
+
+TEST_CASE(
+    "a stuck fastener: the trials agree with the bands and chances of its answer, which another simulation gave") {
+  for (const bool learned : {false, true})
+    for (const Rust rust : {Rust::clean, Rust::rusted, Rust::heavy_rust}) {
+      FreeJob job = stuck();
+      job.rust = rust;
+      job.done = {{.aid = Aid::fluid, .soak_hours = 24}};
+      if (learned) job.undone = {{Undone::How::freed, Torque(150)}, {Undone::How::freed, Torque(180)}};
+      CAPTURE(static_cast<int>(rust));
+      CAPTURE(learned);
+      const Free answer = free_joint(job);
+      const Question q = free_question(job);
+      for (const auto& [name, band] :
+           {std::pair("breakaway_torque", answer.breakaway), {"shear_torque", answer.shear}}) {
+        const MonteCarlo run = trials(q, name, 200'000);
+        // The bands come from 32 768 draws in single precision.
+        CHECK(run.quantile(0.5) == near(band.nominal.si).epsilon(0.02));
+        CHECK(run.quantile(0.05) == near(band.low.si).epsilon(0.03));
+        CHECK(run.quantile(0.95) == near(band.high.si).epsilon(0.03));
+      }
+    }
+}
+
+TEST_CASE("a stuck fastener: the budget's slopes are the differences of the model") {
+  const Question q = free_question(stuck());
+  for (const Model& model : q.outputs) {
+    const JointDistribution joint = try_joint(q, {}).value();
+    const Budget b = budget(model, joint);
+    std::vector<double> x;
+    for (std::size_t i = 0; i < joint.size(); ++i) x.push_back(joint[i].mean());
+    CHECK(model.value(x) == near(b.value));
+    for (std::size_t i = 0; i < x.size(); ++i) {
+      const double step = x[i] > 0 ? 1e-5 * x[i] : 1e-4;
+      std::vector<double> up = x, down = x;
+      up[i] += step, down[i] -= step;
+      const double slope = (model.value(up) - model.value(down)) / (2 * step);
+      CHECK(std::fabs(b.contributions[i].sensitivity - slope) <= 1e-5 * std::fabs(slope) + 1e-9 * b.value);
+    }
+  }
+  // Median by hand, bond and rust apart: the factors of the trade's lever formula (ISO 16047, linear form).
+  const Model breakaway = try_output(q, "breakaway_torque").value();
+  const double in_thread = 2.0 * 0.14 * 14.701e-3 / std::sqrt(3.0), lift = 2e-3 / (2 * std::acos(-1.0));
+  const double face = 20.2e-3;
+  const std::vector<double> x = {50e3, 2, 1.5, 7, 3, 1, 500, 0};
+  CHECK(breakaway.value(x) == near(50e3 * (in_thread - lift + 1.5 * 0.14 * face / 2) + 11).epsilon(1e-4));
+}
+
+TEST_CASE("a clamp question is the clamp uncertainty") {
+  ClampJob job;
+  job.thread = "M16", job.property_class = "8.8", job.torque = Torque(130), job.condition = "oiled";
+  const ClampUncertainty whole = clamp_uncertainty(job).front();
+  const Question q = question_of(clamp_models(job).front());
+  const MonteCarlo run = monte_carlo(q.outputs.front(), try_joint(q, {}).value());
+  CHECK(run.sorted == whole.clamp_load.sorted);
+  const auto together = try_joint(q, {}, {{"thread_friction", "bearing_friction", 0.9}}).value();
+  CHECK(monte_carlo(q.outputs.front(), together).standard_uncertainty > 1.2 * run.standard_uncertainty);
+}
+
+TEST_CASE("a tightening by angle: its middle and its ends are those of the answer") {
+  for (const double angle : {0.4, 1.2}) {
+    const TurnJob job = flange(angle);
+    const TurnAnswer answer = turn(job);
+    const Question q = turn_question(job);
+    // Everything as usual, a bolt of the least strength.
+    const std::vector<double> usual = {
+        answer.snug_torque.si, answer.angle.si, answer.thread_friction.nominal, answer.bearing_friction.nominal, 1, 1};
+    CHECK(try_output(q, "clamp_load").value().value(usual) == near(answer.clamp_load.nominal.si).epsilon(1e-9));
+    CHECK(try_output(q, "torque").value().value(usual) == near(answer.torque.nominal.si).epsilon(1e-9));
+    CHECK(try_output(q, "yield_utilisation").value().value(usual) ==
+          near(answer.yield_utilisation.nominal).epsilon(1e-9));
+    // No trial leaves the band, which takes every bolt between the least strength and a fifth more.
+    const MonteCarlo run = trials(q, "clamp_load", 2'000, {{"strength", Distribution::uniform(1, 1.2)}});
+    CHECK(run.sorted.front() >= answer.clamp_load.low.si * (1 - 1e-6));
+    CHECK(run.sorted.back() <= answer.clamp_load.high.si * (1 + 1e-6));
+    CHECK(run.outside == 0);
+  }
+}
+
+TEST_CASE("angle beats torque: past yield the clamp load scatters less by angle than by torque") {
+  const Question by_angle = turn_question(flange(1.2));
+  const MonteCarlo turned = trials(by_angle, "clamp_load", 2'000);
+  ClampJob job;
+  job.thread = "M16", job.property_class = "8.8", job.torque = Torque(150), job.condition = "oiled";
+  const ClampUncertainty by_torque = clamp_uncertainty(job, {}, {.trials = 20'000}).front();
+  CHECK(turned.standard_uncertainty / turned.mean <
+        0.7 * by_torque.clamp_load.standard_uncertainty / by_torque.clamp_load.mean);
+}
+
+TEST_CASE("a question that cannot be answered gives the error of its answer") {
+  FreeJob job = stuck();
+  job.diameter = Length(-1);
+  CHECK_FALSE(try_free_question(job));
+  TurnJob turn_job = flange(1);
+  turn_job.thread = "M16x9";
+  REQUIRE_FALSE(try_turn_question(turn_job));
+  CHECK(std::string(try_turn_question(turn_job).error().argument()) == "thread");
+}
