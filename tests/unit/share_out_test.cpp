@@ -2,6 +2,7 @@
 
 #include <atomic>
 
+#include "tauten/base/error.hpp"
 #include "tauten/uncertainty/share_out.hpp"
 
 TEST_CASE("every piece of work is done once, with any number of threads") {
@@ -11,4 +12,20 @@ TEST_CASE("every piece of work is done once, with any number of threads") {
     for (const auto& count : done) CHECK(count == 1);
   }
   tauten::detail::share_out(0, 4, [](std::uint64_t) { FAIL("there is nothing to do"); });
+}
+
+TEST_CASE("what the work throws arrives after all threads have ended") {
+  for (const int threads : {1, 4}) {
+    std::atomic<int> busy{0};
+    const auto work = [&](std::uint64_t i) {
+      ++busy;
+      if (i == 37) {
+        --busy;
+        throw tauten::Error("model", "has no value");
+      }
+      --busy;
+    };
+    CHECK_THROWS_AS(tauten::detail::share_out(1000, threads, work), tauten::Error);
+    CHECK(busy == 0);
+  }
 }

@@ -2,23 +2,57 @@
 #pragma once
 
 #include <algorithm>
+#include <atomic>
 #include <cstdint>
-#include <thread>
+#include <exception>
 #include <vector>
+#if defined(__STDCPP_THREADS__)
+#include <thread>
+#endif
 
 namespace tauten::detail {
 
+/// \return what `act` throws, or nothing
+template <class Act>
+std::exception_ptr thrown_by(const Act& act) noexcept {
+#if defined(__cpp_exceptions)
+  try {
+    act();
+  } catch (...) {
+    return std::current_exception();
+  }
+#else
+  act();
+#endif
+  return {};
+}
+
 /// Calls `work(i)` for every i below `count`. The calls must not depend on each other. With one thread none is started.
+/// Where a thread cannot be had, those that run do its share. What a call throws is thrown here, after all have ended.
 template <class Work>
-void share_out(std::uint64_t count, int threads, const Work& work) {
-  const auto workers = std::min(count, static_cast<std::uint64_t>(std::clamp(threads, 1, 256)));
-  const auto from = [&](std::uint64_t first) {
-    for (std::uint64_t i = first; i < count; i += workers) work(i);
+void share_out(std::uint64_t count, [[maybe_unused]] int threads, const Work& work) {
+  std::atomic<std::uint64_t> next{0};
+  std::atomic<bool> failed{false};
+  const auto take = [&] {
+    for (std::uint64_t i; !failed && (i = next++) < count;) work(i);
   };
-  std::vector<std::thread> others;
-  for (std::uint64_t first = 1; first < workers; ++first) others.emplace_back(from, first);
-  from(0);
-  for (std::thread& other : others) other.join();
+#if defined(__STDCPP_THREADS__)
+  std::exception_ptr problem;
+  const auto run = [&]() noexcept {
+    if (const std::exception_ptr thrown = thrown_by(take); thrown && !failed.exchange(true)) problem = thrown;
+  };
+  {
+    std::vector<std::jthread> others;  // joined at the end of this block, however it is left
+    const auto workers = std::min(count, static_cast<std::uint64_t>(std::clamp(threads, 1, 256)));
+    thrown_by([&] {
+      while (others.size() + 1 < workers) others.emplace_back(run);
+    });
+    run();
+  }
+  if (problem) std::rethrow_exception(problem);
+#else
+  take();
+#endif
 }
 
 }  // namespace tauten::detail
