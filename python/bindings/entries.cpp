@@ -1,8 +1,8 @@
 #include "bindings.hpp"
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 
 namespace tauten::python {
 
-std::span<const Entry> entries() noexcept { return formulas; }
+std::span<const Entry> entries() noexcept { return shared::registry(); }
 
 }  // namespace tauten::python

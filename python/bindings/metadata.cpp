@@ -123,9 +123,9 @@ py::tuple one_value(const Entry& entry, const py::sequence& values) {
   if (value != value) {
     const Check found = entry.check(numbers.x);
     if (found.status == Status::outside_domain)
-      tauten::detail::raise_domain(entry.name, entry.inputs[static_cast<std::size_t>(found.argument)],
-                                   numbers.x[found.argument]);
-    tauten::detail::raise_impossible(entry.name, entry.output.name);
+      throw tauten::detail::domain_error(entry.name, entry.inputs[static_cast<std::size_t>(found.argument)],
+                                         numbers.x[found.argument]);
+    throw tauten::detail::impossible_error(entry.name, entry.output.name);
   }
   return py::make_tuple(value, unusual_text(entry, numbers.x));
 }

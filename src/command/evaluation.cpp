@@ -3,9 +3,9 @@
 #include <fmt/format.h>
 
 #include "command/refusal.hpp"
+#include "shared/registry.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/explain/derivation.hpp"
-#include "tauten/formulas.hpp"
 
 namespace tauten::command {
 
@@ -59,16 +59,16 @@ std::string example_of(const Arg& arg) {
   return std::string(arg.name) + "=" + value;
 }
 
-std::span<const Entry> all_formulas() { return formulas; }
+std::span<const Entry> all_formulas() { return shared::registry(); }
 
 std::vector<std::string> formula_names() {
   std::vector<std::string> names;
-  for (const Entry& entry : formulas) names.push_back(entry.name);
+  for (const Entry& entry : shared::registry()) names.push_back(entry.name);
   return names;
 }
 
 const Entry& formula_named(const std::string& name) {
-  if (const Entry* entry = find_formula(name.c_str())) return *entry;
+  if (const Entry* entry = shared::formula_named(name)) return *entry;
   throw Error("formula", ("formula " + in_quotes(name) + " is unknown" +
                           did_you_mean(name, formula_names(), "tauten formulas lists them all"))
                              .c_str());
@@ -81,8 +81,8 @@ Evaluation evaluation_of(const std::string& name, const std::vector<std::string>
   result.step.value = entry.value(x);
   const Check check = entry.check(x);
   if (check.status == Status::outside_domain)
-    detail::raise_domain(entry.name, entry.inputs[static_cast<std::size_t>(check.argument)], x[check.argument]);
-  if (check.status == Status::impossible) detail::raise_impossible(entry.name, entry.output.name);
+    throw detail::domain_error(entry.name, entry.inputs[static_cast<std::size_t>(check.argument)], x[check.argument]);
+  if (check.status == Status::impossible) throw detail::impossible_error(entry.name, entry.output.name);
   for (std::size_t i = 0; i < entry.inputs.size(); ++i)
     if (const Arg& arg = entry.inputs[i]; !arg.usual.contains(x[i]))
       result.warnings.push_back(fmt::format("{} is {}, outside the stated range {}", arg.name,

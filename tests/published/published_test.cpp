@@ -16,9 +16,9 @@
 #include <string>
 #include <vector>
 
+#include "shared/registry.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/explain/number_text.hpp"
-#include "tauten/formulas.hpp"
 #include "tauten/thread/size_table.hpp"
 
 namespace {
@@ -78,7 +78,7 @@ class Scope {
     REQUIRE_MESSAGE(depth < 9, "circular inputs at " << name);
     if (const auto found = text_.find(name); found != text_.end()) {
       const std::string& text = found->second;
-      if (find_formula(text.c_str())) return evaluate(text, depth + 1);
+      if (shared::formula_named(text)) return evaluate(text, depth + 1);
       return number_of(name, text, dimension);
     }
     if (const auto found = number_.find(name); found != number_.end()) return found->second;
@@ -86,7 +86,7 @@ class Scope {
   }
 
   double evaluate(const std::string& formula, int depth = 0) const {
-    const Entry* entry = find_formula(formula.c_str());
+    const Entry* entry = shared::formula_named(formula);
     REQUIRE_MESSAGE(entry, "neither an input nor a formula: " << formula);
     if (depth > 0) through_.insert(formula);
     std::vector<double> x;
@@ -183,7 +183,7 @@ struct Report {
 
 void check_row(const std::string& table, const Row& row, Tally& tally, Report& report) {
   CAPTURE(row.id);
-  const Entry* entry = find_formula(row.formula.c_str());
+  const Entry* entry = shared::formula_named(row.formula);
   REQUIRE_MESSAGE(entry, "no such formula: " << row.formula);
   const auto unit = try_read_quantity("published", row.published + row.unit, entry->output.dimension);
   REQUIRE_MESSAGE(unit, unit.error().what());
@@ -252,31 +252,7 @@ TEST_CASE("published figures") {
   std::printf("%-30s %6d %8d %7d\n", "all", sum.rows, sum.excused, sum.from_memory);
   CHECK(sum.rows > 2000);
 
-  std::printf("\nFormulas without a published figure, and what holds them:\n");
-  std::set<std::string> excused;
-  std::string line;
-  std::ifstream no_figure(folder / "no_figure.csv");
-  std::getline(no_figure, line);
-  while (std::getline(no_figure, line)) {
-    const auto f = split(line, ',');
-    REQUIRE_MESSAGE(f.size() == 3, line);
-    CHECK_MESSAGE(find_formula(f[0].c_str()), "no such formula: " << f[0]);
-    CHECK_MESSAGE(excused.insert(f[0]).second, f[0]);
-    CHECK_MESSAGE(!f[1].empty(), f[0]);
-    CHECK_MESSAGE(std::filesystem::exists(folder.parent_path() / f[2]), f[2]);
-    std::printf("  %s: %s (%s)\n", f[0].c_str(), f[1].c_str(), f[2].c_str());
-  }
-  int held = 0;
-  for (const Entry& entry : formulas) {
-    const bool checked = checks_of.contains(entry.name) || report.through.contains(entry.name);
-    held += checked;
-    const std::string message =
-        std::string(entry.name) + (checked ? ": has a figure now; take it out of no_figure.csv"
-                                           : ": no published figure and no reason in no_figure.csv");
-    CHECK_MESSAGE(checked != excused.contains(entry.name), message);
-  }
-  std::printf("%d formulas with a published figure, %d with a reason why not\n", held,
-              static_cast<int>(excused.size()));
+#include "tauten/explain/number_text.hpp"
 
   std::printf("\nLeft out, and why:\n");
   std::ifstream left_out(folder / "left_out.csv");

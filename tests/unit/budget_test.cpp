@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string>
 
+#include "shared/registry.hpp"
 #include "tauten/formulas.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/formula_model.hpp"
@@ -70,7 +71,7 @@ TEST_CASE("mass calibration to first order: JCGM 101:2008, 9.3, printed 0.0539 m
 
 TEST_CASE("relative uncertainties of a product add by their squares, with a formula of the registry") {
   // T = K F d: (u(T)/T)^2 = (u(K)/K)^2 + (u(F)/F)^2 + (u(d)/d)^2.
-  const Model model = formula_model(formulas, "torque_from_nut_factor");
+  const Model model = formula_model(shared::registry(), "torque_from_nut_factor");
   const Budget b = budget(model, joint_distribution(model, {{"nut_factor", Distribution::normal(0.18, 0.018)},
                                                             {"preload", Distribution::normal(25e3, 1e3)},
                                                             {"diameter", Distribution::normal(10e-3, 0.05e-3)}}));
@@ -84,7 +85,7 @@ TEST_CASE("the coverage factor of a normal distribution") {
 }
 
 TEST_CASE("a budget that cannot be is refused") {
-  const Model model = formula_model(formulas, "bearing_torque");
+  const Model model = formula_model(shared::registry(), "bearing_torque");
   const auto joint = [&](double mu) {
     return joint_distribution(
         model, {{"preload", 1e3}, {"bearing_friction", Distribution::normal(mu, 0.01)}, {"bearing_diameter", 12e-3}});

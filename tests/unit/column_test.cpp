@@ -7,6 +7,10 @@
 
 #include "sample.hpp"
 #include "tauten/base/column.hpp"
+#include "tauten/friction/nut_factor.hpp"
+#include "tauten/tightening/nut_factor_torque.hpp"
+#include "tauten/tightening/screw_torque.hpp"
+#include "tauten/tightening/torque.hpp"
 
 using namespace tauten;
 

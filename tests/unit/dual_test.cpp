@@ -4,6 +4,7 @@
 #include <string>
 
 #include "sample.hpp"
+#include "tauten/tightening/torque.hpp"
 
 #include "near.hpp"
 
@@ -63,7 +64,7 @@ TEST_CASE("the gradient of the linear torque is exact") {
 
 TEST_CASE("the gradient of every formula equals central differences over its usual range") {
   std::mt19937_64 random(20240501);
-  for (const Entry& entry : tauten::formulas) {
+  for (const Entry& entry : tauten::shared::registry()) {
     CAPTURE(std::string(entry.name));
     int compared = 0;
     for (int round = 0; round < 40; ++round) {

@@ -124,7 +124,7 @@ std::string with_values(const Symbolic& s, const std::vector<double>& x, Notatio
 }
 
 std::string printed(const char* formula, Notation notation) {
-  return expression_text(*find_formula(formula), notation);
+  return expression_text(*shared::formula_named(formula), notation);
 }
 
 }  // namespace
@@ -190,7 +190,7 @@ TEST_CASE("LaTeX: fractions, symbols, roots, no doubled superscript") {
   CHECK(latex(square(pi<Symbolic>())) == "\\pi^{2}");
   CHECK(latex(2 * (3 * a)) == "2 \\cdot 3\\,a");
   CHECK(latex(Symbolic(1.5e-5) * a) == "1.5 \\cdot 10^{-5}\\,a");
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     const std::string written = expression_text(entry, Notation::latex);
     CAPTURE(written);
     // TeX refuses x^a^b: between a superscript and the next there is a closing bracket or an operator.
@@ -265,7 +265,7 @@ TEST_CASE("numbers as text") {
 
 TEST_CASE("the algebra of every formula, read by a reader of its own, gives the kernel's value") {
   std::mt19937_64 random(11);
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(std::string(entry.name));
     const std::string algebra_text = expression_text(entry, Notation::algebra);
     CAPTURE(algebra_text);

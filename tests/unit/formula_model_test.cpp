@@ -4,7 +4,7 @@
 #include <cmath>
 #include <string>
 
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 #include "tauten/uncertainty/formula_model.hpp"
 
 #include "near.hpp"
@@ -27,9 +27,9 @@ const double m10[] = {48, 1.5e-3, 9.026e-3, 0.12, 0.14, 12.8e-3, 8.593e-3, 940e6
 }  // namespace
 
 TEST_CASE("every formula of the registry is a model") {
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(entry.name);
-    const auto model = try_formula_model(formulas, entry.name);
+    const auto model = try_formula_model(shared::registry(), entry.name);
     REQUIRE(model);
     CHECK(model->inputs.size() == entry.inputs.size());
     CHECK(model->output.name == entry.output.name);
@@ -38,7 +38,7 @@ TEST_CASE("every formula of the registry is a model") {
 }
 
 TEST_CASE("a chain joins results and inputs by name") {
-  const Model model = chain_model(formulas, utilisation_chain);
+  const Model model = chain_model(shared::registry(), utilisation_chain);
   CHECK(names_of(model) == std::vector<std::string>{"torque", "pitch", "pitch_diameter", "thread_friction",
                                                     "bearing_friction", "bearing_diameter", "stress_diameter",
                                                     "yield_strength"});
@@ -50,7 +50,7 @@ TEST_CASE("a chain joins results and inputs by name") {
 }
 
 TEST_CASE("the derivatives of a chain are those of the whole") {
-  const Model model = chain_model(formulas, utilisation_chain);
+  const Model model = chain_model(shared::registry(), utilisation_chain);
   double slopes[8] = {}, scale[8] = {};
   const double value = model.gradient(m10, scale, slopes);
   CHECK(value == near(model.value(m10)).epsilon(1e-14));
@@ -66,7 +66,7 @@ TEST_CASE("the derivatives of a chain are those of the whole") {
 }
 
 TEST_CASE("many rows are many single values, also where a value is missing") {
-  const Model model = chain_model(formulas, utilisation_chain);
+  const Model model = chain_model(shared::registry(), utilisation_chain);
   constexpr std::size_t rows = 700;
   std::vector<std::vector<double>> columns(8, std::vector<double>(rows));
   std::vector<const double*> at;
@@ -90,13 +90,13 @@ TEST_CASE("many rows are many single values, also where a value is missing") {
 
 TEST_CASE("from the thread alone: results feed several later formulas") {
   const Model model = chain_model(
-      formulas,
+      shared::registry(),
       {{"pitch_diameter"}, {"stress_diameter"}, {"preload_from_torque"}, {"thread_torque"}, {"yield_utilisation"}});
   CHECK(names_of(model) == std::vector<std::string>{"diameter", "pitch", "torque", "thread_friction",
                                                     "bearing_friction", "bearing_diameter", "yield_strength"});
   const double x[] = {10e-3, 1.5e-3, 48, 0.12, 0.14, 12.8e-3, 940e6};
   // d_2 and d_s of m10 above are the printed ones, rounded to 1 um.
-  CHECK(model.value(x) == near(chain_model(formulas, utilisation_chain).value(m10)).epsilon(1e-3));
+  CHECK(model.value(x) == near(chain_model(shared::registry(), utilisation_chain).value(m10)).epsilon(1e-3));
   double slopes[7] = {}, scale[7] = {};
   model.gradient(x, scale, slopes);
   double up[7], down[7];
@@ -108,14 +108,14 @@ TEST_CASE("from the thread alone: results feed several later formulas") {
 }
 
 TEST_CASE("a result can be given the name of an input") {
-  const Model model = chain_model(formulas, {{"load_at_stress", "preload"}, {"bearing_torque"}});
+  const Model model = chain_model(shared::registry(), {{"load_at_stress", "preload"}, {"bearing_torque"}});
   const double x[] = {58e-6, 500e6, 0.12, 12.8e-3};
   CHECK(model.value(x) == near(58e-6 * 500e6 * 0.12 * 12.8e-3 / 2).epsilon(1e-14));
 }
 
 TEST_CASE("a chain that does not hang together is refused") {
   const auto refused = [](const std::vector<Link>& chain, const char* argument) {
-    const auto model = try_chain_model(formulas, chain);
+    const auto model = try_chain_model(shared::registry(), chain);
     REQUIRE_FALSE(model);
     CAPTURE(model.error().what());
     CHECK(std::string(model.error().argument()) == argument);
@@ -125,5 +125,5 @@ TEST_CASE("a chain that does not hang together is refused") {
   refused({{"load_at_stress"}, {"bearing_torque"}}, "chain");
   refused({{"preload_from_torque"}, {"stress_area"}}, "chain");
   refused(std::vector<Link>(17, {"stress_area"}), "chain");
-  CHECK_THROWS_AS(formula_model(formulas, "no_such_formula"), Error);
+  CHECK_THROWS_AS(formula_model(shared::registry(), "no_such_formula"), Error);
 }

@@ -65,6 +65,8 @@ TEST_CASE("float stays float") {
 }
 
 TEST_CASE("linear formulas are usable in constant expressions") {
+  static_assert(find_formula("bearing_torque")->inputs.size() == 3);
+  static_assert(find_formula("no_such_formula") == nullptr && find_formula("") == nullptr);
   static_assert(torque_from_nut_factor.si(25e3, 10e-3, 0.2) > 49.9);
   static_assert(torque_from_nut_factor(25.0_kN, 10.0_mm, 0.2).value() < 50.1);
   static_assert(preload_from_torque.check(48.0, 1.5e-3, 9.026e-3, 0.12, 0.12, 12.8e-3).status == Status::ok);

@@ -6,6 +6,7 @@
 #include <functional>
 #include <string>
 
+#include "shared/registry.hpp"
 #include "tauten/formulas.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/formula_model.hpp"
@@ -180,7 +181,7 @@ TEST_CASE("in the linear case first order and trials agree, correlated inputs in
 }
 
 TEST_CASE("coverage over 1000 simulated tightenings: nineteen of twenty intervals hold the true clamp load") {
-  const Model model = formula_model(formulas, "preload_from_torque");
+  const Model model = formula_model(shared::registry(), "preload_from_torque");
   // Each time inputs are measured once, with normal errors; the interval is computed from what was measured.
   const double truth[] = {48, 1.5e-3, 9.026e-3, 0.12, 0.12, 12.8e-3};
   const double errors[] = {1, 0, 0, 0.01, 0.012, 0.2e-3};
@@ -243,7 +244,8 @@ TEST_CASE("the run ends when the digits asked for are certain, and then they are
 }
 
 TEST_CASE("the same result bit for bit on any number of threads") {
-  const Model model = chain_model(formulas, {{"preload_from_torque"}, {"thread_torque"}, {"yield_utilisation"}});
+  const Model model =
+      chain_model(shared::registry(), {{"preload_from_torque"}, {"thread_torque"}, {"yield_utilisation"}});
   const JointDistribution inputs = joint_distribution(model,
                                                       {{"torque", Distribution::uniform(46, 50)},
                                                        {"pitch", 1.5e-3},

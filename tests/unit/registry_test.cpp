@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "sample.hpp"
+#include "tauten/tightening/torque.hpp"
 
 #include "near.hpp"
 
@@ -82,7 +83,7 @@ void compare_rows(const Entry& entry, std::size_t rows, const std::vector<std::p
 }  // namespace
 
 TEST_CASE("rows of any stride give what the scalar gives, for every formula") {
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(std::string(entry.name));
     compare_rows<double>(entry, 600, {1});            // packed, more than two blocks
     compare_rows<double>(entry, 257, {3, 0, -2, 1});  // gaps, one number, backwards, packed
@@ -95,8 +96,8 @@ TEST_CASE("rows of any stride give what the scalar gives, for every formula") {
 TEST_CASE("no rows: nothing is read and nothing is written") {
   char* columns[] = {nullptr, nullptr, nullptr};
   const std::ptrdiff_t steps[] = {0, 8, 8};
-  find_formula("setting_with_prevailing")->rows_double(columns, steps, 0);
-  find_formula("setting_with_prevailing")->rows_float(columns, steps, 0);
+  shared::formula_named("setting_with_prevailing")->rows_double(columns, steps, 0);
+  shared::formula_named("setting_with_prevailing")->rows_float(columns, steps, 0);
 }
 
 TEST_CASE("rows may be worked in place, whatever the stride") {
@@ -107,26 +108,26 @@ TEST_CASE("rows may be worked in place, whatever the stride") {
     double prevailing = 5;
     char* columns[] = {torque.first(), reinterpret_cast<char*>(&prevailing), torque.first()};
     const std::ptrdiff_t steps[] = {step, 0, step};
-    find_formula("setting_with_prevailing")->rows_double(columns, steps, 700);
+    shared::formula_named("setting_with_prevailing")->rows_double(columns, steps, 700);
     for (std::size_t row = 0; row < 700; ++row) CHECK(torque.at(row) == static_cast<double>(row) + 5);
   }
 }
 
 TEST_CASE("names are unique, plain snake_case and found again") {
   std::set<std::string> names;
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CHECK_MESSAGE(names.insert(entry.name).second, entry.name);
-    CHECK(find_formula(entry.name) == &entry);
+    CHECK(shared::formula_named(entry.name) == &entry);
     CHECK_MESSAGE(
         std::string(entry.name).find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string::npos,
         entry.name);
   }
-  CHECK(find_formula("no_such_formula") == nullptr);
-  CHECK(find_formula("") == nullptr);
+  CHECK(shared::formula_named("no_such_formula") == nullptr);
+  CHECK(shared::formula_named("") == nullptr);
 }
 
 TEST_CASE("every formula says what it is and where it comes from") {
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(std::string(entry.name));
     CHECK(std::strlen(entry.summary) > 0);
     CHECK(std::string(entry.summary).back() != '.');
@@ -141,7 +142,7 @@ TEST_CASE("every formula says what it is and where it comes from") {
 }
 
 TEST_CASE("a formula's inputs have different names and symbols, and its ranges make sense") {
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(std::string(entry.name));
     std::set<std::string> names;
     std::set<std::string> symbols;
@@ -163,7 +164,7 @@ TEST_CASE("a formula's inputs have different names and symbols, and its ranges m
 TEST_CASE("a word means the same in all formulas: one symbol and one dimension, those of the nomenclature") {
   std::map<std::string, const Arg*> seen;
   std::map<std::string, Dim> output;
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(std::string(entry.name));
     for (const Arg& arg : entry.inputs) {
       CAPTURE(std::string(arg.name));
@@ -189,7 +190,7 @@ TEST_CASE("a word means the same in all formulas: one symbol and one dimension, 
 
 TEST_CASE("the entry is the formula: value, check and gradient agree with the typed object") {
   const double x[] = {48, 1.5e-3, 9.026e-3, 0.12, 0.12, 12.8e-3};
-  const Entry& entry = *find_formula("preload_from_torque");
+  const Entry& entry = *shared::formula_named("preload_from_torque");
   CHECK(entry.value(x) == preload_from_torque.si(x[0], x[1], x[2], x[3], x[4], x[5]));
   double slopes[6];
   CHECK(entry.gradient(x, slopes) == entry.value(x));

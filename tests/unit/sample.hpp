@@ -6,7 +6,7 @@
 #include <random>
 #include <vector>
 
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 
 namespace sample {
 

@@ -11,6 +11,7 @@
 
 #include "sample.hpp"
 #include "second_way.hpp"
+#include "tauten/formulas.hpp"
 
 #include "near.hpp"
 
@@ -459,7 +460,7 @@ TEST_CASE("monotonicity: which way each answer moves when one input grows") {
   };
   std::mt19937_64 random(5);
   for (const Direction& direction : directions) {
-    const Entry* entry = find_formula(direction.formula);
+    const Entry* entry = shared::formula_named(direction.formula);
     REQUIRE(entry != nullptr);
     REQUIRE(std::string(direction.signs).size() == entry->inputs.size());
     for (int round = 0; round < 100; ++round) {

@@ -79,8 +79,10 @@ template <class Q, class... Rest>
 struct FirstQuantity<Q, Rest...>
     : std::conditional_t<std::is_arithmetic_v<Q>, FirstQuantity<Rest...>, std::type_identity<Q>> {};
 
-// The two cold paths of a typed call live out of line, so that the call itself stays as small as the arithmetic.
-[[gnu::cold, gnu::noinline]] inline void raise_domain(const char* formula, const Arg& arg, double si) {
+// What is wrong lives out of line, so that a typed call stays as small as its arithmetic.
+
+/// \return the error of an input outside its domain
+[[gnu::cold, gnu::noinline]] inline Error domain_error(const char* formula, const Arg& arg, double si) {
   const double low = arg.domain.low;
   const double high = arg.domain.high;
   const DimensionText text = describe(arg.dimension);
@@ -99,16 +101,17 @@ struct FirstQuantity<Q, Rest...>
   char message[512];
   std::snprintf(message, sizeof message, "%s: %s is %s%s%s, but must be %s; give it as %s, for example %s", formula,
                 arg.name, PlainNumber(si / unit).c_str(), space, text.shop_unit, range, text.name, text.how_to_write);
-  raise(Error(arg.name, message));
+  return {arg.name, message};
 }
 
-[[gnu::cold, gnu::noinline]] inline void raise_impossible(const char* formula, const char* output) {
+/// \return the error of inputs that are fine one by one and have no solution together
+[[gnu::cold, gnu::noinline]] inline Error impossible_error(const char* formula, const char* output) {
   char message[512];
   std::snprintf(message, sizeof message,
                 "%s: no %s fits these inputs together; check that each value carries the right unit and that none is "
                 "swapped with another",
                 formula, output);
-  raise(Error("", message));
+  return {"", message};
 }
 
 }  // namespace detail
@@ -218,9 +221,9 @@ class Formula<F, std::index_sequence<I...>> {
     const double values[] = {static_cast<double>(x)...};
     const Check found = check(x...);
     if (found.status == Status::outside_domain)
-      detail::raise_domain(F::name, F::inputs[found.argument], values[found.argument]);
+      raise(detail::domain_error(F::name, F::inputs[found.argument], values[found.argument]));
     else
-      detail::raise_impossible(F::name, F::output.name);
+      raise(detail::impossible_error(F::name, F::output.name));
     return static_cast<Real>(detail::nan);
   }
 

@@ -1,4 +1,7 @@
 // What is known of a formula at run time: for look-up by name, bindings, explanations and pages.
+//
+// A source file that defines TAUTEN_WIDE_ROWS before it includes this (x86 with g++ or clang) holds the loops over rows
+// twice, and takes the packed instructions of twice the width where the machine has them. The numbers stay the same.
 #pragma once
 
 #include <cstddef>
@@ -86,11 +89,27 @@ struct Erased<F, std::index_sequence<I...>> {
   static void packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
     each_row(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
   }
+#if defined(TAUTEN_WIDE_ROWS)
+  template <class Real>
+  [[gnu::target("avx2"), gnu::flatten]] static void packed_wide(const Real* const* in, Real* out,
+                                                                std::size_t rows) noexcept {
+    each_row(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
+  }
+  template <class Real>
+  static auto best_packed() noexcept {
+    return __builtin_cpu_supports("avx2") ? packed_wide<Real> : packed<Real>;
+  }
+#else
+  template <class Real>
+  static auto best_packed() noexcept {
+    return packed<Real>;
+  }
+#endif
 
   template <class Real>
   static void strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
     static_assert(arity <= most_inputs, "tauten: raise most_inputs for a formula with more inputs");
-    strided_rows<Real>(arity, packed<Real>, columns, steps, rows);
+    strided_rows<Real>(arity, best_packed<Real>(), columns, steps, rows);
   }
 };
 

@@ -1,0 +1,106 @@
+// The questions. A new one is a row in the table below.
+#include <iterator>
+#include <memory>
+#include <vector>
+
+#include "c_api/boundary.hpp"
+#include "c_api/catalogue.hpp"
+#include "shared/clamp_keys.hpp"
+#include "shared/free_keys.hpp"
+#include "shared/identification.hpp"
+#include "shared/reach_keys.hpp"
+
+namespace {
+
+using namespace tauten;
+using namespace tauten::c_api;
+using shared::Said;
+
+/// \return an answer of any type as a tree
+template <auto ask>
+Outcome<Tree> tree_by(std::span<const Said> said) {
+  const auto answer = ask(said);
+  if (!answer) return answer.error();
+  return tree_of(*answer);
+}
+
+template <auto list>
+Tree keys_by() {
+  Tree keys;
+  for (const auto& key : list()) {
+    Tree about;
+    about.add("example", tree_of(key.example)).add("help", tree_of(key.help)).add("words", tree_of(key.words));
+    about.add("repeats", tree_of(key.takes == shared::Takes::several_values));
+    keys.add(key.name, about);
+  }
+  return keys;
+}
+
+struct Question {
+  const char* name;
+  const char* summary;
+  Outcome<Tree> (*answer)(std::span<const Said> said);
+  Tree (*keys)();
+};
+
+constexpr Question questions[] = {
+    {"clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
+     tree_by<shared::try_clamp>, keys_by<shared::clamp_keys>},
+    {"torque", "The torque for a clamp load or a share of the proof load; without either, the right torque",
+     tree_by<shared::try_torque_for>, keys_by<shared::clamp_keys>},
+    {"identify", "Which fastener it is, from the tool that fits; what the mark on a head says",
+     tree_by<shared::try_identify>, keys_by<shared::identify_keys>},
+    {"reach", "What to set on a wrench with extensions, joints and bars, or what arrives at the fastener",
+     tree_by<shared::try_reach>, keys_by<shared::reach_keys>},
+    {"free", "Whether a stuck fastener comes free before something gives, where to stop, and what to do next",
+     tree_by<shared::try_free>, keys_by<shared::free_keys>},
+};
+
+Outcome<Tree> answer_to(const char* question, std::span<const Said> said) {
+  std::string known;
+  for (const Question& q : questions) {
+    if (std::string_view(question) == q.name) return q.answer(said);
+    known += (known.empty() ? "" : ", ") + std::string(q.name);
+  }
+  return Error("question", ("there is no question " + detail::shown(question) + "; ask " + known).c_str());
+}
+
+}  // namespace
+
+extern "C" {
+
+tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count, tauten_answer** answer,
+                         tauten_error* error) {
+  if (answer != nullptr) *answer = nullptr;
+  return guarded_status(error, [&] {
+    if (question == nullptr || answer == nullptr || (pairs == nullptr && count > 0)) return null_pointer(error);
+    std::vector<Said> said;
+    for (const tauten_pair& pair : std::span(pairs, count)) {
+      if (pair.key == nullptr || pair.text == nullptr) return null_pointer(error);
+      said.push_back({pair.key, pair.text});
+    }
+    Outcome<Tree> found = answer_to(question, said);
+    if (!found) return fail(error, TAUTEN_WRONG_INPUT, found.error());
+    *answer = new tauten_answer{std::move(found).value()};
+    return TAUTEN_OK;
+  });
+}
+
+tauten_status tauten_catalogue(tauten_answer** answer, tauten_error* error) {
+  if (answer != nullptr) *answer = nullptr;
+  return guarded_status(error, [&] {
+    if (answer == nullptr) return null_pointer(error);
+    Tree asked;
+    for (const Question& q : questions) {
+      Tree about;
+      about.add("summary", tree_of(q.summary)).add("keys", q.keys());
+      asked.add(q.name, about);
+    }
+    Tree all;
+    all.add("version", tree_of(TAUTEN_VERSION)).add("formulas", formulas_tree()).add("questions", asked);
+    *answer = new tauten_answer{std::move(all)};
+    return TAUTEN_OK;
+  });
+}
+
+}  // extern "C"
