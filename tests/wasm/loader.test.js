@@ -1,0 +1,81 @@
+// The loader: whole answers, errors, columns, memory, and what the package weighs.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import test from "node:test";
+import { gzipSync, brotliCompressSync } from "node:zlib";
+import { folder, load, tauten, TautenError } from "./module.js";
+
+const pumpFoot = { name: "pump foot", thread: "M16", class: "8.8", torque: "130N.m", condition: "oiled" };
+
+test("a whole answer", () => {
+  const answer = tauten.ask("clamp", pumpFoot);
+  assert.equal(answer.name, "pump foot");
+  const [candidate] = answer.candidates;
+  assert.equal(candidate.verdict, "fit");
+  assert.ok(candidate.clamp_load.low < candidate.clamp_load.nominal);
+  assert.equal(candidate.proof_load, 91000); // ISO 898-1, M16 class 8.8
+  const torque = tauten.ask("torque", { thread: "M16", class: "8.8", "clamp-load": "45kN", condition: "oiled" });
+  assert.ok(Math.abs(torque.candidates[0].clamp_load.nominal - 45e3) < 1e-6);
+  assert.equal(tauten.ask("identify", { socket: "24mm" }).candidates[0].thread, "M16"); // ISO 4014: s = 24 mm
+  // 40 lbf.ft with a wrench of 12 in and 4 in of extension: set 30 lbf.ft (US Army TM 9-2350-277-40&P).
+  const reach = tauten.ask("reach", { torque: "40lbf.ft", "wrench-length": "12in", extension: ["1in", "3in"] });
+  assert.ok(Math.abs(reach.setting / 1.3558179483314004 - 30) < 1e-9);
+});
+
+test("errors name the argument and say what to do", () => {
+  const refused = (act, argument) =>
+    assert.throws(act, (error) => {
+      assert.ok(error instanceof TautenError);
+      assert.equal(error.argument, argument);
+      assert.ok(error.message.length > 20, error.message);
+      return true;
+    });
+  refused(() => tauten.ask("clamp", { ...pumpFoot, torque: "130" }), "torque");
+  refused(() => tauten.ask("clamp", { ...pumpFoot, colour: "red" }), "colour");
+  refused(() => tauten.ask("weigh", {}), "question");
+  refused(() => tauten.evaluate("bearing_torque", { preload: -1, bearing_friction: 0.1, bearing_diameter: 0.02 }), "preload");
+  refused(() => tauten.evaluate("bearing_torque", { preload: 1, bearing_friction: 0.1 }), "bearing_diameter");
+  refused(() => tauten.evaluate("bearing_torque", { preload: 1, bearing_friction: 0.1, bearing_diameter: "20N" }), "bearing_diameter");
+  refused(() => tauten.evaluate("no_such_formula", {}), "formula");
+  refused(() => tauten.text("bearing_torque", "runes"), "notation");
+});
+
+test("formulas: value, warning, derivatives, columns, text", () => {
+  const inputs = { preload: "25kN", bearing_friction: 0.12, bearing_diameter: "20mm" };
+  const found = tauten.evaluate("bearing_torque", inputs); // 25 kN x 0.12 x 10 mm
+  assert.ok(Math.abs(found.value - 30) < 1e-12);
+  assert.deepEqual([found.unit, found.warning], ["N.m", null]);
+  assert.match(tauten.evaluate("bearing_torque", { ...inputs, bearing_friction: 1.9 }).warning, /outside the stated range/);
+  assert.ok(Math.abs(tauten.gradient("bearing_torque", inputs).slopes.bearing_friction - 250) < 1e-9);
+  const rows = tauten.columns("bearing_torque", { ...inputs, preload: [-1, 25e3, 50e3] });
+  assert.ok(Number.isNaN(rows[0]) && Math.abs(rows[1] - 30) < 1e-12 && Math.abs(rows[2] - 60) < 1e-12);
+  assert.match(tauten.text("bearing_torque", "latex"), /\\mu_\{K\}/);
+  assert.match(tauten.explain("bearing_torque", inputs), /30 N\.m/);
+});
+
+test("memory is given back and may grow", () => {
+  const preload = new Float64Array(1e6).fill(25e3);
+  for (let i = 0; i < 20; ++i)
+    assert.equal(tauten.columns("bearing_torque", { preload, bearing_friction: 0.12, bearing_diameter: 0.02 }).length, 1e6);
+  for (let i = 0; i < 300; ++i) tauten.ask("clamp", pumpFoot);
+});
+
+test("text of any language passes through", () => {
+  assert.equal(tauten.ask("clamp", { ...pumpFoot, name: "Pumpenfu\u00df \u30dd\u30f3\u30d7 \"1\"\n" }).name, "Pumpenfu\u00df \u30dd\u30f3\u30d7 \"1\"\n");
+});
+
+test("types, version and size of the package", async () => {
+  const { version, files } = JSON.parse(readFileSync(join(folder, "package.json")));
+  assert.equal(version, tauten.version);
+  const module = readFileSync(join(folder, "tauten.wasm"));
+  assert.equal((await load(module)).version, version);
+  const declared = readFileSync(join(folder, "index.d.ts"), "utf8");
+  for (const name of Object.getOwnPropertyNames(Object.getPrototypeOf(tauten)))
+    if (name !== "constructor") assert.match(declared, new RegExp(`\\b${name}[(:]`), `${name} is not declared`);
+  const zipped = gzipSync(module, { level: 9 }).length;
+  const brotli = brotliCompressSync(module).length;
+  console.log(`tauten.wasm: ${module.length} bytes, ${zipped} with gzip, ${brotli} with brotli`);
+  assert.ok(files.includes("tauten.wasm"));
+  assert.ok(zipped < 145_000, "much larger than it was: look for what was pulled in");
+});

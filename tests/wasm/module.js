@@ -1,0 +1,7 @@
+// The package under test.
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+
+export const folder = process.env.TAUTEN_WASM_PACKAGE;
+export const { load, TautenError } = await import(pathToFileURL(join(folder, "index.js")));
+export const tauten = await load();

@@ -1,0 +1,52 @@
+// The module gives the numbers of the native library: bit for bit where a formula uses only + - * / and square root,
+// within a few units of the last place where the C libraries round sin, exp and their like differently.
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import test from "node:test";
+import { tauten } from "./module.js";
+
+const program = process.env.TAUTEN_VALUES;
+const view = new DataView(new ArrayBuffer(8));
+
+/** How many doubles lie between two, and one more; infinity if they differ in sign. */
+function places(a, b) {
+  if (Object.is(a, b) || a === b) return 0;
+  const bits = (x) => (view.setFloat64(0, Math.abs(x)), view.getBigUint64(0));
+  return Math.sign(a) === Math.sign(b) ? Number(bits(a) < bits(b) ? bits(b) - bits(a) : bits(a) - bits(b)) : Infinity;
+}
+
+test("values and derivatives of all formulas", { skip: program === undefined && "the native library is not built" }, () => {
+  const lines = execFileSync(program, ["80"], { encoding: "utf8", maxBuffer: 1 << 28 }).trim().split("\n");
+  const seen = new Set();
+  const worst = { value: 0, slope: 0 };
+  for (const line of lines) {
+    const [name, ...words] = line.split(" ");
+    const [value, ...rest] = words.map((word) => (view.setBigUint64(0, BigInt(`0x${word}`)), view.getFloat64(0)));
+    const arity = rest.length / 2;
+    const names = Object.keys(tauten.catalogue.formulas[name].inputs);
+    const inputs = Object.fromEntries(names.map((key, i) => [key, rest[arity + i]]));
+    const here = tauten.gradient(name, inputs);
+    assert.equal(here.value, tauten.evaluate(name, inputs).value);
+    assert.equal(here.value, tauten.columns(name, inputs)[0]);
+    const isArithmetic = !/\b(sin|cos|tan|atan|exp|log)\(|\^(?![23]\b)/.test(tauten.text(name).replaceAll("sqrt(", "("));
+    const apart = places(here.value, value);
+    const slopesApart = Math.max(...names.map((key, i) => places(here.slopes[key], rest[i])));
+    if (isArithmetic) {
+      assert.equal(apart, 0, `${name}: ${here.value} and ${value}`);
+      assert.equal(slopesApart, 0, `${name}: slopes at ${JSON.stringify(inputs)}`);
+    } else {
+      worst.value = Math.max(worst.value, apart);
+      assert.ok(apart <= 8, `${name}: ${here.value} and ${value}`);
+      // A slope may be a small difference of large terms; what counts is how far the value would move.
+      for (const [i, key] of names.entries()) {
+        const scale = Math.abs(rest[i]) + Math.abs(value / inputs[key]);
+        const error = Math.abs(here.slopes[key] - rest[i]) / scale;
+        worst.slope = Math.max(worst.slope, error);
+        assert.ok(error < 1e-13, `${name}: slope by ${key}: ${here.slopes[key]} and ${rest[i]}`);
+      }
+    }
+    seen.add(name);
+  }
+  console.log(`${lines.length} cases, ${seen.size} formulas; all of + - * / and square root the same; others at most:`, worst);
+  assert.equal(seen.size, tauten.formulas.length);
+});
