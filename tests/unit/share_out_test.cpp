@@ -3,7 +3,7 @@
 #include <atomic>
 
 #include "tauten/base/error.hpp"
-#include "tauten/uncertainty/share_out.hpp"
+#include "tauten/base/share_out.hpp"
 
 TEST_CASE("every piece of work is done once, with any number of threads") {
   for (const int threads : {-1, 0, 1, 2, 5, 300}) {

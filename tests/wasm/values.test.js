@@ -1,5 +1,6 @@
-// The module gives the numbers of the native library: bit for bit where a formula uses only + - * / and square root,
-// within a few units of the last place where the C libraries round sin, exp and their like differently.
+// The module gives the numbers of the native library: bit for bit where a formula uses only + - * / and square root.
+// Elsewhere within two units in the last place, and what two units in each sine, logarithm and their like make of the
+// value: the C libraries round those differently, and where two near terms are subtracted that shows.
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import test from "node:test";
@@ -18,25 +19,30 @@ function places(a, b) {
 test("values and derivatives of all formulas", { skip: program === undefined && "the native library is not built" }, () => {
   const lines = execFileSync(program, ["80"], { encoding: "utf8", maxBuffer: 1 << 28 }).trim().split("\n");
   const seen = new Set();
-  const worst = { value: 0, slope: 0 };
+  const worst = { slope: 0 };
+  const within = { 0: 0, 1: 0, 2: 0, Infinity: 0 };
   for (const line of lines) {
     const [name, ...words] = line.split(" ");
-    const [value, ...rest] = words.map((word) => (view.setBigUint64(0, BigInt(`0x${word}`)), view.getFloat64(0)));
+    const [value, slack, ...rest] = words.map((word) => (view.setBigUint64(0, BigInt(`0x${word}`)), view.getFloat64(0)));
     const arity = rest.length / 2;
     const names = Object.keys(tauten.catalogue.formulas[name].inputs);
     const inputs = Object.fromEntries(names.map((key, i) => [key, rest[arity + i]]));
     const here = tauten.gradient(name, inputs);
     assert.equal(here.value, tauten.evaluate(name, inputs).value);
     assert.equal(here.value, tauten.columns(name, inputs)[0]);
-    const isArithmetic = !/\b(sin|cos|tan|atan|exp|log)\(|\^(?![23]\b)/.test(tauten.text(name).replaceAll("sqrt(", "("));
+    const isArithmetic = slack === 0;
     const apart = places(here.value, value);
     const slopesApart = Math.max(...names.map((key, i) => places(here.slopes[key], rest[i])));
     if (isArithmetic) {
       assert.equal(apart, 0, `${name}: ${here.value} and ${value}`);
       assert.equal(slopesApart, 0, `${name}: slopes at ${JSON.stringify(inputs)}`);
     } else {
-      worst.value = Math.max(worst.value, apart);
-      assert.ok(apart <= 8, `${name}: ${here.value} and ${value}`);
+      assert.ok(Math.abs(here.value - value) <= slack, `${name}: ${here.value} and ${value}`);
+      for (const limit of [0, 1, 2, Infinity])
+        if (apart <= limit) {
+          within[limit] += 1;
+          break;
+        }
       // A slope may be a small difference of large terms; what counts is how far the value would move.
       for (const [i, key] of names.entries()) {
         const scale = Math.abs(rest[i]) + Math.abs(value / inputs[key]);
@@ -47,6 +53,7 @@ test("values and derivatives of all formulas", { skip: program === undefined && 
     }
     seen.add(name);
   }
-  console.log(`${lines.length} cases, ${seen.size} formulas; all of + - * / and square root the same; others at most:`, worst);
+  console.log(`${lines.length} cases, ${seen.size} formulas; all of + - * / and square root the same bits`);
+  console.log("others by units in the last place:", within, "slopes, relative:", worst.slope);
   assert.equal(seen.size, tauten.formulas.length);
 });

@@ -4,11 +4,11 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
-#include <thread>
 #include <vector>
 
 #include "tauten/base/philox.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/share_out.hpp"
 #include "tauten/loosening/parts.hpp"
 #include "tauten/loosening/release_model.hpp"
 
@@ -199,16 +199,10 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
     }
   };
   Simulation total(trials, end);
-  const auto workers = static_cast<std::uint64_t>(std::clamp(threads, 1, 256));
-  if (workers == 1) {
-    work(0, blocks, total);
-    return total;
-  }
-  std::vector<Simulation> parts(workers, Simulation(trials, end));
-  std::vector<std::thread> pool;
-  for (std::uint64_t w = 0; w < workers; ++w)
-    pool.emplace_back(work, blocks * w / workers, blocks * (w + 1) / workers, std::ref(parts[w]));
-  for (std::thread& thread : pool) thread.join();
+  const auto shares = static_cast<std::uint64_t>(std::clamp(threads, 1, 256));
+  std::vector<Simulation> parts(shares, Simulation(trials, end));
+  detail::share_out(shares, threads,
+                    [&](std::uint64_t i) { work(blocks * i / shares, blocks * (i + 1) / shares, parts[i]); });
   for (const Simulation& part : parts) total.add(part);
   return total;
 }

@@ -3,9 +3,9 @@
 // Saltelli et al., Computer Physics Communications 181, 2010; total order after Jansen, same journal 117, 1999.
 #pragma once
 
+#include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
-#include "tauten/uncertainty/share_out.hpp"
 #include "tauten/uncertainty/trials.hpp"
 
 namespace tauten {
