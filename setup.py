@@ -13,7 +13,7 @@ class CMakeBuild(build_ext):
     def build_extension(self, extension):
         package = pathlib.Path(self.get_ext_fullpath(extension.name)).resolve().parent
         work = pathlib.Path(self.build_temp).resolve()
-        options = [f"-DTAUTEN_{part}=OFF" for part in ("COMMAND", "TESTS", "BENCHMARKS")]
+        options = [f"-DTAUTEN_{part}=OFF" for part in ("COMMAND", "C", "TESTS", "BENCHMARKS")]
         try:
             import pybind11
             options.append(f"-Dpybind11_DIR={pybind11.get_cmake_dir()}")

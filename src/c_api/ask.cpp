@@ -9,6 +9,7 @@
 #include "shared/free_keys.hpp"
 #include "shared/identification.hpp"
 #include "shared/reach_keys.hpp"
+#include "shared/turn_keys.hpp"
 
 namespace {
 
@@ -43,6 +44,9 @@ struct Question {
   Tree (*keys)();
 };
 
+#if defined(TAUTEN_FORMULAS_ONLY)  // for pages that show formulas: a third of the size
+constexpr std::span<const Question> questions;
+#else
 constexpr Question questions[] = {
     {"clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
      tree_by<shared::try_clamp>, keys_by<shared::clamp_keys>},
@@ -50,11 +54,16 @@ constexpr Question questions[] = {
      tree_by<shared::try_torque_for>, keys_by<shared::clamp_keys>},
     {"identify", "Which fastener it is, from the tool that fits; what the mark on a head says",
      tree_by<shared::try_identify>, keys_by<shared::identify_keys>},
+    {"turn", "How far to turn for a load, or what a snug torque and an angle leave", tree_by<shared::try_turn>,
+     keys_by<shared::turn_keys>},
+    {"curve", "Torque and clamp load against the angle, from snug to yield and beyond", tree_by<shared::try_curve>,
+     keys_by<shared::curve_keys>},
     {"reach", "What to set on a wrench with extensions, joints and bars, or what arrives at the fastener",
      tree_by<shared::try_reach>, keys_by<shared::reach_keys>},
     {"free", "Whether a stuck fastener comes free before something gives, where to stop, and what to do next",
      tree_by<shared::try_free>, keys_by<shared::free_keys>},
 };
+#endif
 
 Outcome<Tree> answer_to(const char* question, std::span<const Said> said) {
   std::string known;

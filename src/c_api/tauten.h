@@ -11,8 +11,8 @@
  *   double low = tauten_answer_number(answer, "candidates/0/clamp_load/low");   (newtons)
  *   tauten_answer_free(answer);
  *
- * Numbers are SI: m, m2, rad, N, N.m, Pa, m/N, N/m, K, J, 1/K. Text is UTF-8. Input and JSON have a decimal point in
- * every locale; names of threads and messages take the sign of LC_NUMERIC. All results are estimates, none is a release
+ * Numbers are SI: m, m2, rad, N, N.m, Pa, m/N, N/m, K, J, 1/K. Text is UTF-8 and has a decimal point in every locale.
+ * All results are estimates, none is a release
  * for service.
  *
  * Memory: a tauten_answer belongs to the caller, who frees it once. Every other pointer that is returned points at
@@ -131,7 +131,7 @@ typedef struct tauten_pair {
 } tauten_pair;
 
 /* Asks "clamp" (the clamp load that a torque leaves), "torque" (the torque for a clamp load), "identify" (which fastener
- * it is), "reach" (what to set on a wrench with extensions) or "free" (whether a stuck fastener comes free before
+ * it is), "turn" and "curve" (tightening by angle), "reach" (what to set on a wrench with extensions) or "free" (whether a stuck fastener comes free before
  * something gives). The catalogue lists all questions with their keys. On failure *answer is NULL. */
 TAUTEN_API tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count,
                                     tauten_answer** answer, tauten_error* error);

@@ -100,7 +100,7 @@ export interface Tauten {
    * All estimates: no answer is a release for service.
    * @throws TautenError for words that are not understood
    */
-  ask(question: "clamp" | "torque" | "identify" | "reach" | "free", job: Job): { [name: string]: Answer };
+  ask(question: "clamp" | "torque" | "identify" | "turn" | "curve" | "reach" | "free", job: Job): { [name: string]: Answer };
 }
 
 /** @param source bytes, a compiled module or an address; without it, tauten.wasm beside the loader */

@@ -9,7 +9,7 @@
 
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 #include "tauten/joint/build.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
@@ -116,7 +116,7 @@ std::string everything() {
   options.trials = 10;
   refused(try_monte_carlo(sum, joint_distribution(sum, {{"x", some}, {"y", some}}), options));
 
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     out += expression_text(entry, Notation::text);
     for (const Arg& arg : entry.inputs)
       out += range_text(arg.domain, arg.dimension) + range_text(arg.usual, arg.dimension);

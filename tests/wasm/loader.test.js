@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import test from "node:test";
 import { gzipSync, brotliCompressSync } from "node:zlib";
-import { folder, load, tauten, TautenError } from "./module.js";
+import { folder, formulasOnly, load, tauten, TautenError } from "./module.js";
 
 const pumpFoot = { name: "pump foot", thread: "M16", class: "8.8", torque: "130N.m", condition: "oiled" };
 
@@ -21,6 +21,9 @@ test("a whole answer", () => {
   // 40 lbf.ft with a wrench of 12 in and 4 in of extension: set 30 lbf.ft (US Army TM 9-2350-277-40&P).
   const reach = tauten.ask("reach", { torque: "40lbf.ft", "wrench-length": "12in", extension: ["1in", "3in"] });
   assert.ok(Math.abs(reach.setting / 1.3558179483314004 - 30) < 1e-9);
+  const { chances } = tauten.ask("free", { thread: "M16", class: "8.8", rust: "rusted", trials: "20000" });
+  const sum = Object.entries(chances).reduce((all, [way, chance]) => all + (way === "limit" ? 0 : chance), 0);
+  assert.ok(Math.abs(sum - 1) < 1e-9);
 });
 
 test("errors name the argument and say what to do", () => {
@@ -68,14 +71,22 @@ test("text of any language passes through", () => {
 test("types, version and size of the package", async () => {
   const { version, files } = JSON.parse(readFileSync(join(folder, "package.json")));
   assert.equal(version, tauten.version);
-  const module = readFileSync(join(folder, "tauten.wasm"));
-  assert.equal((await load(module)).version, version);
+  for (const [name, kilobytes] of [["tauten.wasm", 200], ["formulas.wasm", 100]]) {
+    const module = readFileSync(join(folder, name));
+    assert.equal((await load(module)).version, version);
+    assert.ok(files.includes(name));
+    const zipped = gzipSync(module, { level: 9 }).length;
+    console.log(`${name}: ${module.length} bytes, ${zipped} with gzip, ${brotliCompressSync(module).length} with brotli`);
+    assert.ok(zipped < 1000 * kilobytes, "much larger than it was: look for what was pulled in");
+  }
   const declared = readFileSync(join(folder, "index.d.ts"), "utf8");
   for (const name of Object.getOwnPropertyNames(Object.getPrototypeOf(tauten)))
     if (name !== "constructor") assert.match(declared, new RegExp(`\\b${name}[(:]`), `${name} is not declared`);
-  const zipped = gzipSync(module, { level: 9 }).length;
-  const brotli = brotliCompressSync(module).length;
-  console.log(`tauten.wasm: ${module.length} bytes, ${zipped} with gzip, ${brotli} with brotli`);
-  assert.ok(files.includes("tauten.wasm"));
-  assert.ok(zipped < 145_000, "much larger than it was: look for what was pulled in");
+});
+
+test("the smaller module has the same formulas and no questions", () => {
+  assert.deepEqual(formulasOnly.catalogue.formulas, tauten.catalogue.formulas);
+  assert.deepEqual(formulasOnly.catalogue.questions, null);
+  for (const name of tauten.formulas) assert.equal(formulasOnly.text(name), tauten.text(name));
+  assert.throws(() => formulasOnly.ask("clamp", pumpFoot), { argument: "question" });
 });
