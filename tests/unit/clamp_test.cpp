@@ -230,7 +230,6 @@ TEST_CASE("warnings come as data") {
   }
 }
 
-<<<<<<< HEAD
 TEST_CASE("what was assumed is said, and nothing about a band that was measured") {
   const auto codes = [](const std::vector<Notice>& notices) {
     std::vector<std::string> list;
@@ -349,7 +348,8 @@ TEST_CASE("a refusal shows how its own argument is written") {
   CHECK(says(sentence([](ClampJob& j) { j.torque = Torque(-1); }), "like 48N.m"));
   CHECK(says(sentence([](ClampJob& j) { j.thread_friction = Band<double>{3, 3, 3}; }), "such as 0.08, 0.12, 0.16"));
   CHECK(says(try_read_quantity("thread_friction", "x", Dim::number).error().what(), "like 0.12"));
-=======
+}
+
 TEST_CASE("oil lowers the torque for the same clamp load by what the tables of practice say") {
   // Factors on a dry torque: 0.90 with engine oil (US Army TM 10-4320-346), 0.80 and 0.70 (TM 9-6115-604), 0.70 for
   // lubricated hardware (TM 55-1520-240).
@@ -366,7 +366,6 @@ TEST_CASE("oil lowers the torque for the same clamp load by what the tables of p
     CHECK(share > 0.70);
     CHECK(share < 0.90);
   }
->>>>>>> e05d5d9 (Name what each part takes with its source, and give the tool's band to clamp)
 }
 
 TEST_CASE("nonsense gives an error that names the argument, never a number") {
