@@ -76,9 +76,10 @@ TurnAnswer turn_of(const py::dict& values) {
 }
 
 Question question(const py::dict& values) {
-  const auto found = try_turn_question(turn_job_of(Given{values}));
-  if (!found) throw in_words(found.error());
-  return *found;
+  const TurnJob job = turn_job_of(Given{values});
+  const Outcome<TurnAnswer> answer = try_turn(job);
+  if (!answer) throw in_words(answer.error());
+  return turn_question(job, *answer);
 }
 
 CurveAnswer curve_of(const py::dict& values) {

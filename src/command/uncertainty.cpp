@@ -245,7 +245,9 @@ void add_uncertainty(Program& program) {
                       [](const SaidWords& said) -> Outcome<Question> {
                         const Outcome<TurnJob> job = shared::try_turn_job(said.said);
                         if (!job) return job.error();
-                        return try_turn_question(*job);
+                        const Outcome<TurnAnswer> answer = try_turn(*job);
+                        if (!answer) return answer.error();
+                        return try_turn_question(*job, *answer);
                       });
   add_whole<shared::FreeQuestion>(program, *verb, "free", "Torques at which a stuck fastener comes free and shears",
                                   without_trials(shared::free_keys()), [](const SaidWords& said) -> Outcome<Question> {

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tauten/formulas.hpp"
+#include "tauten/tightening/turn_by_angle.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
@@ -126,7 +127,7 @@ TEST_CASE("a tightening by angle: its middle and its ends are those of the answe
   for (const double angle : {0.4, 1.2}) {
     const TurnJob job = flange(angle);
     const TurnAnswer answer = turn(job);
-    const Question q = turn_question(job);
+    const Question q = turn_question(job, answer);
     // Everything as usual, a bolt of the least strength.
     const std::vector<double> usual = {
         answer.snug_torque.si, answer.angle.si, answer.thread_friction.nominal, answer.bearing_friction.nominal, 1, 1};
@@ -143,7 +144,7 @@ TEST_CASE("a tightening by angle: its middle and its ends are those of the answe
 }
 
 TEST_CASE("angle beats torque: past yield the clamp load scatters less by angle than by torque") {
-  const Question by_angle = turn_question(flange(1.2));
+  const Question by_angle = turn_question(flange(1.2), turn(flange(1.2)));
   const MonteCarlo turned = trials(by_angle, "clamp_load", 2'000);
   ClampJob job;
   job.thread = "M16", job.property_class = "8.8", job.torque = Torque(150), job.condition = "oiled";
@@ -158,6 +159,7 @@ TEST_CASE("a question that cannot be answered gives the error of its answer") {
   CHECK_FALSE(try_free_question(job));
   TurnJob turn_job = flange(1);
   turn_job.thread = "M16x9";
-  REQUIRE_FALSE(try_turn_question(turn_job));
-  CHECK(std::string(try_turn_question(turn_job).error().argument()) == "thread");
+  const auto refused = try_turn_question(turn_job, turn(flange(1)));
+  REQUIRE_FALSE(refused);
+  CHECK(std::string(refused.error().argument()) == "thread");
 }

@@ -1,8 +1,11 @@
 // How certain the clamp load of a tightening by angle is, below yield and beyond it.
 #pragma once
 
+#include <memory>
+
+#include "tauten/base/caution.hpp"
 #include "tauten/loosening/capacity.hpp"
-#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/tightening/turn_corner.hpp"
 #include "tauten/uncertainty/question.hpp"
 
 namespace tauten {
@@ -10,15 +13,14 @@ namespace tauten {
 /// A tightening by angle as a question of uncertainty. Results: clamp_load, torque at the end of the turn, and
 /// yield_utilisation, the stress while the wrench turns over the yield strength of the very bolt. Every trial turns the
 /// bolt through its curve, so that a run takes seconds; derivatives are differences.
-/// \param job  as for `turn`; the angle counts at the fastener
-/// \return the question, or the error that `turn` would give
-inline Outcome<Question> try_turn_question(const TurnJob& job) {
-  const Outcome<TurnAnswer> answer = try_turn(job);
-  if (!answer) return answer.error();
+/// \param job     as for `turn`
+/// \param answer  of `turn` to this job; its angle counts at the fastener
+/// \return the question, or an error if the job is not the one of the answer and cannot be turned
+inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer& answer) {
   Outcome<detail::TurnSetup> found = detail::try_turn_setup(job);
   if (!found) return found.error();
   const auto setup = std::make_shared<const detail::TurnSetup>(std::move(found).value());
-  const double snug = answer->snug_torque.si, angle = answer->angle.si, off = job.angle_tolerance.si;
+  const double snug = answer.snug_torque.si, angle = answer.angle.si, off = job.angle_tolerance.si;
   const double accuracy = setup->conditions.accuracy_at(snug), lost = setup->conditions.lost;
 
   const auto end_of = [setup, lost](std::span<const double> x) {
@@ -36,7 +38,7 @@ inline Outcome<Question> try_turn_question(const TurnJob& job) {
                                         {"resilience"},
                                         {"strength"}};
   Question out;
-  out.title = answer->joint.thread + ", class " + answer->joint.property_class + ", tightened by angle";
+  out.title = answer.joint.thread + ", class " + answer.joint.property_class + ", tightened by angle";
   using Inputs = std::span<const double>;
   out.outputs = {
       model_of({"clamp_load", Dim::force}, inputs, [end_of](Inputs x) { return end_of(x).preload; }),
@@ -66,6 +68,8 @@ inline Outcome<Question> try_turn_question(const TurnJob& job) {
 
 /// \copydoc try_turn_question
 /// \throws Error  in place of returning one
-inline Question turn_question(const TurnJob& job) { return try_turn_question(job).value(); }
+inline Question turn_question(const TurnJob& job, const TurnAnswer& answer) {
+  return try_turn_question(job, answer).value();
+}
 
 }  // namespace tauten
