@@ -26,7 +26,7 @@ tauten_status checked(const Entry& entry, const double* x, tauten_error* error) 
     return fail(error, status, tauten::detail::domain_error(entry.name, arg, x[place]));
   const std::string warning = std::string(entry.name) + ": " + arg.name + " is " +
                               quantity_text(x[place], arg.dimension) + ", outside the stated range " +
-                              range_text(arg, arg.usual);
+                              range_text(arg.usual, arg.dimension);
   return fail(error, status, Error(arg.name, warning.c_str()));
 }
 
@@ -145,9 +145,9 @@ size_t tauten_explain(const tauten_formula* formula, const double* inputs, taute
     return write("", buffer, size);
   return guarded(size_t{0}, [&] {
     const Entry& entry = entry_of_handle(formula);
-    const Step step{entry.name, {inputs, inputs + entry.inputs.size()}, entry.value(inputs), ""};
     const Layout layout = notation == TAUTEN_LATEX ? Layout::latex : Layout::text;
-    return write(derivation({&step, 1}, {&entry, 1}, layout), buffer, size);
+    const auto text = try_derivation_text(derivation_of(entry, {inputs, entry.inputs.size()}), {&entry, 1}, layout);
+    return write(text ? *text : std::string(), buffer, size);
   });
 }
 

@@ -64,7 +64,7 @@ std::string everything() {
   joint.torque = Torque(130.5);
   joint.condition = "oiled";
   const Clamp load = clamp(joint);
-  out += json_text(tree_of(load), 1) + derivation_text(derivation_of(load), formulas, Layout::text);
+  out += json_text(tree_of(load), 1) + derivation_text(derivation_of(load), shared::registry(), Layout::text);
   joint.wrench_accuracy = 0.755;
   refused(try_clamp(joint));
   joint.wrench_accuracy = 0.04;

@@ -2,6 +2,8 @@
 // Source: JCGM 101:2008 (Supplement 1 to the GUM), clauses 7.2 to 7.9; clause numbers from memory.
 #pragma once
 
+#include <optional>
+
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
