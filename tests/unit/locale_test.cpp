@@ -98,7 +98,7 @@ std::string everything() {
   stuck.square = Length(15.5e-3);
   stuck.trials = 2000;
   out += json_text(tree_of(free_joint(stuck)), 1) +
-         derivation_text(derivation_of(stuck, free_joint(stuck)), formulas, Layout::html);
+         derivation_text(derivation_of(stuck, free_joint(stuck)), shared::registry(), Layout::html);
   stuck.undone = {{Undone::How::freed, Torque(-20.5)}};
   refused(try_free_joint(stuck));
   stuck.undone.clear();
