@@ -28,7 +28,8 @@ LONG_WITH_REASON = {}
 FLOORS = {"base": 0, "thread": 1, "friction": 1, "part": 2, "tightening": 3, "tool": 3, "joint": 3,
           "group": 4, "loosening": 4, "uncertainty": 5}
 # What does not stand on a floor: the rooms that it may include. None: it collects all of them, at any depth.
-OUTSIDE = {"explain": {"base", "explain"}, "units.hpp": {"base"}, "eigen.hpp": {"base"}, "formulas.hpp": None, "tauten.hpp": None}
+OUTSIDE = {"explain": {"base", "explain"}, "units.hpp": {"base"}, "eigen.hpp": {"base"}, "formulas.hpp": None,
+           "tauten.hpp": None}
 
 
 def room(header):
@@ -69,7 +70,7 @@ def first_circle(graph):
 
 def preprocess(compiler, header):
     """Returns (lines that reach the compiler, names of all files opened)."""
-    run = subprocess.run([compiler, "-std=c++20", "-E", "-x", "c++", f"-I{INCLUDE}", "-"],
+    run = subprocess.run([compiler, "-std=c++20", "-E", "-x", "c++", f"-I{INCLUDE}", "-isystem", "/usr/include/eigen3", "-"],
                          input=f'#include "{header}"\n', capture_output=True, text=True)
     if run.returncode != 0:
         raise SystemExit(f"{header} cannot be preprocessed:\n{run.stderr}")

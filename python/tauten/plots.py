@@ -44,7 +44,7 @@ def _band_bar(axes, place, band, unit, words, reach):
     axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
               label="" if place else "usual")
     if not math.isfinite(usual):
-        axes.annotate("none", (0, place), (4, 0), textcoords="offset points", va="center", fontsize=9)
+        axes.annotate("none left", (0, place), (4, 0), textcoords="offset points", va="center", fontsize=9)
         return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
