@@ -60,6 +60,14 @@ def _fence(kind, text):
     return f"```{kind}\n{text.rstrip()}\n```"
 
 
+def _one_row_each(text):
+    """Aligned formulas as one formula for each row: the writer of MathML behind these pages knows no alignment."""
+    def rows(match):
+        lines = match[1].strip().split("\\\\\n")
+        return "\n\n".join(f"$$\n{line.replace('&', '').strip()}\n$$" for line in lines)
+    return re.sub(r"\$\$\\begin\{aligned\}(.*?)\\end\{aligned\}\$\$", rows, text, flags=re.S)
+
+
 def page(path, notebook, folder):
     """The executed notebook as Markdown; its pictures are written into the folder."""
     parts, pictures = [], 0
@@ -80,7 +88,7 @@ def page(path, notebook, folder):
             elif "text/html" in data:
                 parts.append(f'<div class="answer">\n{data["text/html"]}\n</div>'.replace("\n\n", "\n"))
             elif "text/markdown" in data:
-                parts.append(data["text/markdown"])
+                parts.append(_one_row_each(data["text/markdown"]))
             elif "text/latex" in data:
                 parts.append("$$" + data["text/latex"].strip("$") + "$$")
             elif "text/plain" in data:
