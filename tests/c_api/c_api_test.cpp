@@ -232,7 +232,7 @@ TEST_CASE("wrong words are refused with a sentence") {
   refused("clamp", {{"thread", "M16"}, {"torque", "130N.m"}, {"face", "jam"}}, "face");
   refused("clamp", {{"thread", "M16"}, {"torque", "130N.m"}, {"thread-friction", "0.1..0.2"}}, "thread-friction");
   refused("clamp", {{"thread", ""}, {"torque", "130N.m"}}, "thread");
-  refused("clamp", {{"socket", "24mm"}, {"key", "8mm"}, {"torque", "130N.m"}}, "socket");
+  refused("clamp", {{"socket", "24mm"}, {"key", "8mm"}, {"torque", "130N.m"}}, "key");
   refused("clamp", {{"socket", "23.4mm"}, {"torque", "130N.m"}}, "socket");
   refused("identify", {{"bit", "3x"}}, "bit");
   refused("identify", {}, "socket");

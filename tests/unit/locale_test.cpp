@@ -7,9 +7,9 @@
 #include <locale>
 #include <string>
 
+#include "shared/registry.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
-#include "shared/registry.hpp"
 #include "tauten/joint/build.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
