@@ -13,6 +13,7 @@ import subprocess
 import sys
 
 INCLUDE = pathlib.Path(__file__).resolve().parents[1] / "include"
+EIGEN = "/usr/include/eigen3"  # where Debian has it
 
 MEDIAN_LINES = 150
 MOST_LINES = 400
@@ -70,7 +71,7 @@ def first_circle(graph):
 
 def preprocess(compiler, header):
     """Returns (lines that reach the compiler, names of all files opened)."""
-    run = subprocess.run([compiler, "-std=c++20", "-E", "-x", "c++", f"-I{INCLUDE}", "-isystem", "/usr/include/eigen3", "-"],
+    run = subprocess.run([compiler, "-std=c++20", "-E", "-x", "c++", f"-I{INCLUDE}", "-isystem", EIGEN, "-"],
                          input=f'#include "{header}"\n', capture_output=True, text=True)
     if run.returncode != 0:
         raise SystemExit(f"{header} cannot be preprocessed:\n{run.stderr}")

@@ -1,4 +1,4 @@
-from typing import Any, Iterable, Optional, overload, Sequence, TypeVar, Union
+from typing import Any, Iterable, Optional, Protocol, overload, Sequence, TypeVar, Union
 
 from tauten import uncertainty as uncertainty
 from tauten._core import AfterRelease as AfterRelease
@@ -457,5 +457,1627 @@ def free_joint(
     columns: Optional[Sequence[str]] = ...,
 ) -> Table: ...
 
-# Every formula of the registry.
-def __getattr__(name: str) -> Formula: ...
+# ---- Formulas: written by src/tools/stubs.py, do not edit.
+
+# One number in SI, or text with its unit.
+_Number = Union[float, str]
+
+class _Formula(Protocol):
+    name: str
+    summary: str
+    inputs: tuple[Arg, ...]
+    output: Arg
+    sources: tuple[Source, ...]
+    ufunc: Any
+    def expression(self, notation: str = ..., **inputs: Any) -> str: ...
+    def gradient(self, *args: Any, **inputs: Any) -> dict[str, Any]: ...
+    def check(self, *args: Any, **inputs: Any) -> Check: ...
+    def explain(self, *args: Any, format: str = ..., style: Any = ..., **inputs: Any) -> str: ...
+
+class _triangle_height(_Formula, Protocol):
+    """Height of the fundamental triangle.
+
+    pitch P [m] -> triangle_height H [m]
+    """
+    @overload
+    def __call__(self, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, **options: Any) -> Any: ...
+
+triangle_height: _triangle_height
+
+class _pitch_diameter(_Formula, Protocol):
+    """Basic pitch diameter.
+
+    diameter d [m], pitch P [m] -> pitch_diameter d_2 [m]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+pitch_diameter: _pitch_diameter
+
+class _minor_diameter(_Formula, Protocol):
+    """Basic minor diameter of the nut thread.
+
+    diameter d [m], pitch P [m] -> minor_diameter D_1 [m]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+minor_diameter: _minor_diameter
+
+class _root_diameter(_Formula, Protocol):
+    """Root diameter of the bolt thread.
+
+    diameter d [m], pitch P [m] -> root_diameter d_3 [m]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+root_diameter: _root_diameter
+
+class _minimum_root_diameter(_Formula, Protocol):
+    """Least root diameter of the bolt thread.
+
+    minimum_pitch_diameter d_2min [m], pitch P [m] -> minimum_root_diameter d_3min [m]
+    """
+    @overload
+    def __call__(self, minimum_pitch_diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, minimum_pitch_diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+minimum_root_diameter: _minimum_root_diameter
+
+class _stress_diameter(_Formula, Protocol):
+    """Diameter of the stress area.
+
+    diameter d [m], pitch P [m] -> stress_diameter d_s [m]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+stress_diameter: _stress_diameter
+
+class _stress_area(_Formula, Protocol):
+    """Nominal stress area.
+
+    diameter d [m], pitch P [m] -> stress_area A_s [m2]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+stress_area: _stress_area
+
+class _stress_area_unified(_Formula, Protocol):
+    """Stress area of a unified thread.
+
+    diameter d [m], pitch P [m] -> stress_area A_s [m2]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
+
+stress_area_unified: _stress_area_unified
+
+class _lead_angle(_Formula, Protocol):
+    """Lead angle.
+
+    pitch P [m], pitch_diameter d_2 [m] -> lead_angle phi [rad]
+    """
+    @overload
+    def __call__(self, pitch: _Number, pitch_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, pitch_diameter: Any, **options: Any) -> Any: ...
+
+lead_angle: _lead_angle
+
+class _load_at_stress(_Formula, Protocol):
+    """Load at a given stress in a section.
+
+    stress_area A_s [m2], stress S [Pa] -> load F [N]
+    """
+    @overload
+    def __call__(self, stress_area: _Number, stress: _Number) -> float: ...
+    @overload
+    def __call__(self, stress_area: Any, stress: Any, **options: Any) -> Any: ...
+
+load_at_stress: _load_at_stress
+
+class _target_preload(_Formula, Protocol):
+    """Preload as a share of proof or tensile load.
+
+    share x [1], stress_area A_s [m2], stress S [Pa] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, share: _Number, stress_area: _Number, stress: _Number) -> float: ...
+    @overload
+    def __call__(self, share: Any, stress_area: Any, stress: Any, **options: Any) -> Any: ...
+
+target_preload: _target_preload
+
+class _torsion_yield_torque(_Formula, Protocol):
+    """Torque at first yield in torsion.
+
+    shear_strength tau_u [Pa], diameter d [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, diameter: Any, **options: Any) -> Any: ...
+
+torsion_yield_torque: _torsion_yield_torque
+
+class _torsion_plastic_torque(_Formula, Protocol):
+    """Torque of the fully plastic section.
+
+    shear_strength tau_u [Pa], diameter d [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, diameter: Any, **options: Any) -> Any: ...
+
+torsion_plastic_torque: _torsion_plastic_torque
+
+class _breaking_torque(_Formula, Protocol):
+    """Minimum breaking torque.
+
+    torsion_ratio X [1], tensile_strength R_m [Pa], root_diameter d_3 [m] -> torque M_B [N.m]
+    """
+    @overload
+    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, torsion_ratio: Any, tensile_strength: Any, root_diameter: Any, **options: Any) -> Any: ...
+
+breaking_torque: _breaking_torque
+
+class _mean_bearing_diameter(_Formula, Protocol):
+    """Effective bearing diameter, mean of outer and hole diameter.
+
+    outer_diameter d_a [m], inner_diameter d_i [m] -> bearing_diameter D_Km [m]
+    """
+    @overload
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
+
+mean_bearing_diameter: _mean_bearing_diameter
+
+class _uniform_pressure_bearing_diameter(_Formula, Protocol):
+    """Effective bearing diameter under uniform pressure.
+
+    outer_diameter d_a [m], inner_diameter d_i [m] -> bearing_diameter D_Km [m]
+    """
+    @overload
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
+
+uniform_pressure_bearing_diameter: _uniform_pressure_bearing_diameter
+
+class _thread_lever(_Formula, Protocol):
+    """Thread torque per unit of preload (linear form).
+
+    pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_lever a_G [m]
+    """
+    @overload
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+thread_lever: _thread_lever
+
+class _torque_lever(_Formula, Protocol):
+    """Tightening torque per unit of preload (linear form).
+
+    pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque_lever a [m]
+    """
+    @overload
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+torque_lever: _torque_lever
+
+class _nut_factor(_Formula, Protocol):
+    """Nut factor from friction.
+
+    diameter d [m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> nut_factor K [1]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+nut_factor: _nut_factor
+
+class _nut_factor_from_test(_Formula, Protocol):
+    """Nut factor from a test.
+
+    torque M_A [N.m], preload F_M [N], diameter d [m] -> nut_factor K [1]
+    """
+    @overload
+    def __call__(self, torque: _Number, preload: _Number, diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, preload: Any, diameter: Any, **options: Any) -> Any: ...
+
+nut_factor_from_test: _nut_factor_from_test
+
+class _total_friction(_Formula, Protocol):
+    """Total coefficient of friction from a test.
+
+    torque M_A [N.m], preload F_M [N], pitch P [m], pitch_diameter d_2 [m], bearing_diameter D_Km [m] -> total_friction mu_tot [1]
+    """
+    @overload
+    def __call__(self, torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, preload: Any, pitch: Any, pitch_diameter: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+total_friction: _total_friction
+
+class _thread_friction_from_test(_Formula, Protocol):
+    """Thread friction from a test.
+
+    thread_torque M_G [N.m], preload F_M [N], pitch P [m], pitch_diameter d_2 [m] -> thread_friction mu_G [1]
+    """
+    @overload
+    def __call__(self, thread_torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, thread_torque: Any, preload: Any, pitch: Any, pitch_diameter: Any, **options: Any) -> Any: ...
+
+thread_friction_from_test: _thread_friction_from_test
+
+class _bearing_friction_from_test(_Formula, Protocol):
+    """Bearing friction from a test.
+
+    bearing_torque M_K [N.m], preload F_M [N], bearing_diameter D_Km [m] -> bearing_friction mu_K [1]
+    """
+    @overload
+    def __call__(self, bearing_torque: _Number, preload: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, bearing_torque: Any, preload: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+bearing_friction_from_test: _bearing_friction_from_test
+
+class _tightening_torque(_Formula, Protocol):
+    """Torque that leaves a given preload (linear form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+tightening_torque: _tightening_torque
+
+class _tightening_torque_exact(_Formula, Protocol):
+    """Torque that leaves a given preload (exact form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+tightening_torque_exact: _tightening_torque_exact
+
+class _preload_from_torque(_Formula, Protocol):
+    """Preload that a torque leaves (linear form).
+
+    torque M_A [N.m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+preload_from_torque: _preload_from_torque
+
+class _preload_from_torque_exact(_Formula, Protocol):
+    """Preload that a torque leaves (exact form).
+
+    torque M_A [N.m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+preload_from_torque_exact: _preload_from_torque_exact
+
+class _thread_torque(_Formula, Protocol):
+    """Torque in the thread at a preload (linear form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_torque M_G [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+thread_torque: _thread_torque
+
+class _bearing_torque(_Formula, Protocol):
+    """Friction torque under the turned head or nut.
+
+    preload F_M [N], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> bearing_torque M_K [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+bearing_torque: _bearing_torque
+
+class _loosening_torque(_Formula, Protocol):
+    """Loosening torque of a clean joint (linear form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+loosening_torque: _loosening_torque
+
+class _loosening_torque_exact(_Formula, Protocol):
+    """Loosening torque of a clean joint (exact form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+loosening_torque_exact: _loosening_torque_exact
+
+class _screw_torque(_Formula, Protocol):
+    """Tightening torque for any flank angle (exact form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, flank_angle: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+screw_torque: _screw_torque
+
+class _screw_loosening_torque(_Formula, Protocol):
+    """Loosening torque for any flank angle (exact form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, flank_angle: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+screw_loosening_torque: _screw_loosening_torque
+
+class _screw_efficiency(_Formula, Protocol):
+    """Efficiency of a screw thread.
+
+    pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad] -> efficiency eta [1]
+    """
+    @overload
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, flank_angle: Any, **options: Any) -> Any: ...
+
+screw_efficiency: _screw_efficiency
+
+class _pitch_share(_Formula, Protocol):
+    """Share of the torque that stretches the bolt.
+
+    pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> pitch_share p [1]
+    """
+    @overload
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+pitch_share: _pitch_share
+
+class _loosening_ratio(_Formula, Protocol):
+    """Loosening over tightening torque of a clean joint.
+
+    pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_ratio T_off/T_on [1]
+    """
+    @overload
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+loosening_ratio: _loosening_ratio
+
+class _preload_from_torque_pair(_Formula, Protocol):
+    """Preload from tightening and loosening torque.
+
+    torque M_A [N.m], loosening_torque M_L [N.m], pitch P [m] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, torque: _Number, loosening_torque: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, loosening_torque: Any, pitch: Any, **options: Any) -> Any: ...
+
+preload_from_torque_pair: _preload_from_torque_pair
+
+class _torque_from_nut_factor(_Formula, Protocol):
+    """Torque from preload and nut factor.
+
+    preload F_M [N], diameter d [m], nut_factor K [1] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, diameter: _Number, nut_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, diameter: Any, nut_factor: Any, **options: Any) -> Any: ...
+
+torque_from_nut_factor: _torque_from_nut_factor
+
+class _preload_from_nut_factor(_Formula, Protocol):
+    """Preload from torque and nut factor.
+
+    torque M_A [N.m], diameter d [m], nut_factor K [1] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, torque: _Number, diameter: _Number, nut_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, diameter: Any, nut_factor: Any, **options: Any) -> Any: ...
+
+preload_from_nut_factor: _preload_from_nut_factor
+
+class _preload_after_friction_change(_Formula, Protocol):
+    """Preload after a change of the nut factor.
+
+    preload F_M [N], nut_factor K [1], new_nut_factor K_new [1] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, nut_factor: _Number, new_nut_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, nut_factor: Any, new_nut_factor: Any, **options: Any) -> Any: ...
+
+preload_after_friction_change: _preload_after_friction_change
+
+class _setting_with_prevailing(_Formula, Protocol):
+    """Wrench torque with a prevailing torque.
+
+    torque M_A [N.m], prevailing_torque M_P [N.m] -> setting M [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, prevailing_torque: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, prevailing_torque: Any, **options: Any) -> Any: ...
+
+setting_with_prevailing: _setting_with_prevailing
+
+class _effective_torque(_Formula, Protocol):
+    """Torque that reaches thread and bearing face.
+
+    setting M_S [N.m], wrench_deviation e_W [1], prevailing_torque M_P [N.m], shank_torque M_D [N.m] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, setting: _Number, wrench_deviation: _Number, prevailing_torque: _Number, shank_torque: _Number) -> float: ...
+    @overload
+    def __call__(self, setting: Any, wrench_deviation: Any, prevailing_torque: Any, shank_torque: Any, **options: Any) -> Any: ...
+
+effective_torque: _effective_torque
+
+class _shank_torsion(_Formula, Protocol):
+    """Torque that twists the shank, with a prevailing torque.
+
+    thread_torque M_G [N.m], prevailing_torque M_P [N.m] -> shank_torsion M_T [N.m]
+    """
+    @overload
+    def __call__(self, thread_torque: _Number, prevailing_torque: _Number) -> float: ...
+    @overload
+    def __call__(self, thread_torque: Any, prevailing_torque: Any, **options: Any) -> Any: ...
+
+shank_torsion: _shank_torsion
+
+class _assembly_preload(_Formula, Protocol):
+    """Preload at a share of yield while tightening (plastic torsion).
+
+    yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, yield_strength: Any, utilisation: Any, pitch: Any, pitch_diameter: Any, stress_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+assembly_preload: _assembly_preload
+
+class _assembly_preload_exact(_Formula, Protocol):
+    """Preload at a share of yield while tightening (plastic torsion, exact thread).
+
+    yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, yield_strength: Any, utilisation: Any, pitch: Any, pitch_diameter: Any, stress_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+assembly_preload_exact: _assembly_preload_exact
+
+class _assembly_preload_elastic(_Formula, Protocol):
+    """Preload at a share of yield while tightening (elastic torsion).
+
+    yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, yield_strength: Any, utilisation: Any, pitch: Any, pitch_diameter: Any, stress_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+assembly_preload_elastic: _assembly_preload_elastic
+
+class _assembly_stress(_Formula, Protocol):
+    """Equivalent stress while tightening (plastic torsion).
+
+    preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m] -> stress sigma_red [Pa]
+    """
+    @overload
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, **options: Any) -> Any: ...
+
+assembly_stress: _assembly_stress
+
+class _assembly_stress_elastic(_Formula, Protocol):
+    """Equivalent stress while tightening (elastic torsion).
+
+    preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m] -> stress sigma_red [Pa]
+    """
+    @overload
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, **options: Any) -> Any: ...
+
+assembly_stress_elastic: _assembly_stress_elastic
+
+class _yield_utilisation(_Formula, Protocol):
+    """Share of yield used while tightening (plastic torsion).
+
+    preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m], yield_strength R_p0.2 [Pa] -> utilisation nu [1]
+    """
+    @overload
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, yield_strength: Any, **options: Any) -> Any: ...
+
+yield_utilisation: _yield_utilisation
+
+class _yield_utilisation_elastic(_Formula, Protocol):
+    """Share of yield used while tightening (elastic torsion).
+
+    preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m], yield_strength R_p0.2 [Pa] -> utilisation nu [1]
+    """
+    @overload
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, yield_strength: Any, **options: Any) -> Any: ...
+
+yield_utilisation_elastic: _yield_utilisation_elastic
+
+class _greatest_preload(_Formula, Protocol):
+    """Greatest preload under scatter.
+
+    preload F_M [N], scatter s [1] -> preload F_Mmax [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, scatter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, scatter: Any, **options: Any) -> Any: ...
+
+greatest_preload: _greatest_preload
+
+class _least_preload(_Formula, Protocol):
+    """Least preload under scatter.
+
+    preload F_M [N], scatter s [1] -> preload F_Mmin [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, scatter: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, scatter: Any, **options: Any) -> Any: ...
+
+least_preload: _least_preload
+
+class _tightening_factor(_Formula, Protocol):
+    """Tightening factor from scatter.
+
+    scatter s [1] -> tightening_factor alpha_A [1]
+    """
+    @overload
+    def __call__(self, scatter: _Number) -> float: ...
+    @overload
+    def __call__(self, scatter: Any, **options: Any) -> Any: ...
+
+tightening_factor: _tightening_factor
+
+class _preload_after_relaxation(_Formula, Protocol):
+    """Preload left after relaxation.
+
+    preload F_M [N], relaxation r [1] -> preload F_V [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, relaxation: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, relaxation: Any, **options: Any) -> Any: ...
+
+preload_after_relaxation: _preload_after_relaxation
+
+class _angle_from_preload(_Formula, Protocol):
+    """Angle of turn for a preload, elastic joint.
+
+    preload F_M [N], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> angle_of_turn theta [rad]
+    """
+    @overload
+    def __call__(self, preload: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, bolt_resilience: Any, plate_resilience: Any, pitch: Any, **options: Any) -> Any: ...
+
+angle_from_preload: _angle_from_preload
+
+class _preload_from_angle(_Formula, Protocol):
+    """Preload from an angle of turn, elastic joint.
+
+    angle_of_turn theta [rad], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> preload F_M [N]
+    """
+    @overload
+    def __call__(self, angle_of_turn: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, angle_of_turn: Any, bolt_resilience: Any, plate_resilience: Any, pitch: Any, **options: Any) -> Any: ...
+
+preload_from_angle: _preload_from_angle
+
+class _joint_rate_angle(_Formula, Protocol):
+    """Angle from 10 % to 100 % of the torque.
+
+    torque M_A [N.m], torque_lever a [m], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> angle_of_turn theta [rad]
+    """
+    @overload
+    def __call__(self, torque: _Number, torque_lever: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, torque_lever: Any, bolt_resilience: Any, plate_resilience: Any, pitch: Any, **options: Any) -> Any: ...
+
+joint_rate_angle: _joint_rate_angle
+
+class _embedding_loss(_Formula, Protocol):
+    """Preload lost to embedding.
+
+    embedding f_Z [m], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> preload_loss F_Z [N]
+    """
+    @overload
+    def __call__(self, embedding: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
+    @overload
+    def __call__(self, embedding: Any, bolt_resilience: Any, plate_resilience: Any, **options: Any) -> Any: ...
+
+embedding_loss: _embedding_loss
+
+class _thermal_loss(_Formula, Protocol):
+    """Preload lost to a change of temperature.
+
+    grip_length l_K [m], bolt_expansion alpha_S [1/K], bolt_warming T_S [K], plate_expansion alpha_P [1/K], plate_warming T_P [K], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> preload_loss F_Vth [N]
+    """
+    @overload
+    def __call__(self, grip_length: _Number, bolt_expansion: _Number, bolt_warming: _Number, plate_expansion: _Number, plate_warming: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
+    @overload
+    def __call__(self, grip_length: Any, bolt_expansion: Any, bolt_warming: Any, plate_expansion: Any, plate_warming: Any, bolt_resilience: Any, plate_resilience: Any, **options: Any) -> Any: ...
+
+thermal_loss: _thermal_loss
+
+class _segment_resilience(_Formula, Protocol):
+    """Stretch per force of a cylindrical piece.
+
+    length l [m], area A [m2], elastic_modulus E [Pa] -> segment_resilience delta [m/N]
+    """
+    @overload
+    def __call__(self, length: _Number, area: _Number, elastic_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, length: Any, area: Any, elastic_modulus: Any, **options: Any) -> Any: ...
+
+segment_resilience: _segment_resilience
+
+class _two_area_stiffness(_Formula, Protocol):
+    """Stiffness of shank and free thread in series.
+
+    shank_area A_d [m2], stress_area A_s [m2], shank_length l_d [m], thread_length l_t [m], elastic_modulus E [Pa] -> bolt_stiffness k_b [N/m]
+    """
+    @overload
+    def __call__(self, shank_area: _Number, stress_area: _Number, shank_length: _Number, thread_length: _Number, elastic_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, shank_area: Any, stress_area: Any, shank_length: Any, thread_length: Any, elastic_modulus: Any, **options: Any) -> Any: ...
+
+two_area_stiffness: _two_area_stiffness
+
+class _shank_twist(_Formula, Protocol):
+    """Elastic twist of a round piece.
+
+    thread_torque M_G [N.m], length l [m], diameter d [m], shear_modulus G [Pa] -> twist phi_t [rad]
+    """
+    @overload
+    def __call__(self, thread_torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, thread_torque: Any, length: Any, diameter: Any, shear_modulus: Any, **options: Any) -> Any: ...
+
+shank_twist: _shank_twist
+
+class _cone_resilience(_Formula, Protocol):
+    """Resilience of a cone of pressure.
+
+    thickness t [m], hole_diameter d_h [m], face_diameter d_w [m], half_angle phi_D [rad], elastic_modulus E [Pa] -> plate_resilience delta_P [m/N]
+    """
+    @overload
+    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, thickness: Any, hole_diameter: Any, face_diameter: Any, half_angle: Any, elastic_modulus: Any, **options: Any) -> Any: ...
+
+cone_resilience: _cone_resilience
+
+class _sleeve_resilience(_Formula, Protocol):
+    """Resilience of a sleeve under pressure.
+
+    thickness t [m], hole_diameter d_h [m], plate_diameter D_A [m], elastic_modulus E [Pa] -> plate_resilience delta_P [m/N]
+    """
+    @overload
+    def __call__(self, thickness: _Number, hole_diameter: _Number, plate_diameter: _Number, elastic_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, thickness: Any, hole_diameter: Any, plate_diameter: Any, elastic_modulus: Any, **options: Any) -> Any: ...
+
+sleeve_resilience: _sleeve_resilience
+
+class _frustum_stiffness(_Formula, Protocol):
+    """Stiffness of a frustum of clamped material.
+
+    thickness t [m], hole_diameter d_h [m], face_diameter d_w [m], half_angle phi_D [rad], elastic_modulus E [Pa] -> plate_stiffness k_m [N/m]
+    """
+    @overload
+    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, thickness: Any, hole_diameter: Any, face_diameter: Any, half_angle: Any, elastic_modulus: Any, **options: Any) -> Any: ...
+
+frustum_stiffness: _frustum_stiffness
+
+class _cone_angle_through(_Formula, Protocol):
+    """Half angle of the deformation cone, bolt with nut.
+
+    grip_length l_K [m], face_diameter d_w [m], plate_diameter D_A [m] -> half_angle phi_D [rad]
+    """
+    @overload
+    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, grip_length: Any, face_diameter: Any, plate_diameter: Any, **options: Any) -> Any: ...
+
+cone_angle_through: _cone_angle_through
+
+class _cone_angle_tapped(_Formula, Protocol):
+    """Half angle of the deformation cone, tapped hole.
+
+    grip_length l_K [m], face_diameter d_w [m], plate_diameter D_A [m] -> half_angle phi_D [rad]
+    """
+    @overload
+    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, grip_length: Any, face_diameter: Any, plate_diameter: Any, **options: Any) -> Any: ...
+
+cone_angle_tapped: _cone_angle_tapped
+
+class _exponential_stiffness(_Formula, Protocol):
+    """Stiffness of clamped parts by the exponential fit.
+
+    diameter d [m], grip_length l_K [m], elastic_modulus E [Pa], fit_factor A_f [1], fit_exponent B_f [1] -> plate_stiffness k_m [N/m]
+    """
+    @overload
+    def __call__(self, diameter: _Number, grip_length: _Number, elastic_modulus: _Number, fit_factor: _Number, fit_exponent: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: Any, grip_length: Any, elastic_modulus: Any, fit_factor: Any, fit_exponent: Any, **options: Any) -> Any: ...
+
+exponential_stiffness: _exponential_stiffness
+
+class _layer_stiffness(_Formula, Protocol):
+    """Stiffness of layers in series.
+
+    first_layer k_1 [N/m], second_layer k_2 [N/m], third_layer k_3 [N/m], fourth_layer k_4 [N/m] -> plate_stiffness k_m [N/m]
+    """
+    @overload
+    def __call__(self, first_layer: _Number, second_layer: _Number, third_layer: _Number, fourth_layer: _Number) -> float: ...
+    @overload
+    def __call__(self, first_layer: Any, second_layer: Any, third_layer: Any, fourth_layer: Any, **options: Any) -> Any: ...
+
+layer_stiffness: _layer_stiffness
+
+class _joint_constant(_Formula, Protocol):
+    """Share of the working load that reaches the bolt.
+
+    bolt_stiffness k_b [N/m], plate_stiffness k_m [N/m] -> joint_constant C [1]
+    """
+    @overload
+    def __call__(self, bolt_stiffness: _Number, plate_stiffness: _Number) -> float: ...
+    @overload
+    def __call__(self, bolt_stiffness: Any, plate_stiffness: Any, **options: Any) -> Any: ...
+
+joint_constant: _joint_constant
+
+class _load_factor(_Formula, Protocol):
+    """Share of the working load that reaches the bolt, by load introduction.
+
+    load_introduction n [1], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> joint_constant Phi_n [1]
+    """
+    @overload
+    def __call__(self, load_introduction: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
+    @overload
+    def __call__(self, load_introduction: Any, bolt_resilience: Any, plate_resilience: Any, **options: Any) -> Any: ...
+
+load_factor: _load_factor
+
+class _service_bolt_load(_Formula, Protocol):
+    """Load on the bolt under a working load.
+
+    preload F_M [N], joint_constant C [1], working_load F_A [N] -> bolt_load F_S [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
+
+service_bolt_load: _service_bolt_load
+
+class _service_clamp_load(_Formula, Protocol):
+    """Clamp load that remains under a working load.
+
+    preload F_M [N], joint_constant C [1], working_load F_A [N] -> clamp_load F_K [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
+
+service_clamp_load: _service_clamp_load
+
+class _separation_load(_Formula, Protocol):
+    """Working load that opens the joint.
+
+    preload F_M [N], joint_constant C [1] -> working_load F_A [N]
+    """
+    @overload
+    def __call__(self, preload: _Number, joint_constant: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, joint_constant: Any, **options: Any) -> Any: ...
+
+separation_load: _separation_load
+
+class _service_stress(_Formula, Protocol):
+    """Stress in the thread under a working load.
+
+    preload F_M [N], joint_constant C [1], working_load F_A [N], stress_area A_s [m2] -> stress sigma_b [Pa]
+    """
+    @overload
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number, stress_area: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, joint_constant: Any, working_load: Any, stress_area: Any, **options: Any) -> Any: ...
+
+service_stress: _service_stress
+
+class _yield_factor(_Formula, Protocol):
+    """Proof load over the load on the bolt.
+
+    proof_stress S_p [Pa], stress_area A_s [m2], joint_constant C [1], working_load F_A [N], preload F_M [N] -> yield_factor n_p [1]
+    """
+    @overload
+    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...
+    @overload
+    def __call__(self, proof_stress: Any, stress_area: Any, joint_constant: Any, working_load: Any, preload: Any, **options: Any) -> Any: ...
+
+yield_factor: _yield_factor
+
+class _overload_factor(_Formula, Protocol):
+    """Growth of the working load up to the proof load.
+
+    proof_stress S_p [Pa], stress_area A_s [m2], joint_constant C [1], working_load F_A [N], preload F_M [N] -> overload_factor n_L [1]
+    """
+    @overload
+    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...
+    @overload
+    def __call__(self, proof_stress: Any, stress_area: Any, joint_constant: Any, working_load: Any, preload: Any, **options: Any) -> Any: ...
+
+overload_factor: _overload_factor
+
+class _separation_factor(_Formula, Protocol):
+    """Separation load over the working load.
+
+    preload F_M [N], joint_constant C [1], working_load F_A [N] -> separation_factor n_0 [1]
+    """
+    @overload
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
+
+separation_factor: _separation_factor
+
+class _wrench_setting(_Formula, Protocol):
+    """Setting of a torque wrench with an offset extension.
+
+    torque M_A [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad] -> setting M_S [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, **options: Any) -> Any: ...
+
+wrench_setting: _wrench_setting
+
+class _torque_at_fastener(_Formula, Protocol):
+    """Torque at the fastener from a wrench setting with an offset extension.
+
+    setting M_S [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...
+    @overload
+    def __call__(self, setting: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, **options: Any) -> Any: ...
+
+torque_at_fastener: _torque_at_fastener
+
+class _torque_with_support_hand(_Formula, Protocol):
+    """Torque at the fastener when a second hand steadies the wrench head.
+
+    setting M_S [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad], support_share q [1] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...
+    @overload
+    def __call__(self, setting: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, support_share: Any, **options: Any) -> Any: ...
+
+torque_with_support_hand: _torque_with_support_hand
+
+class _setting_with_support_hand(_Formula, Protocol):
+    """Setting of a torque wrench when a second hand steadies its head.
+
+    torque M_A [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad], support_share q [1] -> setting M_S [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, support_share: Any, **options: Any) -> Any: ...
+
+setting_with_support_hand: _setting_with_support_hand
+
+class _hand_shift_error(_Formula, Protocol):
+    """Relative change of the torque when the hand moves along the handle.
+
+    wrench_length L [m], extension_length E [m], extension_angle alpha [rad], hand_shift dL [m] -> relative_error e [1]
+    """
+    @overload
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, hand_shift: _Number) -> float: ...
+    @overload
+    def __call__(self, wrench_length: Any, extension_length: Any, extension_angle: Any, hand_shift: Any, **options: Any) -> Any: ...
+
+hand_shift_error: _hand_shift_error
+
+class _extension_angle_error(_Formula, Protocol):
+    """Relative change of the torque when the extension stands at another angle.
+
+    wrench_length L [m], extension_length E [m], extension_angle alpha [rad], angle_shift delta_a [rad] -> relative_error e [1]
+    """
+    @overload
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, angle_shift: _Number) -> float: ...
+    @overload
+    def __call__(self, wrench_length: Any, extension_length: Any, extension_angle: Any, angle_shift: Any, **options: Any) -> Any: ...
+
+extension_angle_error: _extension_angle_error
+
+class _pull_angle_error(_Formula, Protocol):
+    """Relative change of the torque when the pull is not square to the handle.
+
+    wrench_length L [m], extension_length E [m], extension_angle alpha [rad], pull_angle delta [rad] -> relative_error e [1]
+    """
+    @overload
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, pull_angle: _Number) -> float: ...
+    @overload
+    def __call__(self, wrench_length: Any, extension_length: Any, extension_angle: Any, pull_angle: Any, **options: Any) -> Any: ...
+
+pull_angle_error: _pull_angle_error
+
+class _square_bar_stiffness(_Formula, Protocol):
+    """Torque per radian of twist of a square bar.
+
+    length l [m], side a [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
+    """
+    @overload
+    def __call__(self, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, length: Any, side: Any, shear_modulus: Any, **options: Any) -> Any: ...
+
+square_bar_stiffness: _square_bar_stiffness
+
+class _round_bar_stiffness(_Formula, Protocol):
+    """Torque per radian of twist of a round bar.
+
+    length l [m], diameter d [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
+    """
+    @overload
+    def __call__(self, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, length: Any, diameter: Any, shear_modulus: Any, **options: Any) -> Any: ...
+
+round_bar_stiffness: _round_bar_stiffness
+
+class _hexagon_bar_stiffness(_Formula, Protocol):
+    """Torque per radian of twist of a hexagonal shank.
+
+    length l [m], width_across_flats s [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
+    """
+    @overload
+    def __call__(self, length: _Number, width_across_flats: _Number, shear_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, length: Any, width_across_flats: Any, shear_modulus: Any, **options: Any) -> Any: ...
+
+hexagon_bar_stiffness: _hexagon_bar_stiffness
+
+class _bar_twist(_Formula, Protocol):
+    """Twist of a square bar.
+
+    torque M_A [N.m], length l [m], side a [m], shear_modulus G [Pa] -> twist theta_T [rad]
+    """
+    @overload
+    def __call__(self, torque: _Number, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, length: Any, side: Any, shear_modulus: Any, **options: Any) -> Any: ...
+
+bar_twist: _bar_twist
+
+class _round_bar_twist(_Formula, Protocol):
+    """Twist of a round bar.
+
+    torque M_A [N.m], length l [m], diameter d [m], shear_modulus G [Pa] -> twist theta_T [rad]
+    """
+    @overload
+    def __call__(self, torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, length: Any, diameter: Any, shear_modulus: Any, **options: Any) -> Any: ...
+
+round_bar_twist: _round_bar_twist
+
+class _series_stiffness(_Formula, Protocol):
+    """Torsional stiffness of two bars in series.
+
+    first_stiffness c_1 [N.m], second_stiffness c_2 [N.m] -> torsional_stiffness c_T [N.m]
+    """
+    @overload
+    def __call__(self, first_stiffness: _Number, second_stiffness: _Number) -> float: ...
+    @overload
+    def __call__(self, first_stiffness: Any, second_stiffness: Any, **options: Any) -> Any: ...
+
+series_stiffness: _series_stiffness
+
+class _fastener_angle(_Formula, Protocol):
+    """Angle at the fastener from the angle read at the handle.
+
+    handle_angle theta_h [rad], snug_torque M_0 [N.m], torque M_A [N.m], torsional_stiffness c_T [N.m] -> angle_of_turn theta [rad]
+    """
+    @overload
+    def __call__(self, handle_angle: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...
+    @overload
+    def __call__(self, handle_angle: Any, snug_torque: Any, torque: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
+
+fastener_angle: _fastener_angle
+
+class _handle_angle(_Formula, Protocol):
+    """Angle to read at the handle for an angle at the fastener.
+
+    angle_of_turn theta [rad], snug_torque M_0 [N.m], torque M_A [N.m], torsional_stiffness c_T [N.m] -> handle_angle theta_h [rad]
+    """
+    @overload
+    def __call__(self, angle_of_turn: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...
+    @overload
+    def __call__(self, angle_of_turn: Any, snug_torque: Any, torque: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
+
+handle_angle: _handle_angle
+
+class _twist_energy(_Formula, Protocol):
+    """Energy stored in a twisted bar.
+
+    torque M_A [N.m], torsional_stiffness c_T [N.m] -> energy U [J]
+    """
+    @overload
+    def __call__(self, torque: _Number, torsional_stiffness: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
+
+twist_energy: _twist_energy
+
+class _blow_torque(_Formula, Protocol):
+    """Peak torque of a blow on an elastic drive line.
+
+    energy U [J], torsional_stiffness c_T [N.m] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, energy: _Number, torsional_stiffness: _Number) -> float: ...
+    @overload
+    def __call__(self, energy: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
+
+blow_torque: _blow_torque
+
+class _universal_joint_ratio(_Formula, Protocol):
+    """Speed ratio of a universal joint over the turn.
+
+    bend_angle beta [rad], rotation theta [rad] -> speed_ratio i_u [1]
+    """
+    @overload
+    def __call__(self, bend_angle: _Number, rotation: _Number) -> float: ...
+    @overload
+    def __call__(self, bend_angle: Any, rotation: Any, **options: Any) -> Any: ...
+
+universal_joint_ratio: _universal_joint_ratio
+
+class _universal_joint_least_ratio(_Formula, Protocol):
+    """Least ratio of a universal joint over the turn.
+
+    bend_angle beta [rad] -> speed_ratio i_u [1]
+    """
+    @overload
+    def __call__(self, bend_angle: _Number) -> float: ...
+    @overload
+    def __call__(self, bend_angle: Any, **options: Any) -> Any: ...
+
+universal_joint_least_ratio: _universal_joint_least_ratio
+
+class _universal_joint_greatest_ratio(_Formula, Protocol):
+    """Greatest ratio of a universal joint over the turn.
+
+    bend_angle beta [rad] -> speed_ratio i_u [1]
+    """
+    @overload
+    def __call__(self, bend_angle: _Number) -> float: ...
+    @overload
+    def __call__(self, bend_angle: Any, **options: Any) -> Any: ...
+
+universal_joint_greatest_ratio: _universal_joint_greatest_ratio
+
+class _universal_joint_bend(_Formula, Protocol):
+    """Bend of a universal joint that keeps to a given variation.
+
+    variation v [1] -> bend_angle beta [rad]
+    """
+    @overload
+    def __call__(self, variation: _Number) -> float: ...
+    @overload
+    def __call__(self, variation: Any, **options: Any) -> Any: ...
+
+universal_joint_bend: _universal_joint_bend
+
+class _multiplier_output(_Formula, Protocol):
+    """Output torque of a torque multiplier.
+
+    torque M_A [N.m], gear_ratio i [1], efficiency eta [1] -> output_torque M_2 [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, gear_ratio: Any, efficiency: Any, **options: Any) -> Any: ...
+
+multiplier_output: _multiplier_output
+
+class _multiplier_input(_Formula, Protocol):
+    """Input torque of a torque multiplier for an output torque.
+
+    output_torque M_2 [N.m], gear_ratio i [1], efficiency eta [1] -> torque M_A [N.m]
+    """
+    @overload
+    def __call__(self, output_torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...
+    @overload
+    def __call__(self, output_torque: Any, gear_ratio: Any, efficiency: Any, **options: Any) -> Any: ...
+
+multiplier_input: _multiplier_input
+
+class _multiplier_reaction(_Formula, Protocol):
+    """Torque at the reaction arm of a torque multiplier.
+
+    torque M_A [N.m], output_torque M_2 [N.m] -> reaction_torque M_R [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, output_torque: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, output_torque: Any, **options: Any) -> Any: ...
+
+multiplier_reaction: _multiplier_reaction
+
+class _reaction_force(_Formula, Protocol):
+    """Force where a reaction arm rests.
+
+    reaction_torque M_R [N.m], arm_length l_R [m] -> reaction_force F_R [N]
+    """
+    @overload
+    def __call__(self, reaction_torque: _Number, arm_length: _Number) -> float: ...
+    @overload
+    def __call__(self, reaction_torque: Any, arm_length: Any, **options: Any) -> Any: ...
+
+reaction_force: _reaction_force
+
+class _counter_hold_torque(_Formula, Protocol):
+    """Torque that holds the other side of the joint.
+
+    torque M_A [N.m], bearing_torque M_K [N.m] -> hold_torque M_H [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, bearing_torque: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, bearing_torque: Any, **options: Any) -> Any: ...
+
+counter_hold_torque: _counter_hold_torque
+
+class _square_yield_torque(_Formula, Protocol):
+    """Torque at first yield of a square bar.
+
+    shear_strength tau_u [Pa], side a [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, side: Any, **options: Any) -> Any: ...
+
+square_yield_torque: _square_yield_torque
+
+class _square_plastic_torque(_Formula, Protocol):
+    """Torque of the fully plastic square bar.
+
+    shear_strength tau_u [Pa], side a [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, side: Any, **options: Any) -> Any: ...
+
+square_plastic_torque: _square_plastic_torque
+
+class _hexagon_plastic_torque(_Formula, Protocol):
+    """Torque of the fully plastic hexagonal key.
+
+    shear_strength tau_u [Pa], width_across_flats s [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, width_across_flats: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, width_across_flats: Any, **options: Any) -> Any: ...
+
+hexagon_plastic_torque: _hexagon_plastic_torque
+
+class _ring_test_torque(_Formula, Protocol):
+    """Test torque of ring wrenches and sockets.
+
+    width_across_flats s [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, **options: Any) -> Any: ...
+
+ring_test_torque: _ring_test_torque
+
+class _open_end_test_torque(_Formula, Protocol):
+    """Test torque of open-ended wrenches.
+
+    width_across_flats s [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, **options: Any) -> Any: ...
+
+open_end_test_torque: _open_end_test_torque
+
+class _hexagon_key_test_torque(_Formula, Protocol):
+    """Test torque of a hexagon key.
+
+    test_stress k [Pa], width_across_flats s [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, test_stress: _Number, width_across_flats: _Number) -> float: ...
+    @overload
+    def __call__(self, test_stress: Any, width_across_flats: Any, **options: Any) -> Any: ...
+
+hexagon_key_test_torque: _hexagon_key_test_torque
+
+class _breakaway_torque(_Formula, Protocol):
+    """Torque that starts a joint which has stood.
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m], thread_growth f_t [1], bearing_growth f_b [1], bond_torque T_bond [N.m], rust_torque T_press [N.m], prevailing_torque M_P [N.m] -> breakaway_torque T_off [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number, thread_growth: _Number, bearing_growth: _Number, bond_torque: _Number, rust_torque: _Number, prevailing_torque: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, thread_growth: Any, bearing_growth: Any, bond_torque: Any, rust_torque: Any, prevailing_torque: Any, **options: Any) -> Any: ...
+
+breakaway_torque: _breakaway_torque
+
+class _restart_torque(_Formula, Protocol):
+    """Torque to tighten further after stretch was lost.
+
+    torque M_A [N.m], stretch f [m], remaining_stretch f_r [m] -> torque M_r [N.m]
+    """
+    @overload
+    def __call__(self, torque: _Number, stretch: _Number, remaining_stretch: _Number) -> float: ...
+    @overload
+    def __call__(self, torque: Any, stretch: Any, remaining_stretch: Any, **options: Any) -> Any: ...
+
+restart_torque: _restart_torque
+
+class _bond_torque(_Formula, Protocol):
+    """Torque to shear a bond on the thread flanks.
+
+    bond_strength tau_B [Pa], flank_factor k_A [1], pitch_diameter d_2 [m], engaged_length L_e [m] -> bond_torque T_bond [N.m]
+    """
+    @overload
+    def __call__(self, bond_strength: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...
+    @overload
+    def __call__(self, bond_strength: Any, flank_factor: Any, pitch_diameter: Any, engaged_length: Any, **options: Any) -> Any: ...
+
+bond_torque: _bond_torque
+
+class _rust_torque(_Formula, Protocol):
+    """Friction torque from the pressure of rust in the thread.
+
+    rust_pressure p_R [Pa], thread_friction mu_G [1], flank_factor k_A [1], pitch_diameter d_2 [m], engaged_length L_e [m] -> rust_torque T_press [N.m]
+    """
+    @overload
+    def __call__(self, rust_pressure: _Number, thread_friction: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...
+    @overload
+    def __call__(self, rust_pressure: Any, thread_friction: Any, flank_factor: Any, pitch_diameter: Any, engaged_length: Any, **options: Any) -> Any: ...
+
+rust_torque: _rust_torque
+
+class _rust_volume_ratio(_Formula, Protocol):
+    """Volume of rust over the volume of its iron.
+
+    oxide_volume V_ox [1], iron_atoms z [1], iron_volume V_Fe [1] -> volume_ratio n [1]
+    """
+    @overload
+    def __call__(self, oxide_volume: _Number, iron_atoms: _Number, iron_volume: _Number) -> float: ...
+    @overload
+    def __call__(self, oxide_volume: Any, iron_atoms: Any, iron_volume: Any, **options: Any) -> Any: ...
+
+rust_volume_ratio: _rust_volume_ratio
+
+class _metal_loss(_Formula, Protocol):
+    """Depth of steel lost to corrosion after some years.
+
+    first_year_loss r_corr [m], years t [1] -> metal_loss x [m]
+    """
+    @overload
+    def __call__(self, first_year_loss: _Number, years: _Number) -> float: ...
+    @overload
+    def __call__(self, first_year_loss: Any, years: Any, **options: Any) -> Any: ...
+
+metal_loss: _metal_loss
+
+class _rust_growth(_Formula, Protocol):
+    """Thickness gained where steel turns to rust.
+
+    metal_loss x [m], volume_ratio n [1] -> rust_growth s_R [m]
+    """
+    @overload
+    def __call__(self, metal_loss: _Number, volume_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, metal_loss: Any, volume_ratio: Any, **options: Any) -> Any: ...
+
+rust_growth: _rust_growth
+
+class _rust_interference(_Formula, Protocol):
+    """Radial interference from rust on the flanks of a thread.
+
+    rust_growth s_R [m], flank_play j_F [m] -> interference u [m]
+    """
+    @overload
+    def __call__(self, rust_growth: _Number, flank_play: _Number) -> float: ...
+    @overload
+    def __call__(self, rust_growth: Any, flank_play: Any, **options: Any) -> Any: ...
+
+rust_interference: _rust_interference
+
+class _rust_pressure(_Formula, Protocol):
+    """Pressure of rust that has filled the play (upper bound).
+
+    interference u [m], elastic_modulus E [Pa], diameter d [m], outer_diameter d_a [m] -> radial_pressure p_r [Pa]
+    """
+    @overload
+    def __call__(self, interference: _Number, elastic_modulus: _Number, diameter: _Number, outer_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, interference: Any, elastic_modulus: Any, diameter: Any, outer_diameter: Any, **options: Any) -> Any: ...
+
+rust_pressure: _rust_pressure
+
+class _flank_pressure(_Formula, Protocol):
+    """Pressure on the flanks that goes with a radial pressure.
+
+    radial_pressure p_r [Pa], flank_factor k_A [1] -> rust_pressure p_R [Pa]
+    """
+    @overload
+    def __call__(self, radial_pressure: _Number, flank_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, radial_pressure: Any, flank_factor: Any, **options: Any) -> Any: ...
+
+flank_pressure: _flank_pressure
+
+class _corroded_breaking_torque(_Formula, Protocol):
+    """Minimum breaking torque of a corroded bolt.
+
+    torsion_ratio X [1], tensile_strength R_m [Pa], root_diameter d_3 [m], metal_loss x [m] -> torque M_B [N.m]
+    """
+    @overload
+    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number, metal_loss: _Number) -> float: ...
+    @overload
+    def __call__(self, torsion_ratio: Any, tensile_strength: Any, root_diameter: Any, metal_loss: Any, **options: Any) -> Any: ...
+
+corroded_breaking_torque: _corroded_breaking_torque
+
+class _partly_plastic_torque(_Formula, Protocol):
+    """Torque of a round section with an elastic core.
+
+    shear_strength tau_u [Pa], diameter d [m], core_diameter d_c [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, diameter: _Number, core_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, diameter: Any, core_diameter: Any, **options: Any) -> Any: ...
+
+partly_plastic_torque: _partly_plastic_torque
+
+class _breaking_torque_under_tension(_Formula, Protocol):
+    """Breaking torque left beside a preload (lower bound).
+
+    breaking_torque M_B [N.m], preload F_M [N], breaking_load F_m [N] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number) -> float: ...
+    @overload
+    def __call__(self, breaking_torque: Any, preload: Any, breaking_load: Any, **options: Any) -> Any: ...
+
+breaking_torque_under_tension: _breaking_torque_under_tension
+
+class _flank_lever(_Formula, Protocol):
+    """Lever of the push on a corner of a hexagon.
+
+    width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> flank_lever a [m]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
+
+flank_lever: _flank_lever
+
+class _corner_play(_Formula, Protocol):
+    """Turn of a tool on a hexagon from flats parallel to touch.
+
+    width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> corner_play phi [rad]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
+
+corner_play: _corner_play
+
+class _slipping_corner_loss(_Formula, Protocol):
+    """Loss of the corners at which a six-point tool spins.
+
+    width_across_flats s [m], drive_clearance D [m] -> corner_loss w [m]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, drive_clearance: Any, **options: Any) -> Any: ...
+
+slipping_corner_loss: _slipping_corner_loss
+
+class _twelve_point_slipping_corner_loss(_Formula, Protocol):
+    """Loss of the corners at which a twelve-point tool spins.
+
+    width_across_flats s [m], drive_clearance D [m] -> corner_loss w [m]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, drive_clearance: Any, **options: Any) -> Any: ...
+
+twelve_point_slipping_corner_loss: _twelve_point_slipping_corner_loss
+
+class _twelve_point_flank(_Formula, Protocol):
+    """Length of flank beside a corner that a twelve-point tool reaches.
+
+    width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> flank_length l_F [m]
+    """
+    @overload
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    @overload
+    def __call__(self, width_across_flats: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
+
+twelve_point_flank: _twelve_point_flank
+
+class _rounding_torque(_Formula, Protocol):
+    """Torque at which the corners of a drive give way (estimate).
+
+    contact_pressure p_c [Pa], corners n_c [1], contact_length l_c [m], engaged_height h [m], flank_lever a [m] -> rounding_torque T_R [N.m]
+    """
+    @overload
+    def __call__(self, contact_pressure: _Number, corners: _Number, contact_length: _Number, engaged_height: _Number, flank_lever: _Number) -> float: ...
+    @overload
+    def __call__(self, contact_pressure: Any, corners: Any, contact_length: Any, engaged_height: Any, flank_lever: Any, **options: Any) -> Any: ...
+
+rounding_torque: _rounding_torque
+
+class _thermal_opening(_Formula, Protocol):
+    """Play that opens when the nut is hotter than the bolt.
+
+    expansion alpha_T [1/K], diameter d [m], temperature_difference dT [K] -> opening u [m]
+    """
+    @overload
+    def __call__(self, expansion: _Number, diameter: _Number, temperature_difference: _Number) -> float: ...
+    @overload
+    def __call__(self, expansion: Any, diameter: Any, temperature_difference: Any, **options: Any) -> Any: ...
+
+thermal_opening: _thermal_opening
+
+class _opening_temperature(_Formula, Protocol):
+    """Difference of temperature that opens a play.
+
+    opening u [m], expansion alpha_T [1/K], diameter d [m] -> temperature_difference dT [K]
+    """
+    @overload
+    def __call__(self, opening: _Number, expansion: _Number, diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, opening: Any, expansion: Any, diameter: Any, **options: Any) -> Any: ...
+
+opening_temperature: _opening_temperature
+
+class _thermal_load_loss(_Formula, Protocol):
+    """Preload lost when the bolt alone is heated (rigid parts).
+
+    expansion alpha_T [1/K], elastic_modulus E [Pa], stress_area A_s [m2], temperature_difference dT [K] -> load_loss dF [N]
+    """
+    @overload
+    def __call__(self, expansion: _Number, elastic_modulus: _Number, stress_area: _Number, temperature_difference: _Number) -> float: ...
+    @overload
+    def __call__(self, expansion: Any, elastic_modulus: Any, stress_area: Any, temperature_difference: Any, **options: Any) -> Any: ...
+
+thermal_load_loss: _thermal_load_loss
+
+class _unloading_temperature(_Formula, Protocol):
+    """Difference of temperature that takes a bolt's stress away.
+
+    stress S [Pa], expansion alpha_T [1/K], elastic_modulus E [Pa] -> temperature_difference dT [K]
+    """
+    @overload
+    def __call__(self, stress: _Number, expansion: _Number, elastic_modulus: _Number) -> float: ...
+    @overload
+    def __call__(self, stress: Any, expansion: Any, elastic_modulus: Any, **options: Any) -> Any: ...
+
+unloading_temperature: _unloading_temperature
+
+class _shear_before_free_index(_Formula, Protocol):
+    """Index of shearing before coming free.
+
+    break_median m_B [N.m], break_variation V_B [1], free_median m_F [N.m], free_variation V_F [1] -> index beta [1]
+    """
+    @overload
+    def __call__(self, break_median: _Number, break_variation: _Number, free_median: _Number, free_variation: _Number) -> float: ...
+    @overload
+    def __call__(self, break_median: Any, break_variation: Any, free_median: Any, free_variation: Any, **options: Any) -> Any: ...
+
+shear_before_free_index: _shear_before_free_index

@@ -32,7 +32,7 @@ def main():
         work = pathlib.Path(name)
         # A copy of what is under version control or new, so that what a checkout leaves behind takes no part.
         copy = work / "checkout"
-        shutil.copytree(ROOT, copy, ignore=shutil.ignore_patterns(".git", "build*", "__pycache__", "*.egg-info", "docs"))
+        shutil.copytree(ROOT, copy, ignore=shutil.ignore_patterns(".git", "build", "build-*", "__pycache__", "*.egg-info", "docs"))
         run(sys.executable, "-c", f"from setuptools import build_meta; build_meta.build_sdist({str(work / 'dist')!r})",
             cwd=copy, stdout=subprocess.DEVNULL)
         [archive] = (work / "dist").glob("*.tar.gz")
