@@ -130,7 +130,7 @@ inline std::string mathml_number(const std::string& text) {
   return "<mn>" + text.substr(0, e) + "</mn><mo>&#x22C5;</mo><msup><mn>10</mn><mrow>" + exponent + "</mrow></msup>";
 }
 
-/// \return a unit in LaTeX: N.m becomes \mathrm{N\,m}
+/// \return a unit in LaTeX: `N.m` becomes an upright N and m with a thin space between
 inline std::string latex_unit(std::string_view unit) {
   if (unit == "deg") return "{}^\\circ";
   std::string out = "\\mathrm{";
