@@ -50,8 +50,8 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
 /// \param torque  band of the torque that reaches thread and bearing face
 inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const Band<double>& torque) {
   out.yield_utilisation = utilisation_band(bolt, torque, bolt.strength.yield_strength.si, bolt.torsion);
-  out.tensile_utilisation = utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic);
-  out.clamp_load = load_left(bolt, torque);
+  out.tensile_utilisation = tensile_band(bolt, torque);
+  out.clamp_load = load_left(bolt, torque, out.tensile_utilisation);
   out.limited_by_strength = !is_given(out.clamp_load.nominal.si);
   out.proof_share = {out.clamp_load.low.si / bolt.proof_load, out.clamp_load.nominal.si / bolt.proof_load,
                      out.clamp_load.high.si / bolt.proof_load};
@@ -128,7 +128,8 @@ inline Error nothing_left(const char* argument, const char* what, double setting
   const std::string start = std::string(what) == argument ? "" : std::string(argument) + " is too small: ";
   const double accuracy = c.accuracy_at(setting);
   const std::string text = start + what + " is " + number_text(setting) + " N.m, which a wrench good to " +
-                           number_text(100 * accuracy, 3) + " % may leave at " + number_text(setting * (1 - accuracy)) +
+                           number_text(100 * accuracy, 3) + " % may leave at " +
+                           number_text(effective_band(setting, accuracy, 0).low) +
                            " N.m, but prevailing and shank torque take " + number_text(c.lost) +
                            " N.m; it may be that nothing is left to stretch the bolt";
   return {argument, text.c_str()};

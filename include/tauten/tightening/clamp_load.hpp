@@ -81,16 +81,17 @@ inline Band<Force> load_band(const ClampBolt& bolt, const Band<double>& torque) 
           at(torque.high, bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low)};
 }
 
-/// Worst corner over the tensile strength, with the section fully plastic whatever the choice for yield: from 1 on the
-/// bolt may twist off.
-inline double worst_of_tensile(const ClampBolt& bolt, const Band<double>& torque) {
-  return utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic).high;
+/// Stress over the tensile strength, with the section fully plastic whatever the choice for yield: from 1 on at the worst
+/// corner the bolt may twist off.
+inline Band<double> tensile_band(const ClampBolt& bolt, const Band<double>& torque) {
+  return utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic);
 }
 
 /// Band of the preload that is left; `absent` if the bolt may twist off, which leaves none.
-inline Band<Force> load_left(const ClampBolt& bolt, const Band<double>& torque) {
+/// \param of_tensile  from `tensile_band`, at the same torque
+inline Band<Force> load_left(const ClampBolt& bolt, const Band<double>& torque, const Band<double>& of_tensile) {
   const Force none(absent);
-  return worst_of_tensile(bolt, torque) >= 1 ? Band<Force>{none, none, none} : load_band(bolt, torque);
+  return of_tensile.high >= 1 ? Band<Force>{none, none, none} : load_band(bolt, torque);
 }
 
 /// The wrench setting for a clamp load at the usual friction.

@@ -27,7 +27,7 @@ inline Outcome<TurnWish> turn_wish(const TurnJob& job, const TurnSetup& setup) {
   }
   if (job.clamp_load.si > 0) return TurnWish{"clamp_load", job.clamp_load.si, 0};
   if (is_given(job.utilisation)) return TurnWish{"utilisation", 0, job.utilisation};
-  return TurnWish{"share", (is_given(job.share) ? job.share : 0.75) * setup.joint.proof_load.si, 0};
+  return TurnWish{"share", (is_given(job.share) ? job.share : usual_proof_share) * setup.joint.proof_load.si, 0};
 }
 
 /// The snug torque that was given, or that for a quarter of the load wanted; common practice, no source.
@@ -41,10 +41,11 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
     const double load = wish.load > 0 ? wish.load : wish.utilisation * setup.joint.yield_preload.si;
     return plain_setting(setup.bolt, load / 4, c.lost);
   }
-  if (!(job.snug_torque.si * (1 - c.accuracy_at(job.snug_torque.si)) > c.lost))
+  const Band<double> closes = effective_band(job.snug_torque.si, c.accuracy_at(job.snug_torque.si), c.lost);
+  if (!(closes.low > 0))
     return refuse("snug_torque", "snug_torque is " + shop_text(job.snug_torque) + ", but the prevailing torque takes " +
                                      shop_text(Torque(c.lost)) + "; nothing is left to close the joint");
-  if ((job.snug_torque.si - c.lost) / (plain_setting(setup.bolt, 1, 0)) >= setup.joint.first_yield.si)
+  if (closes.nominal / plain_setting(setup.bolt, 1, 0) >= setup.joint.first_yield.si)
     return refusal("snug_torque", job.snug_torque, "but already brings the bolt to yield; give a lower snug torque");
   return job.snug_torque.si;
 }
@@ -233,7 +234,8 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
   a.may_neck = bands.necks;
   const double end = a.torque.nominal.si;
-  a.by_torque = load_left(setup.bolt, effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost));
+  const Band<double> alone = effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost);
+  a.by_torque = load_left(setup.bolt, alone, tensile_band(setup.bolt, alone));
   explain_turn(setup, job, usual, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =

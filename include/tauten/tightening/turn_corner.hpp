@@ -108,7 +108,8 @@ struct TurnSpec {
 /// \param strong    the bolt is as strong as it may be
 inline TurnCorner corner_of(const TurnSetup& setup, const TurnJob& job, const TurnSpec& spec,
                             double Band<double>::* friction, int rest, bool strong) {
-  const double snug = spec.snug * (1 + rest * setup.conditions.accuracy_at(spec.snug)) - setup.conditions.lost;
+  const double snug =
+      EffectiveTorque::eval(spec.snug, rest * setup.conditions.accuracy_at(spec.snug), setup.conditions.lost, 0.0);
   return {setup.friction(friction), 1 - rest * setup.resilience_tolerance, strong ? 1 + job.strength_surplus : 1,
           std::max(snug, 0.0), rest * job.angle_tolerance.si};
 }

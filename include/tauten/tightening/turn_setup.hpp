@@ -34,7 +34,7 @@ struct TurnSetup {
   /// Stress while the wrench turns over the least yield strength, in the section that yields first.
   double utilisation(double preload, double thread_torque) const {
     if (!(preload > 0)) return 0;
-    return yield_utilisation.si(preload, thread_torque + bolt.prevailing, turned.section_diameter.si,
+    return yield_utilisation.si(preload, ShankTorsion::eval(thread_torque, bolt.prevailing), turned.section_diameter.si,
                                 bolt.strength.yield_strength.si);
   }
 };
@@ -173,8 +173,9 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
   joint.yield_preload =
       Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
                                 turned.section_diameter.si, setup.bolt.mu_G.nominal));
-  const double torque = plain_setting(setup.bolt, 0.75 * joint.proof_load.si, 0);
-  const double lever = torque / (0.75 * joint.proof_load.si);
+  const double load = usual_proof_share * joint.proof_load.si;
+  const double torque = plain_setting(setup.bolt, load, 0);
+  const double lever = torque / load;
   joint.rate_angle =
       Angle(joint_rate_angle.si(torque, lever, turned.bolt_resilience.si, turned.plate_resilience.si, turned.pitch.si));
   joint.rate = joint.rate_angle.si <= hard_joint_angle   ? "hard"

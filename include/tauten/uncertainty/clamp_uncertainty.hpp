@@ -68,7 +68,9 @@ struct ClampFunction {
 
   template <class Span>
   auto free_load(const Span& x) const {
-    return preload_from_torque.si(x[0] - lost, P, d_2, x[1], x[2], x[3]);
+    using Real = std::remove_cvref_t<decltype(x[0])>;
+    const Real torque = EffectiveTorque::eval<Real>(x[0], 0, lost, 0);
+    return preload_from_torque.si(torque, P, d_2, x[1], x[2], x[3]);
   }
   template <class Span>
   auto load(const Span& x) const {
@@ -76,8 +78,9 @@ struct ClampFunction {
   }
   template <class Span>
   auto utilisation(const Span& x) const {
-    const auto tension = free_load(x);
-    const auto twist = thread_torque.si(tension, P, d_2, x[1]) + prevailing;
+    using Real = std::remove_cvref_t<decltype(x[0])>;
+    const Real tension = free_load(x);
+    const Real twist = ShankTorsion::eval<Real>(thread_torque.si(tension, P, d_2, x[1]), prevailing);
     const auto strength = x[4] * yield_strength;
     return torsion == Torsion::plastic ? yield_utilisation.si(tension, twist, d_s, strength)
                                        : yield_utilisation_elastic.si(tension, twist, d_s, strength);

@@ -28,7 +28,8 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
     const bool possible = x[0] >= 0 && x[2] > 0 && x[3] > 0 && x[4] > 0 && x[5] > 0;
     if (!possible) return detail::TurnEnd{.preload = absent, .torque = absent, .thread_torque = absent};
     const TurningFriction friction{x[2], x[3], Length(setup->bolt.D_Km.nominal)};
-    const detail::TurnCorner corner{friction, x[4], x[5], std::max(x[0] - lost, 0.0), 0};
+    const detail::TurnCorner corner{friction, x[4], x[5], std::max(EffectiveTorque::eval(x[0], 0.0, lost, 0.0), 0.0),
+                                    0};
     return detail::turn_by(*setup, corner, {x[0], x[1], false});
   };
   const std::vector<Variable> inputs = {{"snug_torque", Dim::torque},
