@@ -535,7 +535,7 @@ def plot_load_extension(turn, axes=None):
     axes.set_xlabel("extension in mm")
     axes.set_ylabel("load in kN")
     axes.set_title(turn.name or "Load and extension", loc="left")
-    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    _legend(axes)
     return axes
 
 
@@ -601,7 +601,7 @@ def plot_curve(curve, turn=None, axes=None):
         ax.set_ylabel(f"{what} in {unit}")
     below.set_xlabel("angle from snug in degrees")
     above.set_title(curve.name or f"{curve.joint.thread}, class {curve.joint.property_class}", loc="left")
-    above.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    _legend(above)
     return axes
 
 
@@ -643,7 +643,7 @@ def plot_methods(turn, axes=None):
     axes.set_xlim(0)
     axes.set_xlabel("preload in kN")
     axes.set_title("Preload by tightening method (tightening factor)", loc="left")
-    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    _legend(axes)
     return axes
 
 

@@ -31,7 +31,7 @@ struct Run {
   bool sobol = false;
 };
 
-std::shared_ptr<Run> add_run(Program& program, CLI::App& verb) {
+std::shared_ptr<Run> add_run(CLI::App& verb) {
   auto run = std::make_shared<Run>();
   const auto add = [&](const char* name, auto& into, const char* example, const char* help) {
     CLI::Option* option = verb.add_option(name, into, help);
@@ -48,7 +48,6 @@ std::shared_ptr<Run> add_run(Program& program, CLI::App& verb) {
   add("--threads", run->threads, "1", "Threads that share the work");
   verb.add_flag("--shortest", run->shortest, "The ends of the shortest interval must be certain");
   verb.add_flag("--sobol", run->sobol, "Also the Sobol indices, for results that are not linear");
-  (void)program;
   return run;
 }
 
@@ -182,7 +181,7 @@ void add_whole(Program& program, CLI::App& parent, const char* name, const char*
                std::span<const shared::Key<Job>> keys, const std::function<Outcome<Question>(const SaidWords&)>& ask) {
   CLI::App* verb = program.verb(parent, name, help);
   const auto words = add_said_options(program, *verb, keys);
-  const auto run = add_run(program, *verb);
+  const auto run = add_run(*verb);
   CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, in place of the usual one");
   option->type_name("strength=1")->expected(1)->allow_extra_args(false);
   option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
@@ -224,7 +223,7 @@ void add_uncertainty(Program& program) {
   CLI::App* verb = program.verb("uncertainty", "How certain a figure is: of formulas, or of a whole answer");
   auto chain = std::make_shared<std::string>();
   auto words = std::make_shared<std::vector<std::string>>();
-  const auto run = add_run(program, *verb);
+  const auto run = add_run(*verb);
   program.choices[verb->add_option("formulas", *chain, "A formula, or several that feed each other: a,b")
                       ->type_name("NAME")] = formula_names();
   verb->add_option("inputs", *words, "Inputs: a number, low..usual..high, normal:mean:deviation and the like")
