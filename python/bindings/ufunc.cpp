@@ -42,73 +42,28 @@ struct Column {
   Real& operator[](std::size_t row) const noexcept {
     return *reinterpret_cast<Real*>(first + static_cast<std::ptrdiff_t>(row) * step);
   }
-  bool packed() const noexcept { return step == sizeof(Real); }
-  const Real* packed_rows() const noexcept { return reinterpret_cast<const Real*>(first); }
 };
 
-// Most calls have nothing wrong. Whether that is so is asked first, in lanes that become packed instructions; rows are
-// counted one by one only if something was found.
-inline constexpr std::size_t lanes = 8;
-
-template <class Rows>
-bool any_nan(const Rows& y, std::size_t rows) noexcept {
-  std::remove_cvref_t<decltype(y[0])> sum[lanes] = {};  // 0 * NaN is NaN; results are never infinite
-  std::size_t row = 0;
-  for (; row + lanes <= rows; row += lanes)
-    for (std::size_t lane = 0; lane < lanes; ++lane) sum[lane] += 0 * y[row + lane];
-  for (; row < rows; ++row) sum[0] += 0 * y[row];
-  return std::any_of(sum, sum + lanes, [](auto total) { return total != total; });
-}
-
-template <class Rows>
-bool all_inside(const Interval& range, const Rows& x, std::size_t rows) noexcept {
-  using Real = std::remove_cvref_t<decltype(x[0])>;
-  Real least[lanes];
-  Real most[lanes];
-  std::fill_n(least, lanes, static_cast<Real>(range.high));
-  std::fill_n(most, lanes, static_cast<Real>(range.high));
-  const auto take = [&](std::size_t lane, Real value) {
-    least[lane] = value < least[lane] ? value : least[lane];
-    most[lane] = value > most[lane] ? value : most[lane];
-  };
-  std::size_t row = 0;
-  for (; row + lanes <= rows; row += lanes)
-    for (std::size_t lane = 0; lane < lanes; ++lane) take(lane, x[row + lane]);
-  for (; row < rows; ++row) take(0, x[row]);
-  const auto inside = [&range](Real value) { return range.contains(value); };
-  return std::all_of(least, least + lanes, inside) && std::all_of(most, most + lanes, inside);
-}
-
+/// Counts row by row; few calls have anything to count. What has no value shows in `out`, as only the loop over rows
+/// knows how an input compares with the end of a domain in its own precision.
 template <class Real>
-void look_at_nan(const Entry& entry, const Column<Real>* in, Column<Real> out, std::size_t rows) noexcept {
+void look_at_rows(const Entry& entry, const Column<Real>* in, Column<Real> out, std::size_t rows) noexcept {
   double x[most_inputs];
   for (std::size_t row = 0; row < rows; ++row) {
-    if (out[row] == out[row]) continue;
     bool missing = false;
     for (int i = 0; i < entry.arity(); ++i) {
       x[i] = static_cast<double>(in[i][row]);
       missing |= x[i] != x[i];
     }
     if (missing) continue;
-    const Check found = entry.check(x);
-    if (found.status == Status::outside_domain)
+    if (out[row] == out[row]) {
+      for (int i = 0; i < entry.arity(); ++i)
+        if (!entry.inputs[static_cast<std::size_t>(i)].usual.contains(in[i][row])) tally.unusual[i].add(x[i]);
+    } else if (const Check found = entry.check(x); found.status == Status::outside_domain) {
       tally.outside[found.argument].add(x[found.argument]);
-    else
+    } else {
       ++tally.impossible;
-  }
-}
-
-template <class Real>
-void look_at_rows(const Entry& entry, const Column<Real>* in, Column<Real> out, std::size_t rows) noexcept {
-  tally.rows += rows;
-  if (out.packed() ? any_nan(out.packed_rows(), rows) : any_nan(out, rows)) look_at_nan(entry, in, out, rows);
-  for (int i = 0; i < entry.arity(); ++i) {
-    const Interval& usual = entry.inputs[static_cast<std::size_t>(i)].usual;
-    const Column<Real> x = in[i];
-    if (usual.low <= -largest && usual.high >= largest) continue;
-    if (x.packed() ? all_inside(usual, x.packed_rows(), rows) : all_inside(usual, x, x.step == 0 ? 1 : rows)) continue;
-    for (std::size_t row = 0; row < rows; ++row)
-      if (out[row] == out[row] && !usual.contains(x[row])) tally.unusual[i].add(static_cast<double>(x[row]));
+    }
   }
 }
 
@@ -119,6 +74,7 @@ void loop(char** columns, npy_intp const* dimensions, npy_intp const* steps, voi
   const Entry& entry = *static_cast<const Entry*>(data);
   const int arity = entry.arity();
   const auto rows = static_cast<std::size_t>(dimensions[0]);
+  tally.rows += rows;
   // Where the result takes the place of an input, it waits until the input has been looked at.
   const bool in_place = std::find(columns, columns + arity, columns[arity]) != columns + arity;
   Real waiting[block];
@@ -138,11 +94,12 @@ void loop(char** columns, npy_intp const* dimensions, npy_intp const* steps, voi
       at[arity] = reinterpret_cast<char*>(waiting);
       step[arity] = sizeof(Real);
     }
+    bool in_order;
     if constexpr (sizeof(Real) == sizeof(double))
-      entry.rows_double(at, step, count);
+      in_order = entry.rows_double(at, step, count);
     else
-      entry.rows_float(at, step, count);
-    look_at_rows(entry, in, Column<Real>{at[arity], step[arity]}, count);
+      in_order = entry.rows_float(at, step, count);
+    if (!in_order) look_at_rows(entry, in, Column<Real>{at[arity], step[arity]}, count);
     if (in_place)
       for (std::size_t row = 0; row < count; ++row) out[row] = waiting[row];
   }

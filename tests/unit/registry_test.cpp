@@ -60,14 +60,19 @@ void compare_rows(const Entry& entry, std::size_t rows, const std::vector<std::p
     if (row % 7 == 3 && steps[0] != 0) columns[0].at(row) = std::numeric_limits<Real>::quiet_NaN();
     last = x;
   }
-  if constexpr (std::is_same_v<Real, double>)
-    entry.rows_double(first.data(), steps.data(), rows);
-  else
-    entry.rows_float(first.data(), steps.data(), rows);
+  const auto loop = [&] {
+    if constexpr (std::is_same_v<Real, double>)
+      return entry.rows_double(first.data(), steps.data(), rows);
+    else
+      return entry.rows_float(first.data(), steps.data(), rows);
+  };
+  const bool in_order = loop();
+  bool each_in_order = true;
   for (std::size_t row = 0; row < rows; ++row) {
     std::vector<double> x;
     for (std::size_t i = 0; i < arity; ++i) x.push_back(static_cast<double>(columns[i].at(row)));
     const double expected = entry.value(x.data());
+    each_in_order &= entry.check(x.data()).status == Status::ok;
     const Real found = columns[arity].at(row);
     CAPTURE(row);
     if constexpr (std::is_same_v<Real, double>) {
@@ -78,6 +83,7 @@ void compare_rows(const Entry& entry, std::size_t rows, const std::vector<std::p
       CHECK(static_cast<double>(found) == near(expected).epsilon(1e-3));
     }
   }
+  if constexpr (std::is_same_v<Real, double>) CHECK(in_order == each_in_order);
 }
 
 }  // namespace
@@ -91,6 +97,28 @@ TEST_CASE("rows of any stride give what the scalar gives, for every formula") {
     compare_rows<double>(entry, 3, {0});
     compare_rows<float>(entry, 300, {1, 0, -3});
   }
+}
+
+TEST_CASE("rows tell whether there is anything to be said about one of them") {
+  const Entry& entry = *shared::formula_named("bearing_torque");
+  double preload[700];
+  double friction[700];
+  const double diameter = 20e-3;
+  double out[700];
+  char* columns[] = {reinterpret_cast<char*>(preload), reinterpret_cast<char*>(friction),
+                     reinterpret_cast<char*>(const_cast<double*>(&diameter)), reinterpret_cast<char*>(out)};
+  const std::ptrdiff_t steps[] = {sizeof(double), sizeof(double), 0, sizeof(double)};
+  const auto in_order = [&](double one_preload, double one_friction) {
+    std::fill_n(preload, 700, 25e3);
+    std::fill_n(friction, 700, 0.12);
+    preload[511] = one_preload;
+    friction[511] = one_friction;
+    return entry.rows_double(columns, steps, 700);
+  };
+  CHECK(in_order(25e3, 0.12));
+  CHECK(!in_order(-1, 0.12));  // no value
+  CHECK(!in_order(25e3, 1.9));  // a value, from an unusual friction
+  CHECK(!in_order(std::nan(""), 0.12));
 }
 
 TEST_CASE("no rows: nothing is read and nothing is written") {

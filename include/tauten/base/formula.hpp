@@ -150,6 +150,14 @@ class Formula<F, std::index_sequence<I...>> {
     return guarded<Real>(static_cast<Real>(x)...);
   }
 
+  /// Whether a row with this value has nothing to be said about it: a value, from inputs in their usual ranges. Without
+  /// branches, like the kernel.
+  template <class Real>
+  static constexpr bool in_order(Real value, const auto&... x) noexcept {
+    return (int{value == value} & ... &
+            int{F::inputs[I].usual.covers(F::inputs[I].domain) || F::inputs[I].usual.contains(x)}) != 0;
+  }
+
   /// Looks at plain SI inputs.
   /// \return status, and the number of the first input at fault
   template <class... X>

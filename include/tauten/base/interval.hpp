@@ -15,6 +15,11 @@ struct Interval {
     // Written with & so that loops over columns stay free of branches.
     return (int{above} & int{x <= static_cast<Real>(high)}) != 0;
   }
+
+  /// Whether it contains all that the other contains.
+  constexpr bool covers(const Interval& other) const noexcept {
+    return (excludes_low && !other.excludes_low ? low < other.low : low <= other.low) && other.high <= high;
+  }
 };
 
 /// No engineering quantity in SI comes near this bound. It also lies inside the range of float.

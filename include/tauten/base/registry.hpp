@@ -5,7 +5,9 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <span>
+#include <type_traits>
 
 #include "tauten/base/column.hpp"
 #include "tauten/base/symbolic.hpp"
@@ -25,8 +27,9 @@ struct Entry {
   double (*gradient)(const double* x, double* slopes) noexcept;  ///< value; partial derivatives into `slopes`
   Symbolic (*expression)();                                      ///< the formula itself
   /// Rows of strided columns: pointers to the first row of each input and of the output, and the bytes from row to row.
-  void (*rows_double)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
-  void (*rows_float)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
+  /// \return whether every row has a value, and that from inputs in their usual ranges; if not, `check` tells more
+  bool (*rows_double)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
+  bool (*rows_float)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
 
   int arity() const noexcept { return static_cast<int>(inputs.size()); }
 };
@@ -39,11 +42,12 @@ inline constexpr std::size_t rows_per_block = 256;
 inline constexpr int most_inputs = 12;
 
 template <class Real>
-void strided_rows(int arity, void (*packed)(const Real* const*, Real*, std::size_t) noexcept, char* const* columns,
+bool strided_rows(int arity, bool (*packed)(const Real* const*, Real*, std::size_t) noexcept, char* const* columns,
                   const std::ptrdiff_t* steps, std::size_t rows) noexcept {
   constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
   const std::size_t most = rows < rows_per_block ? rows : rows_per_block;
   alignas(64) Real copies[most_inputs + 1][rows_per_block];
+  bool in_order = true;
   for (int i = 0; i < arity; ++i)
     if (steps[i] == 0)
       for (std::size_t row = 0; row < most; ++row) copies[i][row] = *reinterpret_cast<const Real*>(columns[i]);
@@ -62,11 +66,26 @@ void strided_rows(int arity, void (*packed)(const Real* const*, Real*, std::size
     }
     const bool direct = steps[arity] == width;
     Real* const out = direct ? reinterpret_cast<Real*>(at(arity)) : copies[arity];
-    packed(in, out, count);
+    in_order &= packed(in, out, count);
     if (!direct)
       for (std::size_t row = 0; row < count; ++row)
         *reinterpret_cast<Real*>(at(arity) + static_cast<std::ptrdiff_t>(row) * steps[arity]) = out[row];
   }
+  return in_order;
+}
+
+/// \return whether all rows are in order. To ask in the same pass costs less than to read the columns again.
+template <class F, class Real, class... In>
+bool each_row_asked(Formula<F>, Real* out, std::size_t rows, In... in) noexcept {
+  // An integer as wide as the numbers, so that it shares their packed instructions.
+  std::conditional_t<sizeof(Real) == sizeof(double), std::int64_t, std::int32_t> odd = 0;
+  TAUTEN_ROWS_ARE_INDEPENDENT
+  for (std::size_t i = 0; i < rows; ++i) {
+    const Real value = Formula<F>::si(in[i]...);
+    odd |= Formula<F>::in_order(value, in[i]...) ? 0 : 1;
+    out[i] = value;
+  }
+  return odd == 0;
 }
 
 template <class F, class Indices>
@@ -86,14 +105,14 @@ struct Erased<F, std::index_sequence<I...>> {
   static Symbolic expression() { return F::eval(Symbolic::of_input(static_cast<int>(I))...); }
 
   template <class Real>
-  static void packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
-    each_row(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
+  static bool packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
+    return each_row_asked(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
   }
 #if defined(TAUTEN_WIDE_ROWS)
   template <class Real>
-  [[gnu::target("avx2"), gnu::flatten]] static void packed_wide(const Real* const* in, Real* out,
+  [[gnu::target("avx2"), gnu::flatten]] static bool packed_wide(const Real* const* in, Real* out,
                                                                 std::size_t rows) noexcept {
-    each_row(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
+    return each_row_asked(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
   }
   template <class Real>
   static auto best_packed() noexcept {
@@ -107,9 +126,9 @@ struct Erased<F, std::index_sequence<I...>> {
 #endif
 
   template <class Real>
-  static void strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
+  static bool strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
     static_assert(arity <= most_inputs, "tauten: raise most_inputs for a formula with more inputs");
-    strided_rows<Real>(arity, best_packed<Real>(), columns, steps, rows);
+    return strided_rows<Real>(arity, best_packed<Real>(), columns, steps, rows);
   }
 };
 

@@ -6,8 +6,9 @@
 namespace tauten {
 
 /// Relative change of the torque at the fastener when the hand stands `hand_shift` beyond the length that the setting
-/// was worked out for (positive: away from the drive). To first order -E cos(alpha) dL/(L (L + E cos(alpha))).
-/// Without an extension a torque wrench does not care where the hand is.
+/// was worked out for (positive: away from the drive). Without an extension a torque wrench does not care where the hand
+/// is. Equal to `torque_at_fastener` at the new length over that at the old, less one; that difference of near numbers is
+/// carried out here by hand, so that small shifts keep all their digits.
 struct HandShiftError {
   static constexpr const char* name = "hand_shift_error";
   static constexpr const char* summary = "Relative change of the torque when the hand moves along the handle";
@@ -22,14 +23,15 @@ struct HandShiftError {
 
   template <class Real>
   static constexpr Real eval(Real L, Real E, Real alpha, Real dL) noexcept {
-    return TorqueAtFastener::eval(WrenchSetting::eval(Real(1), L, E, alpha), L + dL, E, alpha) - 1;
+    return -E * cos(alpha) * dL / ((L + dL) * OffsetLever::at_fastener(L, E, alpha));
   }
 };
 /// \copydoc HandShiftError
 inline constexpr Formula<HandShiftError> hand_shift_error{};
 
 /// Relative change of the torque at the fastener when the extension stands `angle_shift` beside the angle that the
-/// setting was worked out for. Small in line with the wrench, greatest near a right angle.
+/// setting was worked out for. Small in line with the wrench, greatest near a right angle. The difference of the two
+/// cosines is written as a product, so that small shifts keep all their digits.
 struct ExtensionAngleError {
   static constexpr const char* name = "extension_angle_error";
   static constexpr const char* summary = "Relative change of the torque when the extension stands at another angle";
@@ -44,7 +46,7 @@ struct ExtensionAngleError {
 
   template <class Real>
   static constexpr Real eval(Real L, Real E, Real alpha, Real delta_a) noexcept {
-    return TorqueAtFastener::eval(WrenchSetting::eval(Real(1), L, E, alpha), L, E, alpha + delta_a) - 1;
+    return -2 * E * sin(alpha + delta_a / 2) * sin(delta_a / 2) / OffsetLever::at_fastener(L, E, alpha);
   }
 };
 /// \copydoc ExtensionAngleError

@@ -53,14 +53,17 @@ using detail::most_inputs;
 
 /// Rows of float are worked out in double and rounded.
 template <class Real>
-[[gnu::noinline]] void rows(const Kernel& k, char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) {
+[[gnu::noinline]] bool rows(const Kernel& k, char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) {
   const std::size_t arity = k.inputs.size();
   double x[most_inputs];
+  bool in_order = true;
   for (std::size_t row = 0; row < rows; ++row) {
     const auto at = [&](std::size_t i) { return columns[i] + static_cast<std::ptrdiff_t>(row) * steps[i]; };
     for (std::size_t i = 0; i < arity; ++i) x[i] = static_cast<double>(*reinterpret_cast<const Real*>(at(i)));
     *reinterpret_cast<Real*>(at(arity)) = static_cast<Real>(value(k, x));
+    in_order &= check(k, x).status == Status::ok;
   }
+  return in_order;
 }
 
 template <class F, class Indices>
@@ -80,8 +83,8 @@ struct Erased<F, std::index_sequence<I...>> {
   static double gradient(const double* x, double* slopes) noexcept { return small::gradient(own, x, slopes); }
   static Symbolic expression() { return F::eval(Symbolic::of_input(static_cast<int>(I))...); }
   template <class Real>
-  static void rows(char* const* columns, const std::ptrdiff_t* steps, std::size_t count) noexcept {
-    small::rows<Real>(own, columns, steps, count);
+  static bool rows(char* const* columns, const std::ptrdiff_t* steps, std::size_t count) noexcept {
+    return small::rows<Real>(own, columns, steps, count);
   }
 };
 
