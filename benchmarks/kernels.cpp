@@ -25,10 +25,10 @@ constexpr double cos30 = 0.86602540378443864676;
 constexpr double tan30 = 0.57735026918962576451;
 constexpr double largest = 1e30;
 
-// The arithmetic of the two formulas as a textbook has it.
+// The arithmetic of the two formulas as a textbook has it, with constants inverted beforehand.
 inline double bare_linear(double torque, double pitch, double pitch_diameter, double thread, double bearing,
                           double face) {
-  return torque / (pitch / (2 * pi) + thread * (pitch_diameter / (2 * cos30)) + bearing * (face / 2));
+  return torque / (pitch * (1 / (2 * pi)) + thread * (pitch_diameter * (1 / (2 * cos30))) + bearing * (face / 2));
 }
 inline double bare_exact(double torque, double pitch, double pitch_diameter, double thread, double bearing,
                          double face) {

@@ -150,12 +150,12 @@ class Formula<F, std::index_sequence<I...>> {
     return guarded<Real>(static_cast<Real>(x)...);
   }
 
-  /// Whether a row with this value has nothing to be said about it: a value, from inputs in their usual ranges. Without
-  /// branches, like the kernel.
+  /// As `si`, but NaN too where an input lies outside its usual range: a number only where `check` gives `Status::ok`.
   template <class Real>
-  static constexpr bool in_order(Real value, const auto&... x) noexcept {
-    return (int{value == value} & ... &
-            int{F::inputs[I].usual.covers(F::inputs[I].domain) || F::inputs[I].usual.contains(x)}) != 0;
+  static constexpr Real si_if_in_order(const auto&... x) noexcept {
+    constexpr Interval ordinary[] = {F::inputs[I].domain.meet(F::inputs[I].usual)...};
+    const Real value = F::eval(x...);
+    return ((... & int{ordinary[I].contains(x)}) & int{possible(value, x...)}) != 0 ? value : detail::no_value(value);
   }
 
   /// Looks at plain SI inputs.

@@ -16,9 +16,12 @@ struct Interval {
     return (int{above} & int{x <= static_cast<Real>(high)}) != 0;
   }
 
-  /// Whether it contains all that the other contains.
-  constexpr bool covers(const Interval& other) const noexcept {
-    return (excludes_low && !other.excludes_low ? low < other.low : low <= other.low) && other.high <= high;
+  /// What both contain.
+  constexpr Interval meet(const Interval& other) const noexcept {
+    const bool excludes = low > other.low   ? excludes_low
+                          : low < other.low ? other.excludes_low
+                                            : excludes_low || other.excludes_low;
+    return {low > other.low ? low : other.low, high < other.high ? high : other.high, excludes};
   }
 };
 

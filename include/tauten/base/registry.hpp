@@ -5,9 +5,7 @@
 #pragma once
 
 #include <cstddef>
-#include <cstdint>
 #include <span>
-#include <type_traits>
 
 #include "tauten/base/column.hpp"
 #include "tauten/base/symbolic.hpp"
@@ -41,12 +39,34 @@ namespace detail {
 inline constexpr std::size_t rows_per_block = 256;
 inline constexpr int most_inputs = 12;
 
+// 0 * NaN is NaN, and no result is infinite. In lanes, which compilers turn into packed instructions.
 template <class Real>
-bool strided_rows(int arity, bool (*packed)(const Real* const*, Real*, std::size_t) noexcept, char* const* columns,
-                  const std::ptrdiff_t* steps, std::size_t rows) noexcept {
+bool any_nan(const Real* y, std::size_t rows) noexcept {
+  constexpr std::size_t lanes = 8;
+  Real sum[lanes] = {};
+  std::size_t row = 0;
+  for (; row + lanes <= rows; row += lanes)
+    for (std::size_t lane = 0; lane < lanes; ++lane) sum[lane] += 0 * y[row + lane];
+  for (; row < rows; ++row) sum[0] += 0 * y[row];
+  for (std::size_t lane = 1; lane < lanes; ++lane) sum[0] += sum[lane];
+  return sum[0] != sum[0];
+}
+
+/// Nearly always all rows are in order. So that is tried first, and costs no more than the domain alone would; the rows
+/// of a block where it does not hold are worked out again, one by one.
+/// \param packed  rows of packed columns; NaN where a row is not in order
+/// \param value   one row; NaN outside the domain
+/// \return whether all rows are in order
+template <class Real>
+bool strided_rows(int arity, void (*packed)(const Real* const*, Real*, std::size_t) noexcept,
+                  Real (*value)(const Real*) noexcept, char* const* columns, const std::ptrdiff_t* steps,
+                  std::size_t rows) noexcept {
   constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
   const std::size_t most = rows < rows_per_block ? rows : rows_per_block;
   alignas(64) Real copies[most_inputs + 1][rows_per_block];
+  // A result that takes the place of an input waits, as the input may be asked for again.
+  bool direct = steps[arity] == width;
+  for (int i = 0; i < arity; ++i) direct &= columns[i] != columns[arity];
   bool in_order = true;
   for (int i = 0; i < arity; ++i)
     if (steps[i] == 0)
@@ -64,28 +84,21 @@ bool strided_rows(int arity, bool (*packed)(const Real* const*, Real*, std::size
         for (std::size_t row = 0; row < count; ++row)
           copies[i][row] = *reinterpret_cast<const Real*>(at(i) + static_cast<std::ptrdiff_t>(row) * steps[i]);
     }
-    const bool direct = steps[arity] == width;
     Real* const out = direct ? reinterpret_cast<Real*>(at(arity)) : copies[arity];
-    in_order &= packed(in, out, count);
+    packed(in, out, count);
+    if (any_nan(out, count)) {
+      in_order = false;
+      Real x[most_inputs];
+      for (std::size_t row = 0; row < count; ++row) {
+        for (int i = 0; i < arity; ++i) x[i] = in[i][row];
+        out[row] = value(x);
+      }
+    }
     if (!direct)
       for (std::size_t row = 0; row < count; ++row)
         *reinterpret_cast<Real*>(at(arity) + static_cast<std::ptrdiff_t>(row) * steps[arity]) = out[row];
   }
   return in_order;
-}
-
-/// \return whether all rows are in order. To ask in the same pass costs less than to read the columns again.
-template <class F, class Real, class... In>
-bool each_row_asked(Formula<F>, Real* out, std::size_t rows, In... in) noexcept {
-  // An integer as wide as the numbers, so that it shares their packed instructions.
-  std::conditional_t<sizeof(Real) == sizeof(double), std::int64_t, std::int32_t> odd = 0;
-  TAUTEN_ROWS_ARE_INDEPENDENT
-  for (std::size_t i = 0; i < rows; ++i) {
-    const Real value = Formula<F>::si(in[i]...);
-    odd |= Formula<F>::in_order(value, in[i]...) ? 0 : 1;
-    out[i] = value;
-  }
-  return odd == 0;
 }
 
 template <class F, class Indices>
@@ -95,7 +108,10 @@ template <class F, std::size_t... I>
 struct Erased<F, std::index_sequence<I...>> {
   static constexpr int arity = sizeof...(I);
 
-  static double value(const double* x) noexcept { return Formula<F>::si(x[I]...); }
+  template <class Real>
+  static Real value(const Real* x) noexcept {
+    return Formula<F>::si(x[I]...);
+  }
   static Check check(const double* x) noexcept { return Formula<F>::check(x[I]...); }
   static double gradient(const double* x, double* slopes) noexcept {
     const Dual<arity> result = Formula<F>::gradient(x[I]...);
@@ -105,14 +121,15 @@ struct Erased<F, std::index_sequence<I...>> {
   static Symbolic expression() { return F::eval(Symbolic::of_input(static_cast<int>(I))...); }
 
   template <class Real>
-  static bool packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
-    return each_row_asked(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
+  static void packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
+    TAUTEN_ROWS_ARE_INDEPENDENT
+    for (std::size_t i = 0; i < rows; ++i) out[i] = Formula<F>::template si_if_in_order<Real>(in[I][i]...);
   }
 #if defined(TAUTEN_WIDE_ROWS)
   template <class Real>
-  [[gnu::target("avx2"), gnu::flatten]] static bool packed_wide(const Real* const* in, Real* out,
+  [[gnu::target("avx2"), gnu::flatten]] static void packed_wide(const Real* const* in, Real* out,
                                                                 std::size_t rows) noexcept {
-    return each_row_asked(Formula<F>{}, out, rows, Rows<Real>{in[I]}...);
+    packed<Real>(in, out, rows);
   }
   template <class Real>
   static auto best_packed() noexcept {
@@ -128,7 +145,7 @@ struct Erased<F, std::index_sequence<I...>> {
   template <class Real>
   static bool strided(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept {
     static_assert(arity <= most_inputs, "tauten: raise most_inputs for a formula with more inputs");
-    return strided_rows<Real>(arity, best_packed<Real>(), columns, steps, rows);
+    return strided_rows<Real>(arity, best_packed<Real>(), value<Real>, columns, steps, rows);
   }
 };
 
@@ -143,7 +160,7 @@ constexpr Entry entry_of(Formula<F, Indices>) noexcept {
           F::inputs,
           F::output,
           F::sources,
-          E::value,
+          E::template value<double>,
           E::check,
           E::gradient,
           E::expression,

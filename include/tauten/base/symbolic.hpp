@@ -38,8 +38,8 @@ class Symbolic {
   const Node& node() const noexcept { return *node_; }
   explicit Symbolic(Pointer node) noexcept : node_(std::move(node)) {}
 
-  // What adds or multiplies nothing is left out and numbers are worked out, so that a formula built on a wider one
-  // prints as its source does.
+  // What adds or multiplies nothing is left out, numbers are worked out, and to multiply by a reciprocal is to divide, so
+  // that a formula built on a wider one prints as its source does.
   friend Symbolic operator-(const Symbolic& a) {
     if (a.is_number()) return -a.node_->number;
     return Symbolic(make({.kind = Kind::negate, .left = a.node_}));
@@ -54,7 +54,9 @@ class Symbolic {
   }
   friend Symbolic operator*(const Symbolic& a, const Symbolic& b) {
     if (a.is_number() && b.is_number()) return a.node_->number * b.node_->number;
-    return a.is(1) ? b : b.is(1) ? a : binary(Kind::multiply, a, b);
+    if (a.is(1) || b.is(1)) return a.is(1) ? b : a;
+    if (b.is_reciprocal()) return a / Symbolic(b.node_->right);
+    return binary(Kind::multiply, a, b);
   }
   friend Symbolic operator/(const Symbolic& a, const Symbolic& b) {
     if (a.is_number() && b.is_number()) return a.node_->number / b.node_->number;
@@ -84,6 +86,7 @@ class Symbolic {
     return Symbolic(make({.kind = Kind::call, .function = function, .left = a.node_}));
   }
   bool is_number() const noexcept { return node_->kind == Kind::number; }
+  bool is_reciprocal() const noexcept { return node_->kind == Kind::divide && Symbolic(node_->left).is(1); }
   bool is(double x) const noexcept { return node_->kind == Kind::number && node_->number == x; }
 
   Pointer node_;

@@ -6,16 +6,18 @@
 namespace tauten {
 
 /// The three lengths of which every linear torque formula is made, per unit of preload and coefficient of friction.
+/// Compilers do not turn a division by a constant into the far cheaper multiplication, as the last digit may differ.
+/// Loops over columns spend most of their time in divisions, so it is done here.
 struct LeverParts {
   /// P/(2 pi): lifts the load, and helps when loosening.
   template <class Real>
   static constexpr Real lift(Real P) noexcept {
-    return P / (2 * pi<Real>());
+    return P * (1 / (2 * pi<Real>()));
   }
   /// d_2/(2 cos 30): rubs on the flanks of the 60 degree thread.
   template <class Real>
   static constexpr Real flanks(Real d_2) noexcept {
-    return d_2 / (2 * cos30<Real>());
+    return d_2 * (1 / (2 * cos30<Real>()));
   }
   /// D_Km/2: rubs under the turned head or nut.
   template <class Real>
