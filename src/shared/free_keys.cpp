@@ -98,7 +98,7 @@ constexpr FreeKey keys[] = {
      put_above_zero<[](auto& q) -> auto& { return q.names.socket; }>},
     {"key", "14mm", "Hexagon key that fits into the head, in place of a socket",
      put_above_zero<[](auto& q) -> auto& { return q.names.key; }>},
-    {"bit", "30", "Number of the six-lobed bit that fits into the head, in place of a socket",
+    {"bit", "30", "Number of the six-lobed bit that fits, in place of a socket",
      [](const FreeKey& key, Line text, FreeQuestion& q) { return read_bit(key.name, text, q.names.bit.emplace()); },
      "drive_number"},
     {"rust", "rusted", "State of rust, from clean to heavy_rust; rusted if not said",
