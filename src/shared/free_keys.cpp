@@ -104,7 +104,7 @@ constexpr FreeKey keys[] = {
     {"rust", "rusted", "State of rust, from clean to heavy_rust; rusted if not said",
      put<[](auto& q) -> auto& { return q.job.rust; }>, "", Words<Rust>::list},
     {"limit", "200N.m", "Torque that will not be exceeded", put<[](auto& q) -> auto& { return q.job.limit; }>},
-    {"drive", "six_point", "six_point (if not said), twelve_point, open_end, internal_hexagon or hexalobular",
+    {"drive", "six_point", "six_point, else twelve_point, open_end, internal_hexagon, hexalobular",
      put<[](auto& q) -> auto& { return q.names.drive; }>, "", Words<DriveFit>::list},
     {"undone", "freed:85N.m", "One of the flange: freed, sheared, rounded or unmoved, and the torque", put_undone, "",
      outcome_words, Takes::several_values},
