@@ -16,6 +16,7 @@
 #include "tauten/loosening/drive.hpp"
 #include "tauten/loosening/heat.hpp"
 #include "tauten/loosening/index.hpp"
+#include "tauten/loosening/recess.hpp"
 #include "tauten/loosening/rust.hpp"
 #include "tauten/loosening/section.hpp"
 #include "tauten/part/strength.hpp"
@@ -153,6 +154,7 @@ inline constexpr Entry formulas[] = {
     entry_of(square_yield_torque),
     entry_of(square_plastic_torque),
     entry_of(hexagon_plastic_torque),
+    entry_of(hexalobular_plastic_torque),
     entry_of(ring_test_torque),
     entry_of(open_end_test_torque),
     entry_of(hexagon_key_test_torque),
@@ -176,6 +178,8 @@ inline constexpr Entry formulas[] = {
     entry_of(twelve_point_slipping_corner_loss),
     entry_of(twelve_point_flank),
     entry_of(rounding_torque),
+    entry_of(lobe_flank),
+    entry_of(lobe_lever),
     entry_of(thermal_opening),
     entry_of(opening_temperature),
     entry_of(thermal_load_loss),

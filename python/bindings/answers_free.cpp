@@ -1,4 +1,4 @@
-// Whether a stuck fastener comes free before it shears or its corners go.
+// Whether a stuck fastener comes free before it shears or its drive gives.
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "shared/keys.hpp"
@@ -27,6 +27,7 @@ void read_fastener(const Given& given, FreeJob& job) {
   given("drive", names.drive);
   given.above_zero("socket", names.socket);
   given.above_zero("key", names.key);
+  given("bit", names.bit);
   given.above_zero("diameter", job.diameter);
   given.above_zero("pitch", job.pitch);
   given.above_zero("width_across_flats", job.width_across_flats);
@@ -83,7 +84,7 @@ FreeAnswer answer(const py::dict& values) {
   }();
   if (found) return {*found, job};
   const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
-  throw shared::renamed(found.error(), "width_across_flats", tool);
+  throw shared::renamed(shared::renamed(found.error(), "width_across_flats", tool), "drive_number", "bit");
 }
 
 Question question(const py::dict& values) {

@@ -366,6 +366,7 @@ def free_joint(
     property_class: Optional[Union[str, PropertyClass]] = ...,
     socket: Optional[Quantity] = ...,
     key: Optional[Quantity] = ...,
+    bit: Optional[int] = ...,
     rust: Optional[str] = ...,
     limit: Optional[Quantity] = ...,
     diameter: Optional[Quantity] = ...,
@@ -415,6 +416,7 @@ def free_joint(
     property_class: Optional[Union[str, PropertyClass]] = ...,
     socket: Optional[Quantity] = ...,
     key: Optional[Quantity] = ...,
+    bit: Optional[int] = ...,
     rust: Optional[str] = ...,
     limit: Optional[Quantity] = ...,
     diameter: Optional[Quantity] = ...,
@@ -1758,6 +1760,18 @@ class _hexagon_plastic_torque(_Formula, Protocol):
 
 hexagon_plastic_torque: _hexagon_plastic_torque
 
+class _hexalobular_plastic_torque(_Formula, Protocol):
+    """Torque of the fully plastic six-lobed bit (estimate).
+
+    shear_strength tau_u [Pa], outer_diameter d_a [m], inner_diameter d_i [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: Any, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
+
+hexalobular_plastic_torque: _hexalobular_plastic_torque
+
 class _ring_test_torque(_Formula, Protocol):
     """Test torque of ring wrenches and sockets.
 
@@ -2021,6 +2035,30 @@ class _rounding_torque(_Formula, Protocol):
     def __call__(self, contact_pressure: Any, corners: Any, contact_length: Any, engaged_height: Any, flank_lever: Any, **options: Any) -> Any: ...
 
 rounding_torque: _rounding_torque
+
+class _lobe_flank(_Formula, Protocol):
+    """Depth of flank on which a six-lobed bit bears.
+
+    outer_diameter d_a [m], inner_diameter d_i [m], drive_clearance D [m], corner_loss w [m] -> flank_length l_F [m]
+    """
+    @overload
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    @overload
+    def __call__(self, outer_diameter: Any, inner_diameter: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
+
+lobe_flank: _lobe_flank
+
+class _lobe_lever(_Formula, Protocol):
+    """Lever of the push on a lobe of a six-lobed bit.
+
+    outer_diameter d_a [m], inner_diameter d_i [m], drive_clearance D [m], corner_loss w [m] -> flank_lever a [m]
+    """
+    @overload
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    @overload
+    def __call__(self, outer_diameter: Any, inner_diameter: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
+
+lobe_lever: _lobe_lever
 
 class _thermal_opening(_Formula, Protocol):
     """Play that opens when the nut is hotter than the bolt.

@@ -531,15 +531,15 @@ def reach(table=None, /, *, torque=None, setting=None, wrench_length=None, exten
     return _ask("reach", _core.reach, locals())
 
 
-def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, key=None, rust=None, limit=None,
-               diameter=None, pitch=None, width_across_flats=None, tensile_strength=None, yield_strength=None,
-               torsion_ratio=None, preload=None, thread_friction=None, bearing_friction=None, engaged_length=None,
-               bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None, years=None,
-               first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None, square=None,
-               handle_length=None, hand_force=None, hand_variation=None, shear_risk=None, wanted_chance=None, done=None,
-               undone=None, zinc_or_cadmium=None, adhesive=None, fire_or_burst=None, rubber_or_plastic=None,
-               reused=None, quenched=None, trials=None, seed=None, threads=None, columns=None):
-    """Tell whether a stuck fastener comes free before it shears or its corners go, where to stop, and what to do next.
+def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, key=None, bit=None, rust=None,
+               limit=None, diameter=None, pitch=None, width_across_flats=None, tensile_strength=None,
+               yield_strength=None, torsion_ratio=None, preload=None, thread_friction=None, bearing_friction=None,
+               engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
+               years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
+               square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
+               wanted_chance=None, done=None, undone=None, zinc_or_cadmium=None, adhesive=None, fire_or_burst=None,
+               rubber_or_plastic=None, reused=None, quenched=None, trials=None, seed=None, threads=None, columns=None):
+    """Tell whether a stuck fastener comes free before it shears or its drive gives, where to stop, and what to do next.
 
     Parameters
     ----------
@@ -551,6 +551,9 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
         Mark on the head; or ``tensile_strength`` and ``yield_strength`` in Pa and ``torsion_ratio``.
     socket, key, width_across_flats : length in m
         Tool that fits, or width of the head; without it that of ISO 4014 (ISO 4762 for a key) for the thread.
+    bit : whole number
+        Number of the six-lobed bit that fits into the head, in place of a socket; without it that of ISO 14579 if the
+        drive is "hexalobular".
     rust : text
         "clean", "aged_dry", "light_rust", "rusted" (if not given), "heavy_rust" or "loose_but_rusted_in".
     limit : torque in N.m
@@ -560,15 +563,16 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     thread_friction, bearing_friction : number
         Of the clean joint; 0.14 if not given.
     engaged_length, bearing_diameter, nut_diameter, head_height : length in m
-        Usual proportions of a hexagon bolt if not given.
+        Usual proportions of a hexagon bolt if not given. The head height is what the tool engages: of a recess that is
+        partly filled the depth that is left.
     nut_yield : stress in Pa
     prevailing_torque : torque in N.m
     years : number
         Years in place; with ``first_year_loss``, a length in m, it replaces the metal loss of the state of rust.
     drive : text
-        "six_point" (if not given), "twelve_point", "open_end" or "internal_hexagon".
+        "six_point" (if not given), "twelve_point", "open_end", "internal_hexagon" or "hexalobular".
     drive_clearance, corner_loss, square : length in m
-        Play of the tool, radial wear of the corners, smallest square drive in the chain.
+        Play of the tool, radial wear of the corners (or of the ridges between lobes), smallest square drive in the chain.
     handle_length : length in m
         If turned by hand, with ``hand_force`` in N (median pull) and ``hand_variation``.
     shear_risk, wanted_chance : number

@@ -71,11 +71,16 @@ def reach(self):
             _list(self.warnings + self.cautions))
 
 
+def end_of_drive(free):
+    """How what the tool holds gives way, in the words of the command line."""
+    return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners go"
+
+
 def free(self):
     """How it may end, the torques of each end, and the plan."""
     c = self.chances
     ends = [("comes free", c.free, self.breakaway), ("shears", c.shear, self.shear),
-            ("corners go", c.round, self.round), ("tool fails", c.tool, self.tool), ("does not move", c.not_moving, "")]
+            (end_of_drive(self), c.round, self.round), ("tool fails", c.tool, self.tool), ("does not move", c.not_moving, "")]
     plan = [("next" if place == self.next else "",
              ", then ".join(use.aid.replace("_", " ") for use in step.aids) or "just try", _text(step.stop_at, "N.m"),
              _chance(step.chances.free), _chance(step.chances.shear), f"{step.minutes:.0f} min", step.why)

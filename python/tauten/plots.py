@@ -4,13 +4,13 @@ Colours are those of Okabe and Ito, which people with any kind of colour blindne
 """
 import math
 
-from tauten import _core
+from tauten import _core, _html
 from tauten._errors import Error
 
 BLACK, ORANGE, SKY, GREEN, BLUE, VERMILION, PURPLE = ("#000000", "#E69F00", "#56B4E9", "#009E73", "#0072B2", "#D55E00",
                                                       "#CC79A7")
 
-_ENDS = (("free", "comes free", GREEN, "-"), ("shear", "shears", VERMILION, "--"), ("round", "corners go", ORANGE, "-."),
+_ENDS = (("free", "comes free", GREEN, "-"), ("shear", "shears", VERMILION, "--"), ("round", "", ORANGE, "-."),
          ("tool", "tool fails", PURPLE, ":"), ("not_moving", "does not move", BLUE, (0, (6, 1, 1, 1, 1, 1))))
 
 
@@ -76,6 +76,7 @@ def plot_chances(free, axes=None):
     axes = _axes(axes, 8, 4.6)
     torques = [point.limit for point in free.curve]
     for name, words, colour, line in _ENDS:
+        words = words or _html.end_of_drive(free)
         axes.plot(torques, [100 * getattr(point, name) for point in free.curve], color=colour, linestyle=line,
                   linewidth=2, label=words)
     axes.axvspan(free.breakaway.low, min(free.breakaway.high, torques[-1]), color=SKY, alpha=0.2, linewidth=0,

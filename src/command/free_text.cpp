@@ -54,7 +54,7 @@ std::string stop_text(const FreeJob& job, const Free& answer) {
   return detail::stop_sentence(answer, torque_text(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %");
 }
 
-std::string chances_text(const Free& answer) {
+std::string chances_text(const FreeJob& job, const Free& answer) {
   const Chances& c = answer.chances;
   Table table(
       {{"End", ""}, {"Chance", "%", true}, {"Low", "N.m", true}, {"Usual", "N.m", true}, {"High", "N.m", true}});
@@ -66,7 +66,7 @@ std::string chances_text(const Free& answer) {
   };
   row("comes free", chance_text(c.free), answer.breakaway);
   row("shears", chance_text(c.shear), answer.shear);
-  row("corners go", chance_text(c.round), answer.round);
+  row(detail::end_of_drive(job.drive).c_str(), chance_text(c.round), answer.round);
   row("tool fails", chance_text(c.tool), answer.tool);
   row("does not move", chance_text(c.not_moving), std::nullopt);
   if (answer.arm) row("the arm reaches", "", answer.arm);
@@ -121,9 +121,12 @@ std::string after_text(const Free& answer) {
 
 std::string page_of(const FreeJob& job, const Free& answer) {
   const std::string drive = in_words(word_of(job.drive));
-  std::string out = paragraph(fmt::format(
-      "{} mm x {} mm, {} mm across flats, {}. Rust: {}.", number_text(job.diameter.shop()),
-      number_text(job.pitch.shop()), number_text(job.width_across_flats.shop()), drive, rust_state(job.rust).title));
+  const std::string tool =
+      job.drive == DriveFit::hexalobular
+          ? fmt::format("{} drive number {}", drive, job.drive_number)
+          : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats.shop()), drive);
+  std::string out = paragraph(fmt::format("{} mm x {} mm, {}. Rust: {}.", number_text(job.diameter.shop()),
+                                          number_text(job.pitch.shop()), tool, rust_state(job.rust).title));
   if (!job.done.empty()) out += paragraph("Already done: " + aids_text(job.done) + ".");
   out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
   if (answer.learned)
@@ -132,7 +135,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
                     torque_text(answer.learned->median.low), torque_text(answer.learned->median.high)));
   out += paragraph(stop_text(job, answer));
-  out += chances_text(answer) + capacities_text(answer) + plan_text(job, answer) + after_text(answer);
+  out += chances_text(job, answer) + capacities_text(answer) + plan_text(job, answer) + after_text(answer);
   return out + "\nTake care\n" + list_of(answer.notices);
 }
 

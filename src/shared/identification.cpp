@@ -20,14 +20,7 @@ constexpr IdentifyKey keys[] = {
      },
      "width_across_flats"},
     {"bit", "30", "Number of the six-lobed bit that fits into the head",
-     [](const IdentifyKey& key, Words text, IdentifyJob& job) {
-       const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), job.bit);
-       if (problem == std::errc() && end == text.data() + text.size()) return Problem();
-       const std::string sentence =
-           "bit " + tauten::detail::shown(text) + " is not the number of a six-lobed drive; write it like 30";
-       return Problem(Error(key.name, sentence.c_str()));
-     },
-     "number"},
+     [](const IdentifyKey& key, Words text, IdentifyJob& job) { return read_bit(key.name, text, job.bit); }, "number"},
     {"worn", "0.3mm", "How far width and tool may differ; else 0.3 mm, for keys 0",
      [](const IdentifyKey& key, Words text, IdentifyJob& job) { return read(key.name, text, job.worn.emplace()); }},
     {"class", "10.9", "What the mark of a property class looks like",

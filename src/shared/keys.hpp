@@ -115,6 +115,14 @@ Problem read_whole(const char* key, std::string_view text, const char* example, 
       (std::string(key) + " " + tauten::detail::shown(text) + " is no whole number; write it like " + example).c_str());
 }
 
+/// Reads the number of a six-lobed bit.
+inline Problem read_bit(const char* key, std::string_view text, int& into) {
+  if (!read_whole(key, text, "30", into)) return {};
+  const std::string sentence = std::string(key) + " " + tauten::detail::shown(text) +
+                               " is not the number of a six-lobed drive; write it like 30";
+  return Error(key, sentence.c_str());
+}
+
 /// \return the parts of `text` between the marks
 inline std::vector<std::string_view> split(std::string_view text, char mark) {
   std::vector<std::string_view> parts;

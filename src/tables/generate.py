@@ -294,6 +294,16 @@ HEADERS = [
                   seen("detail_seen", "detail", "how the other dimensions were seen"),
               ]),
     ]),
+    ("part/hexalobular_table.hpp", "Sizes of six-lobed drives.", "", [
+        Table("hexalobular", "HexalobularDrive", "hexalobular_drives",
+              "Hexalobular internal drives by number, as the recess is drawn.", [
+                  count("number", "drive_number", "drive number, also that of the bit"),
+                  real("outer_diameter", "outer_diameter_mm", "over the lobes, A, m"),
+                  real("inner_diameter", "inner_diameter_mm", "between the lobes, B, m"),
+                  seen("seen", None, "how number and A were seen"),
+                  seen("inner_seen", "inner_diameter", "how B was seen"),
+              ]),
+    ]),
     ("friction/condition_table.hpp", "What is on the threads, and the friction band that comes with it.", "", [
         Table("condition", "ThreadConditionRow", "thread_conditions",
               "Friction bands by state of thread and bearing face.", [

@@ -212,6 +212,10 @@ TEST_CASE("free answers too") {
   CHECK(sum == doctest::Approx(1));
   CHECK(tauten_answer_number(answer.handle, "breakaway/low") < tauten_answer_number(answer.handle, "breakaway/high"));
   CHECK(tauten_answer_kind(answer.handle, "steps/1/aids/0/aid") == TAUTEN_WORDS);
+  const Answer lobes("free", {{"thread", "M10"}, {"class", "10.9"}, {"bit", "50"}, {"trials", "20000"}});
+  REQUIRE_MESSAGE(lobes.status == TAUTEN_OK, lobes.error.message);
+  CHECK(std::string(tauten_answer_words(lobes.handle, "capacities/1/part")) == "recess");
+  CHECK(std::string(tauten_answer_words(lobes.handle, "capacities/2/part")) == "bit");
 }
 
 TEST_CASE("wrong words are refused with a sentence") {
@@ -236,6 +240,7 @@ TEST_CASE("wrong words are refused with a sentence") {
   refused("clamp", {{"socket", "23.4mm"}, {"torque", "130N.m"}}, "socket");
   refused("identify", {{"bit", "3x"}}, "bit");
   refused("identify", {}, "socket");
+  refused("free", {{"thread", "M10"}, {"class", "10.9"}, {"bit", "31"}}, "bit");
   refused("weigh", pump_foot, "question");
 }
 

@@ -507,6 +507,27 @@ def test_free_fills_in_from_names():
     assert tauten.free_joint(**dict(FREE, socket=None)).as_dict() == tauten.free_joint(**FREE).as_dict()
     assert tauten.free_joint(**dict(FREE, socket=None, key="14mm")).as_dict() == \
         tauten.free_joint(**dict(FREE, socket=None, drive="internal_hexagon")).as_dict()
+    # ISO 14579 gives it the six-lobed drive number 70.
+    assert tauten.free_joint(**dict(FREE, socket=None, bit=70)).as_dict() == \
+        tauten.free_joint(**dict(FREE, socket=None, drive="hexalobular")).as_dict()
+
+
+def test_free_of_a_six_lobed_drive():
+    screw = dict(FREE, socket=None, bit=70)
+    answer = tauten.free_joint(**screw, limit="600N.m")
+    assert [one.part for one in answer.capacities] == ["bolt", "recess", "bit"]
+    assert answer.chances.round > 0.01 and answer.chances.tool > 0.01
+    filled = tauten.free_joint(**screw, limit="600N.m", head_height="3mm")
+    assert filled.round.nominal == pytest.approx(3 / 8 * answer.round.nominal, rel=0.02)
+    assert filled.chances.round > answer.chances.round
+    assert "recess strips" in answer.explain() and "drive number 70" in answer.explain()
+    assert "recess strips" in answer._repr_html_() and "corners go" not in answer._repr_html_()
+    rows = tauten.free_joint({"thread": ["M16", "M10"], "bit": [70, 50]}, property_class="8.8", rust="rusted", trials=20000)
+    assert rows["round_nominal"][0] == pytest.approx(answer.round.nominal, rel=1e-12)
+    refused(tauten.free_joint, "bit", **dict(screw, bit=31))
+    refused(tauten.free_joint, "bit", **dict(screw, bit=10))
+    refused(tauten.free_joint, "bit", **dict(screw, socket="24mm"))
+    refused(tauten.free_joint, "drive", **dict(screw, drive="six_point"))
 
 
 def test_free_makes_sense():

@@ -345,6 +345,20 @@ def test_free_page_has_no_breakaway_without_its_band():
         assert words in page, words
 
 
+def test_free_of_a_six_lobed_drive():
+    screw = ["free", "--thread", "M10", "--class", "10.9", "--limit", "150N.m", "--trials", "20000"]
+    got = answer(*screw, "--bit", "50")
+    assert [one["part"] for one in got["capacities"]] == ["bolt", "recess", "bit"]
+    assert got["chances"]["round"] > 0.05 and got["chances"]["tool"] > 0.05
+    assert got == answer(*screw, "--drive", "hexalobular")  # ISO 14579
+    worn = answer(*screw, "--bit", "50", "--corner-loss", "0.3mm")
+    assert worn["round"]["nominal"] < got["round"]["nominal"] and worn["tool"] == got["tool"]
+    page = said(*screw, "--bit", "50")
+    for words in ("hexalobular drive number 50", "recess strips", "- recess: ", "- bit: ", "Clean the recess"):
+        assert words in page, words
+    assert "corners" not in page
+
+
 def test_free_asks_for_what_it_was_told():
     base = answer(*STUCK, "--limit", "200N.m")
     assert answer(*STUCK, "--limit", "200N.m", "--done", "brush", "--done", "fluid:24h:thin")["chances"]["free"] > \
@@ -566,6 +580,13 @@ NONSENSE = {
     "free small socket": ([*FREE, "--socket", "10mm"], "socket is 10 mm", "socket"),
     "free large key": ([*FREE, "--key", "40mm"], "key is 40 mm", "key"),
     "free key and drive": ([*FREE, "--key", "14mm", "--drive", "open_end"], "internal_hexagon", "drive"),
+    "free bit": ([*FREE, "--bit", "30mm"], "number of a six-lobed drive", "bit"),
+    "free no such bit": ([*FREE, "--bit", "31"], "the numbers are", "bit"),
+    "free small bit": ([*FREE, "--bit", "10"], "must lie between 4.8 mm and 19.2 mm", "bit"),
+    "free bit and socket": ([*FREE, "--bit", "60", "--socket", "24mm"], "leave one of them out", "bit"),
+    "free bit and drive": ([*FREE, "--bit", "60", "--drive", "open_end"], "hexalobular", "drive"),
+    "free socket for lobes": ([*FREE, "--socket", "24mm", "--drive", "hexalobular"], "goes by its number", "drive"),
+    "free lobes without a head": (["free", "--thread", "M24", "--class", "8.8", "--drive", "hexalobular"], "ISO 14579", "bit"),
     "free rust": ([*FREE, "--rust", "awful"], "write clean, aged_dry", "rust"),
     "free limit": ([*FREE, "--limit", "0N.m"], "above 0", "limit"),
     "free undone": ([*FREE, "--undone", "freed"], "like freed:85N.m", "undone"),

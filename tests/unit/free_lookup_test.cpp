@@ -41,6 +41,11 @@ TEST_CASE("the tool that was said goes before the usual head") {
   CHECK(key.width_across_flats.si == 14e-3);
   const FreeJob usual = filled({.thread = "M16", .property_class = "8.8", .drive = DriveFit::internal_hexagon});
   CHECK(usual.width_across_flats.si == doctest::Approx(14e-3));  // ISO 4762
+  const FreeJob bit = filled({.thread = "M16", .property_class = "8.8", .bit = 60});
+  CHECK(bit.drive == DriveFit::hexalobular);
+  CHECK(bit.drive_number == 60);
+  const FreeJob lobes = filled({.thread = "M16", .property_class = "8.8", .drive = DriveFit::hexalobular});
+  CHECK(lobes.drive_number == 70);  // ISO 14579
 }
 
 TEST_CASE("what is missing, unknown or said twice is refused") {
@@ -60,4 +65,10 @@ TEST_CASE("what is missing, unknown or said twice is refused") {
   CHECK(refused({.thread = "M16", .property_class = "8.8", .socket = Length(24e-3), .key = Length(14e-3)}) == "key");
   CHECK(refused({.thread = "M16", .property_class = "8.8", .key = Length(14e-3), .drive = DriveFit::open_end}) ==
         "drive");
+  CHECK(refused({.thread = "M16", .property_class = "8.8", .bit = 60, .drive = DriveFit::open_end}) == "drive");
+  CHECK(refused({.thread = "M16", .property_class = "8.8", .key = Length(14e-3), .bit = 60}) == "bit");
+  CHECK(refused({.thread = "M16", .property_class = "8.8", .socket = Length(24e-3), .drive = DriveFit::hexalobular}) ==
+        "drive");
+  CHECK(refused({.thread = "M24", .property_class = "8.8", .drive = DriveFit::hexalobular}) == "bit");
+  CHECK(refused({.drive = DriveFit::hexalobular}, plain) == "bit");
 }

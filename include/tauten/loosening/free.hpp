@@ -21,8 +21,8 @@ inline ReleaseModel release_model(const FreeJob& job) noexcept {
 struct Free {
   Band<Torque> breakaway;            ///< torque at which it would come free
   Band<Torque> shear;                ///< torque at the head at which the bolt shears
-  Band<Torque> round;                ///< torque at which the corners go
-  Band<Torque> tool;                 ///< torque at which socket, key or square fails
+  Band<Torque> round;                ///< torque at which the corners go, or the recess strips
+  Band<Torque> tool;                 ///< torque at which socket, key, bit or square fails
   std::optional<Band<Torque>> arm;   ///< torque that the arm reaches, if turned by hand
   std::vector<Capacity> capacities;  ///< what each part takes, and where the figure comes from
   Torque stop_at;                    ///< greatest torque worth while within the risk of shearing
@@ -70,7 +70,12 @@ inline void add_notices(const FreeJob& job, Free& answer) {
       "Take a six-point socket: it reaches nearly twice as much of each flank, and still holds on worn corners on "
       "which "
       "twelve points spin.");
-  say(answer.round.nominal.si == 0, "tool_spins", "The corners are too far gone: this tool spins on them.");
+  const bool lobes = job.drive == DriveFit::hexalobular;
+  say(answer.round.nominal.si == 0, "tool_spins",
+      lobes ? "The lobes are too far gone: this bit turns in the recess."
+            : "The corners are too far gone: this tool spins on them.");
+  say(lobes, "clean_recess",
+      "Clean the recess to its floor and drive the bit home: a recess that is half filled holds half as much.");
   const HeatLimit heat = heat_limit(job.near);
   if (heat.allowed) answer.notices.push_back(cautions::heat_near);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
@@ -87,7 +92,10 @@ inline void add_notices(const FreeJob& job, Free& answer) {
       "What rust does to friction, bond and section is judgement: no measured figures were found. Trust the order of "
       "the choices more than the chances.",
       true);
-  say(true, "drive_estimate", "What the corners take is an estimate from contact pressure.", true);
+  say(true, "drive_estimate",
+      lobes ? "What the recess takes is an estimate from contact pressure, what the bit takes one from its hardness."
+            : "What the corners take is an estimate from contact pressure.",
+      true);
   say(!answer.steps.empty(), "aid_estimate", "What the aids do is judgement, given as wide bands.", true);
   answer.notices.push_back(cautions::replace_used_up);
   answer.notices.push_back(cautions::no_release);

@@ -32,7 +32,13 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   std::vector<Figure> out;
   out.push_back(figure("diameter", job.diameter));
   out.push_back(figure("pitch", job.pitch));
-  out.push_back(figure("width_across_flats", job.width_across_flats));
+  if (const auto lobes = lobes_of(job)) {
+    const std::string note = "of drive number " + std::to_string(lobes->number) + ", ISO 10664";
+    out.push_back(figure("outer_diameter", lobes->outer_diameter, note));
+    out.push_back(figure("inner_diameter", lobes->inner_diameter, note));
+  } else {
+    out.push_back(figure("width_across_flats", job.width_across_flats));
+  }
   out.push_back(figure("tensile_strength", job.tensile_strength, "least of the class"));
   out.push_back(figure("yield_strength", job.yield_strength));
   out.push_back(figure("torsion_ratio", job.torsion_ratio));
@@ -82,7 +88,7 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
   };
   torque("breakaway", answer.breakaway, "nine of ten cases, by simulation");
   torque("shear", answer.shear, "torque at the head at which the bolt shears");
-  torque("round", answer.round, "torque at which the corners go");
+  torque("round", answer.round, ("torque at which the " + detail::end_of_drive(job.drive)).c_str());
   torque("tool", answer.tool, "torque at which the tool fails");
   if (answer.arm) torque("arm", *answer.arm, "torque that the arm reaches");
   if (answer.learned)
@@ -95,7 +101,7 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
   };
   chance("chance_free", answer.chances.free, "comes loose");
   chance("chance_shear", answer.chances.shear, "the bolt shears");
-  chance("chance_round", answer.chances.round, "the corners go");
+  chance("chance_round", answer.chances.round, ("the " + detail::end_of_drive(job.drive)).c_str());
   chance("chance_tool", answer.chances.tool, "the tool fails");
   chance("chance_not_moving", answer.chances.not_moving, "nothing moves");
   out.verdict = detail::stop_sentence(answer, detail::shop_text(answer.stop_at), detail::percent_text(job.shear_risk));

@@ -10,6 +10,7 @@
 #include "tauten/loosening/heat_limit.hpp"
 #include "tauten/loosening/rust_state.hpp"
 #include "tauten/loosening/undone.hpp"
+#include "tauten/part/hexalobular.hpp"
 #include "tauten/tool/hand.hpp"
 #include "tauten/tool/shop_text.hpp"
 
@@ -17,21 +18,28 @@ namespace tauten {
 
 /// How the torque gets into the fastener.
 enum class DriveFit : unsigned char {
-  six_point,        ///< socket or ring on an external hexagon
-  twelve_point,     ///< the same with an opening of two hexagons turned by 30 degrees
-  open_end,         ///< open-ended wrench on an external hexagon: two corners
-  internal_hexagon  ///< key in the head
+  six_point,         ///< socket or ring on an external hexagon
+  twelve_point,      ///< the same with an opening of two hexagons turned by 30 degrees
+  open_end,          ///< open-ended wrench on an external hexagon: two corners
+  internal_hexagon,  ///< key in the head
+  hexalobular        ///< six-lobed bit in the head
 };
 template <>
 struct Words<DriveFit> {
-  static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon"};
+  static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon", "hexalobular"};
 };
+
+/// \return true if the tool goes into the head
+constexpr bool is_internal(DriveFit drive) noexcept {
+  return drive == DriveFit::internal_hexagon || drive == DriveFit::hexalobular;
+}
 
 /// One stuck fastener. Lengths left at zero take usual proportions of a hexagon bolt.
 struct FreeJob {
   Length diameter;
   Length pitch;
-  Length width_across_flats;  ///< of the head or nut; of the key for an internal hexagon
+  Length width_across_flats;  ///< of the head or nut; of the key for an internal hexagon; none of a hexalobular drive
+  int drive_number = 0;       ///< of a hexalobular drive
   Stress tensile_strength;
   Stress yield_strength;
   double torsion_ratio = 0.8;  ///< breaking shear stress over tensile strength, on pi d^3/16
@@ -49,9 +57,9 @@ struct FreeJob {
   Length first_year_loss;  ///< corrosion of the first year at this place
 
   DriveFit drive = DriveFit::six_point;
-  Length head_height;              ///< that the tool engages; 0: 0.64 d, for a key 0.5 d
-  Length drive_clearance{0.2e-3};  ///< width of the opening less that of the hexagon
-  Length corner_loss;              ///< radial wear of the corners
+  Length head_height;              ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
+  Length drive_clearance{0.2e-3};  ///< width of the opening less that of what goes into it
+  Length corner_loss;              ///< radial wear of the corners, or of the ridges between lobes
   Length square;                   ///< smallest square drive in the chain; 0: none
   Length handle_length;            ///< 0: not by hand
   Force hand_force = median_pull;
@@ -71,16 +79,36 @@ struct FreeJob {
 
 namespace detail {
 
+/// \return what is wrong with the size of the drive, or nothing
+inline std::optional<Error> drive_error(const FreeJob& job) {
+  const double d = job.diameter.si;
+  if (job.drive != DriveFit::hexalobular)
+    return outside("width_across_flats", job.width_across_flats,
+                   job.drive == DriveFit::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d});
+  const auto drive = try_hexalobular_drive(job.drive_number);
+  if (!drive) return drive.error();
+  const Interval usual{0.3 * d, 1.2 * d};
+  if (!outside("outer_diameter", drive->outer_diameter, usual)) return std::nullopt;
+  return refuse("drive_number", "drive_number " + std::to_string(job.drive_number) + " is " +
+                                    shop_text(drive->outer_diameter) + " wide, but in a screw of " +
+                                    shop_text(job.diameter) + " must lie between " + shop_text(Length(0.3 * d)) +
+                                    " and " + shop_text(Length(1.2 * d)) + "; read the number on the bit again");
+}
+
+/// \return the drive of a job if it is six-lobed, or nothing
+inline std::optional<HexalobularDrive> lobes_of(const FreeJob& job) noexcept {
+  return job.drive == DriveFit::hexalobular ? find_hexalobular_drive(job.drive_number) : std::nullopt;
+}
+
 /// \return what is wrong with a job, or nothing
 inline std::optional<Error> job_error(const FreeJob& job) {
   using Plain = Quantity<Dim::number>;
   const double d = job.diameter.si;
   if (auto e = outside("diameter", job.diameter, {1e-3, 0.5})) return e;
   if (auto e = outside("pitch", job.pitch, {0.1e-3, d / 3})) return e;
-  if (auto e =
-          outside("width_across_flats", job.width_across_flats,
-                  job.drive == DriveFit::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d}))
-    return e;
+  if (auto e = drive_error(job)) return e;
+  const auto lobes = lobes_of(job);
+  const double width = lobes ? lobes->outer_diameter.si : job.width_across_flats.si;
   if (auto e = outside("tensile_strength", job.tensile_strength, {50e6, 3e9})) return e;
   if (auto e = outside("yield_strength", job.yield_strength, {20e6, job.tensile_strength.si})) return e;
   if (auto e = outside("torsion_ratio", Plain(job.torsion_ratio), {0.3, 1.3})) return e;
@@ -97,8 +125,8 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("years", Plain(job.years), {0, 200})) return e;
   if (auto e = outside("first_year_loss", job.first_year_loss, {0, 1e-3})) return e;
   if (auto e = outside("head_height", job.head_height, {0, 3 * d})) return e;
-  if (auto e = outside("drive_clearance", job.drive_clearance, {0, 0.5 * job.width_across_flats.si})) return e;
-  if (auto e = outside("corner_loss", job.corner_loss, {0, 0.2 * job.width_across_flats.si})) return e;
+  if (auto e = outside("drive_clearance", job.drive_clearance, {0, 0.5 * width})) return e;
+  if (auto e = outside("corner_loss", job.corner_loss, {0, 0.2 * width})) return e;
   if (auto e = outside("square", job.square, {0, 0.2})) return e;
   if (auto e = outside("handle_length", job.handle_length, {0, 5})) return e;
   if (auto e = outside("hand_force", job.hand_force, {1, 2000})) return e;

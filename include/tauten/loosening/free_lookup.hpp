@@ -14,8 +14,9 @@ namespace tauten {
 struct FreeNames {
   std::string thread{};          ///< designation, "M16"; else `diameter` and `pitch`
   std::string property_class{};  ///< mark on the head; else `tensile_strength` and `yield_strength`
-  Length socket{};               ///< that fits; else `key`, `width_across_flats` or the usual head of the thread
+  Length socket{};               ///< that fits; else `key`, `bit`, `width_across_flats` or the usual head of the thread
   Length key{};                  ///< hexagon key that fits into the head
+  std::optional<int> bit{};      ///< number of the six-lobed bit that fits into the head
   std::optional<DriveFit> drive{};
 };
 
@@ -28,42 +29,57 @@ inline std::optional<Error> plain_beside_name(const FreeNames& names, const Free
     return refuse(argument, std::string(argument) + " is given beside a " + what + "; leave one of them out");
   };
   const bool thread = !names.thread.empty(), strength = !names.property_class.empty();
-  const bool socket = names.socket.si > 0, tool = socket || names.key.si > 0;
+  const bool socket = names.socket.si > 0, key = names.key.si > 0;
   if (auto e = both(thread, job.diameter.si, "diameter", "thread")) return e;
   if (auto e = both(thread, job.pitch.si, "pitch", "thread")) return e;
   if (auto e = both(strength, job.tensile_strength.si, "tensile_strength", "property class")) return e;
   if (auto e = both(strength, job.yield_strength.si, "yield_strength", "property class")) return e;
   if (auto e = both(socket, names.key.si, "key", "socket")) return e;
-  return both(tool, job.width_across_flats.si, "width_across_flats", "socket or key");
+  if (auto e = both(socket || key, names.bit.value_or(0), "bit", socket ? "socket" : "key")) return e;
+  return both(socket || key || names.bit, job.width_across_flats.si, "width_across_flats", "socket, key or bit");
 }
 
-/// Fills the width across flats: that of the tool, else that of the usual head.
-inline std::optional<Error> look_up_width(const FreeNames& names, FreeJob& job) {
+/// Fills the drive: as it is said, else that into which the tool goes.
+inline std::optional<Error> look_up_drive(const FreeNames& names, FreeJob& job) {
+  const bool key = names.key.si > 0;
   if (names.drive) job.drive = *names.drive;
-  if (names.key.si > 0) {
-    if (names.drive && job.drive != DriveFit::internal_hexagon)
-      return Error("drive", "drive is given beside a hexagon key, but is not internal_hexagon; leave one of them out");
-    job.drive = DriveFit::internal_hexagon;
-    job.width_across_flats = names.key;
-  }
+  if (!key && !names.bit) return std::nullopt;
+  job.drive = key ? DriveFit::internal_hexagon : DriveFit::hexalobular;
+  if (!names.drive || *names.drive == job.drive) return std::nullopt;
+  return refuse("drive", std::string("drive is given beside a ") + (key ? "hexagon key" : "six-lobed bit") +
+                             ", but is not " + word_of(job.drive) + "; leave one of them out");
+}
+
+/// Fills the width across flats or the drive number: that of the tool, else that of the usual head.
+inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
+  if (auto error = look_up_drive(names, job)) return error;
+  const bool lobes = job.drive == DriveFit::hexalobular;
+  if (names.key.si > 0) job.width_across_flats = names.key;
   if (names.socket.si > 0) job.width_across_flats = names.socket;
-  if (job.width_across_flats.si != 0) return std::nullopt;
+  if (names.bit) job.drive_number = *names.bit;
+  if (lobes && job.width_across_flats.si != 0)
+    return Error("drive", "a hexalobular drive goes by its number, not by a width; give the bit, for example 30");
+  if (lobes ? names.bit || job.drive_number != 0 : job.width_across_flats.si != 0) return std::nullopt;
   if (names.thread.empty())
-    return Error("socket", "give the socket or key that fits, or a thread; write a socket like 24mm");
-  const char* standard = job.drive == DriveFit::internal_hexagon ? "ISO 4762" : "ISO 4014";
+    return lobes ? Error("bit", "give the bit that fits, or a thread; write a bit like 30")
+                 : Error("socket", "give the socket, key or bit that fits, or a thread; write a socket like 24mm");
+  const char* standard = lobes ? "ISO 14579" : job.drive == DriveFit::internal_hexagon ? "ISO 4762" : "ISO 4014";
   const auto thread = try_parse_thread(names.thread);
   if (!thread) return thread.error();
   const auto usual = try_head(*thread, standard);
   if (!usual)
-    return refuse("socket", std::string(standard) + " has no head for " + names.thread.substr(0, 40) +
-                                "; give the socket or key that fits, for example 24mm");
+    return refuse(lobes ? "bit" : "socket", std::string(standard) + " has no head for " + names.thread.substr(0, 40) +
+                                                (lobes ? "; give the bit that fits, for example 30"
+                                                       : "; give the socket or key that fits, for example 24mm"));
   job.width_across_flats = usual->width;
+  job.drive_number = usual->drive_number;
   return std::nullopt;
 }
 
 }  // namespace detail
 
-/// Fills diameter, pitch, width and strengths of a job from names, and whether the bolt is quenched from its class.
+/// Fills diameter, pitch, width or drive number, and strengths of a job from names, and whether the bolt is quenched from
+/// its class.
 /// \return what is missing, unknown or said twice, or nothing
 inline std::optional<Error> look_up(const FreeNames& names, FreeJob& job) {
   if (auto error = detail::plain_beside_name(names, job)) return error;
@@ -75,7 +91,7 @@ inline std::optional<Error> look_up(const FreeNames& names, FreeJob& job) {
   } else if (job.diameter.si == 0 || job.pitch.si == 0) {
     return Error("thread", "give a thread like M16, or diameter and pitch");
   }
-  if (auto error = detail::look_up_width(names, job)) return error;
+  if (auto error = detail::look_up_size(names, job)) return error;
   if (names.property_class.empty()) {
     if (job.tensile_strength.si == 0 || job.yield_strength.si == 0)
       return Error("property_class", "give a property class like 8.8, or tensile and yield strength");

@@ -14,7 +14,7 @@ namespace tauten {
 /// fasteners already undone is not in them.
 /// \param job  a description that `try_free_joint` takes
 /// \return the steps to the torque that starts it, after the aids already used, and to the torques at which bolt, corners
-///         and tool give
+///         or recess, and tool give
 inline std::vector<Step> free_steps(const FreeJob& job) {
   const RustState& state = rust_state(job.rust);
   const ReleaseModel bare = detail::bare_model(job);
@@ -41,11 +41,22 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
   step(steps, "what the shank takes at the least strength of the class", corroded_breaking_torque, job.torsion_ratio,
        job.tensile_strength.si, d_3, m.section_loss.median * d_3 / 2);
-  if (const detail::Grip g = detail::grip_of(job); !g.spins())
-    step(steps, "what the corners take, an estimate", rounding_torque, g.strength, g.corners, g.length, g.height,
-         g.lever);
+  const auto lobes = detail::lobes_of(job);
+  if (const detail::Grip g = detail::grip_of(job); !g.spins()) {
+    if (lobes) {
+      const double A = lobes->outer_diameter.si, B = lobes->inner_diameter.si;
+      step(steps, "three quarters of it are taken to bear", lobe_flank, A, B, job.drive_clearance.si,
+           job.corner_loss.si);
+      step(steps, "", lobe_lever, A, B, job.drive_clearance.si, job.corner_loss.si);
+    }
+    step(steps, lobes ? "what the recess takes, an estimate" : "what the corners take, an estimate", rounding_torque,
+         g.strength, g.corners, g.length, g.height, g.lever);
+  }
   const char* test = "torque that the tool must bear by its standard; most bear more";
-  if (job.drive == DriveFit::internal_hexagon)
+  if (lobes)
+    step(steps, "what the bit takes, an estimate from its hardness", hexalobular_plastic_torque,
+         capacity_estimates.bit_shear_strength, lobes->outer_diameter.si, lobes->inner_diameter.si);
+  else if (job.drive == DriveFit::internal_hexagon)
     step(steps, test, hexagon_key_test_torque, capacity_estimates.key_stress, job.width_across_flats.si);
   else if (job.drive == DriveFit::open_end)
     step(steps, test, open_end_test_torque, job.width_across_flats.si);

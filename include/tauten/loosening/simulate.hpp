@@ -19,7 +19,7 @@ struct Chances {
   Torque limit;
   double free = 0;        ///< comes loose
   double shear = 0;       ///< the bolt shears
-  double round = 0;       ///< the corners of the drive give way
+  double round = 0;       ///< the corners or lobes of the drive give way
   double tool = 0;        ///< socket, key or square fails
   double not_moving = 0;  ///< nothing gives up to the limit, or up to what the arm can do
 
