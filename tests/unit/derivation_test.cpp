@@ -265,7 +265,7 @@ TEST_CASE("text in a layout keeps its special characters") {
   Derivation d;
   d.title = "50% of A_s & <b>|$x$ {y} #1 ~ ^ \\";
   CHECK(written(d, Layout::latex) ==
-        "\\medskip\\noindent\\textbf{50\\% of A\\_s \\& \\textless{}b\\textgreater{}|\\$x\\$ "
+        "\\par\\medskip\\noindent\\textbf{50\\% of A\\_s \\& \\textless{}b\\textgreater{}\\textbar{}\\$x\\$ "
         "\\{y\\} \\#1 \\textasciitilde{} \\textasciicircum{} \\textbackslash{}}\\par\n");
   CHECK(has(written(d, Layout::html), "50% of A_s &amp; &lt;b&gt;|$x$"));
   CHECK(has(written(d, Layout::markdown), "&lt;b>\\|\\$x\\$"));

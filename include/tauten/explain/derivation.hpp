@@ -5,6 +5,7 @@
 
 #include "tauten/base/derivation.hpp"
 #include "tauten/base/vocabulary.hpp"
+#include "tauten/explain/latex_lines.hpp"
 #include "tauten/explain/paragraph.hpp"
 #include "tauten/explain/step_text.hpp"
 
@@ -115,7 +116,7 @@ class DerivationWriter {
     switch (layout_) {
       case Layout::text: out_ += paragraph(std::string(text)); break;
       case Layout::markdown: out_ += bold(text) + "\n\n"; break;
-      case Layout::latex: out_ += "\\medskip\\noindent" + bold(text) + "\\par\n"; break;
+      case Layout::latex: out_ += "\\par\\medskip\\noindent" + bold(text) + "\\par\n"; break;
       case Layout::html: out_ += "<p>" + bold(text) + "</p>\n"; break;
     }
   }
@@ -143,7 +144,8 @@ class DerivationWriter {
       Shown s = shown(style_, si, f.name, f.dimension, f.unit);
       if (!with_unit) s.unit.clear();
       if (layout_ == Layout::text) return s.text();
-      if (layout_ == Layout::html) return html_text(s.number) + (s.unit.empty() ? "" : "&#x2009;" + html_unit(s.unit));
+      if (layout_ == Layout::html)
+        return html_text(s.number) + (s.spaced() ? "&#x2009;" : "") + (s.unit.empty() ? "" : html_unit(s.unit));
       return "$" + shown_in(s, Notation::latex) + "$";
     };
     const Band<double>& v = f.value;
@@ -222,7 +224,14 @@ class DerivationWriter {
           break;
         }
         case Layout::markdown:
-        case Layout::latex: out += left + " &= " + right[i] + (i + 1 < right.size() ? " \\\\\n" : "\n"); break;
+        case Layout::latex: {
+          std::string mark = left + " &= ";
+          for (const std::string& line : latex_lines(right[i])) {
+            out += (out.empty() ? "" : " \\\\[0.7ex]\n") + mark + line;
+            mark = " &\\quad ";
+          }
+          break;
+        }
         case Layout::html:
           out += "<mtr><mtd style=\"text-align:right\"><mrow>" + left +
                  "</mrow></mtd><mtd><mo>=</mo></mtd><mtd style=\"text-align:left\"><mrow>" + right[i] +
@@ -232,8 +241,8 @@ class DerivationWriter {
     }
     switch (layout_) {
       case Layout::text: break;
-      case Layout::markdown: return "$$\\begin{aligned}\n" + out + "\\end{aligned}$$\n";
-      case Layout::latex: return "\\begin{align*}\n" + out + "\\end{align*}\n";
+      case Layout::markdown: return "$$\\begin{aligned}\n" + out + "\n\\end{aligned}$$\n";
+      case Layout::latex: return "\\begin{align*}\n" + out + "\n\\end{align*}\n";
       case Layout::html:
         return "<div style=\"overflow-x:auto\">" + math("<mtable displaystyle=\"true\">\n" + out + "</mtable>", true) +
                "</div>\n";
@@ -270,6 +279,8 @@ class DerivationWriter {
       seen.push_back(step.formula);
       if (layout_ == Layout::text)
         out_ += paragraph(head, number);
+      else if (layout_ == Layout::latex)
+        out_ += "\\par\\medskip\\noindent" + bold(number + head) + "\n";  // no page ends between it and its formula
       else
         heading(number + head);
       out_ += again ? equations(text.symbol, {text.with_values, text.result})

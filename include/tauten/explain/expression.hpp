@@ -29,9 +29,12 @@ inline std::string symbol_text(const char* symbol, Notation notation) {
 /// \return a number with its unit in a notation for people
 inline std::string shown_in(const Shown& shown, Notation notation) {
   if (notation == Notation::latex)
-    return latex_number(shown.number) + (shown.unit.empty() ? "" : "\\," + latex_unit(shown.unit));
+    return latex_number(shown.number) + (shown.spaced() ? "\\," : "") +
+           (shown.unit.empty() ? "" : latex_unit(shown.unit));
   if (notation != Notation::mathml) return shown.text();
-  const std::string unit = shown.unit.empty() ? "" : "<mtext>&#x2009;" + html_unit(shown.unit) + "</mtext>";
+  const std::string unit = shown.unit.empty() ? ""
+                                              : std::string("<mtext>") + (shown.spaced() ? "&#x2009;" : "") +
+                                                    html_unit(shown.unit) + "</mtext>";
   return mathml_number(shown.number) + unit;
 }
 
