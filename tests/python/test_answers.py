@@ -196,6 +196,24 @@ def TURN():
                        condition="oiled", prevailing_torque="5N.m")
 
 
+def test_html_keeps_what_is_said_as_text():
+    """What people write is shown as they wrote it: neither as marks nor escaped twice."""
+    name = "<script>alert(1)</script> & \"foot\" <b>"
+    clamp = tauten.clamp(**PUMP_FOOT, name=name)
+    answers = [clamp, clamp.candidates[0], tauten.torque_for(thread="M10"), with_extension(multiplier_ratio=4),
+               tauten.free_joint(**FREE), TURN(), tauten.identify(socket="24mm", property_class="8.8")]
+    pages = [answer._repr_html_() for answer in answers]
+    pages += [answer.explain()._repr_html_() for answer in answers if hasattr(answer, "explain")]
+    for page in pages:
+        tree = xml.etree.ElementTree.fromstring(f"<div>{page}</div>")
+        text = "".join(tree.itertext())
+        assert not {"script", "b"} & {element.tag for element in tree.iter()}
+        assert "&lt;" not in text and "&amp;" not in text and "&#" not in text
+        tables = [element for element in tree.iter("div") if element.find("table") is not None]
+        assert all("overflow-x:auto" in element.get("style", "") for element in tables) and len(tables) == page.count("<table")
+    assert name in "".join(xml.etree.ElementTree.fromstring(f"<div>{pages[0]}</div>").itertext())
+
+
 def test_html_of_explanations_is_xml_that_needs_no_script():
     for answer in (tauten.clamp(**PUMP_FOOT), tauten.torque_for(thread="M10"), with_extension(multiplier_ratio=4),
                    tauten.free_joint(**FREE), TURN()):

@@ -172,7 +172,7 @@ class DerivationWriter {
     };
     if (layout_ == Layout::markdown) out_ += "| symbol | quantity | value | |\n|---|---|---|---|\n";
     if (layout_ == Layout::latex) out_ += "\\begin{itemize}\n";
-    if (layout_ == Layout::html) out_ += "<table>\n";
+    if (layout_ == Layout::html) out_ += "<div style=\"overflow-x:auto\"><table>\n";
     for (const Figure& f : list) {
       const std::string name = in_words(f.name), about = note(f), symbol = symbol_of(f);
       const std::string formula = symbol.empty() ? "" : symbol_text(symbol.c_str(), notation);
@@ -192,14 +192,14 @@ class DerivationWriter {
                   (about.empty() ? "" : " (" + plain(about) + ")") + "\n";
           break;
         case Layout::html:
-          out_ += "<tr><td>" + (symbol.empty() ? "" : math(formula, false)) + "</td><td>" + plain(name) + "</td><td>" +
+          out_ += "<tr><td>" + (symbol.empty() ? "" : math(formula)) + "</td><td>" + plain(name) + "</td><td>" +
                   value(f) + "</td><td>" + plain(about) + "</td></tr>\n";
           break;
       }
     }
     if (layout_ == Layout::markdown) out_ += "\n";
     if (layout_ == Layout::latex) out_ += "\\end{itemize}\n";
-    if (layout_ == Layout::html) out_ += "</table>\n";
+    if (layout_ == Layout::html) out_ += "</table></div>\n";
   }
 
   /// What stands between a value and its note. `paragraph` takes a second blank for a word of no letters and keeps it.
@@ -207,9 +207,8 @@ class DerivationWriter {
     return std::string((column > width ? column - width : 0) + 2, ' ');
   }
 
-  static std::string math(const std::string& inner, bool block) {
-    return std::string("<math xmlns=\"http://www.w3.org/1998/Math/MathML\"") +
-           (block ? " display=\"block\" style=\"text-align:left\"" : "") + ">" + inner + "</math>";
+  static std::string math(const std::string& inner) {
+    return "<math xmlns=\"http://www.w3.org/1998/Math/MathML\">" + inner + "</math>";
   }
 
   /// The lines of a formula, one below the other at their equals signs.
@@ -232,9 +231,9 @@ class DerivationWriter {
           }
           break;
         }
-        case Layout::html:
-          out += "<mtr><mtd style=\"text-align:right\"><mrow>" + left +
-                 "</mrow></mtd><mtd><mo>=</mo></mtd><mtd style=\"text-align:left\"><mrow>" + right[i] +
+        case Layout::html:  // lines stand apart, so that fractions do not touch
+          out += "<mtr><mtd style=\"text-align:right;padding:0.6ex 0\"><mrow>" + left +
+                 "</mrow></mtd><mtd><mo>=</mo></mtd><mtd style=\"text-align:left;padding:0.6ex 0\"><mrow>" + right[i] +
                  "</mrow></mtd></mtr>\n";
           break;
       }
@@ -244,7 +243,7 @@ class DerivationWriter {
       case Layout::markdown: return "$$\\begin{aligned}\n" + out + "\n\\end{aligned}$$\n";
       case Layout::latex: return "\\begin{align*}\n" + out + "\n\\end{align*}\n";
       case Layout::html:
-        return "<div style=\"overflow-x:auto\">" + math("<mtable displaystyle=\"true\">\n" + out + "</mtable>", true) +
+        return "<div style=\"overflow-x:auto\">" + math("<mtable displaystyle=\"true\">\n" + out + "</mtable>") +
                "</div>\n";
     }
     return out;

@@ -129,7 +129,8 @@ class ExpressionWriter {
 
   std::string fraction(const Node& node) const {
     if (latex()) return "\\frac{" + write(*node.left, 0) + "}{" + write(*node.right, 0) + "}";
-    if (mathml()) return "<mfrac>" + row(write(*node.left, 0)) + row(write(*node.right, 0)) + "</mfrac>";
+    if (mathml())
+      return "<mfrac displaystyle=\"true\">" + row(write(*node.left, 0)) + row(write(*node.right, 0)) + "</mfrac>";
     return write(*node.left, 2) + "/" + as_one(*node.right, 3);
   }
 
@@ -138,7 +139,7 @@ class ExpressionWriter {
     // A thin space is a product only between symbols: 2\,2 would read as 22.
     const bool symbols = values_.empty() && right.find_first_of("0123456789") != 0 && !right.starts_with("<mn>");
     if (latex()) return left + (symbols ? "\\," : " \\cdot ") + right;
-    if (mathml()) return left + (symbols ? "<mo>&#x2062;</mo>" : "<mo>&#x22C5;</mo>") + right;
+    if (mathml()) return left + (symbols ? "<mo rspace=\"0.17em\">&#x2062;</mo>" : "<mo>&#x22C5;</mo>") + right;
     return left + "*" + right;
   }
 
