@@ -178,7 +178,10 @@ void answer(Program& program, const Question& question, const std::vector<std::s
         fmt::format("tauten: stopped after {} trials; the figures are those found by then\n", stopped_after);
   }
   if (program.json)
-    return program.say({{"title", question.title}, {"results", results}, {"notices", json_of(question.notices)}});
+    return program.say({{"title", question.title},
+                        {"others", question.others},
+                        {"results", results},
+                        {"notices", json_of(question.notices)}});
   program.out += paragraph(question.title + ".") + "\n" + page;
   if (!question.notices.empty()) program.out += "\nTake care\n" + list_of(question.notices);
 }
@@ -244,9 +247,7 @@ void add_uncertainty(Program& program) {
                           return Error("torque", "torque is missing; write it like --torque 48N.m");
                         const Outcome<ClampJob> job = shared::try_clamp_job(said.said);
                         if (!job) return job.error();
-                        const auto models = try_clamp_models(*job);
-                        if (!models) return models.error();
-                        return question_of(models->front());
+                        return try_clamp_question(*job);
                       });
   add_whole<CurveJob>(program, *verb, "turn", "The clamp load that an angle leaves", shared::turn_keys(),
                       [](const SaidWords& said) -> Outcome<Question> {

@@ -185,6 +185,28 @@ def test_whole_answers():
     assert strained.chance_above(1) == 0
 
 
+def test_where_a_socket_fits_several_fasteners_it_says_which_is_taken():
+    joint = dict(PUMP_FOOT, thread=None, socket="24mm")
+    candidates = tauten.clamp(**joint).candidates
+    names = [f"{c.thread}, {c.head}, class {c.property_class}" for c in candidates]
+    question = u.clamp(**joint)
+    assert len(names) > 3 and (question.title, *question.others) == tuple(names)
+    said = question.notices[0]
+    assert said.code == "others_fit" and f"{len(names) - 1} others fit too" in said.text
+    assert {word.strip(",;.") for word in said.text.split()} >= {c.thread for c in candidates[1:]}
+    # Thread and head ask about one of the others.
+    other = candidates[2]
+    one = u.clamp(**dict(joint, thread=other.thread, head=other.head.split(",")[0]))
+    assert one.title.startswith(f"{other.thread}, {other.head.split(',')[0]}") and one.others == ()
+    assert "others_fit" not in {notice.code for notice in one.notices}
+    assert u.clamp(**PUMP_FOOT).others == ()
+    words = ("clamp", "--socket", "24mm", "--class", "8.8", "--torque", "130N.m", "--condition", "oiled", "--trials", "20000")
+    found = answer(*words)
+    assert (found["title"], *found["others"]) == tuple(names) and found["notices"][0]["text"] == said.text
+    page = command(*words).stdout
+    assert page.startswith(names[0]) and said.text in " ".join(page.split())
+
+
 def test_a_tightening_by_angle():
     question = u.turn(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg",
                       condition="oiled")
@@ -353,7 +375,7 @@ def test_command_line_says_the_same_as_python():
 def test_page_of_the_command_line():
     page = command("clamp", "--thread", "M16", "--class", "8.8", "--torque", "130N.m", "--condition", "oiled",
                    "--sobol").stdout
-    for part in ("M16, class 8.8", "clamp_load:", "standard uncertainty", "thread_friction", "Share", "Sobol indices",
+    for part in ("M16, ISO 4014, ISO 4017, class 8.8", "clamp_load:", "standard uncertainty", "thread_friction", "Share", "Sobol indices",
                  "yield_utilisation", "Above 1 in", "Take care", "(Estimate.)"):
         assert part in page, part
     assert all(len(line) <= 100 for line in page.splitlines())
