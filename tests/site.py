@@ -22,8 +22,8 @@ from selenium.webdriver.chrome.service import Service
 
 PHONE, DESK = (390, 844), (1280, 900)
 SHOTS = ("index.html", "guides/clamp-load.html", "guides/first-answer.html", "reference/formulas/tightening_torque.html",
-         "lessons/crowfoot.html", "reference/verification/index.html", "reference/verification/tools.html",
-         "reference/cpp/tightening-clamp.html", "reference/python/clamp.html",
+         "lessons/crowfoot.html", "lessons/scatter_budget.html", "reference/verification/index.html", "reference/verification/tools.html",
+         "reference/cpp/tightening-clamp_answer.html", "reference/cpp/uncertainty-clamp_uncertainty.html", "reference/python/clamp.html",
          "background/nomenclature.html")
 
 # What is wrong with the page that is loaded in a window of the width given; an empty list if nothing is. (A phone makes

@@ -134,7 +134,7 @@ def _estimate(value, deviation, unit):
 def budget(self):
     """The result, and what each input brings."""
     rows = [(line.name, f"{line.estimate:.5g}", f"{line.standard_uncertainty:.3g}", f"{line.sensitivity:.4g}",
-             _text(line.contribution, self.unit), _percent(line.share)) for line in self.contributions]
+             _text(line.contribution, self.unit), _percent(line.share + 0.0)) for line in self.contributions]
     return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
                   ("Input (SI)", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
 
