@@ -124,7 +124,8 @@ def _page(formula, checks, reference, folder):
         proof = [f"No published figure: {escaped(reason)}. A second, independent formulation holds it in `tests/{test}`."]
     header = reference.header_of(formula.name)
     name = escaped(formula.name)
-    write(folder / f"{formula.name}.md", f"# {name}", escaped(_text._sentence(formula.summary)) + ".",
+    page = header.removeprefix("tauten/").removesuffix(".hpp").replace("/", "-")
+    write(folder / f"{formula.name}.md", f"(formula-{formula.name.replace('_', '-')})=\n# {name}", escaped(_text._sentence(formula.summary)) + ".",
           f"$$\n{_text.latex(formula)}\n$$", reference.comment_of(formula.name),
           "## Inputs and result",
           table(("name", "symbol", "dimension", "SI unit", "domain", "usual range", "example"), rows),
@@ -137,8 +138,10 @@ def _page(formula, checks, reference, folder):
           "```{eval-rst}\n.. py:function:: tauten." + f"{formula.name}({', '.join(arg.name for arg in formula.inputs)})\n\n"
           "   Plain numbers are SI; text carries its unit; arrays broadcast.\n```",
           f"```sh\ntauten eval {formula.name} {command}\n```",
-          f"In C++: `tauten::{formula.name}` of `<{header}>`, "
-          f"[see there](../cpp/{header.removeprefix('tauten/').removesuffix('.hpp').replace('/', '-')}.md).",
+          f"In C++: `tauten::{formula.name}`, a {reference.code('Formula')}, of [`<{header}>`](cpp-header-{page}); its kernel is "
+          f"`tauten::{formula.name}.si`. In Python the same name is a [`Formula`](../python/index.md#formulas-as-values), which "
+          "also gives `expression`, `gradient`, `check` and `explain`. The inputs are words of the "
+          "[nomenclature](../../background/nomenclature.md).",
           "## Sources", "\n".join(f"- {escaped(source.document)}, {escaped(source.place)} ({_SEEN[source.seen]})"
                                   for source in formula.sources),
           "## Published checks", *proof, up="[Formulas](index.md)")

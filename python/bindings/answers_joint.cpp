@@ -172,9 +172,9 @@ Clamp answer(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
 Question question(const py::dict& values) {
   const Given given{values};
   const ClampJob job = job_of(given);
-  const auto found = try_clamp_models(job);
+  const Outcome<Question> found = try_clamp_question(job);
   if (!found) throw in_words(found.error(), job);
-  return question_of(found->front());
+  return *found;
 }
 
 std::string class_text(const ClampCandidate& c) { return c.property_class + (c.class_assumed ? " (assumed)" : ""); }

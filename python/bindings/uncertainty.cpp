@@ -272,6 +272,7 @@ void add_uncertainty(py::module_& module) {
                                return py::tuple(names);
                              })
       .def_property_readonly("notices", [](const Question& q) { return to_python(q.notices); })
+      .def_property_readonly("others", [](const Question& q) { return to_python(q.others); })
       .def("__repr__", [](const Question& q) { return "Question(" + q.title + ")"; })
       .def("budget", budget_of)
       .def("monte_carlo", monte_carlo_of)

@@ -18,12 +18,21 @@ def _chance(share):
     return _percent(share) if share >= 1e-3 else "below 0.1 %"  # the usual number of trials does not resolve less
 
 
+def _wide(inner):
+    """What may be wider than the page scrolls by itself."""
+    return f'<div style="overflow-x:auto">{inner}</div>'
+
+
 def _table(caption, columns, rows):
-    head = "".join(f'<th style="text-align:left">{escape(column)}</th>' for column in columns)
-    body = "".join("<tr>" + "".join(f'<td style="text-align:left">{escape(str(cell))}</td>' for cell in row) + "</tr>"
+    rows = [[str(cell) for cell in row] for row in rows]
+    # On a narrow page a column stays wide enough for figures with units, and for a few words of a sentence.
+    widths = [min(34, max(map(len, cells))) * 0.6 for cells in zip(columns, *rows)]
+    head = "".join(f'<th style="text-align:left;min-width:{width:.1f}em">{escape(column)}</th>'
+                   for column, width in zip(columns, widths))
+    body = "".join("<tr>" + "".join(f'<td style="text-align:left">{escape(cell)}</td>' for cell in row) + "</tr>"
                    for row in rows)
     top = f'<caption style="text-align:left">{escape(caption)}</caption>' if caption else ""
-    return f"<table>{top}<thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>"
+    return _wide(f"<table>{top}<thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>")
 
 
 def _list(notices):
@@ -66,7 +75,7 @@ def reach(self):
         rows.append(("Reaction torque", _text(self.reaction_torque, "N.m")))
     causes = [(c.cause.replace("_", " "), _percent(c.range), "estimate" if c.is_estimate else "")
               for c in self.contributions]
-    return (self._repr_svg_() + _table("", ("", "Reach"), rows) +
+    return (_wide(self._repr_svg_()) + _table("", ("", "Reach"), rows) +
             _table("What makes it uncertain", ("Cause", "Full width", ""), causes) +
             _list(self.warnings + self.cautions))
 
@@ -130,7 +139,7 @@ def _estimate(value, deviation, unit):
 def budget(self):
     """The result, and what each input brings."""
     rows = [(line.name, f"{line.estimate:.5g}", f"{line.standard_uncertainty:.3g}", f"{line.sensitivity:.4g}",
-             _text(line.contribution, self.unit), _percent(line.share)) for line in self.contributions]
+             _text(line.contribution, self.unit), _percent(line.share + 0.0)) for line in self.contributions]
     return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
                   ("Input (SI)", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
 

@@ -248,7 +248,9 @@ def _shares(budget):
     if lines and hasattr(lines[0], "range"):  # causes of `Reach`: each a full width, added as squares
         total = sum(line.range**2 for line in lines)
         return [(line.cause, line.range**2 / total) for line in lines]
-    return [(line.name, line.share) if hasattr(line, "share") else tuple(line) for line in lines]
+    # What is known exactly is no line of a picture.
+    return [(line.name, line.share) if hasattr(line, "share") else tuple(line) for line in lines
+            if getattr(line, "standard_uncertainty", 1)]
 
 
 def plot_budget(budget, axes=None):
@@ -292,6 +294,58 @@ def plot_budget(budget, axes=None):
     axes.set_xlabel("share of the variance in %")
     output = getattr(budget, "output", "torque at the fastener" if hasattr(budget, "arrives") else "it")
     axes.set_title(f"What makes {output.replace('_', ' ')} uncertain", loc="left")
+    return axes
+
+
+def plot_trials(run, marks=(), axes=None):
+    """Draw how the trials of a Monte Carlo run spread, with the interval that holds the share asked for.
+
+    Parameters
+    ----------
+    run : MonteCarlo
+        Of `tauten.uncertainty.monte_carlo`.
+    marks : list of (number, text)
+        Values in SI to compare with, drawn as lines.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    ValueError
+        If all trials have the same value, so that nothing spreads.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> from tauten import uncertainty
+    >>> question = uncertainty.clamp(thread="M16", property_class="8.8", torque="130N.m", condition="oiled")
+    >>> axes = tauten.plots.plot_trials(uncertainty.monte_carlo(question))  # doctest: +SKIP
+    """
+    factor, unit = _shop(run.unit)
+    values = factor * run.values
+    if values[0] == values[-1]:
+        raise ValueError("plot_trials: all trials have the same value")
+    axes = _axes(axes, 8, 4)
+    axes.hist(values, bins=80, color=SKY, label="trials")
+    low, high = (factor * end for end in (run.symmetric.low, run.symmetric.high))
+    axes.axvspan(low, high, color=GREEN, alpha=0.15, linewidth=0, zorder=0,
+                 label=f"{100 * run.coverage:.4g} % of them, {low:.3g} to {high:.3g} {unit}".rstrip())
+    axes.axvline(factor * run.mean, color=BLUE, linewidth=2, label=f"mean, {factor * run.mean:.3g} {unit}".rstrip())
+    for (value, name), colour, line in zip(marks, (VERMILION, BLACK, PURPLE, ORANGE), ("--", "-.", ":", "-")):
+        axes.axvline(factor * value, color=colour, linestyle=line, linewidth=2,
+                     label=f"{name}, {factor * value:.3g} {unit}".rstrip())
+    ends = [*values[[0, -1]], *(factor * value for value, _ in marks)]
+    margin = 0.02 * (max(ends) - min(ends))
+    axes.set_xlim(min(ends) - margin, max(ends) + margin)
+    name = run.output.replace("_", " ")
+    axes.set_xlabel(f"{name} in {unit}" if unit else name)
+    axes.set_ylabel("trials")
+    axes.set_title(f"{len(values)} trials" + (", stopped early" if run.stopped else ""), loc="left")
+    _legend(axes)
     return axes
 
 
@@ -649,4 +703,4 @@ def plot_methods(turn, axes=None):
 
 
 __all__ = ["plot_bands", "plot_budget", "plot_chances", "plot_clamp_band", "plot_curve", "plot_load_extension",
-           "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_torque_share"]
+           "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_torque_share", "plot_trials"]

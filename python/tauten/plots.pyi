@@ -2,7 +2,7 @@ from typing import Any, Iterable, Optional, Sequence, Union
 
 from matplotlib.axes import Axes
 
-from tauten._core import Band, Clamp, Free, Reach, Thread, TighteningCurve, Turn
+from tauten._core import Band, Clamp, Free, MonteCarlo, Reach, Thread, TighteningCurve, Turn
 from tauten._formula import Formula
 
 BLACK: str
@@ -25,6 +25,7 @@ def plot_bands(
 def plot_scatter(answers: Iterable[Clamp], axes: Optional[Axes] = ...) -> Axes: ...
 # Any: an uncertainty budget, which has no class of its own here.
 def plot_budget(budget: Union[Reach, Iterable[tuple[str, float]], Any], axes: Optional[Axes] = ...) -> Axes: ...
+def plot_trials(run: MonteCarlo, marks: Iterable[tuple[float, str]] = ..., axes: Optional[Axes] = ...) -> Axes: ...
 def plot_sensitivity(formula: Formula, axes: Optional[Axes] = ..., **inputs: Any) -> Axes: ...
 def plot_nut_factor(
     thread: Union[str, Thread],

@@ -131,7 +131,8 @@ def clamp(**joint):
     """The clamp load that a torque leaves, as a question for the most common fastener. Takes what `tauten.clamp` takes.
 
     Inputs: torque, thread_friction, bearing_friction, bearing_diameter, strength (a factor on the least of the class).
-    Outputs: clamp_load, yield_utilisation (above 1 the bolt yields). Raises Error like `tauten.clamp`.
+    Outputs: clamp_load, yield_utilisation (above 1 the bolt yields). The title names the fastener, ``others`` those that fit
+    too: give thread and head to ask about one of them. Raises Error like `tauten.clamp`.
     """
     return _core.clamp_question(_answers._given(joint))
 

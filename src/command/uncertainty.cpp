@@ -12,6 +12,7 @@
 #include "shared/clamp_keys.hpp"
 #include "shared/distribution_text.hpp"
 #include "shared/free_keys.hpp"
+#include "shared/keys.hpp"
 #include "shared/turn_keys.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
@@ -51,23 +52,21 @@ std::shared_ptr<Run> add_run(CLI::App& verb) {
   return run;
 }
 
-std::uint64_t whole(const char* name, const std::string& text, std::uint64_t otherwise, std::uint64_t most) {
-  if (text.empty()) return otherwise;
-  std::uint64_t number = 0;
-  const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), number);
-  if (problem != std::errc() || end != text.data() + text.size() || number > most)
-    throw Error(name, fmt::format("{} {} is no whole number from 0 to {}", name, in_quotes(text), most).c_str());
-  return number;
+/// Reads a whole number if one was said. Its range is the library's to tell.
+template <class T>
+void read_said(const char* name, const std::string& text, const char* example, T& into) {
+  if (text.empty()) return;
+  if (const auto problem = shared::read_whole(name, text, example, into)) throw *problem;
 }
 
 MonteCarloOptions options_of(const Run& run, ProgressCall progress) {
   MonteCarloOptions o;
   if (!run.coverage.empty()) o.coverage = try_read_quantity("coverage", run.coverage, Dim::number).value();
   o.interval = run.shortest ? Coverage::shortest : Coverage::symmetric;
-  o.digits = static_cast<int>(whole("digits", run.digits, 2, 5));
-  o.trials = whole("trials", run.trials, 0, 1'000'000'000);
-  o.seed = whole("seed", run.seed, 1, UINT64_MAX);
-  o.threads = static_cast<int>(whole("threads", run.threads, 1, 256));
+  read_said("digits", run.digits, "2", o.digits);
+  read_said("trials", run.trials, "1000000", o.trials);
+  read_said("seed", run.seed, "1", o.seed);
+  read_said("threads", run.threads, "4", o.threads);
   o.progress = std::move(progress);
   return o;
 }
@@ -106,22 +105,23 @@ std::string run_text(const MonteCarlo& run, const Budget& budget, const Model& m
       paragraph(fmt::format("To first order: {} with {}.", text(budget.value), text(budget.standard_uncertainty, 3)));
   if (d == Dim::number)
     out += paragraph(fmt::format("Above 1 in {} % of the trials.", number_text(100 * run.chance_above(1), 3)));
-  const char* certain = run.stopped     ? "The run was stopped; these are the figures so far."
-                        : run.converged ? "Numerical tolerance"
-                                        : "Not certain to the digits asked for; more trials help. Numerical tolerance";
-  out += run.stopped ? paragraph(certain)
-                     : paragraph(fmt::format("{} {}, {} trials.", certain, text(run.tolerance, 2), run.trials));
+  const char* certain = run.stopped     ? "The run was stopped; these are the figures so far. "
+                        : run.converged ? ""
+                                        : "Not certain to the digits asked for; more trials help. ";
+  out += paragraph(fmt::format("{}Numerical tolerance {}, {} trials.", certain, text(run.tolerance, 2), run.trials));
   if (run.outside > 0) out += paragraph(fmt::format("{} trials without a value were left out.", run.outside));
   return out + "\n" + budget_text(budget, model);
 }
 
 std::string sobol_text(const Sobol& sobol) {
+  // A run that was stopped early knows of no error yet.
+  const auto index = [](double x) { return std::isfinite(x) ? fmt::format("{:.3f}", x) : "unknown"; };
   Table table({{"Input", ""}, {"First", "", true}, {"Error", "", true}, {"Total", "", true}, {"Error", "", true}});
   for (const SobolIndex& i : sobol.inputs)
     if (i.total != 0 || i.first != 0)
-      table.row({i.name, fmt::format("{:.3f}", i.first), fmt::format("{:.3f}", i.first_error),
-                 fmt::format("{:.3f}", i.total), fmt::format("{:.3f}", i.total_error)});
-  return "\nSobol indices: share of the variance by the input alone, and together with others\n" + table.text();
+      table.row({i.name, index(i.first), index(i.first_error), index(i.total), index(i.total_error)});
+  return "\nSobol indices: share of the variance by the input alone, and together with others\n" + table.text() +
+         (sobol.stopped ? paragraph("The run was stopped; these are the figures so far.") : "");
 }
 
 void answer(Program& program, const Question& question, const std::vector<std::string>& words, const Run& run) {
@@ -152,12 +152,14 @@ void answer(Program& program, const Question& question, const std::vector<std::s
   Watch watch(!program.json);
   Json results = Json::array();
   std::string page;
+  std::uint64_t stopped_after = 0;
   for (const Model& model : models) {
     const Budget budget = try_budget(model, joint).value();
     const MonteCarlo found = try_monte_carlo(model, joint, options_of(run, watch.call("Monte Carlo"))).value();
     Json result = {{"budget", json_of(budget)}, {"monte_carlo", json_of_run(found, model.output.dimension)}};
     if (model.output.dimension == Dim::number) result["chance_above_1"] = found.chance_above(1);
     page += (page.empty() ? "" : "\n") + run_text(found, budget, model);
+    if (found.stopped) stopped_after = found.trials;
     if (run.sobol && !found.stopped) {
       const MonteCarloOptions o = options_of(run, nullptr);
       SobolOptions how;
@@ -165,12 +167,21 @@ void answer(Program& program, const Question& question, const std::vector<std::s
       const Sobol sobol = try_sobol(model, joint, how).value();
       result["sobol"] = json_of(sobol);
       page += sobol_text(sobol);
+      if (sobol.stopped) stopped_after = sobol.trials;
     }
     results.push_back(std::move(result));
-    if (found.stopped) break;
+    if (stopped_after > 0) break;
+  }
+  if (stopped_after > 0) {
+    program.code = other_failure;
+    program.complaints +=
+        fmt::format("tauten: stopped after {} trials; the figures are those found by then\n", stopped_after);
   }
   if (program.json)
-    return program.say({{"title", question.title}, {"results", results}, {"notices", json_of(question.notices)}});
+    return program.say({{"title", question.title},
+                        {"others", question.others},
+                        {"results", results},
+                        {"notices", json_of(question.notices)}});
   program.out += paragraph(question.title + ".") + "\n" + page;
   if (!question.notices.empty()) program.out += "\nTake care\n" + list_of(question.notices);
 }
@@ -236,9 +247,7 @@ void add_uncertainty(Program& program) {
                           return Error("torque", "torque is missing; write it like --torque 48N.m");
                         const Outcome<ClampJob> job = shared::try_clamp_job(said.said);
                         if (!job) return job.error();
-                        const auto models = try_clamp_models(*job);
-                        if (!models) return models.error();
-                        return question_of(models->front());
+                        return try_clamp_question(*job);
                       });
   add_whole<CurveJob>(program, *verb, "turn", "The clamp load that an angle leaves", shared::turn_keys(),
                       [](const SaidWords& said) -> Outcome<Question> {

@@ -10,8 +10,6 @@ import json
 import math
 import os
 import pathlib
-import re
-import shutil
 import subprocess
 import sys
 import xml.etree.ElementTree
@@ -198,6 +196,24 @@ def TURN():
                        condition="oiled", prevailing_torque="5N.m")
 
 
+def test_html_keeps_what_is_said_as_text():
+    """What people write is shown as they wrote it: neither as marks nor escaped twice."""
+    name = "<script>alert(1)</script> & \"foot\" <b>"
+    clamp = tauten.clamp(**PUMP_FOOT, name=name)
+    answers = [clamp, clamp.candidates[0], tauten.torque_for(thread="M10"), with_extension(multiplier_ratio=4),
+               tauten.free_joint(**FREE), TURN(), tauten.identify(socket="24mm", property_class="8.8")]
+    pages = [answer._repr_html_() for answer in answers]
+    pages += [answer.explain()._repr_html_() for answer in answers if hasattr(answer, "explain")]
+    for page in pages:
+        tree = xml.etree.ElementTree.fromstring(f"<div>{page}</div>")
+        text = "".join(tree.itertext())
+        assert not {"script", "b"} & {element.tag for element in tree.iter()}
+        assert "&lt;" not in text and "&amp;" not in text and "&#" not in text
+        tables = [element for element in tree.iter("div") if element.find("table") is not None]
+        assert all("overflow-x:auto" in element.get("style", "") for element in tables) and len(tables) == page.count("<table")
+    assert name in "".join(xml.etree.ElementTree.fromstring(f"<div>{pages[0]}</div>").itertext())
+
+
 def test_html_of_explanations_is_xml_that_needs_no_script():
     for answer in (tauten.clamp(**PUMP_FOOT), tauten.torque_for(thread="M10"), with_extension(multiplier_ratio=4),
                    tauten.free_joint(**FREE), TURN()):
@@ -209,38 +225,6 @@ def test_html_of_explanations_is_xml_that_needs_no_script():
         for element in tree.iter():
             count = {"mfrac": 2, "msub": 2, "msup": 2}.get(element.tag.rpartition("}")[2])
             assert count is None or len(element) == count, xml.etree.ElementTree.tostring(element)
-
-
-def latex_of_everything():
-    return [answer.explain("latex") for answer in
-            (tauten.clamp(**PUMP_FOOT), tauten.clamp(thread="M10", torque=300), tauten.torque_for(thread="M10"),
-             with_extension(multiplier_ratio=4), tauten.free_joint(**FREE), TURN())]
-
-
-def test_latex_of_explanations_compiles(tmp_path):
-    if not shutil.which("pdflatex"):
-        pytest.skip("pdflatex is not installed; the formulas are read by another reader in the next test")
-    body = "\n\\clearpage\n".join(latex_of_everything())
-    (tmp_path / "page.tex").write_text("\\documentclass{article}\\usepackage{amsmath}\\begin{document}\n" + body +
-                                       "\n\\end{document}\n")
-    run = subprocess.run(["pdflatex", "-interaction=nonstopmode", "-halt-on-error", "page.tex"], cwd=tmp_path,
-                         capture_output=True, text=True)
-    assert run.returncode == 0, run.stdout[-2000:]
-
-
-def test_latex_formulas_of_explanations_are_understood_by_a_reader_of_its_own():
-    mathtext = pytest.importorskip("matplotlib.mathtext")
-    parser = mathtext.MathTextParser("path")
-    seen = 0
-    for page in latex_of_everything():
-        inline = re.findall(r"(?<!\\)\$([^$]+)(?<!\\)\$", page)
-        rows = [row for block in re.findall(r"\\begin{align\*}\n(.*?)\\end{align\*}", page, re.S)
-                for row in block.split("\\\\\n")]
-        assert len(rows) >= 2 * page.count("\\begin{align*}")
-        for formula in inline + [row.strip().replace("&", "") for row in rows]:
-            parser.parse(f"${formula}$")
-            seen += 1
-    assert seen > 150
 
 
 @pytest.mark.parametrize("arguments, argument, word", [

@@ -6,6 +6,7 @@ import pathlib
 import re
 import sys
 
+import numpy as np
 import pytest
 
 nbformat = pytest.importorskip("nbformat")
@@ -94,9 +95,21 @@ def test_oil_on_dry_threads_shows_the_danger():
     assert verdicts["dry"] == "fit" and verdicts["oiled"] in ("yields", "would shear")
 
 
-def test_first_order_and_trials_agree_in_the_budget():
-    numbers = re.findall(r"^(?:first order|trials) +([\d.]+) kN", printed("scatter_budget"), re.M)
-    assert float(numbers[0]) == pytest.approx(float(numbers[1]), rel=0.02)
+def test_the_budget_is_that_of_trials_drawn_by_hand():
+    """ISO 16047, linear form: torque over lever, with NumPy's own random numbers; figures of the lesson's theory."""
+    text = printed("scatter_budget")
+    chance, count = np.random.default_rng(5), 400_000
+    thread, face = chance.triangular(0.08, 0.12, 0.16, (2, count))
+    lever = 2e-3 / (2 * np.pi) + thread * 14.701e-3 / np.sqrt(3) + face * chance.triangular(19e-3, 20e-3, 21e-3, count) / 2
+    loads = 140 * chance.uniform(0.96, 1.04, count) / lever / 1e3
+    first, trials = ([float(number) for number in re.findall(r"[\d.]+", line.replace("95 %", ""))]
+                     for line in re.findall(r"^(?:first order|trials) +(.*)$", text, re.M))
+    assert trials == pytest.approx([loads.mean(), *np.quantile(loads, (0.025, 0.975))], abs=0.15)
+    assert first[0] == pytest.approx(trials[0], rel=0.02) and (first[2] - first[1]) / 4 == pytest.approx(loads.std(), rel=0.05)
+    indices = dict(re.findall(r"^(\w+) +budget.*first +([\d.]+)%", text, re.M))
+    held = np.corrcoef(face, loads)[0, 1] ** 2  # nearly linear, so the first index is the square of the correlation
+    assert float(indices["bearing_friction"]) == pytest.approx(100 * held, abs=2)
+    assert 97 < float(re.search(r"^together +first +([\d.]+)%", text, re.M)[1]) <= 100
 
 
 def test_an_angle_scatters_less_than_a_torque():

@@ -10,6 +10,7 @@ import sys
 import pytest
 
 import tauten
+import tauten.uncertainty
 
 matplotlib = pytest.importorskip("matplotlib")
 matplotlib.use("Agg")
@@ -281,6 +282,37 @@ def test_budget_of_a_wrench():
     assert [right for _, _, right in bars(axes)] == pytest.approx([100 * square / sum(squares) for square in squares])
     with pytest.raises(ValueError, match="without lines"):
         plots.plot_budget([])
+
+
+def test_budget_of_a_question():
+    budget = tauten.uncertainty.budget("preload_from_nut_factor", dict(torque=("46N.m", "48N.m", "50N.m"), diameter="10mm",
+                                                                       nut_factor=(0.12, 0.16, 0.22)))
+    axes = plots.plot_budget(budget)
+    words = check_texts(axes)
+    assert {"What makes preload uncertain", "nut factor", "torque"} <= words and "diameter" not in words
+    shares = {line.name: 100 * line.share for line in budget.contributions}
+    assert [bar.get_width() for bar in axes.patches] == pytest.approx([shares["nut_factor"], shares["torque"]])
+
+
+@pytest.mark.parametrize("output, unit", [("clamp_load", " in kN"), ("yield_utilisation", "")])
+def test_trials(output, unit):
+    run = tauten.uncertainty.monte_carlo(tauten.uncertainty.clamp(thread="M16", **JOINT), output=output, trials=20_000)
+    axes = plots.plot_trials(run, [(run.values[0], "least"), (run.values[-1], "most")])
+    words = check_texts(axes)
+    assert {output.replace("_", " ") + unit, "trials", "20000 trials"} <= words
+    factor = 1e3 if unit else 1
+    bars = axes.containers[0]
+    assert sum(bar.get_height() for bar in bars) == 20_000
+    assert bars[0].get_x() == pytest.approx(run.values[0] / factor)
+    lines = [line.get_xdata()[0] * factor for line in axes.get_lines()]
+    assert lines == pytest.approx([run.mean, run.values[0], run.values[-1]])
+    held = [bar.get_height() for bar in bars
+            if run.symmetric.low <= factor * (bar.get_x() + bar.get_width() / 2) <= run.symmetric.high]
+    assert sum(held) == pytest.approx(0.95 * 20_000, rel=0.02)
+    assert any(word.startswith("95 % of them") for word in words)
+    fixed = tauten.uncertainty.monte_carlo("stress_area", dict(diameter="16mm", pitch="2mm"), trials=5_000)
+    with pytest.raises(ValueError, match="same value"):
+        plots.plot_trials(fixed)
 
 
 def test_sensitivity():

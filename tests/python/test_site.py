@@ -3,6 +3,7 @@ looked at by `./dev docs` and tests/site.py."""
 import csv
 import pathlib
 import re
+import shutil
 import sys
 
 import numpy as np
@@ -13,7 +14,7 @@ import tauten
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT / "docs"))
 import pages
-from pages import checks, formulas, python_reference, words
+from pages import checks, cpp, formulas, python_reference, words
 
 
 def rows_of_print():
@@ -91,3 +92,27 @@ def test_every_question_has_a_page():
 def test_marks_of_markdown_are_taken_for_text():
     assert pages.escaped("a|b_c*[d]<e>$f$") == r"a\|b\_c\*\[d\]\<e\>\$f\$"
     assert pages.table(("x", "y"), [(1, 2)]).splitlines() == ["| x | y |", "|---|---|", "| 1 | 2 |"]
+
+
+@pytest.mark.skipif(not shutil.which("doxygen"), reason="the C++ reference is read by doxygen")
+def test_names_in_the_cpp_reference_are_links(tmp_path):
+    """Each link has its one target; types in members and signatures, formulas and functions in comments are links."""
+    reference = cpp.Reference(tmp_path / "read")
+    reference.pages(tauten.formulas, tmp_path / "cpp")
+    written = {path.stem: path.read_text(encoding="utf-8") for path in (tmp_path / "cpp").glob("*.md")}
+    targets = [target for page in written.values() for target in re.findall(r"^\(([\w-]+)\)=$", page, re.M)]
+    assert len(targets) == len(set(targets)) > 300
+    links = {link for page in written.values() for link in re.findall(r"\]\(([\w-]+)\)", page)}
+    of_formulas = {f"formula-{name.replace('_', '-')}" for name in tauten.formulas}
+    assert links <= set(targets) | of_formulas and len(links) > 300
+    assert of_formulas <= links
+    answer = written["tightening-clamp_answer"]
+    assert "| `notices` | `std::vector<`[`Notice`](cpp-type-notice)`>` |" in answer
+    assert "[`torque_for`](cpp-function-torque-for)" in answer
+    for page in written.values():  # no type of a signature without its link
+        for code, after in re.findall(r"^```cpp\n([^`#]*)\n```\n\n(.*)", page, re.M):
+            if "MonteCarloOptions" in code:
+                assert "[`MonteCarloOptions`](cpp-type-montecarlooptions)" in after
+    assert "Outcome<Clamp> try_clamp(const ClampJob" in written["tightening-clamp"]
+    assert reference.code("Error") == "[`Error`](cpp-type-error)" and reference.code("no_such_thing") == "`no_such_thing`"
+    assert reference.code("stress_area") == "[`stress_area`](formula-stress-area)"

@@ -6,6 +6,8 @@ numbers, Sobol indices and JCGM 101 examples against their printed values, on ar
 import json
 import math
 import os
+import pty
+import re
 import signal
 import subprocess
 import sys
@@ -183,6 +185,28 @@ def test_whole_answers():
     assert strained.chance_above(1) == 0
 
 
+def test_where_a_socket_fits_several_fasteners_it_says_which_is_taken():
+    joint = dict(PUMP_FOOT, thread=None, socket="24mm")
+    candidates = tauten.clamp(**joint).candidates
+    names = [f"{c.thread}, {c.head}, class {c.property_class}" for c in candidates]
+    question = u.clamp(**joint)
+    assert len(names) > 3 and (question.title, *question.others) == tuple(names)
+    said = question.notices[0]
+    assert said.code == "others_fit" and f"{len(names) - 1} others fit too" in said.text
+    assert {word.strip(",;.") for word in said.text.split()} >= {c.thread for c in candidates[1:]}
+    # Thread and head ask about one of the others.
+    other = candidates[2]
+    one = u.clamp(**dict(joint, thread=other.thread, head=other.head.split(",")[0]))
+    assert one.title.startswith(f"{other.thread}, {other.head.split(',')[0]}") and one.others == ()
+    assert "others_fit" not in {notice.code for notice in one.notices}
+    assert u.clamp(**PUMP_FOOT).others == ()
+    words = ("clamp", "--socket", "24mm", "--class", "8.8", "--torque", "130N.m", "--condition", "oiled", "--trials", "20000")
+    found = answer(*words)
+    assert (found["title"], *found["others"]) == tuple(names) and found["notices"][0]["text"] == said.text
+    page = command(*words).stdout
+    assert page.startswith(names[0]) and said.text in " ".join(page.split())
+
+
 def test_a_tightening_by_angle():
     question = u.turn(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg",
                       condition="oiled")
@@ -289,6 +313,7 @@ def test_a_run_can_be_watched_and_stopped(capsys):
 
 
 def interrupted(*command, **options):
+    """Exit code, output and errors of a command that is interrupted once it is at work."""
     process = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, **options)
     time.sleep(1.5)
     process.send_signal(signal.SIGINT)
@@ -350,7 +375,7 @@ def test_command_line_says_the_same_as_python():
 def test_page_of_the_command_line():
     page = command("clamp", "--thread", "M16", "--class", "8.8", "--torque", "130N.m", "--condition", "oiled",
                    "--sobol").stdout
-    for part in ("M16, class 8.8", "clamp_load:", "standard uncertainty", "thread_friction", "Share", "Sobol indices",
+    for part in ("M16, ISO 4014, ISO 4017, class 8.8", "clamp_load:", "standard uncertainty", "thread_friction", "Share", "Sobol indices",
                  "yield_utilisation", "Above 1 in", "Take care", "(Estimate.)"):
         assert part in page, part
     assert all(len(line) <= 100 for line in page.splitlines())
@@ -382,4 +407,118 @@ def test_the_interrupt_key_stops_a_run_of_the_command_line():
         pytest.skip("the command line program is not built")
     code, out, err = interrupted(PROGRAM, "uncertainty", "clamp", "--thread", "M16", "--torque", "130N.m", "--trials",
                                  "900000000", "--output", "clamp_load")
-    assert code == 0 and "The run was stopped" in out, err
+    # The figures so far, and a code that a script can tell from a whole run.
+    assert code == 1 and "The run was stopped" in out and "clamp_load:" in out, err
+    assert re.fullmatch(r"tauten: stopped after \d+ trials; the figures are those found by then\n", err), err
+
+
+def test_the_interrupt_key_leaves_json_that_says_so():
+    if not PROGRAM:
+        pytest.skip("the command line program is not built")
+    code, out, err = interrupted(PROGRAM, "uncertainty", "clamp", "--thread", "M16", "--torque", "130N.m", "--trials",
+                                 "900000000", "--json")
+    (result,) = json.loads(out)["results"]
+    run = result["monte_carlo"]
+    assert code == 1 and run["stopped"] and 0 < run["trials"] < 900_000_000 and "stopped after" in err
+    assert run["symmetric"]["low"] < run["mean"] < run["symmetric"]["high"]
+
+
+def on_a_terminal(*command, interrupt=False):
+    """What a command writes on standard error if that is a terminal, its standard output, and its exit code."""
+    mine, its = pty.openpty()
+    process = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=its)
+    os.close(its)
+    seen = b""
+    while True:
+        try:
+            piece = os.read(mine, 4096)
+        except OSError:  # the terminal is closed
+            piece = b""
+        if not piece:
+            break
+        seen += piece
+        if interrupt and seen.count(b"\r") > 2:
+            process.send_signal(signal.SIGINT)
+            interrupt = False
+    os.close(mine)
+    out = process.stdout.read().decode()
+    process.stdout.close()
+    return seen.decode(), out, process.wait(timeout=60)
+
+
+RUN = ["uncertainty", "clamp", "--thread", "M16", "--torque", "130N.m", "--output", "clamp_load", "--trials", "400000"]
+
+
+def test_a_bar_shows_on_a_terminal_and_nowhere_else():
+    if not PROGRAM:
+        pytest.skip("the command line program is not built")
+    shown, out, code = on_a_terminal(PROGRAM, *RUN)
+    bars = re.findall(r"\rMonte Carlo \[([#.]{30})\] (\d+) trials ", shown)
+    assert code == 0 and len(bars) > 1, shown
+    full = [bar.count("#") for bar, _ in bars]
+    done = [int(trials) for _, trials in bars]
+    assert full == sorted(full) and done == sorted(done) and done[-1] < 400_000 and full[-1] > 15
+    assert all(bar == "#" * count + "." * (30 - count) for (bar, _), count in zip(bars, full))
+    assert shown.endswith("\r\x1b[K")  # nothing of it is left
+    assert "\r" not in out and "clamp_load:" in out
+    piped = subprocess.run([PROGRAM, *RUN], capture_output=True, text=True, timeout=120)
+    assert (piped.stderr, piped.stdout, piped.returncode) == ("", out, 0)
+    # Who asks for JSON reads no bar.
+    shown, out, code = on_a_terminal(PROGRAM, *RUN, "--json")
+    assert shown == "" and json.loads(out)["results"]
+
+
+def test_the_interrupt_key_on_a_terminal():
+    if not PROGRAM:
+        pytest.skip("the command line program is not built")
+    shown, out, code = on_a_terminal(PROGRAM, *RUN[:-1], "900000000", interrupt=True)
+    assert code == 1 and "The run was stopped" in out
+    before, cleared, after = shown.rpartition("\r\x1b[K")
+    assert "Monte Carlo [" in before and cleared and after.startswith("tauten: stopped after"), shown
+
+
+def test_sobol_indices_can_be_stopped():
+    seen = []
+
+    def once(done, expected):
+        seen.append((done, expected))
+        return len(seen) < 8
+    found = u.sobol(CHAIN, chain_inputs(), trials=1_000_000, progress=once)
+    assert found.stopped and found.trials == seen[-1][0] < seen[-1][1] and len(seen) == 8
+    assert 0.8 < sum(index.first for index in found.inputs) < 1.2
+    assert not u.sobol(CHAIN, chain_inputs(), trials=4096, progress=lambda done, expected: None).stopped
+
+
+@pytest.mark.parametrize("with_tqdm", [False, True])
+def test_the_bar_of_python(with_tqdm):
+    if with_tqdm:
+        pytest.importorskip("tqdm")
+    script = textwrap.dedent(f"""
+        import sys
+        {"" if with_tqdm else "sys.modules['tqdm'] = None"}
+        from tauten import uncertainty as u
+        question = u.clamp(thread="M16", torque=130, property_class="8.8")
+        print(u.monte_carlo(question, trials=400_000, progress=True).trials)
+    """)
+    shown, out, code = on_a_terminal(sys.executable, "-c", script)
+    assert (out, code) == ("400000\n", 0) and "trials" in shown, shown
+    if not with_tqdm:
+        lines = re.findall(r"\r(\d+) of about 400000 trials", shown)
+        assert len(lines) > 1 and shown.endswith("\r\x1b[K"), shown
+        piped = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, timeout=120)
+        assert (piped.stderr, piped.stdout) == ("", "400000\n")
+
+
+def test_the_interrupt_key_raises_in_python_and_clears_the_bar():
+    script = textwrap.dedent("""
+        import sys
+        sys.modules['tqdm'] = None
+        from tauten import uncertainty as u
+        question = u.clamp(thread="M16", torque=130, property_class="8.8")
+        try:
+            u.monte_carlo(question, trials=900_000_000, progress=True)
+        except KeyboardInterrupt:
+            print("stopped", u.monte_carlo(question, trials=20_000).trials)
+    """)
+    shown, out, code = on_a_terminal(sys.executable, "-c", script, interrupt=True)
+    assert (out, code) == ("stopped 20000\n", 0) and shown.endswith("\r\x1b[K"), shown

@@ -265,7 +265,7 @@ TEST_CASE("text in a layout keeps its special characters") {
   Derivation d;
   d.title = "50% of A_s & <b>|$x$ {y} #1 ~ ^ \\";
   CHECK(written(d, Layout::latex) ==
-        "\\medskip\\noindent\\textbf{50\\% of A\\_s \\& \\textless{}b\\textgreater{}|\\$x\\$ "
+        "\\par\\medskip\\noindent\\textbf{50\\% of A\\_s \\& \\textless{}b\\textgreater{}\\textbar{}\\$x\\$ "
         "\\{y\\} \\#1 \\textasciitilde{} \\textasciicircum{} \\textbackslash{}}\\par\n");
   CHECK(has(written(d, Layout::html), "50% of A_s &amp; &lt;b&gt;|$x$"));
   CHECK(has(written(d, Layout::markdown), "&lt;b>\\|\\$x\\$"));
@@ -276,7 +276,7 @@ TEST_CASE("MathML of a formula") {
   const Entry& entry = *find_formula("stress_diameter");
   const std::string html = written(derivation_of(entry, std::vector{10e-3, 1.5e-3}), Layout::html);
   CHECK(has(html, "<msub><mi>d</mi><mi>s</mi></msub>"));
-  CHECK(has(html, "<mfrac>"));
+  CHECK(has(html, "<mfrac displaystyle=\"true\">"));
   CHECK(has(html, "<mn>10</mn><mtext>&#x2009;mm</mtext>"));
   CHECK(mathml_symbol("mu_G") == "<msub><mi>&#x3BC;</mi><mi>G</mi></msub>");
   CHECK(mathml_symbol("R_p0.2") == "<msub><mi>R</mi><mtext>p0.2</mtext></msub>");

@@ -211,6 +211,7 @@ TEST_CASE("symbols in LaTeX") {
   CHECK(latex_symbol("D_Km") == "D_{\\mathrm{Km}}");
   CHECK(latex_symbol("alpha") == "\\alpha");
   CHECK(latex_symbol("omega") == "\\omega");
+  CHECK(latex_symbol("dL") == "\\mathrm{dL}");
   CHECK(latex_symbol("T_off/T_on") == "T_{\\mathrm{off}}/T_{\\mathrm{on}}");
 }
 

@@ -123,6 +123,21 @@ TEST_CASE("a clamp question is the clamp uncertainty") {
   CHECK(monte_carlo(q.outputs.front(), together).standard_uncertainty > 1.2 * run.standard_uncertainty);
 }
 
+TEST_CASE("a clamp question names the fasteners that it leaves out") {
+  ClampJob job;
+  job.socket = Length(24e-3), job.property_class = "8.8", job.torque = Torque(130);
+  const Clamp answer = clamp(job);
+  const Question q = clamp_question(job);
+  REQUIRE(answer.candidates.size() > 3);
+  CHECK(q.title == answer.candidates.front().thread + ", " + answer.candidates.front().head + ", class 8.8");
+  CHECK(q.others.size() == answer.candidates.size() - 1);
+  CHECK(std::string(q.notices.front().code) == "others_fit");
+  job.thread = "M16", job.head = "ISO 4014";
+  CHECK(clamp_question(job).others.empty());
+  job.torque = Torque(-1);
+  CHECK_FALSE(bool(try_clamp_question(job)));
+}
+
 TEST_CASE("a tightening by angle: its middle and its ends are those of the answer") {
   for (const double angle : {0.4, 1.2}) {
     const TurnJob job = flange(angle);

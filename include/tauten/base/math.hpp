@@ -57,15 +57,19 @@ struct NamedConstant {
 
 inline constexpr NamedConstant pi_constant{3.14159265358979323846, "pi", "\\pi", "<mi>&#x3C0;</mi>"};
 /// Cosine of half the thread angle of the ISO 68-1 profile.
-inline constexpr NamedConstant cos30_constant{0.86602540378443864676, "cos(pi/6)", "\\cos 30^\\circ",
-                                              "<mi>cos</mi><mo>&#x2061;</mo><mn>30</mn><mo>&#xB0;</mo>"};
-inline constexpr NamedConstant tan30_constant{0.57735026918962576451, "tan(pi/6)", "\\tan 30^\\circ",
-                                              "<mi>tan</mi><mo>&#x2061;</mo><mn>30</mn><mo>&#xB0;</mo>"};
+inline constexpr NamedConstant cos30_constant{
+    0.86602540378443864676, "cos(pi/6)", "\\cos 30^\\circ",
+    "<mi>cos</mi><mo rspace=\"0.17em\">&#x2061;</mo><mn>30</mn><mo>&#xB0;</mo>"};
+inline constexpr NamedConstant tan30_constant{
+    0.57735026918962576451, "tan(pi/6)", "\\tan 30^\\circ",
+    "<mi>tan</mi><mo rspace=\"0.17em\">&#x2061;</mo><mn>30</mn><mo>&#xB0;</mo>"};
 /// Cosine and tangent of half the angle between two teeth of a twelve-point opening.
-inline constexpr NamedConstant cos15_constant{0.96592582628906828675, "cos(pi/12)", "\\cos 15^\\circ",
-                                              "<mi>cos</mi><mo>&#x2061;</mo><mn>15</mn><mo>&#xB0;</mo>"};
-inline constexpr NamedConstant tan15_constant{0.26794919243112270647, "tan(pi/12)", "\\tan 15^\\circ",
-                                              "<mi>tan</mi><mo>&#x2061;</mo><mn>15</mn><mo>&#xB0;</mo>"};
+inline constexpr NamedConstant cos15_constant{
+    0.96592582628906828675, "cos(pi/12)", "\\cos 15^\\circ",
+    "<mi>cos</mi><mo rspace=\"0.17em\">&#x2061;</mo><mn>15</mn><mo>&#xB0;</mo>"};
+inline constexpr NamedConstant tan15_constant{
+    0.26794919243112270647, "tan(pi/12)", "\\tan 15^\\circ",
+    "<mi>tan</mi><mo rspace=\"0.17em\">&#x2061;</mo><mn>15</mn><mo>&#xB0;</mo>"};
 
 /// How a named constant is made on the scalar `Real`. A symbolic scalar specialises this and keeps the name.
 template <class Real>

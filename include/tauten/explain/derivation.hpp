@@ -5,6 +5,7 @@
 
 #include "tauten/base/derivation.hpp"
 #include "tauten/base/vocabulary.hpp"
+#include "tauten/explain/latex_lines.hpp"
 #include "tauten/explain/paragraph.hpp"
 #include "tauten/explain/step_text.hpp"
 
@@ -115,7 +116,7 @@ class DerivationWriter {
     switch (layout_) {
       case Layout::text: out_ += paragraph(std::string(text)); break;
       case Layout::markdown: out_ += bold(text) + "\n\n"; break;
-      case Layout::latex: out_ += "\\medskip\\noindent" + bold(text) + "\\par\n"; break;
+      case Layout::latex: out_ += "\\par\\medskip\\noindent" + bold(text) + "\\par\n"; break;
       case Layout::html: out_ += "<p>" + bold(text) + "</p>\n"; break;
     }
   }
@@ -143,7 +144,8 @@ class DerivationWriter {
       Shown s = shown(style_, si, f.name, f.dimension, f.unit);
       if (!with_unit) s.unit.clear();
       if (layout_ == Layout::text) return s.text();
-      if (layout_ == Layout::html) return html_text(s.number) + (s.unit.empty() ? "" : "&#x2009;" + html_unit(s.unit));
+      if (layout_ == Layout::html)
+        return html_text(s.number) + (s.spaced() ? "&#x2009;" : "") + (s.unit.empty() ? "" : html_unit(s.unit));
       return "$" + shown_in(s, Notation::latex) + "$";
     };
     const Band<double>& v = f.value;
@@ -170,7 +172,7 @@ class DerivationWriter {
     };
     if (layout_ == Layout::markdown) out_ += "| symbol | quantity | value | |\n|---|---|---|---|\n";
     if (layout_ == Layout::latex) out_ += "\\begin{itemize}\n";
-    if (layout_ == Layout::html) out_ += "<table>\n";
+    if (layout_ == Layout::html) out_ += "<div style=\"overflow-x:auto\"><table>\n";
     for (const Figure& f : list) {
       const std::string name = in_words(f.name), about = note(f), symbol = symbol_of(f);
       const std::string formula = symbol.empty() ? "" : symbol_text(symbol.c_str(), notation);
@@ -190,14 +192,14 @@ class DerivationWriter {
                   (about.empty() ? "" : " (" + plain(about) + ")") + "\n";
           break;
         case Layout::html:
-          out_ += "<tr><td>" + (symbol.empty() ? "" : math(formula, false)) + "</td><td>" + plain(name) + "</td><td>" +
+          out_ += "<tr><td>" + (symbol.empty() ? "" : math(formula)) + "</td><td>" + plain(name) + "</td><td>" +
                   value(f) + "</td><td>" + plain(about) + "</td></tr>\n";
           break;
       }
     }
     if (layout_ == Layout::markdown) out_ += "\n";
     if (layout_ == Layout::latex) out_ += "\\end{itemize}\n";
-    if (layout_ == Layout::html) out_ += "</table>\n";
+    if (layout_ == Layout::html) out_ += "</table></div>\n";
   }
 
   /// What stands between a value and its note. `paragraph` takes a second blank for a word of no letters and keeps it.
@@ -205,9 +207,8 @@ class DerivationWriter {
     return std::string((column > width ? column - width : 0) + 2, ' ');
   }
 
-  static std::string math(const std::string& inner, bool block) {
-    return std::string("<math xmlns=\"http://www.w3.org/1998/Math/MathML\"") +
-           (block ? " display=\"block\" style=\"text-align:left\"" : "") + ">" + inner + "</math>";
+  static std::string math(const std::string& inner) {
+    return "<math xmlns=\"http://www.w3.org/1998/Math/MathML\">" + inner + "</math>";
   }
 
   /// The lines of a formula, one below the other at their equals signs.
@@ -222,20 +223,27 @@ class DerivationWriter {
           break;
         }
         case Layout::markdown:
-        case Layout::latex: out += left + " &= " + right[i] + (i + 1 < right.size() ? " \\\\\n" : "\n"); break;
-        case Layout::html:
-          out += "<mtr><mtd style=\"text-align:right\"><mrow>" + left +
-                 "</mrow></mtd><mtd><mo>=</mo></mtd><mtd style=\"text-align:left\"><mrow>" + right[i] +
+        case Layout::latex: {
+          std::string mark = left + " &= ";
+          for (const std::string& line : latex_lines(right[i])) {
+            out += (out.empty() ? "" : " \\\\[0.7ex]\n") + mark + line;
+            mark = " &\\quad ";
+          }
+          break;
+        }
+        case Layout::html:  // lines stand apart, so that fractions do not touch
+          out += "<mtr><mtd style=\"text-align:right;padding:0.6ex 0\"><mrow>" + left +
+                 "</mrow></mtd><mtd><mo>=</mo></mtd><mtd style=\"text-align:left;padding:0.6ex 0\"><mrow>" + right[i] +
                  "</mrow></mtd></mtr>\n";
           break;
       }
     }
     switch (layout_) {
       case Layout::text: break;
-      case Layout::markdown: return "$$\\begin{aligned}\n" + out + "\\end{aligned}$$\n";
-      case Layout::latex: return "\\begin{align*}\n" + out + "\\end{align*}\n";
+      case Layout::markdown: return "$$\\begin{aligned}\n" + out + "\n\\end{aligned}$$\n";
+      case Layout::latex: return "\\begin{align*}\n" + out + "\n\\end{align*}\n";
       case Layout::html:
-        return "<div style=\"overflow-x:auto\">" + math("<mtable displaystyle=\"true\">\n" + out + "</mtable>", true) +
+        return "<div style=\"overflow-x:auto\">" + math("<mtable displaystyle=\"true\">\n" + out + "</mtable>") +
                "</div>\n";
     }
     return out;
@@ -270,6 +278,8 @@ class DerivationWriter {
       seen.push_back(step.formula);
       if (layout_ == Layout::text)
         out_ += paragraph(head, number);
+      else if (layout_ == Layout::latex)
+        out_ += "\\par\\medskip\\noindent" + bold(number + head) + "\n";  // no page ends between it and its formula
       else
         heading(number + head);
       out_ += again ? equations(text.symbol, {text.with_values, text.result})

@@ -29,9 +29,12 @@ inline std::string symbol_text(const char* symbol, Notation notation) {
 /// \return a number with its unit in a notation for people
 inline std::string shown_in(const Shown& shown, Notation notation) {
   if (notation == Notation::latex)
-    return latex_number(shown.number) + (shown.unit.empty() ? "" : "\\," + latex_unit(shown.unit));
+    return latex_number(shown.number) + (shown.spaced() ? "\\," : "") +
+           (shown.unit.empty() ? "" : latex_unit(shown.unit));
   if (notation != Notation::mathml) return shown.text();
-  const std::string unit = shown.unit.empty() ? "" : "<mtext>&#x2009;" + html_unit(shown.unit) + "</mtext>";
+  const std::string unit = shown.unit.empty() ? ""
+                                              : std::string("<mtext>") + (shown.spaced() ? "&#x2009;" : "") +
+                                                    html_unit(shown.unit) + "</mtext>";
   return mathml_number(shown.number) + unit;
 }
 
@@ -126,7 +129,8 @@ class ExpressionWriter {
 
   std::string fraction(const Node& node) const {
     if (latex()) return "\\frac{" + write(*node.left, 0) + "}{" + write(*node.right, 0) + "}";
-    if (mathml()) return "<mfrac>" + row(write(*node.left, 0)) + row(write(*node.right, 0)) + "</mfrac>";
+    if (mathml())
+      return "<mfrac displaystyle=\"true\">" + row(write(*node.left, 0)) + row(write(*node.right, 0)) + "</mfrac>";
     return write(*node.left, 2) + "/" + as_one(*node.right, 3);
   }
 
@@ -135,7 +139,7 @@ class ExpressionWriter {
     // A thin space is a product only between symbols: 2\,2 would read as 22.
     const bool symbols = values_.empty() && right.find_first_of("0123456789") != 0 && !right.starts_with("<mn>");
     if (latex()) return left + (symbols ? "\\," : " \\cdot ") + right;
-    if (mathml()) return left + (symbols ? "<mo>&#x2062;</mo>" : "<mo>&#x22C5;</mo>") + right;
+    if (mathml()) return left + (symbols ? "<mo rspace=\"0.17em\">&#x2062;</mo>" : "<mo>&#x22C5;</mo>") + right;
     return left + "*" + right;
   }
 

@@ -55,7 +55,7 @@ std::string replaced(std::string_view text, const std::array<std::pair<char, con
 
 /// \return plain text for LaTeX
 inline std::string latex_text(std::string_view text) {
-  return detail::replaced(text, std::array<std::pair<char, const char*>, 12>{{{'\\', "\\textbackslash{}"},
+  return detail::replaced(text, std::array<std::pair<char, const char*>, 13>{{{'\\', "\\textbackslash{}"},
                                                                               {'&', "\\&"},
                                                                               {'%', "\\%"},
                                                                               {'$', "\\$"},
@@ -66,7 +66,8 @@ inline std::string latex_text(std::string_view text) {
                                                                               {'~', "\\textasciitilde{}"},
                                                                               {'^', "\\textasciicircum{}"},
                                                                               {'<', "\\textless{}"},
-                                                                              {'>', "\\textgreater{}"}}});
+                                                                              {'>', "\\textgreater{}"},
+                                                                              {'|', "\\textbar{}"}}});
 }
 
 /// \return plain text for HTML and MathML
@@ -93,7 +94,10 @@ inline std::string latex_symbol(std::string_view symbol) {
     return latex_symbol(symbol.substr(0, slash)) + "/" + latex_symbol(symbol.substr(slash + 1));
   const auto underscore = symbol.find('_');
   std::string base(symbol.substr(0, underscore));
-  if (detail::find_greek(base) != nullptr) base = "\\" + base;
+  if (detail::find_greek(base) != nullptr)
+    base = "\\" + base;
+  else if (base.size() > 1)
+    base = "\\mathrm{" + base + "}";  // dL is one symbol and no product
   if (underscore == std::string_view::npos) return base;
   std::string index(symbol.substr(underscore + 1));
   return base + "_{" + (index.size() > 1 ? "\\mathrm{" + index + "}" : index) + "}";

@@ -32,6 +32,8 @@ struct Shown {
   std::string unit;  ///< "" for a plain number
 
   std::string text() const { return unit.empty() ? number : number + " " + unit; }
+  /// The sign for degrees follows its number without a space (ISO 80000-1).
+  bool spaced() const { return !unit.empty() && unit != "deg"; }
 };
 
 namespace detail {

@@ -174,12 +174,21 @@ inline Outcome<std::vector<ClampModel>> try_clamp_models(const ClampJob& job, co
   return out;
 }
 
+namespace detail {
+
+/// "M16, ISO 4014, ISO 4017, class 8.8"
+inline std::string fastener_text(const ClampCandidate& c) {
+  return c.thread + (c.head.empty() ? "" : ", " + c.head) + ", class " + c.property_class +
+         (c.class_assumed ? " (assumed)" : "");
+}
+
+}  // namespace detail
+
 /// A clamp job as a question of uncertainty. Results: clamp_load and yield_utilisation; above 1 the bolt yields.
 /// \param model  one of `try_clamp_models`
 inline Question question_of(const ClampModel& model) {
   Question out;
-  out.title = model.candidate.thread + ", class " + model.candidate.property_class +
-              (model.candidate.class_assumed ? " (assumed)" : "");
+  out.title = detail::fastener_text(model.candidate);
   out.outputs = {model.clamp_load, model.yield_utilisation};
   for (std::size_t i = 0; i < model.inputs.size(); ++i)
     out.inputs.push_back({model.clamp_load.inputs[i].name, model.inputs[i]});
@@ -190,6 +199,31 @@ inline Question question_of(const ClampModel& model) {
                            "the bolt bears, but then none is left.",
                            false});
   out.notices.push_back(cautions::no_release);
+  return out;
+}
+
+/// The question of the most common fastener that the job can mean. The others are named, with a notice.
+/// \param job      as for `clamp`
+/// \param scatter  what is known of the spread
+/// \return the question of the first of `try_clamp_models`, or the error that `clamp` would give
+inline Outcome<Question> try_clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
+  const Outcome<std::vector<ClampModel>> models = try_clamp_models(job, scatter);
+  if (!models) return models.error();
+  Question out = question_of(models->front());
+  std::vector<std::string> threads;  // each once
+  for (auto model = models->begin() + 1; model != models->end(); ++model) {
+    out.others.push_back(detail::fastener_text(model->candidate));
+    const std::string& thread = model->candidate.thread;
+    if (std::find(threads.begin(), threads.end(), thread) == threads.end()) threads.push_back(thread);
+  }
+  if (out.others.empty()) return out;
+  const std::size_t count = out.others.size();
+  std::string text = "The most common fastener that fits is taken. " + std::to_string(count) +
+                     (count == 1 ? " other fits too, of thread " : " others fit too, of thread ");
+  for (std::size_t i = 0; i < threads.size(); ++i)
+    text += (i == 0 ? "" : i + 1 < threads.size() ? ", " : " or ") + threads[i];
+  out.notices.insert(out.notices.begin(),
+                     {"others_fit", text + "; name thread and head to ask about one of them.", false});
   return out;
 }
 
@@ -225,6 +259,11 @@ inline Outcome<std::vector<ClampUncertainty>> try_clamp_uncertainty(const ClampJ
 /// \throws Error  in place of returning one
 inline std::vector<ClampModel> clamp_models(const ClampJob& job, const ClampScatter& scatter = {}) {
   return try_clamp_models(job, scatter).value();
+}
+/// \copydoc try_clamp_question
+/// \throws Error  in place of returning one
+inline Question clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
+  return try_clamp_question(job, scatter).value();
 }
 /// \copydoc try_clamp_uncertainty
 /// \throws Error  in place of returning one

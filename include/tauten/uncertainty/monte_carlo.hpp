@@ -146,7 +146,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
       out.converged = gathered.worst_error() <= out.tolerance / 2;
       enough = out.converged && !fixed;
     }
-    if (options.progress && !enough) {
+    if (options.progress && !enough && out.trials < limit) {  // what is done cannot be stopped
       const double growth = out.tolerance > 0 ? 2 * gathered.worst_error() / out.tolerance : 1;
       const double needed = static_cast<double>(out.trials) * std::max(1.0, growth * growth);  // NaN at first
       const bool known = !fixed && needed < static_cast<double>(limit);

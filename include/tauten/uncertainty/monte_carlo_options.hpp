@@ -21,6 +21,7 @@ struct Progress {
 /// Called now and then, on the thread that asked; false stops the run, and what it has found by then is the result.
 using ProgressCall = std::function<bool(const Progress&)>;
 
+/// How a Monte Carlo run is to be done.
 struct MonteCarloOptions {
   double coverage = 0.95;                   ///< share that a coverage interval holds
   Coverage interval = Coverage::symmetric;  ///< the one whose ends must be certain; the shortest takes more trials

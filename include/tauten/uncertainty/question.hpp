@@ -13,6 +13,7 @@ struct Question {
   std::vector<Model> outputs;   ///< all of the same inputs in the same order
   std::vector<Given> inputs{};  ///< what is taken unless somebody says otherwise
   std::vector<Notice> notices{};
+  std::vector<std::string> others{};  ///< what else it may be about, as in `title`, the likeliest first; not answered
 };
 
 /// \param known  the registry: `formulas`

@@ -28,6 +28,7 @@ struct SobolIndex {
   }
 };
 
+/// Which input the variance of a result comes from, and how certain that is.
 struct Sobol {
   std::string output;
   double mean = 0;
@@ -49,6 +50,7 @@ struct Sobol {
   }
 };
 
+/// How Sobol indices are to be found.
 struct SobolOptions {
   std::uint64_t trials = 65536;  ///< rounded up to full blocks of 256 in each batch
   std::uint64_t batches = 32;
