@@ -572,7 +572,8 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     drive : text
         "six_point" (if not given), "twelve_point", "open_end", "internal_hexagon" or "hexalobular".
     drive_clearance, corner_loss, square : length in m
-        Play of the tool, radial wear of the corners (or of the ridges between lobes), smallest square drive in the chain.
+        Play of the tool (0.2 mm of a socket and 0.1 mm of a key or bit if not given), radial wear of the corners (or of the
+        ridges between lobes), smallest square drive in the chain.
     handle_length : length in m
         If turned by hand, with ``hand_force`` in N (median pull) and ``hand_variation``.
     shear_risk, wanted_chance : number

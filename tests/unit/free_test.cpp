@@ -32,6 +32,12 @@ bool has(const std::vector<Notice>& list, const std::string& code) {
   return false;
 }
 
+const Capacity* named(const std::vector<Capacity>& list, const std::string& part) {
+  for (const Capacity& one : list)
+    if (part == one.part) return &one;
+  return nullptr;
+}
+
 constexpr Rust worse[] = {Rust::clean, Rust::aged_dry, Rust::light_rust, Rust::rusted, Rust::heavy_rust};
 
 }  // namespace
@@ -148,11 +154,6 @@ TEST_CASE("the answer: stop before shear, a plan that ends in cutting, cautions"
 }
 
 TEST_CASE("what each part takes: its band, and where the figure comes from") {
-  const auto named = [](const std::vector<Capacity>& list, const std::string& part) -> const Capacity* {
-    for (const Capacity& one : list)
-      if (part == one.part) return &one;
-    return nullptr;
-  };
   FreeJob job = flange_bolt();
   const Free answer = free_joint(job);
   for (const Capacity& one : answer.capacities) {
@@ -174,6 +175,29 @@ TEST_CASE("what each part takes: its band, and where the figure comes from") {
   const Free keyed = free_joint(job);
   CHECK(keyed.capacities.size() == 3);
   CHECK(named(keyed.capacities, "key")->torque.nominal.si == near(353e6 * std::pow(8e-3, 3)));
+}
+
+TEST_CASE("capacities: a new hexagon socket of class 12.9 bears its key's test torque, one of class 8.8 strips first") {
+  struct Screw {
+    double diameter, pitch, key;  // ISO 4762, mm
+  };
+  for (const Screw& screw : {Screw{6, 1, 5}, Screw{10, 1.5, 8}, Screw{16, 2, 14}, Screw{24, 3, 19}}) {
+    CAPTURE(screw.diameter);
+    const auto corners = [&](double tensile_strength, double yield_strength) {
+      FreeJob job = flange_bolt();
+      job.diameter = Length(screw.diameter * 1e-3);
+      job.pitch = Length(screw.pitch * 1e-3);
+      job.width_across_flats = Length(screw.key * 1e-3);
+      job.drive = DriveFit::internal_hexagon;
+      job.square = Length(0.0);
+      job.tensile_strength = Stress(tensile_strength);
+      job.yield_strength = Stress(yield_strength);
+      return named(free_joint(job).capacities, "corners")->torque.nominal.si;
+    };
+    const double test_torque = find_hexagon_key(Length(screw.key * 1e-3))->test_torque.si;  // JIS B 4648:2008, Table 1
+    CHECK(corners(1220e6, 1100e6) > test_torque);
+    CHECK(corners(830e6, 660e6) < 353e6 * std::pow(screw.key * 1e-3, 3));  // least torsional strength of a key
+  }
 }
 
 TEST_CASE("learning reaches the answer: like fasteners that came easily make the rest look easier") {

@@ -31,6 +31,9 @@ struct CapacityEstimates {
   double bit_shear_strength = 1400e6;
   double bit_variation = 0.2;
   double bearing_share = 0.15;  ///< of the flank that the tool reaches at a corner: it carries the push
+  /// The same in a hexagon socket, whose corners cannot spread: with it, new sockets bear their key's test torque (as
+  /// ISO 4762 of class 12.9 must to be tightened), and soft ones of class 8.8 strip before their key twists.
+  double key_bearing_share = 0.35;
   /// The same of a lobe, whose arcs bear nearly all along: half to all of the flank lie within the scatter.
   double lobe_bearing_share = 0.75;
   double drive_variation = 0.3;
@@ -50,7 +53,7 @@ struct Grip {
 inline Grip grip_of(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const double s = job.width_across_flats.si;
-  const double D = job.drive_clearance.si, w = job.corner_loss.si;
+  const double D = clearance_of(job), w = job.corner_loss.si;
   const double strength = job.tensile_strength.si * guess.above_minimum;
   const double height =
       job.head_height.si > 0 ? job.head_height.si : (is_internal(job.drive) ? 0.5 : 0.64) * job.diameter.si;
@@ -62,7 +65,8 @@ inline Grip grip_of(const FreeJob& job) noexcept {
   const double lever = FlankLever::eval(s, D, w);
   const double flank = job.drive == DriveFit::twelve_point ? TwelvePointFlank::eval(s, D, w) : lever;
   const double corners = job.drive == DriveFit::open_end ? 2 : 6;
-  const double length = guess.bearing_share * 2 * flank;
+  const double share = job.drive == DriveFit::internal_hexagon ? guess.key_bearing_share : guess.bearing_share;
+  const double length = share * 2 * flank;
   return {strength, corners, length, height, lever};
 }
 

@@ -48,8 +48,6 @@ inline constexpr Formula<FlankLever> flank_lever{};
 
 /// Angle from the position in which the flats of tool and hexagon are parallel to the first touch, both on one axis. The
 /// whole free turn, from touch in one sense to touch in the other, is twice it. The same for six and twelve points.
-/// It is the angle to the corner from the middle of its own flat less that from the middle of the opening's; with the
-/// difference of the two tangents carried out by hand, small clearances keep all their digits.
 struct CornerPlay {
   static constexpr const char* name = "corner_play";
   static constexpr const char* summary = "Turn of a tool on a hexagon from flats parallel to touch";
@@ -65,10 +63,7 @@ struct CornerPlay {
   template <class Real>
   static constexpr Real eval(Real s, Real D, Real w) noexcept {
     const Real rho = HexagonParts::corner_radius(s, w);
-    const Real own = 2 * HexagonParts::half_flank(rho, s) / s;
-    const Real opening = 2 * HexagonParts::half_flank(rho, s + D) / (s + D);
-    const Real difference = square(2 * rho / (s * (s + D))) * D * (2 * s + D) / (own + opening);
-    return atan(difference / (1 + own * opening));
+    return atan(2 * HexagonParts::half_flank(rho, s) / s) - atan(2 * HexagonParts::half_flank(rho, s + D) / (s + D));
   }
 };
 /// \copydoc CornerPlay

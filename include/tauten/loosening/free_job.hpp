@@ -57,11 +57,11 @@ struct FreeJob {
   Length first_year_loss;  ///< corrosion of the first year at this place
 
   DriveFit drive = DriveFit::six_point;
-  Length head_height;              ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
-  Length drive_clearance{0.2e-3};  ///< width of the opening less that of what goes into it
-  Length corner_loss;              ///< radial wear of the corners, or of the ridges between lobes
-  Length square;                   ///< smallest square drive in the chain; 0: none
-  Length handle_length;            ///< 0: not by hand
+  Length head_height;                     ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
+  std::optional<Length> drive_clearance;  ///< width of the opening less that of what goes into it; none: the usual one
+  Length corner_loss;                     ///< radial wear of the corners, or of the ridges between lobes
+  Length square;                          ///< smallest square drive in the chain; 0: none
+  Length handle_length;                   ///< 0: not by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
 
@@ -100,6 +100,12 @@ inline std::optional<HexalobularDrive> lobes_of(const FreeJob& job) noexcept {
   return job.drive == DriveFit::hexalobular ? find_hexalobular_drive(job.drive_number) : std::nullopt;
 }
 
+/// \return play of the drive in m: as it is said, else 0.2 mm of a socket on a hexagon, and 0.1 mm of a key or bit, whose
+///         recess is made to a closer fit [common practice, no source]
+inline double clearance_of(const FreeJob& job) noexcept {
+  return job.drive_clearance ? job.drive_clearance->si : is_internal(job.drive) ? 0.1e-3 : 0.2e-3;
+}
+
 /// \return what is wrong with a job, or nothing
 inline std::optional<Error> job_error(const FreeJob& job) {
   using Plain = Quantity<Dim::number>;
@@ -125,7 +131,8 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("years", Plain(job.years), {0, 200})) return e;
   if (auto e = outside("first_year_loss", job.first_year_loss, {0, 1e-3})) return e;
   if (auto e = outside("head_height", job.head_height, {0, 3 * d})) return e;
-  if (auto e = outside("drive_clearance", job.drive_clearance, {0, 0.5 * width})) return e;
+  if (job.drive_clearance)
+    if (auto e = outside("drive_clearance", *job.drive_clearance, {0, 0.5 * width})) return e;
   if (auto e = outside("corner_loss", job.corner_loss, {0, 0.2 * width})) return e;
   if (auto e = outside("square", job.square, {0, 0.2})) return e;
   if (auto e = outside("handle_length", job.handle_length, {0, 5})) return e;

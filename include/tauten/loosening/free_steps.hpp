@@ -45,9 +45,9 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   if (const detail::Grip g = detail::grip_of(job); !g.spins()) {
     if (lobes) {
       const double A = lobes->outer_diameter.si, B = lobes->inner_diameter.si;
-      step(steps, "three quarters of it are taken to bear", lobe_flank, A, B, job.drive_clearance.si,
+      step(steps, "three quarters of it are taken to bear", lobe_flank, A, B, detail::clearance_of(job),
            job.corner_loss.si);
-      step(steps, "", lobe_lever, A, B, job.drive_clearance.si, job.corner_loss.si);
+      step(steps, "", lobe_lever, A, B, detail::clearance_of(job), job.corner_loss.si);
     }
     step(steps, lobes ? "what the recess takes, an estimate" : "what the corners take, an estimate", rounding_torque,
          g.strength, g.corners, g.length, g.height, g.lever);
