@@ -237,7 +237,8 @@ def workers(report, rows):
     for count in (1, 2):
         with distributed.LocalCluster(n_workers=count, threads_per_worker=1, dashboard_address=None) as cluster, \
                 distributed.Client(cluster) as client:
-            lazy = client.persist(dask.dataframe.from_pandas(frame, npartitions=8))
+            # Parts enough for the scheduler to share them out evenly: of eight, one worker got five.
+            lazy = client.persist(dask.dataframe.from_pandas(frame, npartitions=16))
             distributed.wait(lazy)
 
             def run():
