@@ -34,7 +34,7 @@ struct TurnSetup {
   /// Stress while the wrench turns over the least yield strength, in the section that yields first.
   double utilisation(double preload, double thread_torque) const {
     if (!(preload > 0)) return 0;
-    return yield_utilisation.si(preload, ShankTorsion::eval(thread_torque, bolt.prevailing), turned.section_diameter.si,
+    return yield_utilisation.si(preload, ShankTorsion::eval(thread_torque, bolt.prevailing), bolt.d_s,
                                 bolt.strength.yield_strength.si);
   }
 };
@@ -214,6 +214,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<TurnedBolt> turned = try_turned_bolt(*joint, plates->model);
   if (!turned) return turned.error();
   setup.turned = *turned;
+  setup.bolt.d_s = turned->section_diameter.si;
 
   const PropertyClass& strength = bolt->strength;
   setup.steel = bolt_steel(strength.yield_strength, strength.tensile_strength, strength.elongation);
