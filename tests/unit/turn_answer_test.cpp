@@ -301,6 +301,20 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   CHECK(std::isnan(necked.by_torque.high.si));
   CHECK(says(necked.notices, "may_neck"));
   CHECK(turn(turned(200)).plastic_strain.high < 1.05 * 0.06);
+  // What is said does not contradict it. Each of these holds of the turns below, if the bolt bears them.
+  TurnJob pulled = turned(200);
+  pulled.after.working_load = 200.0_kN;
+  pulled.after.neighbours = 150.0_kN;
+  const TurnAnswer both = turn(pulled);
+  CHECK(both.may_neck);
+  pulled.angle = 60.0_deg;
+  const TurnAnswer borne = turn(pulled);
+  CHECK_FALSE(borne.may_neck);
+  for (const char* code : {"watch_the_torque", "separates", "may_open", "working_load"}) {
+    CAPTURE(code);
+    CHECK(says(borne.notices, code));
+    CHECK_FALSE(says(both.notices, code));
+  }
 }
 
 TEST_CASE("turn: losses and a working load") {
@@ -399,6 +413,14 @@ TEST_CASE("turn: washers, tapped holes, studs, heads and reduced shanks") {
   CHECK(thin.joint.bolt_resilience > plain.joint.bolt_resilience);
   CHECK(thin.joint.yield_preload < plain.joint.yield_preload);
   CHECK(thin.joint.proof_load.si == near(580e6 * pi_value / 4 * 12e-3 * 12e-3));
+  CHECK(says(thin.notices, "reduced_shank"));
+  // Stress diameter of M16: 16 - 0.938194 x 2 = 14.12 mm. A thicker shank is not what yields first.
+  necked.shank_diameter = Length(14.2e-3);
+  CHECK_FALSE(says(turn(necked).notices, "reduced_shank"));
+  CHECK(turn(necked).joint.yield_preload.si == near(plain.joint.yield_preload.si));
+  necked.shank_diameter = 16.0_mm;
+  CHECK_FALSE(says(turn(necked).notices, "reduced_shank"));
+  CHECK(turn(necked).clamp_load.nominal.si == near(plain.clamp_load.nominal.si));
 }
 
 TEST_CASE("turn: joint rate") {
@@ -438,7 +460,10 @@ TEST_CASE("turn: wrong input names the argument") {
       {"length", [](TurnJob& j) { j.kind = JointKind::tapped_hole, j.length = 50.0_mm; }},
       {"length", [](TurnJob& j) { j.length = Length(-1); }},
       {"shank_diameter", [](TurnJob& j) { j.shank_diameter = 2.0_mm; }},
+      {"shank_diameter", [](TurnJob& j) { j.head = "ISO 4017", j.shank_diameter = 12.0_mm; }},
+      {"shank_diameter", [](TurnJob& j) { j.kind = JointKind::stud, j.head = "ISO 4017", j.shank_diameter = 12.0_mm; }},
       {"washers", [](TurnJob& j) { j.washers = 3; }},
+      {"washers", [](TurnJob& j) { j.kind = JointKind::stud, j.washers = 2; }},
       {"washers", [](TurnJob& j) { j.kind = JointKind::tapped_hole, j.washers = 2; }},
       {"plate_model", [](TurnJob& j) { j.kind = JointKind::tapped_hole, j.plate_model = PlateModel::exponential; }},
       {"standard", [](TurnJob& j) { j.head = "ISO 99999"; }},

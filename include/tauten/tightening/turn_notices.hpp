@@ -48,7 +48,7 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
       true);
   say(job.kind != JointKind::through_bolt, "tapped_from_memory", "What the tapped part yields is a remembered figure.",
       true);
-  say(job.shank_diameter.si > 0, "reduced_shank", "The reduced shank is taken as what yields first.", false);
+  say(setup.reduced_shank, "reduced_shank", "The reduced shank is taken as what yields first.", false);
   return list;
 }
 
@@ -66,7 +66,9 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(snug_assumed, "snug_assumed",
       "No snug torque is given; " + shop_text(a.snug_torque) + " leaves a quarter of the load wanted, as is usual.",
       true);
-  say(a.torque.low.si > 0, "watch_the_torque",
+  // Of a bolt that may break no load is named, and nothing is said that asks to turn so far or counts on a load.
+  const bool borne = !a.may_neck;
+  say(borne && a.torque.low.si > 0, "watch_the_torque",
       "At the end of the turn the torque lies between " + shop_text(a.torque.low) + " and " + shop_text(a.torque.high) +
           ". If it does not, stop and find out why: a seized thread, a wrong bolt, a gap that was still open.");
   say(a.may_neck, "may_neck",
@@ -80,17 +82,17 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
       "its maker says otherwise.");
   say(!a.past_yield && a.yield_utilisation.high > 1, "stretched",
       "It may be stretched for good. Measure its length before and after, and replace it if it has grown.");
-  say(a.proof_share.nominal < useful_proof_share, "may_be_slack",
+  say(borne && a.proof_share.nominal < useful_proof_share, "may_be_slack",
       "The usual clamp load is " + percent_text(a.proof_share.nominal) + " of the proof load.");
-  say(a.tool_twist > noticeable_twist, "bar_twist",
+  say(borne && a.tool_twist > noticeable_twist, "bar_twist",
       "The bars twist by " + shop_text(a.tool_twist) + "; take the angle at the socket, or read " +
           shop_text(a.handle_angle) + " at the handle.");
   say(job.angle_tolerance.si > 0.2 * a.angle.si, "small_angle",
       "The angle may be off by " + shop_text(job.angle_tolerance) +
           ", much of the whole turn: the joint is stiff, and torque would do as well.");
-  say(a.residual.may_open, "may_open", "In the worst case no clamp load is left after all losses.");
-  say(a.diagram.separated, "separates", "The working load parts the joint; the bolt carries all of it.");
-  say(job.after.working_load.si > 0, "working_load",
+  say(borne && a.residual.may_open, "may_open", "In the worst case no clamp load is left after all losses.");
+  say(borne && a.diagram.separated, "separates", "The working load parts the joint; the bolt carries all of it.");
+  say(borne && job.after.working_load.si > 0, "working_load",
       "The working load is added to the usual preload; fatigue is not looked at.");
   say(true, "embedding_from_memory", "How far faces embed are remembered guide values.", true);
   say(true, "tolerances_judged",
