@@ -57,6 +57,15 @@ inline void add_common_notices(const TurnJob& job, const TurnSetup& setup, std::
   for (Notice& notice : notices_of(clamp_job_of(job), setup.conditions, false)) list.push_back(std::move(notice));
 }
 
+/// Which of the turns of structural bolting this bolt may not bear; "" if it bears both.
+inline std::string breaking_turns(const TurnAnswer& a) {
+  const auto breaks = [](const std::optional<Band<Force>>& load) { return load && !is_given(load->nominal.si); };
+  const bool nut = a.structural && breaks(a.structural->turn_of_nut_load);
+  const bool combined = a.structural && breaks(a.structural->combined_load);
+  return std::string(nut ? "the turn of the nut" : "") + (nut && combined ? " and by " : "") +
+         (combined ? "the combined method" : "");
+}
+
 inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& setup, bool snug_assumed,
                                         const TurnAnswer& a) {
   std::vector<Notice> list = joint_notices(job, setup);
@@ -100,6 +109,10 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
       true);
   say(job.structural && !setup.bolt.strength.name.starts_with("8.8") && !setup.bolt.strength.name.starts_with("10.9"),
       "structural_class", "The turns of structural bolting are for bolts of class 8.8 and 10.9; this is another one.");
+  const std::string breaking = breaking_turns(a);
+  say(!breaking.empty(), "structural_may_neck",
+      "By " + breaking + " of structural bolting this bolt may neck and break, reckoned with the least elongation of its "
+      "class: no load is named. Its code and its maker say how such a joint is tightened.");
   say(job.structural, "structural_rules",
       "Structural bolts are tightened by the rules of their code, checked there and by licensed practice.");
   add_common_notices(job, setup, list);
