@@ -61,8 +61,8 @@ std::string structural_text(const StructuralTurn& s) {
                {"Usual", "kN", true},
                {"High", "kN", true}});
   const auto row = [&](const char* title, const std::string& torque, const NutRotation& turn, const Band<Force>& load) {
-    table.row({title, torque, number_text(turn.angle.shop(), 3), cell_of(load.low.shop()),
-               cell_of(load.nominal.shop()), cell_of(load.high.shop())});
+    table.row({title, torque, number_text(turn.angle.shop(), 3), cell_of(load.low.shop()), cell_of(load.nominal.shop()),
+               cell_of(load.high.shop())});
   };
   if (s.turn_of_nut) row("turn of the nut", "snug", *s.turn_of_nut, *s.turn_of_nut_load);
   if (s.combined) row("combined method", number_text(s.combined_first_torque.si, 3), *s.combined, *s.combined_load);

@@ -174,6 +174,9 @@ TEST_CASE("a tightening by angle: trials in which the bolt breaks have no value"
   const auto broken = try_turn_question(flange(1.5 * most), turn(flange(1.5 * most)));
   REQUIRE_FALSE(broken);
   CHECK(std::string(broken.error().argument()) == "angle");
+  TurnJob at_handle = flange(1.5 * most);
+  at_handle.angle_at_handle = true;
+  CHECK_FALSE(try_turn_question(at_handle, turn(at_handle)));
 }
 
 TEST_CASE("angle beats torque: past yield the clamp load scatters less by angle than by torque") {

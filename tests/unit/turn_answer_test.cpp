@@ -257,6 +257,16 @@ TEST_CASE("turn: bars twist by what the torque adds over their stiffness") {
   const TurnAnswer read = turn(job);
   CHECK(read.angle.shop() == near(30));
   CHECK(read.clamp_load.nominal.si == near(a.clamp_load.nominal.si));
+  // Of a bolt that breaks on the way the angle is still the one asked for.
+  for (const bool at_handle : {false, true}) {
+    job.angle = 300.0_deg;
+    job.angle_at_handle = at_handle;
+    const TurnAnswer broken = turn(job);
+    CHECK(broken.may_neck);
+    CHECK((at_handle ? broken.handle_angle : broken.angle).shop() == near(300));
+    CHECK(broken.handle_angle.si == near(broken.angle.si + broken.tool_twist.si));
+    CHECK(broken.tool_twist.si == near((broken.torque.nominal.si - 60) / stiffness));
+  }
 }
 
 TEST_CASE("turn: a locking nut takes its torque at the wrench") {

@@ -223,11 +223,13 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.bearing_friction = setup.bolt.mu_K;
   a.wrench_accuracy = setup.conditions.accuracy_at(*snug);
   a.snug_torque = Torque(*snug);
-  a.angle = Angle(usual.reached || spec.at_handle ? usual.angle : spec.angle);
   a.bolt_twist = Angle(usual.bolt_twist);
   a.clamping = Angle(usual.angle - usual.bolt_twist);
   a.tool_twist = Angle(setup.tool_twist * (usual.torque + setup.conditions.lost - *snug));
-  a.handle_angle = Angle(usual.angle + a.tool_twist.si);
+  // Of a bolt that breaks on the way it is the angle that was asked for; the bars stay as they are, for past yield the
+  // torque hardly rises.
+  a.angle = Angle(usual.reached ? usual.angle : spec.angle - (spec.at_handle ? a.tool_twist.si : 0));
+  a.handle_angle = Angle(a.angle.si + a.tool_twist.si);
   a.snug_load = band_of<Dim::force>(bands.snug_load);
   a.clamp_load = band_of<Dim::force>(bands.preload);
   a.yield_utilisation = bands.utilisation;

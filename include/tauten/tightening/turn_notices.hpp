@@ -111,8 +111,9 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
       "structural_class", "The turns of structural bolting are for bolts of class 8.8 and 10.9; this is another one.");
   const std::string breaking = breaking_turns(a);
   say(!breaking.empty(), "structural_may_neck",
-      "By " + breaking + " of structural bolting this bolt may neck and break, reckoned with the least elongation of its "
-      "class: no load is named. Its code and its maker say how such a joint is tightened.");
+      "By " + breaking +
+          " of structural bolting this bolt may neck and break, reckoned with the least elongation of its "
+          "class: no load is named. Its code and its maker say how such a joint is tightened.");
   say(job.structural, "structural_rules",
       "Structural bolts are tightened by the rules of their code, checked there and by licensed practice.");
   add_common_notices(job, setup, list);

@@ -172,7 +172,7 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
   setup.reduced_shank = turned.section_diameter.si < setup.suspect.thread.stress_diameter().si * (1 - 1e-9);
   joint.proof_load =
       Force(setup.reduced_shank ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
-                    : setup.bolt.proof_load);
+                                : setup.bolt.proof_load);
   joint.first_yield = Force(first_yield_preload(turned, setup.usual(), flow_start));
   joint.yield_preload =
       Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,

@@ -64,9 +64,10 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
   std::vector<double> usual;
   for (const Given& input : out.inputs) usual.push_back(input.distribution.mean());
   if (!end_of(usual).reached)
-    return refusal("angle", answer.angle,
-                   "but the usual bolt necks and may break on the way, so that there is no clamp load to be certain of; "
-                   "turn less far");
+    return refusal(
+        "angle", answer.angle,
+        "but the usual bolt necks and may break on the way, so that there is no clamp load to be certain of; "
+        "turn less far");
   out.notices = {
       {"strength_estimated",
        "Bolts are taken to be 12 % stronger than the least of their class, give or take 6 %; give the "
@@ -74,10 +75,11 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
        true},
       {"resilience_estimated", "How far resilience and angle may be off is an estimate unless it was given.", true}};
   if (answer.may_neck)
-    out.notices.push_back({"may_neck",
-                           "Do not turn so far: the bolt may neck and break. Trials in which it does have no clamp load "
-                           "and are left out; the figures hold for the bolts that do not break.",
-                           false});
+    out.notices.push_back(
+        {"may_neck",
+         "Do not turn so far: the bolt may neck and break. Trials in which it does have no clamp load "
+         "and are left out; the figures hold for the bolts that do not break.",
+         false});
   out.notices.push_back(cautions::no_release);
   return out;
 }
