@@ -299,7 +299,7 @@ _TURNED = """    thread : text or Thread
     grip : length in m
         So much steel, in place of layers.
     washers : whole number
-        Of ISO 7089: 1 under the turned face, 2 at both ends.
+        Of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt.
     kind : text
         "through_bolt" (if not given), "tapped_hole" or "stud".
     head : text

@@ -141,7 +141,8 @@ def turn(**joint):
     """A tightening by angle as a question. Takes what `tauten.turn` takes. Every trial turns a bolt through its curve.
 
     Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
-    Outputs: clamp_load, torque, yield_utilisation. Raises Error like `tauten.turn`.
+    Outputs: clamp_load, torque, yield_utilisation; a trial in which the bolt necks has none. Raises Error like
+    `tauten.turn`, and where the usual bolt necks.
     """
     return _core.turn_question(_answers._given(joint))
 

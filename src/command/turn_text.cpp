@@ -31,11 +31,13 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
              joint.rate == "between" ? "medium" : joint.rate, text_of(joint.rate_angle, 2)));
 }
 
+/// A figure of a table; a dash where it is absent.
+std::string cell_of(double x) { return std::isfinite(x) ? number_text(x, 3) : "-"; }
+
 std::string figures_text(const TurnAnswer& a) {
   Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Usual", "", true}, {"High", "", true}});
   const auto row = [&](const char* title, const char* unit, const auto& band, auto scaled) {
-    const auto cell = [&](const auto& x) { return std::isfinite(scaled(x)) ? number_text(scaled(x), 3) : "-"; };
-    table.row({title, unit, cell(band.low), cell(band.nominal), cell(band.high)});
+    table.row({title, unit, cell_of(scaled(band.low)), cell_of(scaled(band.nominal)), cell_of(scaled(band.high))});
   };
   const auto shop = [](const auto& q) { return q.shop(); };
   const auto percent = [](double x) { return 100 * x; };
@@ -59,8 +61,8 @@ std::string structural_text(const StructuralTurn& s) {
                {"Usual", "kN", true},
                {"High", "kN", true}});
   const auto row = [&](const char* title, const std::string& torque, const NutRotation& turn, const Band<Force>& load) {
-    table.row({title, torque, number_text(turn.angle.shop(), 3), number_text(load.low.shop(), 3),
-               number_text(load.nominal.shop(), 3), number_text(load.high.shop(), 3)});
+    table.row({title, torque, number_text(turn.angle.shop(), 3), cell_of(load.low.shop()), cell_of(load.nominal.shop()),
+               cell_of(load.high.shop())});
   };
   if (s.turn_of_nut) row("turn of the nut", "snug", *s.turn_of_nut, *s.turn_of_nut_load);
   if (s.combined) row("combined method", number_text(s.combined_first_torque.si, 3), *s.combined, *s.combined_load);

@@ -1,6 +1,7 @@
 #include "shared/turn_keys.hpp"
 
 #include "shared/bar_text.hpp"
+#include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 
 namespace tauten::shared {
@@ -122,7 +123,7 @@ constexpr TurnKey keys[] = {
     {"name", "\"pump foot\"", "How the joint is called", put_text<&TurnJob::name>},
     {"thread", "M16", "Thread", put_text<&TurnJob::thread>},
     {"class", "8.8", "Mark on the head; without it the weakest class is assumed", put_text<&TurnJob::property_class>,
-     "property_class"},
+     "property_class", class_words},
     {"head", "\"ISO 4014\"", "Standard of head or nut; ISO 4014 if not said", put_text<&TurnJob::head>, "standard"},
     {"kind", "through_bolt", "through_bolt, tapped_hole or stud; through_bolt if not said",
      put<[](auto& q) -> auto& { return q.joint.kind; }>, "", Words<JointKind>::list},
@@ -139,8 +140,8 @@ constexpr TurnKey keys[] = {
      Takes::several_values},
     {"grip", "55mm", "So much steel is clamped, in place of layers",
      put_above_zero<[](auto& q) -> auto& { return q.joint.grip; }>},
-    {"washers", "1", "Washers of ISO 7089: 1 under the turned face, 2 at both ends", put_count<&TurnJob::washers>, "",
-     washer_words},
+    {"washers", "1", "Washers of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt",
+     put_count<&TurnJob::washers>, "", washer_words},
     {"tapped-material", "grey_cast_iron", "What the tapped hole is in; steel if not said",
      put_text<&TurnJob::tapped_material>, "tapped_material"},
     {"plate-model", "deformation_cone", "Model of the layers; chosen by their width if not said",

@@ -929,6 +929,8 @@ def test_completion_offers_what_the_program_has(tmp_path):
     assert completed("tauten", "turn", "--kind", "tap") == ["tapped_hole"]
     assert completed("tauten", "curve", "--plate-model", "fr") == ["frustum"]
     assert completed("tauten", "turn", "--condition", "oi") == ["oiled"]
+    for verb in ("clamp", "turn", "curve"):
+        assert completed("tauten", verb, "--class", "12") == ["12.9"], verb
     assert completed("tauten", "eval", "stress_area") == ["stress_area", "stress_area_unified"]
     (tmp_path / "job.toml").touch()
     assert completed("tauten", "clamp", "--file", f"{tmp_path}/j") == [f"{tmp_path}/job.toml"]

@@ -107,6 +107,31 @@ def test_no_load_is_named_of_a_bolt_that_may_break():
     answer = tauten.turn(angle="300deg", **FOOT)
     assert math.isnan(answer.clamp_load.nominal) and answer.may_neck and "would neck" in repr(answer)
     assert len(answer._repr_html_()) > 100 and json.loads(answer.to_json()) == broken
+    # Nor is one of a structural turn that the bolt may not bear, though it bears the turn that is asked for.
+    words = shlex.split("--thread M12 --class 10.9 --grip 16mm --condition oiled --snug-torque 20N.m")
+    page = program("turn", *words, "--structural")
+    row = next(line for line in page.splitlines() if line.startswith("turn of the nut "))
+    assert row.split()[-4:] == ["120", "-", "-", "-"] and "may neck and break" in page and "would neck" not in page
+    there = json.loads(program("turn", *words, "--structural", "--json"))
+    assert there["structural"]["turn_of_nut_load"] == {"low": None, "nominal": None, "high": None}
+    by_angle = json.loads(program("turn", *words, "--angle", "120deg", "--angle-tolerance", "30deg", "--json"))
+    assert by_angle["verdict"] == "would neck"
+
+
+def test_what_is_said_of_a_bolt_that_may_break_does_not_contradict_it():
+    said = dict(thread="M16", property_class="10.9", grip="30mm", snug_torque="50N.m", condition="oiled",
+                working_load="200kN", neighbours="200kN")
+    codes = {"watch_the_torque", "separates", "working_load", "may_open"}
+    assert codes <= {notice.code for notice in tauten.turn(angle="90deg", **said).notices}
+    broken = {notice.code for notice in tauten.turn(angle="300deg", **said).notices}
+    assert "may_neck" in broken and not codes & broken
+
+
+def test_the_far_end_of_a_stud_and_a_bolt_without_shank():
+    refused(tauten.turn, "washers", thread="M16", grip="40mm", kind="stud", washers=2)
+    refused(tauten.turn, "washers", thread="M16", grip="40mm", kind="tapped_hole", washers=2)
+    assert len(tauten.turn(thread="M16", grip="40mm", kind="stud", washers=1).joint.layers) == 2
+    refused(tauten.turn, "shank_diameter", thread="M16", grip="40mm", head="ISO 4017", shank_diameter="12mm")
 
 
 # ---- against plain arithmetic and another program of the section --------------------------------------------------

@@ -72,15 +72,33 @@ TEST_CASE("clamp load is gone at the separation load, and factors agree with eac
     for (double c : {0.05, 0.2, 0.6}) {
       const double load = separation_load.si(preload, c);
       CHECK(std::fabs(service_clamp_load.si(preload, c, load)) < 1e-9 * preload);
-      CHECK(close(service_bolt_load.si(preload, c, load), load));
+      CHECK(close(service_bolt_load.si(preload, c, load * (1 - 1e-9)), load, 1e-8));
       CHECK(close(separation_factor.si(preload, c, load / 3), 3));
-      // At the overloaded working load the bolt stands at its proof load.
+      // At the overloaded working load the bolt stands at its proof load, and the parts touch: (1 - C)(1 + C/2) < 1.
       const double area = 157e-6;
-      const double proof = 1.3 * preload / area;
+      const double proof = (1 + c / 2) * preload / area;
       const double grown = overload_factor.si(proof, area, c, 0.1 * preload, preload) * 0.1 * preload;
       CHECK(close(yield_factor.si(proof, area, c, grown, preload), 1));
       CHECK(close(service_stress.si(preload, c, grown, area), proof));
     }
+}
+
+TEST_CASE("once the parts have parted, what holds of a clamped joint has no value") {
+  // 10 kN of preload, C = 0.2: the parts part at 10/0.8 = 12.5 kN. The bolt then carries 12.5 kN, and beyond all of the
+  // working load: at 20 kN these are 20 kN, not 10 + 0.2 x 20 = 14.
+  CHECK(close(service_bolt_load.si(10e3, 0.2, 12.4e3), 12.48e3));
+  CHECK(std::isnan(service_bolt_load.si(10e3, 0.2, 12.6e3)));
+  CHECK(std::isnan(service_bolt_load.si(10e3, 0.2, 20e3)));
+  CHECK(service_bolt_load.check(10e3, 0.2, 20e3).status == Status::impossible);
+  CHECK(close(service_stress.si(10e3, 0.2, 12.4e3, 100e-6), 124.8e6));
+  CHECK(std::isnan(service_stress.si(10e3, 0.2, 12.6e3, 100e-6)));
+  CHECK(close(yield_factor.si(600e6, 100e-6, 0.2, 12.4e3, 10e3), 60 / 12.48));
+  CHECK(std::isnan(yield_factor.si(600e6, 100e-6, 0.2, 12.6e3, 10e3)));
+  // A proof load of 12.4 kN is reached while they touch, at (12.4 - 10)/0.2 = 12 kN; one of 12.6 kN after they parted.
+  CHECK(close(overload_factor.si(124e6, 100e-6, 0.2, 1e3, 10e3), 12));
+  CHECK(std::isnan(overload_factor.si(126e6, 100e-6, 0.2, 1e3, 10e3)));
+  // What presses the parts together never parts them.
+  CHECK(close(service_bolt_load.si(10e3, 0.2, -20e3), 6e3));
 }
 
 TEST_CASE("stiffness and resilience tell the same share") {

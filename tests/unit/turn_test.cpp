@@ -142,6 +142,18 @@ TEST_CASE("what remains") {
   const ResidualClamp warm = residual_clamp(tight, {.thermal = Force(-5e3)}, bolt, plates);
   CHECK(warm.clamp_load.high.si == about(65e3));
   CHECK(residual_clamp(tight, {.embedding = Length(1e-3)}, bolt, plates).may_open);
+  // A joint that has lost more than it had stands open; a gain has to close the gap first. Creep takes off a load, no gap.
+  const Losses much{.embedding = Length(8e-6), .thermal = Force(-5e3), .creep_share = 0.1, .neighbours = 45.0_kN};
+  const ResidualClamp closed = residual_clamp(tight, much, bolt, plates);
+  CHECK(closed.clamp_load.low.si == 0);  // 40 - 2 - 45 + 5 = -2 kN
+  CHECK(closed.may_open);
+  CHECK(closed.clamp_load.nominal.si == about((50e3 - 2e3 - 45e3) * 0.9 + 5e3));
+  CHECK(closed.nominal_loss.si == about(50e3 - closed.clamp_load.nominal.si));
+  Losses warmer = much;
+  warmer.thermal = Force(-9e3);
+  CHECK(residual_clamp(tight, warmer, bolt, plates).clamp_load.low.si == about(-7e3 + 9e3));
+  warmer.neighbours = 55.0_kN;
+  CHECK(residual_clamp(tight, warmer, bolt, plates).clamp_load.nominal.si == about(-7e3 + 9e3));
   CHECK(at_fault(try_residual_clamp({50.0_kN, 40.0_kN, 60.0_kN}, {}, bolt, plates)) == "preload");
   CHECK(at_fault(try_residual_clamp(tight, {.creep_share = 1}, bolt, plates)) == "creep_share");
   CHECK(at_fault(try_residual_clamp(tight, {}, Quantity<Dim::compliance>(-1), plates)) == "bolt_resilience");

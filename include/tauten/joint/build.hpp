@@ -79,6 +79,11 @@ inline Outcome<Joint> add_shank(Joint joint, const Bolt& bolt) {
   if (shank >= grip)
     return refusal("grip_length", joint.grip(),
                    "but the thread begins only beyond it; choose a shorter bolt, a longer thread or more washers");
+  if (bolt.shank_diameter.si != 0 && shank == 0)
+    return refusal(
+        "shank_diameter", bolt.shank_diameter,
+        "but the bolt is threaded along its whole length and has no shank in the grip; leave it out, or choose "
+        "a bolt with a shank");
   const double full = bolt.shank_diameter.si > 0 ? bolt.shank_diameter.si : bolt.diameter.si;
   const Stress modulus = bolt.material.elastic_modulus;
   if (shank > 0) joint.segments.push_back({SegmentKind::shank, Length(shank), Length(full), modulus});

@@ -47,27 +47,6 @@ struct LoadFactor {
 /// \copydoc LoadFactor
 inline constexpr Formula<LoadFactor> load_factor{};
 
-/// Load on the bolt under a working load, as long as the parts touch.
-struct ServiceBoltLoad {
-  static constexpr const char* name = "service_bolt_load";
-  static constexpr const char* summary = "Load on the bolt under a working load";
-  static constexpr Arg inputs[] = {
-      {"preload", "F_M", Dim::force, non_negative},
-      {"joint_constant", "C", Dim::number, within(0, 1)},
-      {"working_load", "F_A", Dim::force, any_sign},
-  };
-  static constexpr Arg output = {"bolt_load", "F_S", Dim::force, any_sign};
-  static constexpr Source sources[] = {
-      {"Shigley's Mechanical Engineering Design, 9th ed.", "eq. (8-24)", Seen::in_print}};
-
-  template <class Real>
-  static constexpr Real eval(Real F_M, Real C, Real F_A) noexcept {
-    return F_M + C * F_A;
-  }
-};
-/// \copydoc ServiceBoltLoad
-inline constexpr Formula<ServiceBoltLoad> service_bolt_load{};
-
 /// Clamp load that remains between the parts under a working load. A value below zero means that they part.
 struct ServiceClampLoad {
   static constexpr const char* name = "service_clamp_load";
@@ -88,6 +67,33 @@ struct ServiceClampLoad {
 };
 /// \copydoc ServiceClampLoad
 inline constexpr Formula<ServiceClampLoad> service_clamp_load{};
+
+/// Load on the bolt under a working load, as long as the parts press on each other: below `separation_load`. From there
+/// on the bolt carries the whole working load, and this formula has no value.
+struct ServiceBoltLoad {
+  static constexpr const char* name = "service_bolt_load";
+  static constexpr const char* summary = "Load on the bolt under a working load";
+  static constexpr Arg inputs[] = {
+      {"preload", "F_M", Dim::force, non_negative},
+      {"joint_constant", "C", Dim::number, within(0, 1)},
+      {"working_load", "F_A", Dim::force, any_sign},
+  };
+  static constexpr Arg output = {"bolt_load", "F_S", Dim::force, any_sign};
+  static constexpr Source sources[] = {
+      {"Shigley's Mechanical Engineering Design, 9th ed.", "eq. (8-24)", Seen::in_print}};
+
+  template <class Real>
+  static constexpr Real eval(Real F_M, Real C, Real F_A) noexcept {
+    return F_M + C * F_A;
+  }
+  /// Some clamp load is left.
+  template <class Real>
+  static constexpr Real requirement(Real F_M, Real C, Real F_A) noexcept {
+    return ServiceClampLoad::eval(F_M, C, F_A);
+  }
+};
+/// \copydoc ServiceBoltLoad
+inline constexpr Formula<ServiceBoltLoad> service_bolt_load{};
 
 /// Working load at which the parts just part.
 struct SeparationLoad {

@@ -8,7 +8,8 @@ namespace tauten {
 
 /// Tensile stress in the thread under a working load. Torsion left over from tightening is not in it, nor in the factors
 /// below: as long as it stays, the bolt yields earlier by what `assembly_stress` shows, up to a fifth or so; vibration
-/// and settling take it away in part. Bending is not in it either.
+/// and settling take it away in part. Bending is not in it either. It holds below `separation_load`, as `service_bolt_load`
+/// does, and has no value beyond.
 struct ServiceStress {
   static constexpr const char* name = "service_stress";
   static constexpr const char* summary = "Stress in the thread under a working load";
@@ -26,11 +27,16 @@ struct ServiceStress {
   static constexpr Real eval(Real F_M, Real C, Real F_A, Real A_s) noexcept {
     return ServiceBoltLoad::eval(F_M, C, F_A) / A_s;
   }
+  template <class Real>
+  static constexpr Real requirement(Real F_M, Real C, Real F_A, Real) noexcept {
+    return ServiceBoltLoad::requirement(F_M, C, F_A);
+  }
 };
 /// \copydoc ServiceStress
 inline constexpr Formula<ServiceStress> service_stress{};
 
-/// Proof load over the load on the bolt.
+/// Proof load over the load on the bolt. It holds below `separation_load`, like `service_bolt_load`; beyond, the bolt
+/// carries the whole working load, and the factor is proof load over that.
 struct YieldFactor {
   static constexpr const char* name = "yield_factor";
   static constexpr const char* summary = "Proof load over the load on the bolt";
@@ -47,11 +53,18 @@ struct YieldFactor {
   static constexpr Real eval(Real S_p, Real A_s, Real C, Real F_A, Real F_M) noexcept {
     return LoadAtStress::eval(A_s, S_p) / ServiceBoltLoad::eval(F_M, C, F_A);
   }
+  template <class Real>
+  static constexpr Real requirement(Real, Real, Real C, Real F_A, Real F_M) noexcept {
+    return ServiceBoltLoad::requirement(F_M, C, F_A);
+  }
 };
 /// \copydoc YieldFactor
 inline constexpr Formula<YieldFactor> yield_factor{};
 
-/// How many times the working load may grow before the bolt reaches its proof load. It falls as the preload rises.
+/// How many times the working load may grow before the bolt reaches its proof load. It falls as the preload rises. The
+/// parts must still press on each other then, which they do if the preload is above 1 - C of the proof load. If it is
+/// not, the joint opens first: `separation_factor` tells when, and the bolt reaches its proof load where the working load
+/// is as large, at the factor proof load over working load.
 struct OverloadFactor {
   static constexpr const char* name = "overload_factor";
   static constexpr const char* summary = "Growth of the working load up to the proof load";
@@ -69,6 +82,11 @@ struct OverloadFactor {
   template <class Real>
   static constexpr Real eval(Real S_p, Real A_s, Real C, Real F_A, Real F_M) noexcept {
     return (LoadAtStress::eval(A_s, S_p) - F_M) / (C * F_A);
+  }
+  /// Some clamp load is left at the overload: F_M - (1 - C) n_L F_A, times C.
+  template <class Real>
+  static constexpr Real requirement(Real S_p, Real A_s, Real C, Real, Real F_M) noexcept {
+    return F_M - (1 - C) * LoadAtStress::eval(A_s, S_p);
   }
 };
 /// \copydoc OverloadFactor

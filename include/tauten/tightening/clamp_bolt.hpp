@@ -21,8 +21,15 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
   const Outcome<RatedLoad> proof = try_proof_load(thread, strength->name);
   if (!proof) return proof.error();
   const double first = bearing_diameter;
-  ClampBolt bolt{
-      thread, *strength, proof->value.si, c.mu_G, c.mu_K, {first, first, first}, job.torsion, job.prevailing_torque.si};
+  ClampBolt bolt{thread,
+                 *strength,
+                 proof->value.si,
+                 c.mu_G,
+                 c.mu_K,
+                 {first, first, first},
+                 job.torsion,
+                 job.prevailing_torque.si,
+                 thread.stress_diameter().si};
   for (const Face& face : job.more_faces) {
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();

@@ -34,6 +34,7 @@ struct ClampBolt {
   Band<double> D_Km;  ///< of the face that slides, at low, nominal and high friction
   Torsion torsion;
   double prevailing;  ///< torque of a locking element, which the shank carries beside the thread torque
+  double d_s;         ///< of the weakest section: the stress diameter, or that of a reduced shank
 
   double d_2() const { return thread.pitch_diameter().si; }
   double P() const { return thread.pitch.si; }
@@ -44,7 +45,6 @@ struct ClampBolt {
   /// Stress while the wrench turns, at a preload, over a strength.
   double utilisation(double load, double mu_g, double limit, Torsion how) const {
     const double twist = ShankTorsion::eval(thread_torque.si(load, P(), d_2(), mu_g), prevailing);
-    const double d_s = thread.stress_diameter().si;
     return how == Torsion::plastic ? yield_utilisation.si(load, twist, d_s, limit)
                                    : yield_utilisation_elastic.si(load, twist, d_s, limit);
   }

@@ -119,7 +119,7 @@ class ClampSteps {
   void at_corner(const char* note, double setting, double deviation, double mu_g, double mu_k, double bearing,
                  bool stress) {
     double torque = setting;
-    const double prevailing = job_.prevailing_torque.si, d_s = bolt_.thread.stress_diameter().si;
+    const double prevailing = job_.prevailing_torque.si, d_s = bolt_.d_s;
     if (deviation != 0 || c_.lost > 0)
       torque = step(out_, note, effective_torque, setting, deviation, prevailing, job_.shank_torque.si);
     const double tensile = bolt_.strength.tensile_strength.si;

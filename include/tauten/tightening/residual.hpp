@@ -93,7 +93,8 @@ inline Outcome<ResidualClamp> try_residual_clamp(const Band<Force>& preload, con
   out.embedding_loss = Force(EmbeddingLoss::eval(losses.embedding.si, bolt_resilience.si, plate_resilience.si));
   const auto left = [&](Force start) {
     const double after = start.si - out.embedding_loss.si - losses.neighbours.si;
-    const double load = (after > 0 ? after * (1 - losses.creep_share) : 0) - losses.thermal.si;
+    // Below zero it is the load that a gap lacks: a gain closes that first, and nothing creeps.
+    const double load = (after > 0 ? after * (1 - losses.creep_share) : after) - losses.thermal.si;
     return Force(load > 0 ? load : 0);
   };
   out.clamp_load.low = left(preload.low);

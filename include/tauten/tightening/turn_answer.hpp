@@ -77,7 +77,8 @@ struct MethodBand {
   }
 };
 
-/// What the turns of structural bolting would leave in this joint, beside the preload that they are meant to reach.
+/// What the turns of structural bolting would leave in this joint, beside the preload that they are meant to reach. Each
+/// load is `absent` where the bolt may break.
 struct StructuralTurn {
   Force least_preload{};                   ///< 0.7 of the tensile load
   std::optional<NutRotation> turn_of_nut;  ///< none beyond the table

@@ -143,6 +143,12 @@ inline double structural_strength(const PropertyClass& strength) {
                                              : strength.tensile_strength.si;
 }
 
+/// Of a bolt that may break no load is named.
+inline Band<Force> load_borne(const TurnBands& bands) {
+  const Force none(absent);
+  return bands.necks ? Band<Force>{none, none, none} : band_of<Dim::force>(bands.preload);
+}
+
 /// The turns of structural bolting on this joint.
 inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSetup& setup, double snug) {
   StructuralTurn s;
@@ -154,14 +160,14 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
     s.turn_of_nut = *turn;
     TurnJob by_table = job;
     by_table.angle_tolerance = turn->tolerance;
-    s.turn_of_nut_load = band_of<Dim::force>(turn_bands(setup, by_table, {snug, turn->angle.si, false}).preload);
+    s.turn_of_nut_load = load_borne(turn_bands(setup, by_table, {snug, turn->angle.si, false}));
   }
   if (const auto turn = try_combined_method(thread.diameter, setup.joint.grip)) {
     s.combined = *turn;
     s.combined_first_torque =
         Torque(combined_first_torque_share * plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
     const TurnSpec spec{s.combined_first_torque.si, turn->angle.si, false};
-    s.combined_load = band_of<Dim::force>(turn_bands(setup, job, spec).preload);
+    s.combined_load = load_borne(turn_bands(setup, job, spec));
   }
   return s;
 }
@@ -174,7 +180,7 @@ inline std::vector<MethodBand> method_bands(Force preload) {
   return list;
 }
 
-/// Of a bolt that may break no load is named.
+/// Takes out of the answer what hangs on a load that may not be left.
 inline void forget_load(TurnAnswer& a) {
   const Force none(absent);
   a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
@@ -217,11 +223,13 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.bearing_friction = setup.bolt.mu_K;
   a.wrench_accuracy = setup.conditions.accuracy_at(*snug);
   a.snug_torque = Torque(*snug);
-  a.angle = Angle(usual.reached || spec.at_handle ? usual.angle : spec.angle);
   a.bolt_twist = Angle(usual.bolt_twist);
   a.clamping = Angle(usual.angle - usual.bolt_twist);
   a.tool_twist = Angle(setup.tool_twist * (usual.torque + setup.conditions.lost - *snug));
-  a.handle_angle = Angle(usual.angle + a.tool_twist.si);
+  // Of a bolt that breaks on the way it is the angle that was asked for; the bars stay as they are, for past yield the
+  // torque hardly rises.
+  a.angle = Angle(usual.reached ? usual.angle : spec.angle - (spec.at_handle ? a.tool_twist.si : 0));
+  a.handle_angle = Angle(a.angle.si + a.tool_twist.si);
   a.snug_load = band_of<Dim::force>(bands.snug_load);
   a.clamp_load = band_of<Dim::force>(bands.preload);
   a.yield_utilisation = bands.utilisation;

@@ -61,7 +61,10 @@ bool turn_until(Turning& turning, double step, double strain, double target, Mea
       if (!probe.turn_to(turning.angle() + middle)) return false;
       (measure(probe) < target ? low : high) = middle;
     }
-    return turning.turn_to(turning.angle() + high);
+    ahead = turning;
+    if (!ahead.turn_to(turning.angle() + high) || ahead.section().surface_strain() > strain) return false;
+    turning = std::move(ahead);
+    return true;
   }
   return true;
 }

@@ -53,7 +53,7 @@ struct TurnJob {
   Length shank_diameter{};                ///< of a reduced shank; 0: full
   std::vector<TurnLayer> layers{};        ///< from the turned face down
   Length grip{};                          ///< in place of layers: so much steel
-  int washers = 0;                        ///< of ISO 7089: 1 under the turned face, 2 at both ends
+  int washers = 0;                        ///< of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt
   std::string tapped_material = "steel";  ///< of the part with the tapped hole
   PlateModel plate_model = PlateModel::chosen;
 

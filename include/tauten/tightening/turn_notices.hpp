@@ -48,13 +48,22 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
       true);
   say(job.kind != JointKind::through_bolt, "tapped_from_memory", "What the tapped part yields is a remembered figure.",
       true);
-  say(job.shank_diameter.si > 0, "reduced_shank", "The reduced shank is taken as what yields first.", false);
+  say(setup.reduced_shank, "reduced_shank", "The reduced shank is taken as what yields first.", false);
   return list;
 }
 
 /// Adds the notices that hold whatever is tightened, the one on friction among them.
 inline void add_common_notices(const TurnJob& job, const TurnSetup& setup, std::vector<Notice>& list) {
   for (Notice& notice : notices_of(clamp_job_of(job), setup.conditions, false)) list.push_back(std::move(notice));
+}
+
+/// Which of the turns of structural bolting this bolt may not bear; "" if it bears both.
+inline std::string breaking_turns(const TurnAnswer& a) {
+  const auto breaks = [](const std::optional<Band<Force>>& load) { return load && !is_given(load->nominal.si); };
+  const bool nut = a.structural && breaks(a.structural->turn_of_nut_load);
+  const bool combined = a.structural && breaks(a.structural->combined_load);
+  return std::string(nut ? "the turn of the nut" : "") + (nut && combined ? " and by " : "") +
+         (combined ? "the combined method" : "");
 }
 
 inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& setup, bool snug_assumed,
@@ -66,7 +75,9 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(snug_assumed, "snug_assumed",
       "No snug torque is given; " + shop_text(a.snug_torque) + " leaves a quarter of the load wanted, as is usual.",
       true);
-  say(a.torque.low.si > 0, "watch_the_torque",
+  // Of a bolt that may break no load is named, and nothing is said that asks to turn so far or counts on a load.
+  const bool borne = !a.may_neck;
+  say(borne && a.torque.low.si > 0, "watch_the_torque",
       "At the end of the turn the torque lies between " + shop_text(a.torque.low) + " and " + shop_text(a.torque.high) +
           ". If it does not, stop and find out why: a seized thread, a wrong bolt, a gap that was still open.");
   say(a.may_neck, "may_neck",
@@ -80,17 +91,17 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
       "its maker says otherwise.");
   say(!a.past_yield && a.yield_utilisation.high > 1, "stretched",
       "It may be stretched for good. Measure its length before and after, and replace it if it has grown.");
-  say(a.proof_share.nominal < useful_proof_share, "may_be_slack",
+  say(borne && a.proof_share.nominal < useful_proof_share, "may_be_slack",
       "The usual clamp load is " + percent_text(a.proof_share.nominal) + " of the proof load.");
-  say(a.tool_twist > noticeable_twist, "bar_twist",
+  say(borne && a.tool_twist > noticeable_twist, "bar_twist",
       "The bars twist by " + shop_text(a.tool_twist) + "; take the angle at the socket, or read " +
           shop_text(a.handle_angle) + " at the handle.");
   say(job.angle_tolerance.si > 0.2 * a.angle.si, "small_angle",
       "The angle may be off by " + shop_text(job.angle_tolerance) +
           ", much of the whole turn: the joint is stiff, and torque would do as well.");
-  say(a.residual.may_open, "may_open", "In the worst case no clamp load is left after all losses.");
-  say(a.diagram.separated, "separates", "The working load parts the joint; the bolt carries all of it.");
-  say(job.after.working_load.si > 0, "working_load",
+  say(borne && a.residual.may_open, "may_open", "In the worst case no clamp load is left after all losses.");
+  say(borne && a.diagram.separated, "separates", "The working load parts the joint; the bolt carries all of it.");
+  say(borne && job.after.working_load.si > 0, "working_load",
       "The working load is added to the usual preload; fatigue is not looked at.");
   say(true, "embedding_from_memory", "How far faces embed are remembered guide values.", true);
   say(true, "tolerances_judged",
@@ -98,6 +109,11 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
       true);
   say(job.structural && !setup.bolt.strength.name.starts_with("8.8") && !setup.bolt.strength.name.starts_with("10.9"),
       "structural_class", "The turns of structural bolting are for bolts of class 8.8 and 10.9; this is another one.");
+  const std::string breaking = breaking_turns(a);
+  say(!breaking.empty(), "structural_may_neck",
+      "By " + breaking +
+          " of structural bolting this bolt may neck and break, reckoned with the least elongation of its "
+          "class: no load is named. Its code and its maker say how such a joint is tightened.");
   say(job.structural, "structural_rules",
       "Structural bolts are tightened by the rules of their code, checked there and by licensed practice.");
   add_common_notices(job, setup, list);

@@ -25,6 +25,7 @@ struct TurnSetup {
   double tool_twist = 0;  ///< of the bars, rad per N.m
   double expansion = 0;   ///< of the layers, weighted by thickness
   bool width_assumed = false;
+  bool reduced_shank = false;   ///< the shank is thinner than the thread's stress area, and yields first
   std::vector<Notice> notices;  ///< of the model of the layers
 
   TurningFriction friction(double Band<double>::* at) const {
@@ -34,7 +35,7 @@ struct TurnSetup {
   /// Stress while the wrench turns over the least yield strength, in the section that yields first.
   double utilisation(double preload, double thread_torque) const {
     if (!(preload > 0)) return 0;
-    return yield_utilisation.si(preload, ShankTorsion::eval(thread_torque, bolt.prevailing), turned.section_diameter.si,
+    return yield_utilisation.si(preload, ShankTorsion::eval(thread_torque, bolt.prevailing), bolt.d_s,
                                 bolt.strength.yield_strength.si);
   }
 };
@@ -70,7 +71,10 @@ inline std::optional<Error> turn_range_error(const TurnJob& job) {
   if (is_given(job.resilience_tolerance))
     if (auto e = outside("resilience_tolerance", Share(job.resilience_tolerance), {0, 0.5})) return e;
   if (auto e = outside("strength_surplus", Share(job.strength_surplus), {0, 1})) return e;
-  if (auto e = outside("washers", Share(job.washers), {0, job.kind == JointKind::tapped_hole ? 1.0 : 2.0})) return e;
+  if (auto e = outside("washers", Share(job.washers), {0, 2})) return e;
+  if (job.washers == 2 && job.kind != JointKind::through_bolt)
+    return refusal("washers", Share(job.washers),
+                   "but must be 0 or 1, for the far end sits in its part and takes none; only a through_bolt takes 2");
   if (auto e = outside("grip", job.grip, {0, 10})) return e;
   return bars_error(job.bars);
 }
@@ -165,10 +169,10 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
   joint.plate_resilience = turned.plate_resilience;
   joint.joint_constant = LoadFactor::eval(1.0, turned.bolt_resilience.si, turned.plate_resilience.si);
   // A reduced shank bears less than the thread for which the standards print loads.
-  const bool reduced = turned.section_diameter.si < setup.suspect.thread.stress_diameter().si * (1 - 1e-9);
+  setup.reduced_shank = turned.section_diameter.si < setup.suspect.thread.stress_diameter().si * (1 - 1e-9);
   joint.proof_load =
-      Force(reduced ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
-                    : setup.bolt.proof_load);
+      Force(setup.reduced_shank ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
+                                : setup.bolt.proof_load);
   joint.first_yield = Force(first_yield_preload(turned, setup.usual(), flow_start));
   joint.yield_preload =
       Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
@@ -195,7 +199,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Suspect& suspect = suspects->front();
   const Outcome<ClampBolt> bolt = bolt_of(same, suspect.thread, suspect.bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
-  TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, {}};
+  TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, false, {}};
 
   Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect.thread);
   if (!described) return described.error();
@@ -214,6 +218,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<TurnedBolt> turned = try_turned_bolt(*joint, plates->model);
   if (!turned) return turned.error();
   setup.turned = *turned;
+  setup.bolt.d_s = turned->section_diameter.si;
 
   const PropertyClass& strength = bolt->strength;
   setup.steel = bolt_steel(strength.yield_strength, strength.tensile_strength, strength.elongation);

@@ -102,7 +102,7 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   const ClampBolt& bolt = *made;
   const ClampFunction f{bolt.P(),
                         bolt.d_2(),
-                        bolt.thread.stress_diameter().si,
+                        bolt.d_s,
                         c.lost,
                         bolt.strength.yield_strength.si,
                         bolt.strength.tensile_strength.si,

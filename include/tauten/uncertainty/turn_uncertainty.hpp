@@ -12,10 +12,12 @@ namespace tauten {
 
 /// A tightening by angle as a question of uncertainty. Results: clamp_load, torque at the end of the turn, and
 /// yield_utilisation, the stress while the wrench turns over the yield strength of the very bolt. Every trial turns the
-/// bolt through its curve, so that a run takes seconds; derivatives are differences.
+/// bolt through its curve, so that a run takes seconds; derivatives are differences. A trial in which the bolt uses up its
+/// uniform elongation, necks and may break has no value; the results hold for those bolts that do not.
 /// \param job     as for `turn`
 /// \param answer  of `turn` to this job; its angle counts at the fastener
-/// \return the question, or an error if the job is not the one of the answer and cannot be turned
+/// \return the question, or an error if the job is not the one of the answer and cannot be turned, or if the bolt necks
+///         with every input at its mean
 inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer& answer) {
   Outcome<detail::TurnSetup> found = detail::try_turn_setup(job);
   if (!found) return found.error();
@@ -24,13 +26,15 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
   const double accuracy = setup->conditions.accuracy_at(snug), lost = setup->conditions.lost;
 
   const auto end_of = [setup, lost](std::span<const double> x) {
-    // A draw outside of what steel can be has no value.
+    // A draw outside of what steel can be has no value, nor has one in which the bolt breaks.
+    const detail::TurnEnd none{.preload = absent, .torque = absent, .thread_torque = absent, .reached = false};
     const bool possible = x[0] >= 0 && x[2] > 0 && x[3] > 0 && x[4] > 0 && x[5] > 0;
-    if (!possible) return detail::TurnEnd{.preload = absent, .torque = absent, .thread_torque = absent};
+    if (!possible) return none;
     const TurningFriction friction{x[2], x[3], Length(setup->bolt.D_Km.nominal)};
     const detail::TurnCorner corner{friction, x[4], x[5], std::max(EffectiveTorque::eval(x[0], 0.0, lost, 0.0), 0.0),
                                     0};
-    return detail::turn_by(*setup, corner, {x[0], x[1], false});
+    const detail::TurnEnd end = detail::turn_by(*setup, corner, {x[0], x[1], false});
+    return end.reached ? end : none;
   };
   const std::vector<Variable> inputs = {{"snug_torque", Dim::torque},
                                         {"angle_of_turn", Dim::angle},
@@ -46,7 +50,7 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
       model_of({"torque", Dim::torque}, inputs, [end_of, lost](Inputs x) { return end_of(x).torque + lost; }),
       model_of({"yield_utilisation"}, inputs, [end_of, setup](Inputs x) {
         const detail::TurnEnd end = end_of(x);
-        return end.preload == end.preload ? setup->utilisation(end.preload, end.thread_torque) / x[5] : absent;
+        return end.reached ? setup->utilisation(end.preload, end.thread_torque) / x[5] : absent;
       })};
   const double softer = setup->resilience_tolerance;
   const auto band = [](const Band<double>& b) { return Distribution::from_band(b.low, b.nominal, b.high); };
@@ -57,12 +61,25 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
       {"bearing_friction", band(setup->bolt.mu_K)},
       {"resilience", Distribution::triangular(1 - softer, 1, 1 + softer)},
       {"strength", Distribution::lognormal(capacity_estimates.above_minimum, capacity_estimates.strength_variation)}};
+  std::vector<double> usual;
+  for (const Given& input : out.inputs) usual.push_back(input.distribution.mean());
+  if (!end_of(usual).reached)
+    return refusal(
+        "angle", answer.angle,
+        "but the usual bolt necks and may break on the way, so that there is no clamp load to be certain of; "
+        "turn less far");
   out.notices = {
       {"strength_estimated",
        "Bolts are taken to be 12 % stronger than the least of their class, give or take 6 %; give the "
        "strength as 1 to reckon with the least.",
        true},
       {"resilience_estimated", "How far resilience and angle may be off is an estimate unless it was given.", true}};
+  if (answer.may_neck)
+    out.notices.push_back(
+        {"may_neck",
+         "Do not turn so far: the bolt may neck and break. Trials in which it does have no clamp load "
+         "and are left out; the figures hold for the bolts that do not break.",
+         false});
   out.notices.push_back(cautions::no_release);
   return out;
 }
