@@ -21,15 +21,10 @@ def _range(arg):
 
 def example(formula):
     """A call of the formula, and its result or None if these values do not fit together."""
-    from tauten._examples import EXAMPLES
-    values = {arg.name: EXAMPLES.get(arg.name, arg.how_to_write) for arg in formula.inputs}
-    written = {}
-    for arg in formula.inputs:
-        text = values[arg.name]
-        written[arg.name] = f'"{text}"' if arg.unit else text
+    written = {arg.name: f'"{arg.example}"' if arg.unit else arg.example for arg in formula.inputs}
     call = f"tauten.{formula.name}({', '.join(f'{name}={text}' for name, text in written.items())})"
     try:
-        return call, formula._entry.one([arg.read(values[arg.name]) for arg in formula.inputs])[0]
+        return call, formula._entry.one([arg.read(arg.example) for arg in formula.inputs])[0]
     except Error:
         return call, None
 

@@ -397,12 +397,17 @@ def test_formulas_lists_filters_and_shows():
     assert "mu_G" in page and "ISO 16047" in page and "tauten eval nut_factor" in page
 
 
-@pytest.mark.parametrize("name", ["stress_area", "nut_factor", "lead_angle"])
-def test_the_shown_example_has_the_right_form(name):
-    """What a page offers as the way to write it names every input with a unit that is understood."""
-    words = said("formulas", name).split("How to write it: tauten ")[1].split()
-    done = run(*words)
-    assert done.returncode == 0, done.stderr
+def test_the_shown_example_has_an_answer():
+    """What a page offers as the way to write it has values that go together, with a unit that is understood."""
+    for formula in answer("formulas")["formulas"]:
+        words = said("formulas", formula["name"]).split("How to write it: tauten ")[1].split()
+        done = run(*words)
+        assert done.returncode == 0, done.stderr
+
+
+def test_the_shown_example_is_a_thread_that_there_is():
+    words = said("formulas", "nut_factor")
+    assert "diameter=10mm pitch=1.5mm pitch_diameter=9.026mm" in " ".join(words.split())
 
 
 def test_explain_shows_formula_values_and_result():

@@ -35,6 +35,11 @@ def test_every_formula_has_what_its_page_needs(name):
     assert lines
     for _, values in lines:
         assert np.isfinite(values).sum() > 20 and np.ptp(values[np.isfinite(values)]) > 0
+    # Nothing is drawn that no thread can be: a diameter does not change without its pitch diameter.
+    names = {arg.name for arg in formula.inputs}
+    assert formula.inputs[place].name not in formulas.THREAD or names <= formulas.THREAD
+    if not names <= formulas.THREAD:
+        assert not any(label.startswith(tuple(name.replace("_", " ") + " " for name in formulas.THREAD)) for label, _ in lines)
     # What is drawn is what the library gives at that place.
     assert points[0] < points[-1] and 0 <= place < len(formula.inputs)
 
