@@ -74,6 +74,7 @@ def main():
         shutil.rmtree(folder, ignore_errors=True)
     shutil.copytree(DOCS / "site", source)
     shutil.copytree(DOCS / "examples", source / "examples")
+    shutil.copytree(ROOT / "tests" / "consumers" / "installed", source / "examples" / "installed")
     for page in source.rglob("*.md"):
         page.write_text(run_examples(page.read_text(encoding="utf-8")), encoding="utf-8")
     (source / "reference").mkdir()
