@@ -140,7 +140,8 @@ def _page(formula, checks, reference, folder):
                  table(verification._COLUMNS, [verification.row(check) for check in few])]
     else:
         reason, test = checks.no_figure[formula.name]
-        proof = [f"No published figure: {escaped(reason)}. A second, independent formulation holds it in `tests/{test}`."]
+        proof = [f"No published figure: {escaped(reason)}. A second, independent formulation in "
+                 f"`tests/{test}` holds the arithmetic, not the model."]
     header = reference.header_of(formula.name)
     name = escaped(formula.name)
     write(folder / f"{formula.name}.md", f"# {name}", escaped(_text._sentence(formula.summary)) + ".",
