@@ -18,7 +18,7 @@ import time
 import tauten
 
 import notebook
-from pages import checks, cpp, formulas, python_reference, toctree, verification, words, write
+from pages import checks, cpp, formulas, output, python_reference, toctree, verification, words, write
 
 DOCS = pathlib.Path(__file__).resolve().parent
 ROOT = DOCS.parent
@@ -49,14 +49,14 @@ def run_examples(text):
                                  capture_output=True)
             if run.returncode:
                 raise RuntimeError(f"{line}: {run.stderr}")
-            lines += [line, *run.stdout.rstrip().splitlines()]
-        return "```text\n" + "\n".join(lines) + "\n```"
+            lines += [line, "", *run.stdout.rstrip().splitlines()]
+        return output("\n".join(lines))
 
     def python(block):
         printed = io.StringIO()
         with contextlib.redirect_stdout(printed):
             exec(compile(block[1], "example", "exec"), {})
-        return f"```python\n{block[1].strip()}\n```\n\n```text\n{printed.getvalue().rstrip()}\n```"
+        return f"```python\n{block[1].strip()}\n```\n\n{output(printed.getvalue())}"
 
     text = re.sub(r"```console\n(.*?)```", console, text, flags=re.S)
     return re.sub(r"```python-run\n(.*?)```", python, text, flags=re.S)
@@ -74,11 +74,15 @@ def main():
         shutil.rmtree(folder, ignore_errors=True)
     shutil.copytree(DOCS / "site", source)
     shutil.copytree(DOCS / "examples", source / "examples")
+    shutil.copytree(DOCS / "demo", source / "demo")
+    shutil.copytree(ROOT / "tests" / "consumers" / "installed", source / "examples" / "installed")
     for page in source.rglob("*.md"):
         page.write_text(run_examples(page.read_text(encoding="utf-8")), encoding="utf-8")
     (source / "reference").mkdir()
     for page in DOCS.glob("*.md"):
-        shutil.copy(page, source / "reference")
+        # In the repository these pages stand above the site.
+        text = page.read_text(encoding="utf-8").replace("](site/", "](../").replace("](demo/", "](../demo/")
+        (source / "reference" / page.name).write_text(text, encoding="utf-8")
 
     compared = checks.Checks(BUILD / "tests" / "tauten_published_tests", arguments.output)
     reference = cpp.Reference(arguments.output)

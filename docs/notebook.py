@@ -13,6 +13,8 @@ from jupyter_client import kernelspec
 
 import tauten
 
+import pages
+
 FOLDER = pathlib.Path(__file__).resolve().parent / "notebooks"
 NOTEBOOKS = sorted(FOLDER.glob("*.ipynb"))
 
@@ -75,11 +77,13 @@ def page(path, notebook, folder):
         if cell.cell_type == "markdown":
             parts.append(cell.source)
             continue
-        parts.append(_fence("python", cell.source))
+        # A page needs no word to the notebook on where pictures go.
+        if source := re.sub(r"^%matplotlib inline\n?", "", cell.source, flags=re.M):
+            parts.append(_fence("python", source))
         for output in cell.outputs:
             data = output.get("data", {})
             if output.output_type == "stream":
-                parts.append(_fence("text", re.sub("\x1b\\[[0-9;]*m", "", output.text)))
+                parts.append(pages.output(re.sub("\x1b\\[[0-9;]*m", "", output.text)))
             elif "image/png" in data:
                 pictures += 1
                 name = f"{path.stem}-{pictures}.png"
@@ -92,6 +96,6 @@ def page(path, notebook, folder):
             elif "text/latex" in data:
                 parts.append("$$" + data["text/latex"].strip("$") + "$$")
             elif "text/plain" in data:
-                parts.append(_fence("text", data["text/plain"]))
+                parts.append(pages.output(data["text/plain"]))
     parts.append(f"*This lesson is the notebook* `docs/notebooks/{path.name}`.")
     return "\n\n".join(parts) + "\n"

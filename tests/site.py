@@ -21,9 +21,11 @@ from selenium.webdriver.chrome.options import Options
 from selenium.webdriver.chrome.service import Service
 
 PHONE, DESK = (390, 844), (1280, 900)
-SHOTS = ("index.html", "guides/clamp-load.html", "guides/first-answer.html", "reference/formulas/tightening_torque.html",
+SHOTS = ("index.html", "guides/clamp-load.html", "guides/first-answer.html", "guides/stop-torque.html", "guides/embedding.html",
+         "reference/formulas/tightening_torque.html", "reference/formulas/nut_factor.html",
          "lessons/crowfoot.html", "lessons/scatter_budget.html", "reference/verification/index.html", "reference/verification/tools.html",
          "reference/cpp/tightening-clamp_answer.html", "reference/cpp/uncertainty-clamp_uncertainty.html", "reference/python/clamp.html",
+         "reference/python/plots.html", "reference/python/index.html",
          "background/nomenclature.html")
 
 # What is wrong with the page that is loaded in a window of the width given; an empty list if nothing is. (A phone makes
@@ -52,6 +54,13 @@ const text = document.querySelector('[role=main]')?.innerText || '';
 const bare = text.match(/\\$[^$\\n]{1,60}\\$|\\\\(frac|mathrm|mu)\\b/);
 if (bare && !document.querySelector('pre')?.innerText.includes(bare[0])) wrong.push('bare LaTeX: ' + bare[0]);
 // A fraction is higher than a line: so formulas are really laid out.
+// Code and sentences wrap: only what is aligned in columns may be wider than its place, and then the edge throws a shadow.
+for (const pre of document.querySelectorAll('[role=main] pre'))
+  if (!pre.closest('.aligned') && pre.scrollWidth > pre.clientWidth + 1)
+    wrong.push('is cut off: ' + pre.innerText.trim().slice(0, 60));
+for (const place of document.querySelectorAll('[role=main] .wy-table-responsive, [role=main] .aligned'))
+  if (place.scrollWidth > place.clientWidth + 1 && !getComputedStyle(place).backgroundImage.includes('gradient'))
+    wrong.push('goes on without a hint: ' + place.innerText.trim().slice(0, 40));
 const fraction = document.querySelector('math mfrac');
 if (fraction && fraction.getBoundingClientRect().height < 1.2 * parseFloat(getComputedStyle(fraction).fontSize))
   wrong.push('fractions are not laid out');

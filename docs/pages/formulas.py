@@ -6,7 +6,6 @@ from collections import defaultdict
 import numpy as np
 import tauten
 from tauten import _text, plots
-from tauten._examples import EXAMPLES
 
 from pages import escaped, table, verification, write
 from pages.cpp import ROOMS
@@ -25,35 +24,55 @@ def _span(arg, value):
 
 
 def example(formula):
-    """Values in SI at which the formula has a value, near those of the docstrings."""
-    values = np.array([arg.read(EXAMPLES.get(arg.name, arg.how_to_write)) for arg in formula.inputs])
-    chance = np.random.default_rng(1)
-    for width in np.linspace(0, 1.5, 400):
-        trial = values * np.exp(chance.uniform(-width, width, len(values)))
-        if np.isfinite(formula.ufunc(*trial)):
-            return trial
-    raise ValueError(f"{formula.name}: no example was found; give one in tauten/_examples.py")
+    """Values in SI at which the formula has a value: those of the docstrings."""
+    values = np.array([arg.read(arg.example) for arg in formula.inputs])
+    if not np.isfinite(formula.ufunc(*values)):
+        raise ValueError(f"{formula.name}: the values of src/shared/examples.hpp do not fit together")
+    return values
+
+
+# What the thread fixes together: none of it changes alone.
+THREAD = {"diameter", "pitch", "pitch_diameter", "minimum_pitch_diameter", "minor_diameter", "root_diameter",
+          "stress_diameter", "stress_area", "shank_area"}
+_LEAST_PITCHES = 4  # no thread of ISO 261 has a diameter of fewer pitches
+
+
+def _rank(arg):
+    """What is drawn first: friction, then all that may vary alone, then faces, and the thread only if nothing else is left."""
+    if arg.name in THREAD:
+        return 3
+    if arg.name == "bearing_diameter":
+        return 2
+    return 0 if arg.name.endswith("friction") or arg.name == "nut_factor" else 1
 
 
 def curves(formula):
     """What is drawn: name and SI values of the input along the axis, and (label, SI values of the result) of each curve."""
     values = example(formula)
+    names = [arg.name for arg in formula.inputs]
     spans = [_span(arg, value) for arg, value in zip(formula.inputs, values)]
 
     def along(place, points, at=values):
         inputs = list(at)
         inputs[place] = points
-        return formula.ufunc(*inputs)
+        result = formula.ufunc(*inputs)
+        if "pitch" in names and names[place] in THREAD:
+            across = next((inputs[names.index(name)] for name in names if name in THREAD - {"pitch"}), np.inf)
+            result = np.where(across < _LEAST_PITCHES * inputs[names.index("pitch")], np.nan, result)
+        return result
 
     def moved(place):
         result = along(place, np.linspace(*spans[place], 41))
         result = result[np.isfinite(result)]
         return np.ptp(result) if len(result) > 1 else 0.0
 
-    order = sorted(range(len(values)), key=moved, reverse=True)
+    movement = [moved(place) for place in range(len(values))]
+    order = sorted((place for place in range(len(values)) if movement[place] > 0.01 * max(movement)),
+                   key=lambda place: (_rank(formula.inputs[place]), -movement[place]))
     points = np.linspace(*spans[order[0]], 161)
     lines = [("", along(order[0], points))]
-    if len(order) > 1 and moved(order[1]) > 0.01 * moved(order[0]):
+    # Beside an input that may vary alone, none is drawn that may not.
+    if len(order) > 1 and (_rank(formula.inputs[order[1]]) < 3 or _rank(formula.inputs[order[0]]) == 3):
         arg = formula.inputs[order[1]]
         lines = []
         for value in dict.fromkeys((spans[order[1]][0] + 0.15 * (values[order[1]] - spans[order[1]][0]), values[order[1]],
@@ -121,7 +140,8 @@ def _page(formula, checks, reference, folder):
                  table(verification._COLUMNS, [verification.row(check) for check in few])]
     else:
         reason, test = checks.no_figure[formula.name]
-        proof = [f"No published figure: {escaped(reason)}. A second, independent formulation holds it in `tests/{test}`."]
+        proof = [f"No published figure: {escaped(reason)}. A second, independent formulation in "
+                 f"`tests/{test}` holds the arithmetic, not the model."]
     header = reference.header_of(formula.name)
     name = escaped(formula.name)
     page = header.removeprefix("tauten/").removesuffix(".hpp").replace("/", "-")

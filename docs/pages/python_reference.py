@@ -1,10 +1,11 @@
 """The Python reference: questions, pictures and answers, from docstrings and stubs."""
 import ast
+import doctest
 import inspect
 import pathlib
 
 import tauten
-from tauten import plots
+from tauten import _core, plots, uncertainty
 
 from pages import escaped, table, write
 
@@ -37,14 +38,47 @@ def _rst(*lines):
     return "```{eval-rst}\n.. currentmodule:: tauten\n\n" + "\n".join(lines) + "\n```"
 
 
+def _picture(name, folder):
+    """Runs the example of a function that draws, and keeps its picture."""
+    import matplotlib
+    matplotlib.use("Agg")
+    import matplotlib.pyplot as plt
+    scope = {"tauten": tauten}
+    for example in doctest.DocTestParser().get_examples(getattr(plots, name).__doc__):
+        exec(compile(example.source, name, "exec"), scope)
+    folder.mkdir(parents=True, exist_ok=True)
+    plt.gcf().savefig(folder / f"{name}.png", dpi=70, metadata={"Software": None})
+    plt.close("all")
+    return f"![What the example of {name} draws](pictures/{name}.png)"
+
+
+# The function that asks a question, and what the command line and tables call the question.
+_VERBS = {"clamp": "clamp", "torque_for": "torque", "turn": "turn", "reach": "reach", "free_joint": "free"}
+
+
+def other_names():
+    """(argument, option, verbs) of each argument that the command line calls otherwise, from its tables of keys."""
+    found = {}
+    for function, verb in _VERBS.items():
+        for name in inspect.signature(getattr(tauten, function)).parameters:
+            key = _core.key_of_column(verb, name)
+            if key and key != name.replace("_", "-"):
+                found.setdefault((name, key), []).append(verb)
+    return [(name, f"--{key}", verbs) for (name, key), verbs in found.items()]
+
+
 def pages(folder):
     """Writes the pages of the package."""
     asked = questions()
     for name in asked:
         write(folder / f"{name}.md", f"# {escaped(name)}", _rst(f".. autofunction:: tauten.{name}"), up=_UP)
     drawn = plots.__all__
-    write(folder / "plots.md", "# Pictures", escaped(inspect.getdoc(plots)),
-          *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: tauten.plots.{name}") for name in drawn), up=_UP)
+    write(folder / "plots.md", "# Pictures", _rst(".. automodule:: tauten.plots"),
+          *(f"## {escaped(name)}\n\n{_picture(name, folder / 'pictures')}\n\n"
+            + _rst(f".. autofunction:: tauten.plots.{name}") for name in drawn), up=_UP)
+    write(folder / "uncertainty.md", "# Uncertainty", _rst(".. automodule:: tauten.uncertainty"),
+          *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: tauten.uncertainty.{name}")
+            for name in uncertainty.__all__ if inspect.isfunction(getattr(uncertainty, name))), up=_UP)
     members = _members(ROOT / "python" / "tauten" / "_core.pyi")
     classes = [name for name in tauten.__all__ if inspect.isclass(getattr(tauten, name)) and members.get(name)]
     parts = []
@@ -57,7 +91,15 @@ def pages(folder):
           "Plain numbers are SI: m, N, N·m, Pa, rad. Text carries its unit, `\"48N.m\"`. A Pint quantity in gives a Pint "
           "quantity out. Every formula is a function of the package and works on arrays: see [the formulas](../formulas/index.md).",
           table(("function", "question"), [(f"[{escaped(name)}]({name}.md)", _first_line(name)) for name in asked]),
-          "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold.",
+          "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold; [uncertainty](uncertainty.md) tells how "
+          "certain a figure is.",
+          "## What the command line calls otherwise",
+          "An argument `clamp_load` is the option `--clamp-load`, and so on, but for these. Tables take both names.",
+          table(("argument", "option", "of"), [(f"`{name}`", f"`{option}`", ", ".join(f"`{verb}`" for verb in verbs))
+                                                for name, option, verbs in other_names()]),
+          "What surrounds a stuck bolt is an argument each, `fire_or_burst=True`, and one option with words, `--near "
+          "fire_or_burst`. An option that is given again for each is a list: `--extension 100mm@30deg --extension 50mm` is "
+          "`extensions=[(\"100mm\", \"30deg\"), (\"50mm\", \"0deg\")]`.",
           "## Formulas as values",
           _rst(".. autoclass:: tauten.Formula", "   :members: expression, gradient, check, explain", "",
                ".. autoclass:: tauten.Formulas", "", ".. autoclass:: tauten.Check", "   :members:", "   :undoc-members:"),

@@ -4,6 +4,18 @@ from pages import escaped, table, write
 _COLUMNS = ("case", "formula", "given", "printed", "ours", "off by", "source", "kind")
 
 
+# A formula may be right and what goes into it a guess. This is said before the formulas.
+_NOT_MEASURED = """
+- **`free`:** the chances, what aids do and what the states of rust mean are judgement; no measured figures were found. Breaking
+  torques are from memory (ISO 898-7), and the chances of shearing rest on them.
+- **Friction bands:** taken from friction classes and nut factors in print or from memory, [as each condition
+  says](../../background/bibliography.md); no friction test of this library's own stands behind them.
+- **Limits of verdicts:** half of the proof load and nine tenths of yield are common practice, not a measured limit of a joint.
+- **Formulas without a figure:** a second formulation holds the arithmetic, not the model. Whether a real joint does what the
+  formula says is not shown by it.
+""".strip()
+
+
 def row(check):
     """One comparison as a row."""
     formula = f"[{escaped(check.formula)}](../formulas/{check.formula}.md)"
@@ -29,7 +41,8 @@ def pages(checks, names, folder):
         title = name.replace("_", " ")
         worst = max(rows, key=lambda check: abs(check.percent))
         overview.append((f"[{title}]({name}.md)", len(rows), sum(bool(check.why) for check in rows),
-                         sum(check.confidence == "memory" for check in rows), f"{abs(worst.percent):.2g} %"))
+                         sum(check.confidence == "memory" for check in rows),
+                         f"{abs(worst.percent):.2g} %: {escaped(worst.why or 'within the rounding of the print')}"))
         write(folder / f"{name}.md", f"# Checked: {title}",
               f"{len(rows)} figures. A figure agrees if it is no further from print than half a unit of its last place, plus "
               "what half a unit of the source's own rounded inputs (marked ~) explains. Where it is further, the reason "
@@ -38,9 +51,11 @@ def pages(checks, names, folder):
     write(folder / "index.md", "# What it is checked against",
           "Each figure below was worked out by someone else. The library works it out again from the inputs that the source "
           "gives. This page is made from the run itself.", counts, of_formulas,
-          "## Tables", table(("table", "figures", "with a reason", "from memory", "furthest off"), overview),
-          "## What is not verified by print",
-          "These formulas have no published figure. A second, independent formulation holds each of them over its range.",
+          "## Tables", table(("table", "figures", "with a reason", "from memory", "furthest off, and why"), overview),
+          "## What is not checked by measurement", _NOT_MEASURED,
+          "## Formulas that are not verified by print",
+          "These formulas have no published figure. A second, independent formulation holds each of them over its range: it "
+          "holds the arithmetic, not the model.",
           table(("formula", "why no figure", "held by"),
                 [(f"[{escaped(name)}](../formulas/{name}.md)", escaped(reason), f"`tests/{held_by}`")
                  for name, (reason, held_by) in checks.no_figure.items()]),

@@ -3,6 +3,7 @@
 
 #include "bindings.hpp"
 #include "record.hpp"
+#include "shared/examples.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/explain/derivation.hpp"
 
@@ -48,6 +49,7 @@ struct ArgInfo {
   std::optional<Range> usual;
   std::string domain_text;
   std::string usual_text;
+  const char* example;
   Dim tag;
 
   static ArgInfo of(const Arg& arg) {
@@ -60,6 +62,7 @@ struct ArgInfo {
             usual ? std::optional(Range::of(arg.usual)) : std::nullopt,
             range_text(arg.domain, arg.dimension),
             usual ? range_text(arg.usual, arg.dimension) : "",
+            shared::example_of(arg),
             arg.dimension};
   }
 
@@ -174,7 +177,11 @@ void add_metadata(py::module_& module) {
           "An SI value in the unit a workshop reads")
       .def_property_readonly("latex", [](const ArgInfo& arg) { return latex_symbol(arg.symbol); })
       .def_property_readonly(
-          "how_to_write", [](const ArgInfo& arg) { return describe(arg.tag).how_to_write; }, "An example of a value");
+          "how_to_write", [](const ArgInfo& arg) { return describe(arg.tag).how_to_write; },
+          "A value of this dimension")
+      .def_property_readonly(
+          "example", [](const ArgInfo& arg) { return arg.example; },
+          "A value that fits to the examples of the other inputs");
   py::class_<Entry, std::unique_ptr<Entry, py::nodelete>>(module, "Entry", "A formula of the registry")
       .def_property_readonly("name", [](const Entry& entry) { return entry.name; })
       .def_property_readonly("summary", [](const Entry& entry) { return entry.summary; })

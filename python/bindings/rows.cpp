@@ -222,6 +222,14 @@ void add_rows(py::module_& module) {
         return place < 0 ? py::object(py::none()) : py::str(asked.keys[static_cast<std::size_t>(place)].unit);
       },
       "SI unit of a column of numbers; None if the question has no such key");
+  module.def(
+      "key_of_column",
+      [](const std::string& question, const std::string& name) -> py::object {
+        const shared::RowQuestion& asked = *shared::try_row_question(question).value();
+        const int place = shared::key_called(asked, name);
+        return place < 0 ? py::object(py::none()) : py::str(asked.keys[static_cast<std::size_t>(place)].name);
+      },
+      "What the command line calls a column or an argument; None if the question has no such key");
 }
 
 }  // namespace tauten::python

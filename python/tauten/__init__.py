@@ -11,7 +11,7 @@ Every formula is a function of this package and an item of ``tauten.formulas``. 
 >>> tauten.clamp(socket="24mm", property_class="8.8", torque="130N.m", condition="oiled").candidates[0].verdict
 'fit'
 """
-from tauten import _core, _html
+from tauten import _core, _html, _shown
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
                              torque_for, turn)
 from tauten._core import conditions
@@ -38,6 +38,8 @@ _records = {name: item for name, item in vars(_core).items() if hasattr(item, "_
 for _record in _records.values():
     _record.__module__ = __name__
 _html.attach(_records)
+_shown.attach(_records, ("Clamp", "Identification", "Reach", "Free", "Turn", "TighteningCurve", "Curve", "Budget", "MonteCarlo",
+                         "Sobol"))
 
 formulas = Formulas(_core.entries)
 """Every formula by name."""
@@ -48,6 +50,16 @@ globals().update(_records)
 globals().update(formulas)
 
 from tauten import uncertainty  # noqa: E402
+
+
+
+def __getattr__(name):
+    """Pictures are loaded when they are asked for."""
+    if name == "plots":
+        import importlib
+        return importlib.import_module("tauten.plots")
+    raise AttributeError(f"module 'tauten' has no attribute {name!r}")
+
 
 __all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
            "conditions", "curve", "formulas", "free_joint", "identify", "property_class", "quantity", "reach", "thread",

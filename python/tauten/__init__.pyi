@@ -1,5 +1,6 @@
 from typing import Any, Iterable, Optional, Protocol, overload, Sequence, TypeVar, Union
 
+from tauten import plots as plots
 from tauten import uncertainty as uncertainty
 from tauten._core import AfterRelease as AfterRelease
 from tauten._core import AidUse as AidUse

@@ -3,7 +3,8 @@
 Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in") or a Pint quantity. What is not known is
 left out. Answers hold plain numbers in SI.
 """
-from tauten import _core, _rows
+from tauten import _core, _rows, _text
+from tauten._errors import Error
 
 
 def _given(arguments):
@@ -18,7 +19,14 @@ def _ask(question, answer, arguments):
         return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("threads", 1))
     if "columns" in said:
         raise TypeError("columns are those of a table; give one, or leave columns out")
-    return answer(said)
+    return _one(answer, said)
+
+
+def _one(answer, said):
+    try:
+        return answer(said)
+    except Error as error:
+        raise _text.with_si(error, said) from None
 
 
 _TABLE = """    table : DataFrame, structured array or dict of columns, optional
@@ -176,7 +184,7 @@ def identify(*, socket=None, key=None, bit=None, worn=None, property_class=None)
     >>> first.thread, first.head
     ('M16', 'ISO 4014, ISO 4017, ISO 4032')
     """
-    return _core.identify(_given(locals()))
+    return _one(_core.identify, _given(locals()))
 
 
 _JOINT = """
@@ -414,7 +422,7 @@ def curve(*, thread=None, property_class=None, layers=None, grip=None, washers=N
           shank_diameter=None, tapped_material=None, plate_model=None, snug_torque=None, condition=None,
           face_condition=None, thread_friction=None, bearing_friction=None, prevailing_torque=None,
           bearing_diameter=None, end_angle=None, points=None, slope_share=None, name=None):
-    return _core.curve(_given(locals()))
+    return _one(_core.curve, _given(locals()))
 
 
 curve.__doc__ = f"""Draw torque and preload against the angle from snug past yield, at low, usual and high friction.

@@ -81,6 +81,13 @@ class Formula(_core.Kernel):
 
     # A call of plain numbers with nothing to be said about them is answered by the base class and never comes here.
     def _evaluate(self, *args, **options):
+        given = (*args, *options.values())
+        try:
+            return self._value(*args, **options)
+        except Error as error:
+            raise _text.with_si(error, given) from None
+
+    def _value(self, *args, **options):
         values, registry = self._read(args, options)
         if not options and all(isinstance(value, float) for value in values):
             result = self._one(values)
@@ -91,7 +98,7 @@ class Formula(_core.Kernel):
     def _one(self, numbers):
         value, warning = self._entry.one(numbers)
         if warning:
-            warnings.warn(warning, ValidityWarning, stacklevel=3)
+            warnings.warn(warning, ValidityWarning, stacklevel=4)
         return value
 
     def _rows(self, values, options):
@@ -106,9 +113,9 @@ class Formula(_core.Kernel):
             return result
         rows, outside, impossible, unusual = count
         if message := _text.domain_warning(self, rows, outside, impossible):
-            warnings.warn(message, DomainWarning, stacklevel=3)
+            warnings.warn(message, DomainWarning, stacklevel=4)
         if message := _text.validity_warning(self, rows, unusual):
-            warnings.warn(message, ValidityWarning, stacklevel=3)
+            warnings.warn(message, ValidityWarning, stacklevel=4)
         return result
 
     def _read(self, args, options):

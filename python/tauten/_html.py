@@ -85,15 +85,28 @@ def end_of_drive(free):
     return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners go"
 
 
+def _use(use):
+    """An aid as it is used."""
+    if use.aid == "fluid":
+        return f"{'thin ' if use.thin_fluid else ''}fluid {use.soak_hours:g} h"
+    if use.aid == "heat":
+        return f"heat nut {use.nut_rise:.3g} K"
+    return f"chill bolt {use.bolt_rise:.3g} K" if use.aid == "cold" else use.aid.replace("_", " ")
+
+
+def _plan_row(step, mark):
+    """A line of the plan. What is cut needs no torque and has no chances."""
+    cut = step.aids and step.aids[-1].aid == "cut"
+    figures = ("", "", "") if cut else (_text(step.stop_at, "N.m"), _chance(step.chances.free), _chance(step.chances.shear))
+    return (mark, ", then ".join(map(_use, step.aids)) or "just try", *figures, f"{step.minutes:.0f} min", step.why)
+
+
 def free(self):
     """How it may end, the torques of each end, and the plan."""
     c = self.chances
     ends = [("comes free", c.free, self.breakaway), ("shears", c.shear, self.shear),
             (end_of_drive(self), c.round, self.round), ("tool fails", c.tool, self.tool), ("does not move", c.not_moving, "")]
-    plan = [("next" if place == self.next else "",
-             ", then ".join(use.aid.replace("_", " ") for use in step.aids) or "just try", _text(step.stop_at, "N.m"),
-             _chance(step.chances.free), _chance(step.chances.shear), f"{step.minutes:.0f} min", step.why)
-            for place, step in enumerate(self.steps)]
+    plan = [_plan_row(step, "next" if place == self.next else "") for place, step in enumerate(self.steps)]
     return (_table(f"Up to {_text(c.limit, 'N.m')}; stop at {_text(self.stop_at, 'N.m')}",
                    ("End", "Chance", "Torque, nine of ten cases"),
                    [(end, _chance(chance), torque) for end, chance, torque in ends]) +

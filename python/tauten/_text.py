@@ -1,6 +1,8 @@
 """How a formula is shown: docstring, signature, notebook. JSON of answers."""
+import functools
 import json as _json
 import math
+import re
 
 from tauten import _core
 from tauten._errors import Error
@@ -21,15 +23,10 @@ def _range(arg):
 
 def example(formula):
     """A call of the formula, and its result or None if these values do not fit together."""
-    from tauten._examples import EXAMPLES
-    values = {arg.name: EXAMPLES.get(arg.name, arg.how_to_write) for arg in formula.inputs}
-    written = {}
-    for arg in formula.inputs:
-        text = values[arg.name]
-        written[arg.name] = f'"{text}"' if arg.unit else text
+    written = {arg.name: f'"{arg.example}"' if arg.unit else arg.example for arg in formula.inputs}
     call = f"tauten.{formula.name}({', '.join(f'{name}={text}' for name, text in written.items())})"
     try:
-        return call, formula._entry.one([arg.read(values[arg.name]) for arg in formula.inputs])[0]
+        return call, formula._entry.one([arg.read(arg.example) for arg in formula.inputs])[0]
     except Error:
         return call, None
 
@@ -100,6 +97,38 @@ def validity_warning(formula, rows, unusual):
             "treat their results with care")
 
 
+def _plain_numbers(value):
+    """The plain numbers that a caller gave, in lists and dicts too."""
+    if isinstance(value, dict):
+        value = list(value.values())
+    if isinstance(value, (list, tuple)):
+        for item in value:
+            yield from _plain_numbers(item)
+    elif isinstance(value, (int, float)) and not isinstance(value, bool):
+        yield value
+
+
+@functools.cache
+def _si_units():
+    """SI unit of each unit in which a message has a value, where these are not the same."""
+    units = {arg.unit for entry in _core.entries for arg in entry.inputs if arg.unit}
+    shown = {_core.quantity_text(1.0, unit).partition(" ")[2]: unit for unit in units}
+    return {shop: unit for shop, unit in shown.items() if shop != unit}
+
+
+def with_si(error, given):
+    """The error; where a plain number stands behind it, with a word on its unit, as 24 may have been meant for millimetres."""
+    found = re.search(r" is (-?[\d.]+(?:e[+-]?\d+)?) ([^\s,;]+)[,;]", str(error))
+    si_unit = found and _si_units().get(found[2])
+    if not si_unit:
+        return error
+    value = _core.read_quantity(found[1] + found[2])
+    for number in _plain_numbers(given):
+        if math.isclose(number, value, rel_tol=1e-3):  # a message has four digits
+            return Error(f'{error}; a plain number is in {si_unit}, text has its unit: "{number:g}{found[2]}"', error.argument)
+    return error
+
+
 def _known(value):
     if isinstance(value, dict):
         return {name: _known(item) for name, item in value.items()}
@@ -113,4 +142,4 @@ def json(value, indent):
     return _json.dumps(_known(value), indent=indent, ensure_ascii=False)
 
 
-__all__ = ["doc", "domain_warning", "example", "json", "latex", "markdown", "signature", "validity_warning"]
+__all__ = ["doc", "domain_warning", "example", "json", "latex", "markdown", "signature", "validity_warning", "with_si"]

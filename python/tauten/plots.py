@@ -1,4 +1,10 @@
-"""Pictures of answers. Matplotlib is needed only when one is drawn.
+"""Pictures of answers, in Python only. Matplotlib is needed only when one is drawn.
+
+>>> import tauten
+>>> axes = tauten.plots.plot_nut_factor("M16", bearing_diameter="20mm")  # doctest: +SKIP
+>>> axes.figure.savefig("nut_factor.pdf")  # doctest: +SKIP
+
+Each function returns the axes that it drew on, `plot_curve` two of them; with ``axes`` it draws on yours.
 
 Colours are those of Okabe and Ito, which people with any kind of colour blindness tell apart; lines and marks differ too.
 """

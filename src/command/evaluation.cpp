@@ -1,6 +1,7 @@
 #include "command/evaluation.hpp"
 
 #include "command/refusal.hpp"
+#include "shared/examples.hpp"
 #include "shared/registry.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/explain/step_text.hpp"
@@ -47,15 +48,7 @@ std::vector<double> values_of(const Entry& entry, const std::vector<std::string>
 
 }  // namespace
 
-std::string example_of(const Arg& arg) {
-  const DimensionText unit = describe(arg.dimension);
-  std::string value = unit.how_to_write;
-  const Outcome<double> si = try_read_quantity(arg.name, value, arg.dimension);
-  for (const Interval& range : {arg.domain, arg.usual})
-    if (si && !range.contains(*si))
-      value = number_text((range.low + range.high) / 2 / unit.shop_unit_in_si, 3) + unit.shop_unit;
-  return std::string(arg.name) + "=" + value;
-}
+std::string example_of(const Arg& arg) { return std::string(arg.name) + "=" + shared::example_of(arg); }
 
 std::span<const Entry> all_formulas() { return shared::registry(); }
 

@@ -72,8 +72,9 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
   if (answer.arm) row("the arm reaches", "", answer.arm);
   return "\nUp to " + torque_text(c.limit) + "\n" + table.text() +
          paragraph(
-             fmt::format("Chance: how it ends up to that torque, give or take {} % for the number of trials. Low to "
-                         "High: torque at which it would end so, in nine of ten cases.",
+             fmt::format("Chance: how it ends up to that torque, give or take {} % for the number of trials. Low, "
+                         "Usual, High: torque at which that end would come, whether or not another comes first; nine "
+                         "of ten cases lie between Low and High.",
                          number_text(100 * answer.standard_error, 2)));
 }
 
@@ -94,7 +95,9 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
   }
   const PlanStep& next = answer.steps[answer.next];
   return "\nWhat to do\n" + table.text() +
-         paragraph(fmt::format("Next: {}; {}. It is the mildest that promises {} % or else the last one.",
+         paragraph("Damage: 0 none, 1 marks, 2 the fastener may suffer, 3 its neighbours may suffer, 4 it is destroyed.") +
+         paragraph(fmt::format("Next: {}; {}. It is the first line with a chance of {} % to come free or, if none has it, "
+                               "the last one.",
                                aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
 }
 
@@ -110,9 +113,9 @@ std::string after_text(const Free& answer) {
   const AfterRelease& after = answer.after;
   std::string out = paragraph(
       fmt::format(
-          "With the torque of the sheet it then gets {} to {} times the preload that is meant, usually {} times.",
-          number_text(after.preload_ratio.low, 2), number_text(after.preload_ratio.high, 2),
-          number_text(after.preload_ratio.nominal, 2)),
+          "Tightened again with the torque of its sheet, it gets {:.0f} to {:.0f} % of the preload that the sheet means, "
+          "usually {:.0f} %.",
+          100 * after.preload_ratio.low, 100 * after.preload_ratio.high, 100 * after.preload_ratio.nominal),
       "- ");
   return "\nAfterwards\n" + out + list_of(after.notices);
 }

@@ -1,6 +1,7 @@
 #include "command/refusal.hpp"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cctype>
 
 #include "shared/spelling.hpp"
@@ -22,9 +23,15 @@ std::vector<std::string> options_of(const CLI::App& app) {
 std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, std::string otherwise) {
   if (word.size() > 40) return "; " + otherwise;
   const std::string* best = nullptr;
-  std::size_t least = word.size() / 3 + 2;
+  std::size_t least = (word.size() - std::min(word.size(), word.find_first_not_of('-'))) / 3 + 1;
+  // An option that begins or ends like the other is meant: --wrench-accuracy and --property-class for --wrench and --class.
+  const auto within = [](const std::string& name, const std::string& part) {
+    return part.size() > 5 && part.starts_with("--") && (name.starts_with(part) || name.ends_with(part.substr(1)));
+  };
   for (const std::string& candidate : known)
-    if (const std::size_t apart = shared::letters_apart(word, candidate); apart < least)
+    if (within(word, candidate) || within(candidate, word))
+      best = &candidate, least = 0;
+    else if (const std::size_t apart = shared::letters_apart(word, candidate); apart < least)
       best = &candidate, least = apart;
   if (!best) return "; " + otherwise;
   otherwise[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(otherwise[0])));
@@ -70,9 +77,9 @@ Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
                   .c_str()};
     const std::vector<std::string> known = options_of(*verb);
     if (word.starts_with("-"))
-      return {
-          "option",
-          (name + " has no option " + in_quotes(word) + did_you_mean(word, known, "it has " + listed(known))).c_str()};
+      return {"option", (name + " has no option " + in_quotes(word) +
+                         did_you_mean(word, known, "see tauten " + name + " --help"))
+                            .c_str()};
     return {"option",
             (name + " takes no word " + in_quotes(word) +
              " there; a value belongs behind its option, as in --torque 48N.m (tauten " + name + " --help lists them)")

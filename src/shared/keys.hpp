@@ -165,7 +165,11 @@ Problem set_all(std::span<const Key<Job>> keys, std::span<const Said> said, Job&
       if (other.key == key->name && key->takes != Takes::several_values)
         return refuse(name, name + " is given twice; give it once");
     if (said[i].text.empty()) return refuse(name, name + " is empty; write it like " + key->example);
-    if (auto problem = key->set(*key, said[i].text, job)) return problem;
+    if (auto problem = key->set(*key, said[i].text, job)) {
+      if (key->takes != Takes::several_values || said[i].text.find_first_of(",;") == std::string_view::npos)
+        return problem;
+      return Error(problem->argument(), (problem->what() + ("; for several say " + name) + " again for each").c_str());
+    }
   }
   return {};
 }

@@ -15,10 +15,11 @@ Problem wrong_form(const char* key, Line text, const char* form) {
 
 Problem put_extension(const ReachKey& key, Line text, ReachJob& job) {
   const auto parts = split(text, '@');
-  if (parts.size() > 2)
-    return wrong_form(key.name, text, "write its length, and its angle unless it is in line, like 100mm@30deg");
   ExtensionLink& link = job.extensions.emplace_back();
-  if (auto problem = read(key.name, parts[0], link.length)) return problem;
+  const auto problem = read(key.name, parts[0], link.length);
+  if (parts.size() > 2 || (problem && parts[0].find_first_of(",:;/ ") != Line::npos))
+    return wrong_form(key.name, text, "write its length, and its angle unless it is in line, like 75mm@45deg");
+  if (problem) return problem;
   return parts.size() == 1 ? Problem() : read(key.name, parts[1], link.angle);
 }
 

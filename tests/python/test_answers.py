@@ -327,6 +327,56 @@ def test_wrong_input(changed, argument, words):
     refused(tauten.clamp, argument, *words, **{**PUMP_FOOT, **changed})
 
 
+@pytest.mark.parametrize("call, words", [
+    (lambda: tauten.reach(torque="130N.m", extensions=[("100mm", 45)]), ['in rad', '"45deg"']),
+    (lambda: tauten.identify(socket=24), ["in m", '"24mm"']),
+    (lambda: tauten.clamp(thread="M16", torque=130, bearing_diameter=24), ["in m", '"24mm"']),
+    (lambda: tauten.curve(thread="M16", property_class="8.8", grip=55, snug_torque=60), ["in m", '"55mm"']),
+    (lambda: tauten.wrench_setting(130, 0.4, 0.1, 45), ["in rad", '"45deg"']),
+    (lambda: tauten.wrench_setting(130, 0.4, extension_length=0.1, extension_angle=45), ["in rad", '"45deg"']),
+])
+def test_a_plain_number_in_another_unit_is_told_so(call, words):
+    with pytest.raises(tauten.Error) as caught:
+        call()
+    for word in ("plain number", *words):
+        assert word in str(caught.value)
+
+
+def test_text_with_its_unit_is_not_told_about_plain_numbers():
+    for call in (lambda: tauten.identify(socket="24m"), lambda: tauten.wrench_setting(130, 0.4, 0.1, "450deg"),
+                 lambda: tauten.clamp(thread="M16", torque=-5)):
+        with pytest.raises(tauten.Error) as caught:
+            call()
+        assert "plain number" not in str(caught.value)
+
+
+def test_print_shows_a_page():
+    answer = tauten.clamp(**PUMP_FOOT)
+    page = str(answer)
+    assert len(page.splitlines()) > 5 and max(map(len, page.splitlines())) <= 100
+    for word in ("Clamp load", "fit", "146.4 N.m", "no release for service"):
+        assert word in page
+    assert "\n" not in repr(answer)
+    for other in (tauten.identify(socket="24mm"), tauten.reach(torque="130N.m", extensions=[("100mm", "45deg")]),
+                  tauten.free_joint(thread="M16", property_class="8.8", trials=20000),
+                  tauten.turn(thread="M16", property_class="8.8", grip="55mm", snug_torque="60N.m", angle="30deg"),
+                  tauten.curve(thread="M16", property_class="8.8", grip="55mm", snug_torque="60N.m")):
+        page = str(other)
+        assert max(map(len, page.splitlines())) <= 100 and "<" not in page
+        # Nothing of what the notebook says is lost.
+        assert all(" ".join(notice.text.split()) in " ".join(page.split()) for notice in getattr(other, "notices", ()))
+    assert "drive" in str(tauten.reach(torque="130N.m", extensions=[("100mm", "45deg")]))
+
+
+def test_an_aid_shows_what_applies_to_it():
+    steps = tauten.free_joint(thread="M16", property_class="8.8", trials=20000).steps
+    shown = {use.aid: repr(use) for step in steps for use in step.aids}
+    assert shown["brush"] == "AidUse(aid=brush)"
+    assert "soak_hours=" in shown["fluid"] and "nut_rise" not in shown["fluid"]
+    assert "nut_rise=150 K" in shown["heat"] and "soak_hours" not in shown["heat"]
+    assert "nut_rise" not in repr(steps[1])
+
+
 def test_wrong_types_and_names():
     for wrong in ([130], np.array([130.0]), True, object()):
         with pytest.raises(TypeError, match="torque takes one number"):

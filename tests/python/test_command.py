@@ -411,12 +411,17 @@ def test_formulas_lists_filters_and_shows():
     assert "mu_G" in page and "ISO 16047" in page and "tauten eval nut_factor" in page
 
 
-@pytest.mark.parametrize("name", ["stress_area", "nut_factor", "lead_angle"])
-def test_the_shown_example_has_the_right_form(name):
-    """What a page offers as the way to write it names every input with a unit that is understood."""
-    words = said("formulas", name).split("How to write it: tauten ")[1].split()
-    done = run(*words)
-    assert done.returncode == 0, done.stderr
+def test_the_shown_example_has_an_answer():
+    """What a page offers as the way to write it has values that go together, with a unit that is understood."""
+    for formula in answer("formulas")["formulas"]:
+        words = said("formulas", formula["name"]).split("How to write it: tauten ")[1].split()
+        done = run(*words)
+        assert done.returncode == 0, done.stderr
+
+
+def test_the_shown_example_is_a_thread_that_there_is():
+    words = said("formulas", "nut_factor")
+    assert "diameter=10mm pitch=1.5mm pitch_diameter=9.026mm" in " ".join(words.split())
 
 
 def test_explain_shows_formula_values_and_result():
@@ -471,6 +476,12 @@ NONSENSE = {
     "no verb": ([], "no verb is given", "verb"),
     "unknown verb": (["clmp"], "did you mean clamp?", "verb"),
     "unknown option": (["clamp", "--torqe", "5N.m"], "did you mean --torque?", "option"),
+    "option of another verb": (["clamp", "--angle", "45deg"], "no option '--angle'; see tauten clamp --help", "option"),
+    "argument of Python": (["clamp", "--wrench-accuracy", "4%"], "did you mean --wrench? See tauten clamp --help", "option"),
+    "angle behind a comma": (["reach", "--torque", "9N.m", "--extension", "75mm,45deg"], "like 75mm@45deg", "extension"),
+    "several in one": (["free", "--thread", "M16", "--undone", "freed:85N.m,unmoved:90N.m"], "say undone again for each", "undone"),
+    "risk in percent": (["free", "--thread", "M16", "--class", "8.8", "--shear-risk", "5"], "for example 0.05 or 5%",
+                        "shear-risk"),
     "stray word": (["clamp", "M10", "--torque", "5N.m"], "'M10'", "option"),
     "no torque": (CLAMP, "torque is missing", "torque"),
     "no fastener": (["clamp", "--torque", "48N.m"], "give a thread", "thread"),
@@ -553,7 +564,7 @@ NONSENSE = {
     "reach negative": (["reach", "--torque", "-1N.m"], "above 0", "torque"),
     "reach twice": (["reach", "--torque", "1N.m", "--torque", "2N.m"], "given 2 times", "torque"),
     "reach empty": (["reach", "--torque", ""], "torque is empty", "torque"),
-    "reach extension": ([*REACH, "--extension", "100mm@1deg@2deg"], "like 100mm@30deg", "extension"),
+    "reach extension": ([*REACH, "--extension", "100mm@1deg@2deg"], "like 75mm@45deg", "extension"),
     "reach extension angle": ([*REACH, "--extension", "100mm@30mm"], "is a length, not an angle", "extension"),
     "reach zero extension": ([*REACH, "--extension", "9mm", "--extension", "0mm"], "extension_2_length is 0 mm", "extension"),
     "reach folded back": ([*REACH, "--extension", "300mm@180deg"], "fold back", "extension"),
@@ -570,7 +581,7 @@ NONSENSE = {
     "reach no drive": ([*REACH, "--smallest-drive", "0mm"], "must be above 0", "smallest-drive"),
     "reach svg": ([*REACH, "--svg", "/"], "cannot be written", "svg"),
     "reach stray": ([*REACH, "--extension", "9mm", "9mm"], "'9mm'", "option"),
-    "free nothing": (["free"], "give a thread like M16", "thread"),
+    "free nothing": (["free"], "give a thread like M16, or diameter and pitch; identify tells", "thread"),
     "free no class": (["free", "--thread", "M16"], "give a property class", "class"),
     "free class": (["free", "--thread", "M16", "--class", "9.9.9"], "the classes are", "class"),
     "free thread": (["free", "--thread", "M16.5", "--class", "8.8"], "nearest are", "thread"),

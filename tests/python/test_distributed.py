@@ -1,4 +1,4 @@
-"""A fleet of joints on two worker processes, as docs/how-to/many-joints.md has it."""
+"""A fleet of joints on two worker processes, as docs/site/guides/many-joints.md has it."""
 import pathlib
 import re
 
@@ -71,7 +71,7 @@ def test_formulas_over_both_workers(client):
 
 
 def test_the_page_does_what_it_says(client, fleet, tmp_path, monkeypatch):
-    page = (ROOT / "docs" / "how-to" / "many-joints.md").read_text(encoding="utf-8")
+    page = (ROOT / "docs" / "site" / "guides" / "many-joints.md").read_text(encoding="utf-8")
     blocks = re.findall(r"```python\n(.*?)```", page, re.S)
     distributed_block = next(block for block in blocks if "LocalCluster" in block)
     # The cluster of the test stands in for the one that the page starts.

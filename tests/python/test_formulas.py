@@ -190,9 +190,8 @@ def test_strides_and_broadcasting():
 
 
 def test_every_formula_gives_the_same_for_rows_and_single_numbers():
-    from tauten._examples import EXAMPLES
     for formula in tauten.formulas.values():
-        values = [arg.read(EXAMPLES.get(arg.name, arg.how_to_write)) for arg in formula.inputs]
+        values = [arg.read(arg.example) for arg in formula.inputs]
         with warnings.catch_warnings():
             warnings.simplefilter("ignore")
             single = formula(*values)
@@ -441,7 +440,7 @@ def test_docstring(formula):
     for source in formula.sources:
         assert source.document in text and source.place in text
     examples = doctest.DocTestParser().get_examples(text)
-    assert len(examples) == 1, "the values in _examples.py do not fit this formula"
+    assert len(examples) == 1, "the values in src/shared/examples.hpp do not fit this formula"
     with warnings.catch_warnings():
         warnings.simplefilter("error")
         assert repr(eval(examples[0].source, {"tauten": tauten})) == examples[0].want.strip()

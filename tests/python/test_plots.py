@@ -23,6 +23,14 @@ FLANGE = dict(STUCK, rust="heavy_rust", undone=[("freed", "150N.m"), ("not_moved
 JOINT = dict(property_class="8.8", torque="130N.m", condition="oiled")
 
 
+def test_pictures_are_there_without_an_import_of_their_own():
+    lines = ("import sys, tauten; assert 'matplotlib' not in sys.modules and 'tauten.plots' not in sys.modules; "
+             "tauten.plots.plot_nut_factor; assert 'matplotlib' not in sys.modules")
+    subprocess.run([sys.executable, "-c", lines], check=True)
+    with pytest.raises(AttributeError, match="plot"):
+        tauten.plot
+
+
 @pytest.fixture(autouse=True)
 def close():
     yield

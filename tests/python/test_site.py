@@ -4,6 +4,7 @@ import csv
 import pathlib
 import re
 import shutil
+import textwrap
 import sys
 
 import numpy as np
@@ -36,6 +37,11 @@ def test_every_formula_has_what_its_page_needs(name):
     assert lines
     for _, values in lines:
         assert np.isfinite(values).sum() > 20 and np.ptp(values[np.isfinite(values)]) > 0
+    # Nothing is drawn that no thread can be: a diameter does not change without its pitch diameter.
+    names = {arg.name for arg in formula.inputs}
+    assert formula.inputs[place].name not in formulas.THREAD or names <= formulas.THREAD
+    if not names <= formulas.THREAD:
+        assert not any(label.startswith(tuple(name.replace("_", " ") + " " for name in formulas.THREAD)) for label, _ in lines)
     # What is drawn is what the library gives at that place.
     assert points[0] < points[-1] and 0 <= place < len(formula.inputs)
 
@@ -87,6 +93,23 @@ def test_every_question_has_a_page():
     for name in asked:
         told = getattr(tauten, name).__doc__
         assert re.search("Parameters\n|Returns\n", told) or len(told.splitlines()) < 12
+
+
+def test_other_names_of_arguments_are_told():
+    told = {name: (option, verbs) for name, option, verbs in python_reference.other_names()}
+    assert told["wrench_accuracy"] == ("--wrench", ["clamp", "torque", "turn"])
+    assert told["extensions"] == ("--extension", ["reach"])
+    assert told["property_class"][0] == "--class" and told["specified_condition"][0] == "--specified"
+    assert "clamp_load" not in told
+
+
+def test_sentences_wrap_and_columns_scroll():
+    caution = "- Nobody stands where wrench, bar or extension go when they slip. Pull, do not push. Wear eye protection."
+    printed = ("$ tauten clamp\n\nEnd            Chance\n-------------  ------\ncomes free         88\n"
+               + "\n  ".join(textwrap.wrap(caution, 100)))
+    shown = pages.output(printed)
+    assert shown.count(":class: aligned") == 1 and shown.count(":class: wraps") == 2
+    assert len(caution) > 100 and f"\n{caution}\n" in shown
 
 
 def test_marks_of_markdown_are_taken_for_text():

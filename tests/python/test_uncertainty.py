@@ -77,8 +77,7 @@ def test_first_order_of_every_formula_against_the_package_uncertainties():
         call, value = example(formula)
         if value is None:
             continue
-        from tauten._examples import EXAMPLES
-        x = {arg.name: arg.read(EXAMPLES.get(arg.name, arg.how_to_write)) for arg in formula.inputs}
+        x = {arg.name: arg.read(arg.example) for arg in formula.inputs}
         variables = {key: ufloat(number, 0.01 * abs(number) + 1e-9) for key, number in x.items()}
         scope = {key: getattr(umath, key) for key in ("sqrt", "sin", "cos", "tan", "atan", "exp", "log")}
         expected = eval(formula.expression("algebra"), {"__builtins__": {}}, {**scope, "pi": math.pi, **variables})

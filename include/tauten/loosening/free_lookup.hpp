@@ -89,7 +89,7 @@ inline std::optional<Error> look_up(const FreeNames& names, FreeJob& job) {
     job.diameter = thread->diameter;
     job.pitch = thread->pitch;
   } else if (job.diameter.si == 0 || job.pitch.si == 0) {
-    return Error("thread", "give a thread like M16, or diameter and pitch");
+    return Error("thread", "give a thread like M16, or diameter and pitch; identify tells it from the tool that fits");
   }
   if (auto error = detail::look_up_size(names, job)) return error;
   if (names.property_class.empty()) {

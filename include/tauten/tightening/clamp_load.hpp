@@ -146,7 +146,8 @@ inline std::string meaning_of(const std::string& verdict) {
     return "At the worst corner of the band less than a tenth of the yield strength is left.";
   if (verdict == "slack")
     return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
-  return "The usual clamp load is useful and the worst corner of the band stays below nine tenths of yield.";
+  return "The usual clamp load is at least half of the proof load, and the worst corner of the band stays below nine "
+         "tenths of yield.";
 }
 
 }  // namespace detail

@@ -6,6 +6,7 @@
 
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/error.hpp"
+#include "tauten/base/example_text.hpp"
 #include "tauten/base/interval.hpp"
 #include "tauten/base/number_text.hpp"
 
@@ -37,7 +38,7 @@ std::optional<Error> outside(const char* argument, const AnyQuantity<D, Real>& q
   const std::string sentence = std::string(argument) + " is " + shop_text(q) + ", but must be " +
                                (allowed.excludes_low ? "above " : "at least ") + shop_text(allowed.low, D) +
                                " and at most " + shop_text(allowed.high, D) + "; give it as " + text.name +
-                               ", for example " + text.how_to_write;
+                               ", for example " + example_of(argument, D);
   return Error(argument, sentence.c_str());
 }
 
