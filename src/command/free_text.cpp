@@ -95,10 +95,12 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
   }
   const PlanStep& next = answer.steps[answer.next];
   return "\nWhat to do\n" + table.text() +
-         paragraph("Damage: 0 none, 1 marks, 2 the fastener may suffer, 3 its neighbours may suffer, 4 it is destroyed.") +
-         paragraph(fmt::format("Next: {}; {}. It is the first line with a chance of {} % to come free or, if none has it, "
-                               "the last one.",
-                               aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
+         paragraph(
+             "Damage: 0 none, 1 marks, 2 the fastener may suffer, 3 its neighbours may suffer, 4 it is destroyed.") +
+         paragraph(
+             fmt::format("Next: {}; {}. It is the first line with a chance of {} % to come free or, if none has it, "
+                         "the last one.",
+                         aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
 }
 
 std::string capacities_text(const Free& answer) {
@@ -112,10 +114,10 @@ std::string capacities_text(const Free& answer) {
 std::string after_text(const Free& answer) {
   const AfterRelease& after = answer.after;
   std::string out = paragraph(
-      fmt::format(
-          "Tightened again with the torque of its sheet, it gets {:.0f} to {:.0f} % of the preload that the sheet means, "
-          "usually {:.0f} %.",
-          100 * after.preload_ratio.low, 100 * after.preload_ratio.high, 100 * after.preload_ratio.nominal),
+      fmt::format("Tightened again with the torque of its sheet, it gets {:.0f} to {:.0f} % of the preload that the "
+                  "sheet means, "
+                  "usually {:.0f} %.",
+                  100 * after.preload_ratio.low, 100 * after.preload_ratio.high, 100 * after.preload_ratio.nominal),
       "- ");
   return "\nAfterwards\n" + out + list_of(after.notices);
 }

@@ -77,9 +77,9 @@ Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
                   .c_str()};
     const std::vector<std::string> known = options_of(*verb);
     if (word.starts_with("-"))
-      return {"option", (name + " has no option " + in_quotes(word) +
-                         did_you_mean(word, known, "see tauten " + name + " --help"))
-                            .c_str()};
+      return {"option",
+              (name + " has no option " + in_quotes(word) + did_you_mean(word, known, "see tauten " + name + " --help"))
+                  .c_str()};
     return {"option",
             (name + " takes no word " + in_quotes(word) +
              " there; a value belongs behind its option, as in --torque 48N.m (tauten " + name + " --help lists them)")

@@ -116,7 +116,7 @@ TEST_CASE("rows tell whether there is anything to be said about one of them") {
     return entry.rows_double(columns, steps, 700);
   };
   CHECK(in_order(25e3, 0.12));
-  CHECK(!in_order(-1, 0.12));  // no value
+  CHECK(!in_order(-1, 0.12));   // no value
   CHECK(!in_order(25e3, 1.9));  // a value, from an unusual friction
   CHECK(!in_order(std::nan(""), 0.12));
 }

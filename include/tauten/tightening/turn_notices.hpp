@@ -25,7 +25,8 @@ inline std::string turn_meaning(const std::string& verdict) {
   if (verdict == "near yield") return "In the worst case less than a tenth of the yield strength is left.";
   if (verdict == "slack")
     return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
-  return "The usual clamp load is at least half of the proof load, and the worst case stays below nine tenths of yield.";
+  return "The usual clamp load is at least half of the proof load, and the worst case stays below nine tenths of "
+         "yield.";
 }
 
 /// What holds of the joint, for a turn and for a curve.
