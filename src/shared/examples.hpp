@@ -39,7 +39,7 @@ inline constexpr Example examples[] = {
     {"breaking_torque", "66N.m"},
     // friction and tightening
     {"torque", "48N.m"},
-    {"preload", "25kN"},
+    {"preload", "28kN"},
     {"nut_factor", "0.16"},
     {"new_nut_factor", "0.14"},
     {"thread_torque", "24N.m"},
