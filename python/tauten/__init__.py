@@ -52,7 +52,6 @@ globals().update(formulas)
 from tauten import uncertainty  # noqa: E402
 
 
-
 def __getattr__(name):
     """Pictures are loaded when they are asked for."""
     if name == "plots":

@@ -126,7 +126,7 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.first_year_loss; }>, "first_year_loss"},
     {"corner-loss", "0.5mm", "Radial wear of the corners, or of the ridges between lobes",
      put<[](auto& q) -> auto& { return q.job.corner_loss; }>, "corner_loss"},
-    {"drive-clearance", "0.2mm", "Play of the tool, if not 0.2 mm of a socket and 0.1 mm of a key or bit",
+    {"drive-clearance", "0.2mm", "Play of the tool; 0.2 mm if not said, inside a head 0.1 mm",
      put<[](auto& q) -> auto& { return q.job.drive_clearance; }>, "drive_clearance"},
     {"square", "12.7mm", "Smallest square drive in the chain",
      put_above_zero<[](auto& q) -> auto& { return q.job.square; }>},

@@ -302,6 +302,15 @@ def test_reach_shows_drawing_band_causes_and_cautions(tmp_path):
     assert "above the wrench's" in said("reach", "--torque", "300N.m", "--scale-high", "200N.m")
 
 
+def test_the_clamp_command_that_reach_prints_is_one():
+    for words in (("--torque", "95N.m", "--wrench-length", "400mm", "--extension", "75mm@45deg"), ("--setting", "153.7N.m")):
+        [sentence] = re.findall(r"as (clamp --torque .*%)\.\n", said("reach", *words))
+        band = answer("reach", *words)
+        [candidate] = answer(*sentence.split(), "--thread", "M16", "--class", "8.8")["candidates"]
+        assert candidate["wrench_accuracy"] == pytest.approx(band["wrench_accuracy"], rel=5e-3)
+        assert candidate["torque"] == pytest.approx(band["arrives"]["nominal"], rel=5e-4)
+
+
 def test_a_drawing_that_does_not_arrive_is_an_error():
     if not os.path.exists("/dev/full"):
         pytest.skip("no /dev/full")

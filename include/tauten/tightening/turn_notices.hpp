@@ -49,7 +49,7 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
       true);
   say(job.kind != JointKind::through_bolt, "tapped_from_memory", "What the tapped part yields is a remembered figure.",
       true);
-  say(setup.reduced_shank, "reduced_shank", "The reduced shank is taken as what yields first.", false);
+  say(setup.reduced_shank(), "reduced_shank", "The reduced shank is taken as what yields first.", false);
   return list;
 }
 

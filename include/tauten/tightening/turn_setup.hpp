@@ -25,13 +25,15 @@ struct TurnSetup {
   double tool_twist = 0;  ///< of the bars, rad per N.m
   double expansion = 0;   ///< of the layers, weighted by thickness
   bool width_assumed = false;
-  bool reduced_shank = false;   ///< the shank is thinner than the thread's stress area, and yields first
   std::vector<Notice> notices;  ///< of the model of the layers
 
   TurningFriction friction(double Band<double>::* at) const {
     return {bolt.mu_G.*at, bolt.mu_K.*at, Length(bolt.D_Km.*at)};
   }
   TurningFriction usual() const { return friction(&Band<double>::nominal); }
+  /// Whether the shank is thinner than the thread's stress area, and yields first.
+  bool reduced_shank() const { return bolt.d_s < suspect.thread.stress_diameter().si * (1 - 1e-9); }
+
   /// Stress while the wrench turns over the least yield strength, in the section that yields first.
   double utilisation(double preload, double thread_torque) const {
     if (!(preload > 0)) return 0;
@@ -169,10 +171,9 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
   joint.plate_resilience = turned.plate_resilience;
   joint.joint_constant = LoadFactor::eval(1.0, turned.bolt_resilience.si, turned.plate_resilience.si);
   // A reduced shank bears less than the thread for which the standards print loads.
-  setup.reduced_shank = turned.section_diameter.si < setup.suspect.thread.stress_diameter().si * (1 - 1e-9);
   joint.proof_load =
-      Force(setup.reduced_shank ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
-                                : setup.bolt.proof_load);
+      Force(setup.reduced_shank() ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
+                                  : setup.bolt.proof_load);
   joint.first_yield = Force(first_yield_preload(turned, setup.usual(), flow_start));
   joint.yield_preload =
       Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
@@ -199,7 +200,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Suspect& suspect = suspects->front();
   const Outcome<ClampBolt> bolt = bolt_of(same, suspect.thread, suspect.bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
-  TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, false, {}};
+  TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, {}};
 
   Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect.thread);
   if (!described) return described.error();
