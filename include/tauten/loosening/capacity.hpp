@@ -25,7 +25,6 @@ struct CapacityEstimates {
   double strength_variation = 0.06;
   double tool_above_test = 1.3;  ///< breaking torque of tools over the test torque of their standard
   double tool_variation = 0.12;
-  double key_stress = 353e6;    ///< least torsional strength of a hexagon key over s^3 (from memory)
   double bearing_share = 0.15;  ///< of the flank that the tool reaches at a corner: it carries the push
   double drive_variation = 0.3;
   double flank_factor = 1.25;        ///< bond on both flanks
@@ -65,7 +64,7 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
   const double s = job.width_across_flats.si;
   if (job.drive == DriveFit::internal_hexagon)
-    return {HexagonKeyTestTorque::eval(guess.key_stress, s), guess.tool_variation};
+    return {HexagonKeyStrength::eval(hexagon_key_breaking_stress(s), s), guess.tool_variation};
   const double test = job.drive == DriveFit::open_end ? OpenEndTestTorque::eval(s) : RingTestTorque::eval(s);
   return {guess.tool_above_test * test, guess.tool_variation};
 }
