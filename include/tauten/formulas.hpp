@@ -158,6 +158,7 @@ inline constexpr Entry formulas[] = {
     entry_of(ring_test_torque),
     entry_of(open_end_test_torque),
     entry_of(hexagon_key_test_torque),
+    entry_of(hexagon_key_strength),
     // loosening
     entry_of(breakaway_torque),
     entry_of(restart_torque),

@@ -1,6 +1,7 @@
 // Whether a stuck fastener comes free before it shears or its drive gives.
 #include "answers.hpp"
 #include "bindings.hpp"
+#include "shared/free_items.hpp"
 #include "shared/keys.hpp"
 #include "tauten/loosening/free.hpp"
 #include "tauten/loosening/free_derivation.hpp"
@@ -38,6 +39,35 @@ void read_fastener(const Given& given, FreeJob& job) {
   given("quenched", job.near.quenched);
 }
 
+/// As a record, or as text as the command line takes it: "fluid:24h".
+void read_use(const std::string& name, py::handle item, AidUse& use) {
+  const std::string text = py::isinstance<py::str>(item) ? item.cast<std::string>() : "";
+  if (text.find(':') == std::string::npos) return read(name, item, use);
+  if (const auto problem = shared::read_aid(name.c_str(), text, use)) throw *problem;
+}
+
+/// As a record, or as text as the command line takes it: "freed:85N.m".
+void read_outcome(const std::string& name, py::handle item, Undone& one) {
+  if (py::isinstance<py::str>(item)) {
+    if (const auto problem = shared::read_undone(name.c_str(), item.cast<std::string>(), one)) throw *problem;
+    return;
+  }
+  py::dict members = read_members(name, item, {"how", "torque", "treated"});
+  if (members.contains("how") && py::isinstance<py::str>(members["how"]) &&
+      shared::means_unmoved(members["how"].cast<std::string>()))
+    members["how"] = word_of(Undone::How::unmoved);
+  read(name, members, one);
+}
+
+template <class T>
+void read_each(const Given& given, const char* name, std::vector<T>& into,
+               void (*read_one)(const std::string&, py::handle, T&)) {
+  if (!given.has(name)) return;
+  std::size_t place = 0;
+  for (const py::handle item : read_items(name, given.values[name]))
+    read_one(name + ("[" + std::to_string(place++) + "]"), item, into.emplace_back());
+}
+
 FreeJob job_of(const Given& given) {
   FreeJob job;
   read_fastener(given, job);
@@ -62,13 +92,15 @@ FreeJob job_of(const Given& given) {
   given("limit", job.limit);
   given("shear_risk", job.shear_risk);
   given("wanted_chance", job.wanted_chance);
-  given("done", job.done);
+  read_each(given, "done", job.done, read_use);
+  given("held", job.held);
+  given("held_untreated", job.held_untreated);
   given("zinc_or_cadmium", job.near.zinc_or_cadmium);
   given("adhesive", job.near.adhesive);
   given("fire_or_burst", job.near.fire_or_burst);
   given("rubber_or_plastic", job.near.rubber_or_plastic);
   given("reused", job.near.reused);
-  given("undone", job.undone);
+  read_each(given, "undone", job.undone, read_outcome);
   given("trials", job.trials);
   given("seed", job.seed);
   given("threads", job.threads);
@@ -112,6 +144,7 @@ void add_free_joint(py::module_& module) {
   add_record<Lognormal>(module, "Lognormal",
                         "A quantity that scatters by factors: median and coefficient of variation");
   add_record<Learned>(module, "Learned", "What the fasteners already undone tell about the next one");
+  add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
   add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
   add_record<Capacity>(module, "Capacity", "What one part takes before it gives, and where the figure comes from");
   add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");

@@ -545,7 +545,7 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
                engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
                years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
                square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
-               wanted_chance=None, done=None, undone=None, zinc_or_cadmium=None, adhesive=None, fire_or_burst=None,
+               wanted_chance=None, done=None, held=None, held_untreated=None, undone=None, zinc_or_cadmium=None, adhesive=None, fire_or_burst=None,
                rubber_or_plastic=None, reused=None, quenched=None, trials=None, seed=None, threads=None, columns=None):
     """Tell whether a stuck fastener comes free before it shears or its drive gives, where to stop, and what to do next.
 
@@ -587,11 +587,17 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     shear_risk, wanted_chance : number
         Chance of shearing that is put up with, 0.05; chance of release at which no stronger aid is looked for, 0.9.
     done : list
-        Aids already used: ``["brush", {"aid": "fluid", "soak_hours": 24}]``; of brush, fluid, tighten_first, impact,
-        heat, cold. Of heat and cold, nut_rise and bolt_rise in K.
+        Aids already used: ``["brush", "fluid:24h", {"aid": "heat", "nut_rise": 100}]``; of brush, fluid (with its
+        soak_hours, and thin_fluid), tighten_first, impact, heat, cold. Of heat and cold, nut_rise and bolt_rise in K.
+    held : torque in N.m
+        This very fastener was pulled to it, after the aids already used, and has not moved. Chances and the torque to
+        stop at are then those of the rest of the pull.
+    held_untreated : bool
+        It was pulled to it before the aids already used.
     undone : list
-        Like fasteners of the same flange: ``[("freed", "85N.m"), ("sheared", "120N.m"), ...]``; freed, sheared, rounded,
-        not_moved.
+        Like fasteners of the same flange: ``["freed:85N.m", ("sheared", "120N.m"), ...]``; freed, sheared, rounded,
+        unmoved. They were turned without the aids already used; one that had them says so, ``"freed:60N.m:treated"`` or
+        ``("freed", "60N.m", True)``.
     zinc_or_cadmium, adhesive, fire_or_burst, rubber_or_plastic, reused, quenched : bool
         What limits heat; ``quenched`` follows from the class.
     trials, seed, threads : whole number
@@ -603,7 +609,8 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     Returns
     -------
     Free
-        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m, chances, steps of
+        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m, chances of the
+        whole pull up to it, if_held with those of the rest once some of it was held, steps of
         the plan with the place of the ``next`` one, after, notices; ``explain()`` shows the median figures.
 
     Raises

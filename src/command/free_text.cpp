@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <optional>
 #include <utility>
 
@@ -51,7 +52,8 @@ std::string minutes_text(double minutes) {
 }
 
 std::string stop_text(const FreeJob& job, const Free& answer) {
-  return detail::stop_sentence(answer, torque_text(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %");
+  return detail::stop_sentence(answer, torque_text(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %",
+                               job.limit ? torque_text(*job.limit) : std::string());
 }
 
 std::string chances_text(const FreeJob& job, const Free& answer) {
@@ -72,10 +74,32 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
   if (answer.arm) row("the arm reaches", "", answer.arm);
   return "\nUp to " + torque_text(c.limit) + "\n" + table.text() +
          paragraph(
-             fmt::format("Chance: how it ends up to that torque, give or take {} % for the number of trials. Low, "
-                         "Usual, High: torque at which that end would come, whether or not another comes first; nine "
-                         "of ten cases lie between Low and High.",
+             fmt::format("Chance: how it ends on the way from {} to that torque, give or take {} % for the number of "
+                         "trials. Low, Usual, High: torque at which that end would come, whether or not another comes "
+                         "first; nine of ten cases lie between Low and High.",
+                         job.held && !job.held_untreated ? "the " + torque_text(*job.held) + " that it has held" : "zero",
                          number_text(100 * answer.standard_error, 2)));
+}
+
+/// What is left of the pull once some of it has been held.
+std::string if_held_text(const FreeJob& job, const Free& answer) {
+  if (answer.if_held.empty()) return "";
+  Table table({{"Not moved at", "N.m", true},
+               {"Free", "%", true},
+               {"Shears", "%", true},
+               {"Corners go", "%", true},
+               {"Tool fails", "%", true},
+               {"Does not move", "%", true}});
+  for (const IfHeld& one : answer.if_held) {
+    const Chances& c = one.chances;
+    table.row({figure(one.held), chance_text(c.free), chance_text(c.shear), chance_text(c.round), chance_text(c.tool),
+               chance_text(c.not_moving)});
+  }
+  return "\nIf it has not moved, then from there up to " + torque_text(answer.chances.limit) + "\n" + table.text() +
+         paragraph(fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
+                               "corners and tool come on top, and a bolt that has held much of it is riskier than one "
+                               "not yet tried. Ask again with held to have the torque to stop at for this very bolt.",
+                               number_text(100 * job.shear_risk, 3)));
 }
 
 std::string plan_text(const FreeJob& job, const Free& answer) {
@@ -111,6 +135,11 @@ std::string capacities_text(const Free& answer) {
   return out;
 }
 
+/// Whether what was learned last, and is told, is of fasteners that had the aids.
+bool learned_treated(const FreeJob& job) {
+  return std::any_of(job.undone.begin(), job.undone.end(), [](const Undone& one) { return one.treated; });
+}
+
 std::string after_text(const Free& answer) {
   const AfterRelease& after = answer.after;
   std::string out = paragraph(
@@ -134,13 +163,22 @@ std::string page_of(const FreeJob& job, const Free& answer) {
                                           number_text(job.pitch.shop()), tool, rust_state(job.rust).title));
   if (!job.done.empty()) out += paragraph("Already done: " + aids_text(job.done) + ".");
   out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
+  if (job.held)
+    out += paragraph(fmt::format("It has held {}{} and not moved: what would have ended by then is left out.",
+                                 torque_text(*job.held),
+                                 job.done.empty()     ? ""
+                                 : job.held_untreated ? ", before what was done,"
+                                                      : ", after what was done,"));
   if (answer.learned)
     out += paragraph(
-        fmt::format("It counts on {} of the same flange, whose median lies between {} and {}.",
+        fmt::format("It counts on {} of the same flange, whose median lies between {} and {}{}.",
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
-                    torque_text(answer.learned->median.low), torque_text(answer.learned->median.high)));
+                    torque_text(answer.learned->median.low), torque_text(answer.learned->median.high),
+                    job.done.empty()          ? ""
+                    : learned_treated(job)    ? ", after what was done"
+                                              : ", before what was done"));
   out += paragraph(stop_text(job, answer));
-  out += chances_text(job, answer) + capacities_text(answer) + plan_text(job, answer) + after_text(answer);
+  out += chances_text(job, answer) + if_held_text(job, answer) + capacities_text(answer) + plan_text(job, answer) + after_text(answer);
   return out + "\nTake care\n" + list_of(answer.notices);
 }
 

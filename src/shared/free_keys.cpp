@@ -1,5 +1,7 @@
 #include "shared/free_keys.hpp"
 
+#include "shared/free_items.hpp"
+
 namespace tauten::shared {
 
 namespace {
@@ -17,8 +19,6 @@ constexpr Concern concerns[] = {{"zinc_or_cadmium", &HeatSurroundings::zinc_or_c
                                 {"fire_or_burst", &HeatSurroundings::fire_or_burst},
                                 {"rubber_or_plastic", &HeatSurroundings::rubber_or_plastic}};
 constexpr const char* concern_words[] = {concerns[0].word, concerns[1].word, concerns[2].word, concerns[3].word};
-
-constexpr const char* outcome_words[] = {"freed", "sheared", "rounded", "unmoved"};
 
 Problem refuse(const char* key, Line text, const std::string& rest) {
   return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + rest).c_str());
@@ -39,47 +39,12 @@ Problem put_near(const FreeKey& key, Line text, FreeQuestion& question) {
   return refuse(key.name, text, " is not known; write " + known);
 }
 
-/// freed:85N.m. Who says what did not move says unmoved; not_moved is the word of answers.
 Problem put_undone(const FreeKey& key, Line text, FreeQuestion& question) {
-  const auto parts = split(text, ':');
-  if (parts.size() != 2)
-    return refuse(key.name, text, " is not understood; write what became of it and the torque, like freed:85N.m");
-  Undone& one = question.job.undone.emplace_back();
-  if (parts[0] == outcome_words[3])
-    one.how = Undone::How::not_moved;
-  else if (read(key.name, parts[0], one.how))
-    return refuse(key.name, parts[0], " is not known; write freed, sheared, rounded or unmoved");
-  return read(key.name, parts[1], one.torque);
+  return read_undone(key.name, text, question.job.undone.emplace_back());
 }
 
-/// \param text  "24h"
-Problem read_hours(const char* key, Line text, double& hours) {
-  const Line number = text.substr(0, text.size() - (text.ends_with("h") ? 1 : 0));
-  if (number.size() == text.size() || read(key, number, hours))
-    return refuse(key, text, " is no time in hours; write it like 24h");
-  return {};
-}
-
-/// brush; fluid:24h or fluid:24h:thin; heat:150K, heat:150K:60K for nut and bolt; cold:30K for the bolt.
 Problem put_done(const FreeKey& key, Line text, FreeQuestion& question) {
-  const auto parts = split(text, ':');
-  AidUse& use = question.job.done.emplace_back();
-  if (auto problem = read(key.name, parts[0], use.aid)) return problem;
-  const std::size_t most = use.aid == Aid::fluid || use.aid == Aid::heat ? 3 : use.aid == Aid::cold ? 2 : 1;
-  if (parts.size() > most)
-    return refuse(key.name, text, " says too much; write it like brush, fluid:24h, heat:150K or cold:30K");
-  if (parts.size() == 1) return {};
-  if (use.aid == Aid::cold) return read(key.name, parts[1], use.bolt_rise);
-  if (use.aid == Aid::heat) {
-    if (auto problem = read(key.name, parts[1], use.nut_rise)) return problem;
-    // The bolt follows the nut as it does where nothing is said.
-    const AidUse usual;
-    use.bolt_rise.si = use.nut_rise.si * usual.bolt_rise.si / usual.nut_rise.si;
-    return parts.size() == 3 ? read(key.name, parts[2], use.bolt_rise) : Problem();
-  }
-  use.thin_fluid = parts.size() == 3;
-  if (use.thin_fluid && parts[2] != "thin") return refuse(key.name, text, " is not understood; write fluid:24h:thin");
-  return read_hours(key.name, parts[1], use.soak_hours);
+  return read_aid(key.name, text, question.job.done.emplace_back());
 }
 
 /// A whole number.
@@ -106,8 +71,17 @@ constexpr FreeKey keys[] = {
     {"limit", "200N.m", "Torque that will not be exceeded", put<[](auto& q) -> auto& { return q.job.limit; }>},
     {"drive", "six_point", "six_point, else twelve_point, open_end, internal_hexagon, hexalobular",
      put<[](auto& q) -> auto& { return q.names.drive; }>, "", Words<DriveFit>::list},
-    {"undone", "freed:85N.m", "One of the flange: freed, sheared, rounded or unmoved, and the torque", put_undone, "",
-     outcome_words, Takes::several_values},
+    {"undone", "freed:85N.m", "One of the flange: freed, sheared, rounded or unmoved, torque, :treated if after done",
+     put_undone, "", Words<Undone::How>::list, Takes::several_values},
+    {"held", "150N.m", "Torque that this very bolt was pulled to and has not moved",
+     put_above_zero<[](auto& q) -> auto& { return q.job.held.emplace(); }>},
+    {"held-untreated",
+     "yes",
+     "It was pulled to it before what was done, not after",
+     put<[](auto& q) -> auto& { return q.job.held_untreated; }>,
+     "held_untreated",
+     {},
+     Takes::nothing},
     {"done", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K", put_done, "",
      Words<Aid>::list, Takes::several_values},
     {"near", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_near, "",

@@ -75,7 +75,7 @@ FreeJob flange_bolt() {
   job.handle_length = Length(0.6);
   job.trials = 1000;
   job.threads = 2;
-  job.undone = {{Undone::How::freed, Torque(205)}, {Undone::How::not_moved, Torque(210)}};
+  job.undone = {{Undone::How::freed, Torque(205)}, {Undone::How::unmoved, Torque(210)}};
   return job;
 }
 std::string freed() {

@@ -36,7 +36,7 @@ TEST_CASE("known scatter and only freed fasteners: the conjugate normal form") {
 TEST_CASE("censored outcomes: a plain sum over a fine, wide grid") {
   const FreeTorquePrior prior{60, 0.5, 0.35, 0.4};
   const std::vector<Undone> undone = {
-      {How::freed, Torque(48)}, {How::sheared, Torque(75)}, {How::freed, Torque(66)}, {How::not_moved, Torque(90)}};
+      {How::freed, Torque(48)}, {How::sheared, Torque(75)}, {How::freed, Torque(66)}, {How::unmoved, Torque(90)}};
   double total = 0, first = 0, second = 0, below = 0;
   const double asked = std::log(70.0);
   for (double mu = 2; mu < 7; mu += 0.01)
@@ -79,7 +79,7 @@ TEST_CASE("a stated band holds the truth as often as it says, over simulated fla
       if (free <= std::min(breaks, limit))
         undone.push_back({How::freed, Torque(free)});
       else
-        undone.push_back({breaks < limit ? How::sheared : How::not_moved, Torque(std::min(breaks, limit))});
+        undone.push_back({breaks < limit ? How::sheared : How::unmoved, Torque(std::min(breaks, limit))});
     }
     const Learned l = learn(prior, undone);
     const double next = std::exp(mu + s * normal(generator));
@@ -99,7 +99,7 @@ TEST_CASE("learning: more of the same moves it further, many outcomes pin it dow
   const FreeTorquePrior prior{60, 0.5, 0.3};
   const std::vector<Undone> few(2, {How::freed, Torque(30)}), more(8, {How::freed, Torque(30)});
   CHECK(learn(prior, more).median.nominal < learn(prior, few).median.nominal);
-  CHECK(learn(prior, {{How::not_moved, Torque(90)}}).median.nominal.si > 60);
+  CHECK(learn(prior, {{How::unmoved, Torque(90)}}).median.nominal.si > 60);
   std::vector<Undone> many;
   for (int i = 0; i < 1000; ++i)
     many.push_back({How::freed, Torque(300 * std::exp(0.2 * normal_quantile((i + 0.5) / 1000)))});

@@ -29,6 +29,10 @@ inline constexpr Caution heat_near{"heat_near",
                                    "No heat near fuel, gas, oil, brake fluid, gas springs, airbags, sealed cavities or "
                                    "rubber. Have an extinguisher at "
                                    "hand."};
+inline constexpr Caution heat_after_fluid{
+    "heat_after_fluid",
+    "Heat after penetrating fluid: the fluid burns and its fumes harm. Let it dry off, wipe the rest away, take the can out of "
+    "reach, air the place, and watch for fire while you work and afterwards. Heed the fluid's data sheet."};
 inline constexpr Caution replace_used_up{
     "replace_used_up",
     "Replace fasteners that were tightened past yield, torque-to-yield types, used-up locking elements, and anything "
@@ -38,7 +42,7 @@ inline constexpr Caution no_release{
     "An estimate is no release for service: the maker's manual, local codes and licensed practice come first."};
 
 inline constexpr const Caution* all[] = {&stored_energy,  &line_of_slip, &eye_protection,  &no_pipe,
-                                         &impact_sockets, &heat_near,    &replace_used_up, &no_release};
+                                         &impact_sockets, &heat_near,    &heat_after_fluid, &replace_used_up, &no_release};
 
 /// \return true if the code is one of these: a list of several answers prints it once
 constexpr bool is_one(std::string_view code) noexcept {

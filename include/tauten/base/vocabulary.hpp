@@ -118,6 +118,7 @@
   WORD(temperature_difference, "dT", temperature) \
   WORD(tensile_strength, "R_m", stress)           \
   WORD(test_stress, "k", stress)                  \
+  WORD(breaking_stress, "k_B", stress)            \
   WORD(thickness, "t", length)                    \
   WORD(third_layer, "k_3", stiffness)             \
   WORD(thread_friction, "mu_G", number)           \

@@ -27,7 +27,9 @@ struct Capacity {
 namespace detail {
 
 inline constexpr Source bolt_capacity_source{
-    "ISO 898-7:1992", "breaking torque by torsion ratio and strength, 12 % above the least; less rust and tension",
+    "ISO 898-7:1992", 
+    "at the wrench: what the shank takes, 12 % above the least and less rust, tension and heat, with the friction under "
+    "the head",
     Seen::judgement};
 inline constexpr Source corner_capacity_source{
     "Contact model", "strength of the head on the flank that the tool reaches", Seen::judgement};
@@ -40,8 +42,8 @@ inline constexpr Source socket_capacity_source{"ISO 1711-1", "test torque of rin
                                                Seen::judgement};
 inline constexpr Source open_end_capacity_source{"ISO 1711-1", "test torque of open ends, breaking 30 % above it",
                                                  Seen::judgement};
-inline constexpr Source key_capacity_source{"ISO 2936", "least torsional strength of hexagon keys, 353 MPa s^3",
-                                            Seen::memory};
+inline constexpr Source key_capacity_source{
+    "ISO 2936", "torsional strength of hexagon keys, 353 MPa s^3, less above 8 mm as they are softer", Seen::memory};
 inline constexpr Source square_capacity_source{"ISO 3315", "test torque of driving squares, breaking 30 % above it",
                                                Seen::memory};
 inline constexpr Source arm_capacity_source{"Pull of the hand", "median and scatter as given, times the handle",
@@ -53,10 +55,15 @@ inline std::string end_of_drive(DriveFit drive) {
 }
 
 /// \param bolt  band of the torque at the head at which the bolt shears
+/// \param held  torque that all of them are known to have borne
 /// \return what each part of a job takes; parts that are not there are left out
-inline std::vector<Capacity> capacities_of(const FreeJob& job, const ReleaseModel& m, const Band<Torque>& bolt) {
-  const auto band = [](const Lognormal& x) {
-    return Band<Torque>{Torque(x.quantile(0.05)), Torque(x.median), Torque(x.quantile(0.95))};
+inline std::vector<Capacity> capacities_of(const FreeJob& job, const ReleaseModel& m, const Band<Torque>& bolt,
+                                           Torque held) {
+  const auto band = [held](const Lognormal& x) {
+    // Of those alone that lie above what was held.
+    const double below = held.si > 0 ? x.chance_below(held.si) : 0;
+    const auto at = [&](double chance) { return Torque(x.quantile(below + (1 - below) * chance)); };
+    return Band<Torque>{at(0.05), at(0.5), at(0.95)};
   };
   std::vector<Capacity> list = {{"bolt", bolt, bolt_capacity_source}};
   const auto drive = [&](const char* grip, const Source& of_grip, const char* tool, const Source& of_tool) {

@@ -10,12 +10,32 @@
 
 namespace tauten {
 
-/// What can be drawn for a job, aids already used included.
-inline ReleaseModel release_model(const FreeJob& job) noexcept {
-  ReleaseModel m = detail::bare_model(job);
+namespace detail {
+
+/// The model after the aids already used.
+inline ReleaseModel after_aids(ReleaseModel m, const FreeJob& job) noexcept {
   for (const AidUse& use : job.done) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
   return m;
 }
+
+}  // namespace detail
+
+/// What can be drawn for a job, aids already used included.
+inline ReleaseModel release_model(const FreeJob& job) noexcept {
+  return detail::after_aids(detail::bare_model(job), job);
+}
+
+/// What is left to happen to a fastener that is seen not to have moved at a torque.
+struct IfHeld {
+  Torque held;
+  Chances chances;  ///< from there on, up to their limit
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("held", &IfHeld::held);
+    visit("chances", &IfHeld::chances);
+  }
+};
 
 /// Answer to a `FreeJob`. Bands hold nine of ten cases.
 struct Free {
@@ -25,9 +45,10 @@ struct Free {
   Band<Torque> tool;                 ///< torque at which socket, key, bit or square fails
   std::optional<Band<Torque>> arm;   ///< torque that the arm reaches, if turned by hand
   std::vector<Capacity> capacities;  ///< what each part takes, and where the figure comes from
-  Torque stop_at;                    ///< greatest torque worth while within the risk of shearing
+  Torque stop_at;                    ///< greatest torque worth while within the risk of shearing, corners and tool aside
   bool stopped_by_shear = false;     ///< false: more torque gains nothing, whatever the risk
-  Chances chances;                   ///< at the given limit, or at `stop_at` if none was given
+  Chances chances;  ///< of the whole pull from zero or `held` to the given limit, or to `stop_at` if none was given
+  std::vector<IfHeld> if_held;       ///< chances of what is left of that pull, once some of it has been held
   std::vector<Chances> curve;        ///< chances against the limit, from 0 upwards
   double standard_error = 0;         ///< greatest one of any chance, from the number of trials
   std::optional<Learned> learned;    ///< from the fasteners already undone
@@ -47,6 +68,7 @@ struct Free {
     visit("stop_at", &Free::stop_at);
     visit("stopped_by_shear", &Free::stopped_by_shear);
     visit("chances", &Free::chances);
+    visit("if_held", &Free::if_held);
     visit("curve", &Free::curve);
     visit("standard_error", &Free::standard_error);
     visit("learned", &Free::learned);
@@ -58,6 +80,25 @@ struct Free {
 };
 
 namespace detail {
+
+/// Whether fluid is on the joint by the time that it is heated.
+inline bool heat_after_fluid(const std::vector<AidUse>& aids) noexcept {
+  bool wet = false, burns = false;
+  for (const AidUse& use : aids) {
+    wet = wet || use.aid == Aid::fluid;
+    burns = burns || (wet && use.aid == Aid::heat);
+  }
+  return burns;
+}
+inline bool heat_after_fluid(const std::vector<AidUse>& done, const std::vector<PlanStep>& steps) {
+  bool burns = heat_after_fluid(done);
+  for (const PlanStep& step : steps) {
+    std::vector<AidUse> all = done;
+    all.insert(all.end(), step.aids.begin(), step.aids.end());
+    burns = burns || heat_after_fluid(all);
+  }
+  return burns;
+}
 
 inline void add_notices(const FreeJob& job, Free& answer) {
   const auto say = [&](bool holds, const char* code, const std::string& text, bool estimate = false) {
@@ -78,6 +119,7 @@ inline void add_notices(const FreeJob& job, Free& answer) {
       "Clean the recess to its floor and drive the bit home: a recess that is half filled holds half as much.");
   const HeatLimit heat = heat_limit(job.near);
   if (heat.allowed) answer.notices.push_back(cautions::heat_near);
+  if (heat_after_fluid(job.done, answer.steps)) answer.notices.push_back(cautions::heat_after_fluid);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
       "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +
@@ -112,10 +154,18 @@ inline ReleaseHistory history_of(const FreeJob& job) {
   return past;
 }
 
+/// The greatest torque that is worth while within the risk of shearing.
+inline Torque stop_of(const FreeJob& job, const Simulation& s) noexcept {
+  return std::min(s.limit_for_shear(job.shear_risk), s.limit_for_gain());
+}
+
 /// Fills the steps of the plan and picks the next one: the mildest that promises the wanted chance, else cutting.
-inline void plan(const FreeJob& job, const ReleaseModel& start, double end, Free& answer) {
+/// \param bare  the run without any further aid
+inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optional<Held>& held, const Simulation& bare,
+                 Free& answer) {
   const HeatLimit heat = heat_limit(job.near);
-  const auto trials = static_cast<std::uint64_t>(std::max(1000, job.trials / 4));
+  // A quarter of them will do for a comparison, unless most fall out of the count.
+  const auto trials = static_cast<std::uint64_t>(held ? job.trials : std::max(1000, job.trials / 4));
   for (std::vector<AidUse>& aids : sequences(job.done, heat.allowed, heat.greatest_rise)) {
     PlanStep step;
     ReleaseModel m = start;
@@ -131,8 +181,9 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, double end, Free
     if (cut) {
       step.chances.free = 1;
     } else {
-      const Simulation s = simulate(m, trials, job.seed, job.threads, end);
-      step.stop_at = std::min(s.limit_for_shear(job.shear_risk), s.limit_for_gain());
+      const Simulation s =
+          aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
+      step.stop_at = stop_of(job, s);
       if (job.limit) step.stop_at = std::min(step.stop_at, *job.limit);
       step.chances = s.at(step.stop_at);
     }
@@ -149,19 +200,64 @@ namespace detail {
 
 /// What can be drawn for a job, with what was learned from the fasteners already undone.
 struct LearnedModel {
-  ReleaseModel model;
+  ReleaseModel untreated;  ///< before the aids already used
+  ReleaseModel model;      ///< after them
   std::optional<Learned> learned{};
 };
 
+/// Learns from the outcomes that are treated or not, as `treated` says.
+/// \return what is wrong with them, or nothing
+inline std::optional<Error> learn_from(const FreeJob& job, bool treated, ReleaseModel& m,
+                                       std::optional<Learned>& learned) {
+  std::vector<Undone> outcomes;
+  for (const Undone& one : job.undone)
+    if (one.treated == treated) outcomes.push_back(one);
+  if (outcomes.empty()) return std::nullopt;
+  const Lognormal before = TorqueSample(m, job.seed).free_torque();
+  if (!(before.median > 0))
+    return Error("undone",
+                 "undone: as it is described, the joint comes free without torque, so that nothing can be learned from "
+                 "like ones; look at rust and preload, or leave undone out");
+  const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
+  if (!found) return found.error();
+  m = with_learned(m, before, found->predictive, job.seed);
+  const int earlier = learned ? learned->count : 0;
+  learned = *found;
+  learned->count += earlier;
+  return std::nullopt;
+}
+
+/// In the order in which it happened: bolts undone as they were, aids, bolts undone after them.
 inline Outcome<LearnedModel> try_learned_model(const FreeJob& job) {
-  LearnedModel out{release_model(job)};
-  if (job.undone.empty()) return out;
-  const Lognormal before = TorqueSample(out.model, job.seed).free_torque();
-  const Outcome<Learned> learned = try_learn(prior_of(before), job.undone);
-  if (!learned) return learned.error();
-  out.learned = *learned;
-  out.model = with_learned(out.model, before, learned->predictive, job.seed);
+  LearnedModel out;
+  out.untreated = bare_model(job);
+  if (const auto error = learn_from(job, false, out.untreated, out.learned)) return *error;
+  out.model = after_aids(out.untreated, job);
+  if (const auto error = learn_from(job, true, out.model, out.learned)) return *error;
   return out;
+}
+
+/// Fewer trials that count say nothing.
+inline constexpr std::uint64_t least_held = 200;
+
+inline Error never_held(const FreeJob& job, std::uint64_t count) {
+  return Error("held", ("held is " + shop_text(*job.held) + ", but only " + std::to_string(count) + " of " +
+                        std::to_string(job.trials) +
+                        " simulated fasteners bear that without moving or breaking, and at least " +
+                        std::to_string(least_held) +
+                        " must; look at class, rust and tool again, or take more trials")
+                           .c_str());
+}
+
+/// Fills in what is left once half, three quarters and nine tenths of the pull have been held.
+inline void look_on(const FreeJob& job, const Simulation& s, Free& answer) {
+  const double from = job.held && !job.held_untreated ? job.held->si : 0;
+  const Torque limit = answer.chances.limit;
+  for (const double share : {0.5, 0.75, 0.9}) {
+    const Torque held(from + share * (limit.si - from));
+    // A hundredth of the trials, so that the figures stand.
+    if (limit.si > from && s.at(held).not_moving >= 0.01) answer.if_held.push_back({held, s.after(held, limit)});
+  }
 }
 
 }  // namespace detail
@@ -173,29 +269,33 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   const auto release = detail::try_learned_model(job);
   if (!release) return release.error();
   const ReleaseModel& model = release->model;
+  std::optional<Held> held;
+  if (job.held) held = Held{job.held_untreated ? release->untreated : model, *job.held};
   Free answer;
   answer.learned = release->learned;
-  const detail::TorqueSample sample(model, job.seed);
+
+  const auto trials = static_cast<std::uint64_t>(job.trials);
+  const Simulation s = simulate(model, trials, job.seed, job.threads, end_of_range(model), held);
+  if (s.trials() < detail::least_held) return detail::never_held(job, s.trials());
+  const detail::TorqueSample sample(model, job.seed, held);
   using detail::Draws;
   answer.breakaway = sample.band(Draws::free);
   answer.shear = sample.band(Draws::shear);
   answer.round = sample.band(Draws::round);
   answer.tool = sample.band(Draws::tool);
   if (job.handle_length.si > 0) answer.arm = sample.band(Draws::arm);
-  answer.capacities = detail::capacities_of(job, model, answer.shear);
+  answer.capacities = detail::capacities_of(job, model, answer.shear, held ? held->torque : Torque(0.0));
 
-  const double end = end_of_range(model);
-  const auto trials = static_cast<std::uint64_t>(job.trials);
-  const Simulation s = simulate(model, trials, job.seed, job.threads, end);
-  answer.standard_error = 0.5 / std::sqrt(static_cast<double>(trials));
-  answer.stop_at = std::min(s.limit_for_shear(job.shear_risk), s.limit_for_gain());
+  answer.standard_error = 0.5 / std::sqrt(static_cast<double>(s.trials()));
+  answer.stop_at = detail::stop_of(job, s);
   answer.stopped_by_shear = answer.stop_at < s.limit_for_gain();
   answer.chances = s.at(job.limit ? *job.limit : answer.stop_at);
+  detail::look_on(job, s, answer);
   constexpr int points = 60;
-  const double last =
-      std::min(end, 1.2 * std::max({answer.breakaway.high.si, answer.stop_at.si, job.limit ? job.limit->si : 0.0}));
+  const double last = std::min(
+      s.greatest().si, 1.2 * std::max({answer.breakaway.high.si, answer.stop_at.si, job.limit ? job.limit->si : 0.0}));
   for (int i = 0; i <= points; ++i) answer.curve.push_back(s.at(Torque(last * i / points)));
-  detail::plan(job, model, end, answer);
+  detail::plan(job, model, held, s, answer);
   answer.after = after_release(detail::history_of(job));
   detail::add_notices(job, answer);
   return answer;

@@ -17,9 +17,18 @@ inline std::string in_words(std::string code) {
 /// Where to stop, and why.
 /// \param stop_at  the torque as it is to be printed
 /// \param risk     the chance of shearing that is put up with, as it is to be printed
-inline std::string stop_sentence(const Free& answer, const std::string& stop_at, const std::string& risk) {
+/// \param limit    the limit that was given, as it is to be printed; empty: none
+inline std::string stop_sentence(const Free& answer, const std::string& stop_at, const std::string& risk,
+                                 const std::string& limit) {
+  if (!limit.empty()) {
+    const std::string without = stop_sentence(answer, stop_at, risk, "");
+    return answer.chances.limit < answer.stop_at ? "Your limit: " + limit + ". Without it: " + without
+                                                 : without + " Your limit, " + limit + ", does not lie below it.";
+  }
   if (answer.stop_at.si <= 0)
-    return "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with.";
+    return answer.stopped_by_shear
+               ? "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with."
+               : "Nothing holds it; it turns without torque.";
   return "Stop at " + stop_at + ": " +
          (answer.stopped_by_shear ? "beyond it the chance of shearing passes " + risk
                                   : std::string("beyond it more torque frees next to nothing")) +
@@ -58,6 +67,9 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   const bool usual_face = !(job.bearing_diameter.si > 0);
   out.push_back(figure("bearing_diameter", Length(bearing_diameter_of(job)),
                        usual_face ? "from width and diameter" : "", usual_face));
+  if (job.held)
+    out.push_back(figure("held", *job.held,
+                         job.held_untreated ? "before the aids; it has not moved" : "as it is; it has not moved"));
   if (job.prevailing_torque.si > 0) out.push_back(figure("prevailing_torque", job.prevailing_torque));
   if (job.years > 0 && job.first_year_loss.si > 0) {
     out.push_back(figure("years", job.years, "in place"));
@@ -99,12 +111,19 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
     out.found.push_back(share < 1e-3 ? figure_in_words(name, "below 0.1 %", note)
                                      : figure(name, share, note, false, "%"));
   };
-  chance("chance_free", answer.chances.free, "comes loose");
+  chance("chance_free", answer.chances.free, job.held ? "comes loose, after what it has held" : "comes loose");
   chance("chance_shear", answer.chances.shear, "the bolt shears");
   chance("chance_round", answer.chances.round, ("the " + detail::end_of_drive(job.drive)).c_str());
   chance("chance_tool", answer.chances.tool, "the tool fails");
   chance("chance_not_moving", answer.chances.not_moving, "nothing moves");
-  out.verdict = detail::stop_sentence(answer, detail::shop_text(answer.stop_at), detail::percent_text(job.shear_risk));
+  // What is left of the pull is riskier than the whole of it.
+  for (const IfHeld& one : answer.if_held) {
+    const std::string at = "if it has not moved at " + detail::shop_text(one.held);
+    chance("chance_free", one.chances.free, at.c_str());
+    chance("chance_shear", one.chances.shear, at.c_str());
+  }
+  out.verdict = detail::stop_sentence(answer, detail::shop_text(answer.stop_at), detail::percent_text(job.shear_risk),
+                                      job.limit ? detail::shop_text(*job.limit) : std::string());
   if (answer.next < answer.steps.size()) {
     std::string aids;
     for (const AidUse& use : answer.steps[answer.next].aids)

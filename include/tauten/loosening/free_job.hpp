@@ -69,9 +69,11 @@ struct FreeJob {
   double shear_risk = 0.05;     ///< chance of shearing that is put up with
   double wanted_chance = 0.9;   ///< chance of coming free at which no stronger aid is looked for
 
-  std::vector<AidUse> done;  ///< aids already used
+  std::vector<AidUse> done;   ///< aids already used
+  std::optional<Torque> held;  ///< this very fastener was pulled to it and has not moved
+  bool held_untreated = false;  ///< that was before the aids already used; else after them
   HeatSurroundings near;
-  std::vector<Undone> undone;  ///< like fasteners of the same flange
+  std::vector<Undone> undone;  ///< like fasteners of the same flange; without the aids already used, unless they say so
   int trials = 200'000;
   std::uint64_t seed = 1;
   int threads = 1;
@@ -140,10 +142,26 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("hand_variation", Plain(job.hand_variation), {0, 1})) return e;
   if (job.limit)
     if (auto e = outside("limit", *job.limit, {0, 1e6, true})) return e;
+  if (job.held) {
+    if (auto e = outside("held", *job.held, {0, 1e6, true})) return e;
+    if (job.limit && !(*job.held < *job.limit))
+      return Error("limit", ("limit is " + shop_text(*job.limit) + ", but must be above the " + shop_text(*job.held) +
+                             " that it has held; give a higher limit, or leave it out")
+                                .c_str());
+  }
+  if (job.held_untreated && !(job.held && !job.done.empty()))
+    return Error("held_untreated",
+                 "held_untreated says that the fastener was pulled before the aids already used, but held or done is "
+                 "not given; give both, or leave it out");
   if (auto e = outside("shear_risk", Plain(job.shear_risk), {1e-4, 0.5})) return e;
   if (auto e = outside("wanted_chance", Plain(job.wanted_chance), {0.1, 0.999})) return e;
   if (auto e = outside("trials", Plain(job.trials), {1000, 100e6})) return e;
   if (auto e = outside("threads", Plain(job.threads), {1, 256})) return e;
+  for (const Undone& one : job.undone)
+    if (one.treated && job.done.empty())
+      return Error("undone",
+                   "undone: one is said to be treated, that is with the aids already used, but done names none; name "
+                   "them, or leave treated out");
   for (const AidUse& use : job.done) {
     if (auto e = outside("soak_hours", Plain(use.soak_hours), {0, 2000})) return e;
     if (auto e = outside("nut_rise", use.nut_rise, {0, 600})) return e;

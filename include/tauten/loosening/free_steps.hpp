@@ -39,8 +39,19 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
        m.bond.median, m.rust.median, m.prevailing.median);
   const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
   if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
-  step(steps, "what the shank takes at the least strength of the class", corroded_breaking_torque, job.torsion_ratio,
-       job.tensile_strength.si, d_3, m.section_loss.median * d_3 / 2);
+  // What heat has left of the strength is the same share in torsion and in tension.
+  const double strength = capacity_estimates.above_minimum * (m.shear.median / bare.shear.median) * job.tensile_strength.si;
+  const bool hot = m.shear.median < bare.shear.median;
+  const double shank =
+      step(steps, hot ? "what the shank takes while hot, 12 % above the least of its class before"
+                      : "what the shank takes, 12 % above the least of its class",
+           corroded_breaking_torque, job.torsion_ratio, strength, d_3, m.section_loss.median * d_3 / 2);
+  const double left = square(1 - m.section_loss.median);
+  const double load = step(steps, "what it takes in tension, of the section that rust has left", load_at_stress,
+                           left * m.stress_area, strength);
+  step(steps, "at the wrench: what the shank takes beside its tension, with the friction under the head",
+       shearing_torque_at_head, shank, std::min(m.preload.median, load), load, job.bearing_friction,
+       std::max(m.bearing_growth.median, m.bearing_floor), detail::bearing_diameter_of(job));
   const auto lobes = detail::lobes_of(job);
   if (const detail::Grip g = detail::grip_of(job); !g.spins()) {
     if (lobes) {
@@ -57,7 +68,8 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
     step(steps, "what the bit takes, an estimate from its hardness", hexalobular_plastic_torque,
          capacity_estimates.bit_shear_strength, lobes->outer_diameter.si, lobes->inner_diameter.si);
   else if (job.drive == DriveFit::internal_hexagon)
-    step(steps, test, hexagon_key_test_torque, capacity_estimates.key_stress, job.width_across_flats.si);
+    step(steps, "what the key takes, an estimate", hexagon_key_strength,
+         hexagon_key_breaking_stress(job.width_across_flats.si), job.width_across_flats.si);
   else if (job.drive == DriveFit::open_end)
     step(steps, test, open_end_test_torque, job.width_across_flats.si);
   else

@@ -1,6 +1,7 @@
 // What a bolt takes in torsion: corroded, partly plastic, and beside a tension.
 #pragma once
 
+#include "tauten/friction/lever.hpp"
 #include "tauten/loosening/parts.hpp"
 #include "tauten/part/strength.hpp"
 
@@ -76,5 +77,31 @@ struct BreakingTorqueUnderTension {
 };
 /// \copydoc BreakingTorqueUnderTension
 inline constexpr Formula<BreakingTorqueUnderTension> breaking_torque_under_tension{};
+
+/// Torque at the head, and so at the wrench, at which the shank shears: what the shank takes beside its tension, and the
+/// friction under the turned head or nut on top, which the shank does not feel.
+struct ShearingTorqueAtHead {
+  static constexpr const char* name = "shearing_torque_at_head";
+  static constexpr const char* summary = "Torque at the head at which the shank shears";
+  static constexpr Arg inputs[] = {
+      {"breaking_torque", "M_B", Dim::torque, non_negative},
+      {"preload", "F_M", Dim::force, non_negative},
+      {"breaking_load", "F_m", Dim::force, positive},
+      {"bearing_friction", "mu_K", Dim::number, non_negative, within(0.02, 1)},
+      {"bearing_growth", "f_b", Dim::number, non_negative, within(0.3, 5)},
+      {"bearing_diameter", "D_Km", Dim::length, non_negative},
+  };
+  static constexpr Arg output = {"torque", "T_S", Dim::torque, non_negative};
+  static constexpr Source sources[] = {
+      {"Textbook statics", "torque at the head is that in the shank and that under the head", Seen::memory}};
+
+  template <class Real>
+  static constexpr Real eval(Real M_B, Real F_M, Real F_m, Real mu_K, Real f_b, Real D_Km) noexcept {
+    return BreakingTorqueUnderTension::eval(M_B, F_M, F_m) +
+           BreakawayParts::face(F_M, f_b * mu_K * LeverParts::face(D_Km));
+  }
+};
+/// \copydoc ShearingTorqueAtHead
+inline constexpr Formula<ShearingTorqueAtHead> shearing_torque_at_head{};
 
 }  // namespace tauten

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "tauten/base/philox.hpp"
@@ -106,13 +107,29 @@ class Simulation {
 
   Simulation(std::uint64_t trials, double greatest) : trials_(trials), greatest_(greatest) {}
 
-  /// \return number of trials; the standard error of a chance p is sqrt(p (1 - p)/trials)
-  std::uint64_t trials() const noexcept { return trials_; }
+  /// \return number of trials that count; the standard error of a chance p is sqrt(p (1 - p)/trials)
+  std::uint64_t trials() const noexcept { return trials_ - left_out_; }
+  /// Takes out of the count some trials that are known not to be the case.
+  void leave_out(std::uint64_t some) noexcept { left_out_ += some; }
   /// \return the torque beyond which nothing was looked at, because everything has ended there
   Torque greatest() const noexcept { return Torque(greatest_); }
   /// \return the chances with the torque limited to `limit`
   Chances at(Torque limit) const noexcept {
     Chances c{limit, ended(0, limit.si), ended(1, limit.si), ended(2, limit.si), ended(3, limit.si), 0};
+    c.not_moving = std::max(0.0, 1 - c.free - c.shear - c.round - c.tool);
+    return c;
+  }
+  /// \return the chances with the torque limited to `limit`, of those alone that have not ended at `held`
+  Chances after(Torque held, Torque limit) const noexcept {
+    const Chances before = at(held), all = at(limit);
+    const double left = before.not_moving;
+    if (!(left > 0)) return {limit};
+    Chances c{limit,
+              (all.free - before.free) / left,
+              (all.shear - before.shear) / left,
+              (all.round - before.round) / left,
+              (all.tool - before.tool) / left,
+              0};
     c.not_moving = std::max(0.0, 1 - c.free - c.shear - c.round - c.tool);
     return c;
   }
@@ -123,6 +140,7 @@ class Simulation {
   Torque limit_for_gain() const noexcept { return limit_for(0, 0.99 * ended(0, greatest_)); }
 
   void add(const Simulation& other) noexcept {
+    left_out_ += other.left_out_;
     for (int way = 0; way < ways; ++way)
       for (int bin = 0; bin <= bins; ++bin) count(way, bin) += other.count_[std::size_t(way)][std::size_t(bin)];
   }
@@ -130,7 +148,7 @@ class Simulation {
 
  private:
   double share(int way, int bin) const noexcept {
-    return static_cast<double>(count_[std::size_t(way)][std::size_t(bin)]) / static_cast<double>(trials_);
+    return static_cast<double>(count_[std::size_t(way)][std::size_t(bin)]) / static_cast<double>(trials());
   }
   // Bin 0 holds the trials that need no torque at all; bin k ends at k/bins of the range.
   double ended(int way, double torque) const noexcept {
@@ -151,10 +169,49 @@ class Simulation {
     return Torque(greatest_);
   }
 
-  std::uint64_t trials_;
+  std::uint64_t trials_, left_out_ = 0;
   double greatest_;
   std::array<std::array<std::uint32_t, bins + 1>, ways> count_{};
 };
+
+/// What one fastener is known to have borne: it held `torque` when it was as `model` says.
+struct Held {
+  ReleaseModel model;
+  Torque torque;
+};
+
+namespace detail {
+
+/// The least torque of each trial, which is the one that ends it, and its way. Ties go to the milder end.
+struct Ends {
+  alignas(64) float torque[Draws::size];
+  alignas(64) std::int32_t way[Draws::size];
+
+  explicit Ends(const Draws& draws) noexcept : way{} {
+    const auto& free = draws.torque[Draws::free];
+    for (int i = 0; i < Draws::size; ++i) torque[i] = free[i];
+    for (std::int32_t mode = 1; mode < Draws::modes; ++mode) {
+      const auto& other = draws.torque[mode];
+      for (int i = 0; i < Draws::size; ++i) {
+        way[i] = other[i] < torque[i] ? mode : way[i];
+        torque[i] = smaller(other[i], torque[i]);
+      }
+    }
+  }
+};
+
+/// Fills in which of the trials from `first` on count: those that bore what is known to have been borne.
+inline void borne(const std::optional<Held>& held, std::uint64_t seed, std::uint64_t first, Draws& room,
+                  bool (&counts)[Draws::size]) noexcept {
+  std::fill_n(counts, Draws::size, true);
+  if (!held) return;
+  draw(held->model, seed, first, room);
+  const Ends ends(room);
+  const auto torque = static_cast<float>(held->torque.si);
+  for (int i = 0; i < Draws::size; ++i) counts[i] = ends.torque[i] > torque;
+}
+
+}  // namespace detail
 
 /// \return a torque at which all but one in ten thousand trials have ended
 inline double end_of_range(const ReleaseModel& m) noexcept {
@@ -169,8 +226,10 @@ inline double end_of_range(const ReleaseModel& m) noexcept {
 
 /// Runs `trials` fasteners. The same seed gives the same counts on any number of threads.
 /// \param greatest  upper end of the torques looked at, N.m; 0 to choose by `end_of_range`
+/// \param held      trials that would have ended up to its torque do not count. A trial is one fastener under either
+///                  model: the draws are the same, so that a bolt that sits tight before an aid does so after it
 inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std::uint64_t seed = 1, int threads = 1,
-                           double greatest = 0) {
+                           double greatest = 0, const std::optional<Held>& held = std::nullopt) {
   using detail::Draws;
   const double end = greatest > 0 ? greatest : end_of_range(model);
   const auto per_torque = static_cast<float>(Simulation::bins / end);
@@ -178,24 +237,20 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
   const auto work = [&](std::uint64_t from, std::uint64_t to, Simulation& result) {
     Draws draws;
     for (std::uint64_t block = from; block < to; ++block) {
-      detail::draw(model, seed, block * Draws::size, draws);
-      // Ties go to the milder end.
-      auto& least = draws.torque[Draws::free];
-      alignas(64) std::int32_t way[Draws::size] = {};
-      for (std::int32_t mode = 1; mode < Draws::modes; ++mode) {
-        const auto& torque = draws.torque[mode];
-        for (int i = 0; i < Draws::size; ++i) {
-          way[i] = torque[i] < least[i] ? mode : way[i];
-          least[i] = smaller(torque[i], least[i]);
-        }
-      }
+      const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, trials - block * Draws::size));
+      const std::uint64_t first = block * Draws::size;
+      alignas(64) bool counts[Draws::size];
+      detail::borne(held, seed, first, draws, counts);
+      result.leave_out(static_cast<std::uint64_t>(std::count(counts, counts + count, false)));
+      detail::draw(model, seed, first, draws);
+      const detail::Ends ends(draws);
       alignas(64) std::int32_t place[Draws::size];
       for (int i = 0; i < Draws::size; ++i)
-        place[i] = static_cast<std::int32_t>(smaller(least[i] * per_torque, float{Simulation::bins}));
-      for (int i = 0; i < Draws::size; ++i) place[i] += least[i] > 0.0f ? 1 : 0;
-      const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, trials - block * Draws::size));
+        place[i] = static_cast<std::int32_t>(smaller(ends.torque[i] * per_torque, float{Simulation::bins}));
+      for (int i = 0; i < Draws::size; ++i) place[i] += ends.torque[i] > 0.0f ? 1 : 0;
       for (int i = 0; i < count; ++i)
-        if (place[i] <= Simulation::bins && way[i] < Simulation::ways) ++result.count(way[i], place[i]);
+        if (counts[i] && place[i] <= Simulation::bins && ends.way[i] < Simulation::ways)
+          ++result.count(ends.way[i], place[i]);
     }
   };
   Simulation total(trials, end);

@@ -11,18 +11,24 @@ struct TorqueSample {
   static constexpr int size = 128 * Draws::size;
   std::vector<float> torque[Draws::modes];
 
-  TorqueSample(const ReleaseModel& model, std::uint64_t seed) {
+  /// \param held  draws that would have ended up to its torque are left out; more blocks are drawn in their place, up to
+  ///              a bound, so that a band stands on as many as may be
+  TorqueSample(const ReleaseModel& model, std::uint64_t seed, const std::optional<Held>& held = std::nullopt) {
     Draws draws;
-    for (int first = 0; first < size; first += Draws::size) {
-      draw(model, seed, static_cast<std::uint64_t>(first), draws);
-      for (int mode = 0; mode < Draws::modes; ++mode)
-        torque[mode].insert(torque[mode].end(), draws.torque[mode], draws.torque[mode] + Draws::size);
+    constexpr std::uint64_t most = 16 * size;
+    for (std::uint64_t first = 0; first < most && torque[0].size() < size; first += Draws::size) {
+      alignas(64) bool counts[Draws::size];
+      borne(held, seed, first, draws, counts);
+      draw(model, seed, first, draws);
+      for (int i = 0; i < Draws::size; ++i)
+        for (int mode = 0; mode < Draws::modes && counts[i]; ++mode) torque[mode].push_back(draws.torque[mode][i]);
     }
     for (auto& list : torque) std::sort(list.begin(), list.end());
   }
   Band<Torque> band(Draws::Mode mode) const {
     const auto at = [&](double share) {
-      return Torque(static_cast<double>(torque[mode][static_cast<std::size_t>(share * (size - 1))]));
+      const auto last = static_cast<double>(torque[mode].size() - 1);
+      return Torque(static_cast<double>(torque[mode][static_cast<std::size_t>(share * last)]));
     };
     return {at(0.05), at(0.5), at(0.95)};
   }
@@ -50,7 +56,7 @@ inline ReleaseModel with_learned(ReleaseModel m, const Lognormal& before, const 
     const double deviation = part->log_deviation() * ratio;
     part->variation = std::sqrt(std::expm1(deviation * deviation));
   }
-  m.learned = learned.median / TorqueSample(m, seed).free_torque().median;
+  m.learned *= learned.median / TorqueSample(m, seed).free_torque().median;
   return m;
 }
 

@@ -9,19 +9,21 @@ namespace tauten {
 /// What became of one fastener. Only a freed one shows its breakaway torque; of the others it is known that it lies above
 /// the torque that was reached.
 struct Undone {
-  enum class How : unsigned char { freed, sheared, rounded, not_moved };
+  enum class How : unsigned char { freed, sheared, rounded, unmoved };
   How how = How::freed;
-  Torque torque;  ///< at which it happened, or the greatest that was tried
+  Torque torque;         ///< at which it happened, or the greatest that was tried
+  bool treated = false;  ///< it had the aids that are named as done; else it was turned without them
 
   template <class V>
   static void fields(V&& visit) {
     visit("how", &Undone::how);
     visit("torque", &Undone::torque);
+    visit("treated", &Undone::treated);
   }
 };
 template <>
 struct Words<Undone::How> {
-  static constexpr const char* list[] = {"freed", "sheared", "rounded", "not_moved"};
+  static constexpr const char* list[] = {"freed", "sheared", "rounded", "unmoved"};
 };
 
 }  // namespace tauten

@@ -25,6 +25,11 @@ struct HandShiftError {
   static constexpr Real eval(Real L, Real E, Real alpha, Real dL) noexcept {
     return -E * cos(alpha) * dL / ((L + dL) * OffsetLever::at_fastener(L, E, alpha));
   }
+  /// The levers at the fastener and of the moved hand.
+  template <class Real>
+  static constexpr Real requirement(Real L, Real E, Real alpha, Real dL) noexcept {
+    return smaller(OffsetLever::at_fastener(L, E, alpha), L + dL);
+  }
 };
 /// \copydoc HandShiftError
 inline constexpr Formula<HandShiftError> hand_shift_error{};
@@ -47,6 +52,11 @@ struct ExtensionAngleError {
   template <class Real>
   static constexpr Real eval(Real L, Real E, Real alpha, Real delta_a) noexcept {
     return -2 * E * sin(alpha + delta_a / 2) * sin(delta_a / 2) / OffsetLever::at_fastener(L, E, alpha);
+  }
+  /// The lever at the fastener at either angle.
+  template <class Real>
+  static constexpr Real requirement(Real L, Real E, Real alpha, Real delta_a) noexcept {
+    return smaller(OffsetLever::at_fastener(L, E, alpha), OffsetLever::at_fastener(L, E, alpha + delta_a));
   }
 };
 /// \copydoc ExtensionAngleError
@@ -71,6 +81,10 @@ struct PullAngleError {
   template <class Real>
   static constexpr Real eval(Real L, Real E, Real alpha, Real delta) noexcept {
     return E * sin(alpha) * tan(delta) / OffsetLever::at_fastener(L, E, alpha);
+  }
+  template <class Real>
+  static constexpr Real requirement(Real L, Real E, Real alpha, Real) noexcept {
+    return OffsetLever::at_fastener(L, E, alpha);
   }
 };
 /// \copydoc PullAngleError

@@ -40,7 +40,8 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
   }
   if (auto e = bars_error(job.bars)) return e;
   const ReachTolerances& t = job.tolerances;
-  if (auto e = outside("tolerance_hand", t.hand, {0, 0.5 * job.wrench.length.si})) return e;
+  // Of the lever that the hand has: beyond half of it, the error that it makes has no bound.
+  if (auto e = outside("tolerance_hand", t.hand, {0, 0.5 * (job.wrench.length.si + job.hand_offset.si)})) return e;
   if (auto e = outside("tolerance_extension", t.extension, {0, 1})) return e;
   if (auto e = outside("tolerance_extension_angle", t.extension_angle, {0, 0.8})) return e;
   if (auto e = outside("tolerance_pull_angle", t.pull_angle, {0, 0.8})) return e;

@@ -23,8 +23,10 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
   };
   const bool extended = !job.extensions.empty();
   const TorqueWrench& wrench = job.wrench;
-  warn(extended && reach.extension.along.si < 0, "folded_back",
-       "The extension folds back over the wrench: the setting is above the torque, and errors of length grow.");
+  // A second hand that makes a couple with the first takes the extension out of it.
+  warn(extended && reach.extension.along.si < 0 && reach.lever_ratio < 1, "folded_back",
+       "The extension folds back over the wrench: the setting is above the torque behind the extension, and errors of "
+       "length grow.");
   warn(extended && job.hand_offset.si != 0, "hand_off_mark",
        "The hand stands " + shop_text(Length(std::fabs(job.hand_offset.si))) +
            (job.hand_offset.si > 0 ? " beyond" : " inside") + " the mark; the setting counts on it. Mark the place.");
