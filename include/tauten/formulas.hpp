@@ -173,6 +173,7 @@ inline constexpr Entry formulas[] = {
     entry_of(corroded_breaking_torque),
     entry_of(partly_plastic_torque),
     entry_of(breaking_torque_under_tension),
+    entry_of(shearing_torque_at_head),
     entry_of(flank_lever),
     entry_of(corner_play),
     entry_of(slipping_corner_loss),
