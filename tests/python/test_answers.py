@@ -124,7 +124,8 @@ def test_torque_and_identify_same_as_command_line():
 
 
 TIGHTENING = {"line_of_slip", "eye_protection", "no_pipe", "replace_used_up", "no_release"}
-LOOSENING = TIGHTENING | {"stored_energy", "impact_sockets", "heat_near", "heat_tempering", "heat_coating"}
+LOOSENING = TIGHTENING | {"stored_energy", "impact_sockets", "heat_near", "heat_after_fluid", "heat_tempering",
+                          "heat_coating"}
 
 
 @pytest.mark.parametrize("words, ask, cautions", [
@@ -599,6 +600,37 @@ def test_free_learns_from_the_flange():
     assert first.learned is None
     easier = tauten.free_joint(**FREE, undone=[("freed", "150N.m"), ("freed", "160N.m"), ("not_moved", "100N.m")])
     assert easier.learned.count == 3 and easier.breakaway.nominal < first.breakaway.nominal
+    # As the command line writes them, and with the word of the chances, which speak of not moving.
+    assert easier == tauten.free_joint(**FREE, undone=["freed:150N.m", "freed:160N.m", "unmoved:100N.m"])
+    assert easier == tauten.free_joint(**FREE, undone=["freed:150N.m", {"how": "freed", "torque": 160}, "not-moved:100N.m"])
+    after = dict(FREE, done=["brush", "fluid:24h"])
+    assert tauten.free_joint(**after) == tauten.free_joint(**dict(FREE, done=["brush", {"aid": "fluid", "soak_hours": 24}]))
+    untreated = tauten.free_joint(**after, undone=["freed:150N.m"])
+    treated = tauten.free_joint(**after, undone=[("freed", "150N.m", True)])
+    assert treated == tauten.free_joint(**after, undone=["freed:150N.m:treated"])
+    assert untreated.breakaway.nominal < treated.breakaway.nominal
+
+
+def test_free_of_a_bolt_that_has_held():
+    fresh = tauten.free_joint(**FREE, limit="300N.m")
+    half = fresh.if_held[0]
+    assert half.held == pytest.approx(150) and half.chances.limit == 300
+    held = tauten.free_joint(**FREE, limit="300N.m", held="150N.m")
+    assert held.breakaway.low > 150 and held.shear.low > 150 and held.curve[0].not_moving == 1
+    assert held.chances.free == pytest.approx(half.chances.free, abs=0.02)
+    assert held.chances.shear == pytest.approx(half.chances.shear, abs=0.02)
+    assert "150 N.m" in held.explain() and "it has not moved" in held.explain()
+    soaked = tauten.free_joint(**FREE, limit="300N.m", held="150N.m", held_untreated=True, done=["brush", "fluid:24h"])
+    assert soaked.breakaway.low < 150 and soaked.breakaway.nominal < held.breakaway.nominal
+
+
+def test_free_shows_where_the_shearing_torque_comes_from():
+    answer = tauten.free_joint(**FREE)
+    text = answer.explain()
+    printed = float(text[text.index("   T_S = "):].splitlines()[2].split()[1])
+    assert printed == pytest.approx(answer.shear.nominal, rel=0.05)
+    hot = tauten.free_joint(**FREE, done=["heat:150K"]).explain()
+    assert "while hot" in hot and "while hot" not in text
 
 
 @pytest.mark.parametrize("changed, argument", [
@@ -607,6 +639,11 @@ def test_free_learns_from_the_flange():
     (dict(rust="awful"), "rust"), (dict(limit=0), "limit"), (dict(trials=1), "trials"), (dict(trials=2 ** 70), "trials"),
     (dict(done=["hammer"]), "done[0].aid"), (dict(done=["cut"]), "done"), (dict(done=["heat"], fire_or_burst=True), "done"),
     (dict(undone=[("freed",)]), "undone"), (dict(undone=[("lost", "20N.m")]), "undone[0].how"),
+    (dict(undone=["freed"]), "undone[0]"), (dict(undone=["lost:20N.m"]), "undone[0]"),
+    (dict(undone=["freed:20N.m:treated"]), "undone"), (dict(undone=["freed:20"]), "undone[0]"),
+    (dict(done=["fluid:24"]), "done[0]"), (dict(done=["fluid:24h:thick"]), "done[0]"), (dict(done=["brush:2h"]), "done[0]"),
+    (dict(held=0), "held"), (dict(held="9kN.m"), "held"), (dict(held="150N.m", limit="100N.m"), "limit"),
+    (dict(held_untreated=True), "held_untreated"),
     (dict(socket=None, key="14mm", drive="open_end"), "drive"),
 ])
 def test_free_refuses(changed, argument):

@@ -354,6 +354,17 @@ def test_free_page_has_no_breakaway_without_its_band():
         assert words in page, words
 
 
+def test_free_page_says_what_a_bolt_that_has_held_is_in_for():
+    page = " ".join(said(*STUCK, "--limit", "300N.m").split())
+    assert "If it has not moved, then from there up to 300 N.m" in page and "riskier than one not yet tried" in page
+    page = " ".join(said(*STUCK, "--held", "200N.m").split())
+    assert "It has held 200 N.m and not moved" in page and "on the way from the 200 N.m that it has held" in page
+    page = " ".join(said(*STUCK, "--held", "200N.m", "--done", "brush", "--held-untreated").split())
+    assert "It has held 200 N.m, before what was done, and not moved" in page
+    page = said("free", "--thread", "M16", "--class", "8.8", "--rust", "clean", "--preload", "0kN")
+    assert "Nothing holds it; it turns without torque." in page and "If it has not moved" not in page
+
+
 def test_free_of_a_six_lobed_drive():
     screw = ["free", "--thread", "M10", "--class", "10.9", "--limit", "150N.m", "--trials", "20000"]
     got = answer(*screw, "--bit", "50")
@@ -374,6 +385,13 @@ def test_free_asks_for_what_it_was_told():
         base["chances"]["free"]
     assert answer(*STUCK, "--limit", "200N.m", "--undone", "freed:100N.m")["breakaway"]["nominal"] < \
         base["breakaway"]["nominal"]
+    assert answer(*STUCK, "--undone", "not-moved:100N.m") == answer(*STUCK, "--undone", "unmoved:100N.m")
+    soaked = [*STUCK, "--done", "brush", "--done", "fluid:24h"]
+    assert answer(*soaked, "--undone", "freed:100N.m")["breakaway"]["nominal"] < \
+        answer(*soaked, "--undone", "freed:100N.m:treated")["breakaway"]["nominal"]
+    held = answer(*STUCK, "--held", "150N.m")
+    assert held["breakaway"]["low"] > 150 and held["stop_at"] > 150
+    assert answer(*soaked, "--held", "150N.m", "--held-untreated")["breakaway"]["low"] < 150
     near = answer(*STUCK, "--near", "fire-or-burst")
     assert not any(use["aid"] == "heat" for step in near["steps"] for use in step["aids"])
     assert any(use["aid"] == "heat" for step in base["steps"] for use in step["aids"])
@@ -394,7 +412,7 @@ def test_reach_and_free_agree_with_python():
                   "--scale-high", "50N.m") == json.loads(way.to_json())
     stuck = tauten.free_joint(
         thread="M16", property_class="8.8", socket="24mm", rust="heavy_rust", limit="200N.m", trials=20000,
-        undone=[("freed", "205N.m"), ("not_moved", "210N.m"), ("sheared", "380N.m")],
+        undone=[("freed", "205N.m"), ("unmoved", "210N.m"), ("sheared", "380N.m")],
         done=["brush", {"aid": "fluid", "soak_hours": 24, "thin_fluid": True}], rubber_or_plastic=True, handle_length="0.6m")
     assert answer(*STUCK, "--limit", "200N.m", "--trials", "20000", *FLANGE, "--done", "brush", "--done", "fluid:24h:thin",
                   "--near", "rubber_or_plastic", "--handle-length", "600mm") == json.loads(stuck.to_json())

@@ -16,7 +16,7 @@ def prior(job):
     """Median and deviation of ln T before any outcome. One that says nothing, a torque of next to nothing at which it did
     not move, leaves the prior: its predictive variance is s^2 (0.64 + 0.36 exp(2 0.4^2)), the parts between flanges and
     within one, the latter with its doubt of 0.4 in ln s."""
-    nothing = tauten.free_joint(**job, undone=[("not_moved", 1e-6)]).learned.predictive
+    nothing = tauten.free_joint(**job, undone=[("unmoved", 1e-6)]).learned.predictive
     return nothing.median, math.sqrt(math.log1p(nothing.variation ** 2) / (0.64 + 0.36 * math.exp(2 * 0.4 ** 2)))
 
 
@@ -50,9 +50,9 @@ class Posterior:
 
 OUTCOMES = {
     "one freed": [("freed", 205)],
-    "four of a flange": [("freed", 205), ("freed", 235), ("not_moved", 210), ("freed", 190)],
+    "four of a flange": [("freed", 205), ("freed", 235), ("unmoved", 210), ("freed", 190)],
     "all sheared": [("sheared", 380), ("sheared", 420)],
-    "nothing moves": [("not_moved", 150), ("not_moved", 250), ("rounded", 400)],
+    "nothing moves": [("unmoved", 150), ("unmoved", 250), ("rounded", 400)],
     "far from what was thought": [("freed", 30), ("freed", 34)],
     "at odds": [("freed", 60), ("freed", 600), ("sheared", 400), ("freed", 150)],
     "eleven alike": [("freed", 200 + place) for place in range(11)],

@@ -146,6 +146,32 @@ TEST_CASE("worn corners: the wear at which a hexagon turns all the way round in 
   CHECK(std::isnan(twelve_point_slipping_corner_loss.si(s, 0.2 * s)));
 }
 
+TEST_CASE("hexagon key, plastic all through: twice the shear strength times the heap of sand on its section") {
+  const double tau = 900e6, s = 6e-3, side = s / std::sqrt(3.0);
+  // Height of the heap at a point is the distance to the nearest side; the point is in the hexagon where it is positive.
+  const int n = 2000;
+  double volume = 0;
+  for (int i = 0; i < n; ++i)
+    for (int j = 0; j < n; ++j) {
+      const double x = side * (2 * (i + 0.5) / n - 1), y = side * (2 * (j + 0.5) / n - 1);
+      double height = s / 2 - std::fabs(y);
+      for (const double sign : {-1.0, 1.0})
+        height = std::min(height, s / 2 - std::fabs(std::sqrt(0.75) * x + sign * 0.5 * y));
+      if (height > 0) volume += height * (2 * side / n) * (2 * side / n);
+    }
+  CHECK(hexagon_key_strength.si(tau / (2 * std::sqrt(3.0)), s) == near(2 * tau * volume).epsilon(1e-4));
+}
+
+TEST_CASE("hexagon key: the strength over s^3 falls with the hardness, and stays above what it is tested with") {
+  double before = HUGE_VAL;
+  for (const HexagonKey& key : hexagon_keys) {
+    const double stress = hexagon_key_breaking_stress(key.width.si);
+    CHECK(stress <= before);
+    CHECK(hexagon_key_strength.si(stress, key.width.si) > key.test_torque.si);
+    before = stress;
+  }
+}
+
 TEST_CASE("rounding torque: pushes times levers") {
   CHECK(rounding_torque.si(800e6, 6, 1.2e-3, 6e-3, 4.4e-3) == near(6 * (800e6 * 1.2e-3 * 6e-3) * 4.4e-3));
 }

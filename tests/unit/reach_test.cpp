@@ -183,6 +183,12 @@ TEST_CASE("reach: what breaks the rule of the lever is refused, with the argumen
       {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0, 1, 0, Length()}; }},
       {"multiplier_efficiency", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 1.2, 0, Length()}; }},
       {"bar_size", [](ReachJob& j) { j.bars = {{DriveBar::Section::round, Length(0.1), Length(0.0), Stress(79e9)}}; }},
+      {"tolerance_hand", [](ReachJob& j) { j.tolerances.hand = Length(0.6 * j.wrench.length.si); }},
+      {"tolerance_hand",
+       [](ReachJob& j) {  // the hand stands inside the mark: half of what is left is the most
+         j.hand_offset = Length(-0.5 * j.wrench.length.si);
+         j.tolerances.hand = Length(0.3 * j.wrench.length.si);
+       }},
       {"tolerance_operator", [nan](ReachJob& j) { j.tolerances.operator_share = nan; }},
   };
   for (const Refused& refused : cases) {
@@ -231,6 +237,10 @@ TEST_CASE("reach: warnings come where they apply and stay away where not") {
   }
   for (const char* code : {"line_of_slip", "eye_protection", "no_pipe", "no_release"})
     CHECK(has(reach(pump_foot()).cautions, code));
+  ReachJob couple = pump_foot();
+  couple.extensions[0].angle = Angle(150 * degree);
+  couple.support_share = 1;
+  CHECK_FALSE(has(reach(couple).warnings, "folded_back"));  // two hands turn it whatever lies between
   ReachJob job = pump_foot();
   job.multiplier = TorqueMultiplier{4, 0.9, 0.05, Length(0.3)};
   job.bars = {{DriveBar::Section::square, Length(0.4), Length(9.5e-3), Stress(79e9)}};

@@ -32,6 +32,12 @@ TEST_CASE("corroded section: the same as a thinner bolt") {
   CHECK(std::isnan(corroded_breaking_torque.si(0.84, 800e6, 8.16e-3, 4.1e-3)));  // nothing left
 }
 
+TEST_CASE("shearing torque at the head: what the shank takes, and what rubs under the head") {
+  CHECK(shearing_torque_at_head.si(70, 30e3, 50e3, 0.14, 2, 13e-3) == near(56 + 30e3 * 2 * 0.14 * 6.5e-3));
+  CHECK(shearing_torque_at_head.si(70, 0, 50e3, 0.14, 2, 13e-3) == 70);  // nothing presses on the face
+  CHECK(std::isnan(shearing_torque_at_head.si(70, 51e3, 50e3, 0.14, 2, 13e-3)));
+}
+
 TEST_CASE("torsion beside tension: ends, a point of the circle, and below the elastic-plastic truth") {
   CHECK(breaking_torque_under_tension.si(70, 0, 50e3) == 70);
   CHECK(breaking_torque_under_tension.si(70, 50e3, 50e3) == 0);

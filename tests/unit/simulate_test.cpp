@@ -104,6 +104,54 @@ TEST_CASE("simulation against quadrature over five independent lognormals, at ev
   }
 }
 
+TEST_CASE("known to have held: the rest of the pull against quadrature over the torques that lie above it") {
+  ReleaseModel before;
+  before.bond = {60, 0.4};
+  before.shear = {75, 0.1};
+  before.drive = {90, 0.3};
+  before.arm = {120, 0.35};
+  ReleaseModel after = before;  // an aid that halves what holds, and that alone
+  after.bond.median /= 2;
+  const double held = 55, trials = 400'000;
+  for (const bool aided : {false, true}) {
+    CAPTURE(aided);
+    const ReleaseModel& now = aided ? after : before;
+    const Simulation s = simulate(now, static_cast<std::uint64_t>(trials), 7, 2, 0, Held{before, Torque(held)});
+    const Lognormal part[] = {now.bond, now.shear, now.drive, now.arm};
+    // What it is known to lie above: half as much holds after the aid as before it.
+    const double above[] = {aided ? held / 2 : held, held, held, held};
+    double counted = 1;
+    for (int k = 0; k < 4; ++k) counted *= 1 - part[k].chance_below(above[k]);
+    CHECK(std::fabs(static_cast<double>(s.trials()) / trials - counted) < four_errors(counted, trials));
+    for (double limit : {60.0, 80.0, 110.0}) {
+      double ended[4] = {};
+      const int n = 8000;
+      for (int i = 0; i < n; ++i) {
+        const double t = limit * (i + 0.5) / n;
+        for (int k = 0; k < 4; ++k) {
+          if (t < above[k]) continue;
+          const double z = part[k].log_deviation(), y = std::log(t / part[k].median) / z;
+          double chance = std::exp(-y * y / 2) / std::sqrt(2 * std::acos(-1.0)) / (z * t) * limit / n / counted;
+          for (int j = 0; j < 4; ++j)
+            if (j != k) chance *= 1 - part[j].chance_below(std::max(t, above[j]));
+          ended[k] += chance;
+        }
+      }
+      const Chances c = s.at(Torque(limit));
+      const double left = static_cast<double>(s.trials());
+      CHECK(std::fabs(c.free - ended[0]) < four_errors(ended[0], left) + 1e-3);
+      CHECK(std::fabs(c.shear - ended[1]) < four_errors(ended[1], left) + 1e-3);
+      CHECK(std::fabs(c.round - ended[2]) < four_errors(ended[2], left) + 1e-3);
+      if (aided) continue;
+      // The same question to a run that knows nothing of it.
+      const Chances later = simulate(before, static_cast<std::uint64_t>(trials), 7).after(Torque(held), Torque(limit));
+      CHECK(later.free == near(c.free).epsilon(0.01));
+      CHECK(later.shear == near(c.shear).epsilon(0.01));
+      CHECK(later.not_moving == near(c.not_moving).epsilon(0.01));
+    }
+  }
+}
+
 TEST_CASE("the whole model against a plain program with another generator") {
   const ReleaseModel m = whole_model();
   std::mt19937_64 generator(20240101);
