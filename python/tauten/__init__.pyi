@@ -1809,6 +1809,18 @@ class _hexagon_key_test_torque(_Formula, Protocol):
 
 hexagon_key_test_torque: _hexagon_key_test_torque
 
+class _hexagon_key_strength(_Formula, Protocol):
+    """Torsional strength of a hexagon key (estimate).
+
+    breaking_stress k_B [Pa], width_across_flats s [m] -> torque T [N.m]
+    """
+    @overload
+    def __call__(self, breaking_stress: _Number, width_across_flats: _Number) -> float: ...
+    @overload
+    def __call__(self, breaking_stress: Any, width_across_flats: Any, **options: Any) -> Any: ...
+
+hexagon_key_strength: _hexagon_key_strength
+
 class _breakaway_torque(_Formula, Protocol):
     """Torque that starts a joint which has stood.
 
@@ -1964,6 +1976,18 @@ class _breaking_torque_under_tension(_Formula, Protocol):
     def __call__(self, breaking_torque: Any, preload: Any, breaking_load: Any, **options: Any) -> Any: ...
 
 breaking_torque_under_tension: _breaking_torque_under_tension
+
+class _shearing_torque_at_head(_Formula, Protocol):
+    """Torque at the head at which the shank shears.
+
+    breaking_torque M_B [N.m], preload F_M [N], breaking_load F_m [N], bearing_friction mu_K [1], bearing_growth f_b [1], bearing_diameter D_Km [m] -> torque T_S [N.m]
+    """
+    @overload
+    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number, bearing_friction: _Number, bearing_growth: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, breaking_torque: Any, preload: Any, breaking_load: Any, bearing_friction: Any, bearing_growth: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+shearing_torque_at_head: _shearing_torque_at_head
 
 class _flank_lever(_Formula, Protocol):
     """Lever of the push on a corner of a hexagon.

@@ -73,12 +73,12 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
   row("does not move", chance_text(c.not_moving), std::nullopt);
   if (answer.arm) row("the arm reaches", "", answer.arm);
   return "\nUp to " + torque_text(c.limit) + "\n" + table.text() +
-         paragraph(
-             fmt::format("Chance: how it ends on the way from {} to that torque, give or take {} % for the number of "
-                         "trials. Low, Usual, High: torque at which that end would come, whether or not another comes "
-                         "first; nine of ten cases lie between Low and High.",
-                         job.held && !job.held_untreated ? "the " + torque_text(*job.held) + " that it has held" : "zero",
-                         number_text(100 * answer.standard_error, 2)));
+         paragraph(fmt::format(
+             "Chance: how it ends on the way from {} to that torque, give or take {} % for the number of "
+             "trials. Low, Usual, High: torque at which that end would come, whether or not another comes "
+             "first; nine of ten cases lie between Low and High.",
+             job.held && !job.held_untreated ? "the " + torque_text(*job.held) + " that it has held" : "zero",
+             number_text(100 * answer.standard_error, 2)));
 }
 
 /// What is left of the pull once some of it has been held.
@@ -97,8 +97,9 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
   }
   return "\nIf it has not moved, then from there up to " + torque_text(answer.chances.limit) + "\n" + table.text() +
          paragraph(fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
-                               "corners and tool come on top, and a bolt that has held much of it is riskier than one "
-                               "not yet tried. Ask again with held to have the torque to stop at for this very bolt.",
+                               "corners and tool come on top. The further a bolt was pulled without moving, the more "
+                               "often it shears for each time that it comes free. Ask again with held to have the "
+                               "torque to stop at for this very bolt.",
                                number_text(100 * job.shear_risk, 3)));
 }
 
@@ -174,11 +175,12 @@ std::string page_of(const FreeJob& job, const Free& answer) {
         fmt::format("It counts on {} of the same flange, whose median lies between {} and {}{}.",
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
                     torque_text(answer.learned->median.low), torque_text(answer.learned->median.high),
-                    job.done.empty()          ? ""
-                    : learned_treated(job)    ? ", after what was done"
-                                              : ", before what was done"));
+                    job.done.empty()       ? ""
+                    : learned_treated(job) ? ", after what was done"
+                                           : ", before what was done"));
   out += paragraph(stop_text(job, answer));
-  out += chances_text(job, answer) + if_held_text(job, answer) + capacities_text(answer) + plan_text(job, answer) + after_text(answer);
+  out += chances_text(job, answer) + if_held_text(job, answer) + capacities_text(answer) + plan_text(job, answer) +
+         after_text(answer);
   return out + "\nTake care\n" + list_of(answer.notices);
 }
 

@@ -21,9 +21,10 @@ Problem read_hours(const char* key, std::string_view text, double& hours) {
 Problem read_undone(const char* key, std::string_view text, Undone& one) {
   const auto parts = split(text, ':');
   if (parts.size() < 2 || parts.size() > 3 || (parts.size() == 3 && parts[2] != "treated"))
-    return refuse(key, text,
-                  " is not understood; write what became of it and the torque, like freed:85N.m, or freed:85N.m:treated "
-                  "if it had the aids already used");
+    return refuse(
+        key, text,
+        " is not understood; write what became of it and the torque, like freed:85N.m, or freed:85N.m:treated "
+        "if it had the aids already used");
   if (means_unmoved(parts[0]))
     one.how = Undone::How::unmoved;
   else if (read(key, parts[0], one.how))

@@ -356,7 +356,7 @@ def test_free_page_has_no_breakaway_without_its_band():
 
 def test_free_page_says_what_a_bolt_that_has_held_is_in_for():
     page = " ".join(said(*STUCK, "--limit", "300N.m").split())
-    assert "If it has not moved, then from there up to 300 N.m" in page and "riskier than one not yet tried" in page
+    assert "If it has not moved, then from there up to 300 N.m" in page and "the more often it shears for each time that it comes free" in page
     page = " ".join(said(*STUCK, "--held", "200N.m").split())
     assert "It has held 200 N.m and not moved" in page and "on the way from the 200 N.m that it has held" in page
     page = " ".join(said(*STUCK, "--held", "200N.m", "--done", "brush", "--held-untreated").split())

@@ -5,6 +5,9 @@
 #include <cmath>
 #include <string>
 
+#include "tauten/loosening/free_derivation.hpp"
+#include "tauten/loosening/free_steps.hpp"
+
 #include "near.hpp"
 
 using namespace tauten;
@@ -250,18 +253,19 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   CHECK(mixed.breakaway.nominal.si < 1.1 * treated.breakaway.nominal.si);
 }
 
-TEST_CASE("a bolt that has held: nothing of it ends below, and it is riskier than one that was not tried") {
+TEST_CASE("a bolt that has held: nothing of it ends below, and of what ends later more shears") {
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   job.limit = Torque(85.0);
   const Free fresh = free_joint(job);
   REQUIRE(fresh.if_held.size() == 3);
-  double shear = fresh.chances.shear;
+  double shears_per_free = fresh.chances.shear / fresh.chances.free;
   for (const IfHeld& one : fresh.if_held) {
     CHECK(one.held.si < 85);
     CHECK(one.chances.limit.si == 85);
-    CHECK(one.chances.shear > shear);  // who waits longer for the same end is nearer to the other one
-    shear = one.chances.shear;
+    // Who waits longer for the one end is nearer to the other.
+    CHECK(one.chances.shear / one.chances.free > shears_per_free);
+    shears_per_free = one.chances.shear / one.chances.free;
   }
   job.held = fresh.if_held[1].held;
   const Free held = free_joint(job);

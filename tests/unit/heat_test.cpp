@@ -70,6 +70,16 @@ TEST_CASE("aids: what fluid cannot do") {
   CHECK(fluid_factor(1, false) > fluid_factor(24, false));
 }
 
+TEST_CASE("heat takes half of what rigid parts would lose of the load; cold adds all of it") {
+  ReleaseModel m;
+  m.preload = {60e3, 0.2};
+  m.stress_area = 157e-6;
+  const Quantity<Dim::temperature> rise(60.0);
+  const double rigid = 11.5e-6 * 206e9 * 157e-6 * 60;  // alpha E A dT
+  CHECK(with_aid(m, {.aid = Aid::heat, .bolt_rise = rise}, 0.14, 0.14).preload.median == near(60e3 - rigid / 2));
+  CHECK(with_aid(m, {.aid = Aid::cold, .bolt_rise = rise}, 0.14, 0.14).preload.median == near(60e3 + rigid));
+}
+
 TEST_CASE("heat limits are hard rules with reasons") {
   HeatSurroundings around;
   CHECK(heat_limit(around).greatest_rise.si == near(405));

@@ -6,6 +6,9 @@
 #include <cmath>
 #include <vector>
 
+#include "tauten/tool/drive.hpp"
+#include "tauten/tool/drive_sizes.hpp"
+
 #include "near.hpp"
 
 using namespace tauten;

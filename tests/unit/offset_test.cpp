@@ -94,7 +94,7 @@ TEST_CASE("offset: without a lever at the fastener there is no error to speak of
   CHECK(std::isnan(hand_shift_error.si(0.3, 0.4, 180 * degree, 0.01)));
   CHECK(std::isnan(extension_angle_error.si(0.3, 0.4, 180 * degree, 0.01)));
   CHECK(std::isnan(pull_angle_error.si(0.3, 0.4, 180 * degree, 0.01)));
-  CHECK(std::isnan(hand_shift_error.si(0.3, 0.1, 0.0, -0.3)));  // the hand above the drive
+  CHECK(std::isnan(hand_shift_error.si(0.3, 0.1, 0.0, -0.3)));                         // the hand above the drive
   CHECK(std::isnan(extension_angle_error.si(0.3, 0.305, 170 * degree, 10 * degree)));  // gone once it is bent further
   CHECK(hand_shift_error.si(0.3, 0.1, 0.0, -0.1) == near(0.1 * 0.1 / (0.2 * 0.4)));
 }

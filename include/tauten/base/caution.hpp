@@ -31,7 +31,8 @@ inline constexpr Caution heat_near{"heat_near",
                                    "hand."};
 inline constexpr Caution heat_after_fluid{
     "heat_after_fluid",
-    "Heat after penetrating fluid: the fluid burns and its fumes harm. Let it dry off, wipe the rest away, take the can out of "
+    "Heat after penetrating fluid: the fluid burns and its fumes harm. Let it dry off, wipe the rest away, take the "
+    "can out of "
     "reach, air the place, and watch for fire while you work and afterwards. Heed the fluid's data sheet."};
 inline constexpr Caution replace_used_up{
     "replace_used_up",
@@ -41,8 +42,9 @@ inline constexpr Caution no_release{
     "no_release",
     "An estimate is no release for service: the maker's manual, local codes and licensed practice come first."};
 
-inline constexpr const Caution* all[] = {&stored_energy,  &line_of_slip, &eye_protection,  &no_pipe,
-                                         &impact_sockets, &heat_near,    &heat_after_fluid, &replace_used_up, &no_release};
+inline constexpr const Caution* all[] = {&stored_energy,    &line_of_slip,    &eye_protection,
+                                         &no_pipe,          &impact_sockets,  &heat_near,
+                                         &heat_after_fluid, &replace_used_up, &no_release};
 
 /// \return true if the code is one of these: a list of several answers prints it once
 constexpr bool is_one(std::string_view code) noexcept {

@@ -115,7 +115,10 @@ namespace detail {
 
 inline constexpr double steel_expansion = 11.5e-6;  // 1/K, handbook value
 inline constexpr double steel_modulus = 206e9;      // Pa, handbook value
-inline constexpr double oiled_friction = 0.10;      // no fluid gets below the clean oiled state (from memory)
+/// Of the preload that a bolt between rigid parts would lose: they spring, and the far end of the bolt stays cooler
+/// (judgement). What a chilled bolt gains is taken in full, to be on the safe side of its tension.
+inline constexpr double load_lost_to_heat = 0.5;
+inline constexpr double oiled_friction = 0.10;  // no fluid gets below the clean oiled state (from memory)
 
 /// Share of the rust pressure that a temperature difference leaves. Rust is softer than steel and has keyed into it, so
 /// that three tenths stay even where the play has opened in full (judgement).
@@ -153,7 +156,8 @@ inline ReleaseModel with_aid(ReleaseModel m, const AidUse& use, double thread_fr
     const bool hot = use.aid == Aid::heat;
     const double bolt = hot ? use.bolt_rise.si : -use.bolt_rise.si;
     m.rust = m.rust * detail::rust_left(m, hot ? use.nut_rise.si - bolt : -bolt);
-    const double lost = ThermalLoadLoss::eval(detail::steel_expansion, detail::steel_modulus, m.stress_area, bolt);
+    const double most = ThermalLoadLoss::eval(detail::steel_expansion, detail::steel_modulus, m.stress_area, bolt);
+    const double lost = (hot ? detail::load_lost_to_heat : 1.0) * most;
     if (m.preload.median > 0) m.preload.median = std::max(0.0, m.preload.median - lost);
     const double strength = hot_strength(Quantity<Dim::temperature>(bolt));
     m.shear = m.shear * strength;

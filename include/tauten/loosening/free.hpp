@@ -45,15 +45,15 @@ struct Free {
   Band<Torque> tool;                 ///< torque at which socket, key, bit or square fails
   std::optional<Band<Torque>> arm;   ///< torque that the arm reaches, if turned by hand
   std::vector<Capacity> capacities;  ///< what each part takes, and where the figure comes from
-  Torque stop_at;                    ///< greatest torque worth while within the risk of shearing, corners and tool aside
-  bool stopped_by_shear = false;     ///< false: more torque gains nothing, whatever the risk
+  Torque stop_at;                 ///< greatest torque worth while within the risk of shearing, corners and tool aside
+  bool stopped_by_shear = false;  ///< false: more torque gains nothing, whatever the risk
   Chances chances;  ///< of the whole pull from zero or `held` to the given limit, or to `stop_at` if none was given
-  std::vector<IfHeld> if_held;       ///< chances of what is left of that pull, once some of it has been held
-  std::vector<Chances> curve;        ///< chances against the limit, from 0 upwards
-  double standard_error = 0;         ///< greatest one of any chance, from the number of trials
-  std::optional<Learned> learned;    ///< from the fasteners already undone
-  std::vector<PlanStep> steps;       ///< what could be done, by damage
-  std::size_t next = 0;              ///< the advised one of them
+  std::vector<IfHeld> if_held;     ///< chances of what is left of that pull, once some of it has been held
+  std::vector<Chances> curve;      ///< chances against the limit, from 0 upwards
+  double standard_error = 0;       ///< greatest one of any chance, from the number of trials
+  std::optional<Learned> learned;  ///< from the fasteners already undone
+  std::vector<PlanStep> steps;     ///< what could be done, by damage
+  std::size_t next = 0;            ///< the advised one of them
   AfterRelease after;
   std::vector<Notice> notices;  ///< cautions and estimates
 
@@ -181,8 +181,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
     if (cut) {
       step.chances.free = 1;
     } else {
-      const Simulation s =
-          aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
+      const Simulation s = aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
       step.stop_at = stop_of(job, s);
       if (job.limit) step.stop_at = std::min(step.stop_at, *job.limit);
       step.chances = s.at(step.stop_at);
@@ -241,12 +240,11 @@ inline Outcome<LearnedModel> try_learned_model(const FreeJob& job) {
 inline constexpr std::uint64_t least_held = 200;
 
 inline Error never_held(const FreeJob& job, std::uint64_t count) {
-  return Error("held", ("held is " + shop_text(*job.held) + ", but only " + std::to_string(count) + " of " +
-                        std::to_string(job.trials) +
-                        " simulated fasteners bear that without moving or breaking, and at least " +
-                        std::to_string(least_held) +
-                        " must; look at class, rust and tool again, or take more trials")
-                           .c_str());
+  return Error(
+      "held", ("held is " + shop_text(*job.held) + ", but only " + std::to_string(count) + " of " +
+               std::to_string(job.trials) + " simulated fasteners bear that without moving or breaking, and at least " +
+               std::to_string(least_held) + " must; look at class, rust and tool again, or take more trials")
+                  .c_str());
 }
 
 /// Fills in what is left once half, three quarters and nine tenths of the pull have been held.
@@ -256,7 +254,7 @@ inline void look_on(const FreeJob& job, const Simulation& s, Free& answer) {
   for (const double share : {0.5, 0.75, 0.9}) {
     const Torque held(from + share * (limit.si - from));
     // A hundredth of the trials, so that the figures stand.
-    if (limit.si > from && s.at(held).not_moving >= 0.01) answer.if_held.push_back({held, s.after(held, limit)});
+    if (limit.si > from && s.unmoved_at(held) >= 0.01) answer.if_held.push_back({held, s.after(held, limit)});
   }
 }
 

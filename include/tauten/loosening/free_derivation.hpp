@@ -116,7 +116,7 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
   chance("chance_round", answer.chances.round, ("the " + detail::end_of_drive(job.drive)).c_str());
   chance("chance_tool", answer.chances.tool, "the tool fails");
   chance("chance_not_moving", answer.chances.not_moving, "nothing moves");
-  // What is left of the pull is riskier than the whole of it.
+  // Of those that end in what is left of the pull, more shear.
   for (const IfHeld& one : answer.if_held) {
     const std::string at = "if it has not moved at " + detail::shop_text(one.held);
     chance("chance_free", one.chances.free, at.c_str());

@@ -69,8 +69,8 @@ struct FreeJob {
   double shear_risk = 0.05;     ///< chance of shearing that is put up with
   double wanted_chance = 0.9;   ///< chance of coming free at which no stronger aid is looked for
 
-  std::vector<AidUse> done;   ///< aids already used
-  std::optional<Torque> held;  ///< this very fastener was pulled to it and has not moved
+  std::vector<AidUse> done;     ///< aids already used
+  std::optional<Torque> held;   ///< this very fastener was pulled to it and has not moved
   bool held_untreated = false;  ///< that was before the aids already used; else after them
   HeatSurroundings near;
   std::vector<Undone> undone;  ///< like fasteners of the same flange; without the aids already used, unless they say so

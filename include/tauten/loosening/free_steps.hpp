@@ -40,11 +40,13 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
   if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
   // What heat has left of the strength is the same share in torsion and in tension.
-  const double strength = capacity_estimates.above_minimum * (m.shear.median / bare.shear.median) * job.tensile_strength.si;
+  const double strength =
+      capacity_estimates.above_minimum * (m.shear.median / bare.shear.median) * job.tensile_strength.si;
   const bool hot = m.shear.median < bare.shear.median;
   const double shank =
-      step(steps, hot ? "what the shank takes while hot, 12 % above the least of its class before"
-                      : "what the shank takes, 12 % above the least of its class",
+      step(steps,
+           hot ? "what the shank takes while hot, 12 % above the least of its class before"
+               : "what the shank takes, 12 % above the least of its class",
            corroded_breaking_torque, job.torsion_ratio, strength, d_3, m.section_loss.median * d_3 / 2);
   const double left = square(1 - m.section_loss.median);
   const double load = step(steps, "what it takes in tension, of the section that rust has left", load_at_stress,

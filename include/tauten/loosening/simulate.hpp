@@ -103,7 +103,7 @@ inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first,
 class Simulation {
  public:
   static constexpr int bins = 1024;
-  static constexpr int ways = 4;  ///< free, shear, round, tool; the rest did not move
+  static constexpr int ways = 5;  ///< free, shear, round, tool, and the arm that can do no more; the rest did not end
 
   Simulation(std::uint64_t trials, double greatest) : trials_(trials), greatest_(greatest) {}
 
@@ -119,10 +119,12 @@ class Simulation {
     c.not_moving = std::max(0.0, 1 - c.free - c.shear - c.round - c.tool);
     return c;
   }
+  /// \return the share of trials that reach `torque` and have not ended there
+  double unmoved_at(Torque torque) const noexcept { return std::max(0.0, at(torque).not_moving - ended(4, torque.si)); }
   /// \return the chances with the torque limited to `limit`, of those alone that have not ended at `held`
   Chances after(Torque held, Torque limit) const noexcept {
     const Chances before = at(held), all = at(limit);
-    const double left = before.not_moving;
+    const double left = unmoved_at(held);
     if (!(left > 0)) return {limit};
     Chances c{limit,
               (all.free - before.free) / left,
@@ -249,8 +251,7 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
         place[i] = static_cast<std::int32_t>(smaller(ends.torque[i] * per_torque, float{Simulation::bins}));
       for (int i = 0; i < Draws::size; ++i) place[i] += ends.torque[i] > 0.0f ? 1 : 0;
       for (int i = 0; i < count; ++i)
-        if (counts[i] && place[i] <= Simulation::bins && ends.way[i] < Simulation::ways)
-          ++result.count(ends.way[i], place[i]);
+        if (counts[i] && place[i] <= Simulation::bins) ++result.count(ends.way[i], place[i]);
     }
   };
   Simulation total(trials, end);

@@ -68,9 +68,10 @@ struct FreeFunction {
 inline Outcome<Question> try_free_question(const FreeJob& job) {
   if (auto error = detail::job_error(job)) return *error;
   if (job.held)
-    return Error("held",
-                 "held is not taken here: the question is of all fasteners like this one, not of those that have held a "
-                 "torque; leave it out, or ask free");
+    return Error(
+        "held",
+        "held is not taken here: the question is of all fasteners like this one, not of those that have held a "
+        "torque; leave it out, or ask free");
   const auto release = detail::try_learned_model(job);
   if (!release) return release.error();
   const detail::FreeFunction f{release->model};
