@@ -21,6 +21,7 @@ from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
+from tauten._core import IfHeld as IfHeld
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
 from tauten._core import Learned as Learned
@@ -397,6 +398,8 @@ def free_joint(
     shear_risk: Optional[Quantity] = ...,
     wanted_chance: Optional[Quantity] = ...,
     done: Optional[Sequence[Any]] = ...,
+    held: Optional[Quantity] = ...,
+    held_untreated: Optional[bool] = ...,
     undone: Optional[Sequence[Any]] = ...,
     zinc_or_cadmium: Optional[bool] = ...,
     adhesive: Optional[bool] = ...,
@@ -447,6 +450,8 @@ def free_joint(
     shear_risk: Optional[Quantity] = ...,
     wanted_chance: Optional[Quantity] = ...,
     done: Optional[Sequence[Any]] = ...,
+    held: Optional[Quantity] = ...,
+    held_untreated: Optional[bool] = ...,
     undone: Optional[Sequence[Any]] = ...,
     zinc_or_cadmium: Optional[bool] = ...,
     adhesive: Optional[bool] = ...,

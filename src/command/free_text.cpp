@@ -87,7 +87,7 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
   Table table({{"Not moved at", "N.m", true},
                {"Free", "%", true},
                {"Shears", "%", true},
-               {"Corners go", "%", true},
+               {job.drive == DriveFit::hexalobular ? "Recess strips" : "Corners go", "%", true},
                {"Tool fails", "%", true},
                {"Does not move", "%", true}});
   for (const IfHeld& one : answer.if_held) {
@@ -97,7 +97,7 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
   }
   return "\nIf it has not moved, then from there up to " + torque_text(answer.chances.limit) + "\n" + table.text() +
          paragraph(fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
-                               "corners and tool come on top. The further a bolt was pulled without moving, the more "
+                               "what drive and tool do comes on top. The further a bolt was pulled without moving, the more "
                                "often it shears for each time that it comes free. Ask again with held to have the "
                                "torque to stop at for this very bolt.",
                                number_text(100 * job.shear_risk, 3)));

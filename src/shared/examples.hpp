@@ -108,6 +108,7 @@ inline constexpr Example examples[] = {
     {"second_stiffness", "1500N.m"},
     {"width_across_flats", "16mm"},
     {"test_stress", "220MPa"},
+    {"breaking_stress", "353MPa"},
     {"energy", "30J"},
     // loosening
     {"thread_growth", "1.6"},

@@ -71,7 +71,7 @@ constexpr FreeKey keys[] = {
     {"limit", "200N.m", "Torque that will not be exceeded", put<[](auto& q) -> auto& { return q.job.limit; }>},
     {"drive", "six_point", "six_point, else twelve_point, open_end, internal_hexagon, hexalobular",
      put<[](auto& q) -> auto& { return q.names.drive; }>, "", Words<DriveFit>::list},
-    {"undone", "freed:85N.m", "One of the flange: freed, sheared, rounded or unmoved, torque, :treated if after done",
+    {"undone", "freed:85N.m", "One of the flange, and its torque; freed:60N.m:treated if after done",
      put_undone, "", Words<Undone::How>::list, Takes::several_values},
     {"held", "150N.m", "Torque that this very bolt was pulled to and has not moved",
      put_above_zero<[](auto& q) -> auto& { return q.job.held.emplace(); }>},

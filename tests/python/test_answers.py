@@ -601,14 +601,15 @@ def test_free_learns_from_the_flange():
     easier = tauten.free_joint(**FREE, undone=[("freed", "150N.m"), ("freed", "160N.m"), ("not_moved", "100N.m")])
     assert easier.learned.count == 3 and easier.breakaway.nominal < first.breakaway.nominal
     # As the command line writes them, and with the word of the chances, which speak of not moving.
-    assert easier == tauten.free_joint(**FREE, undone=["freed:150N.m", "freed:160N.m", "unmoved:100N.m"])
-    assert easier == tauten.free_joint(**FREE, undone=["freed:150N.m", {"how": "freed", "torque": 160}, "not-moved:100N.m"])
-    after = dict(FREE, done=["brush", "fluid:24h"])
-    assert tauten.free_joint(**after) == tauten.free_joint(**dict(FREE, done=["brush", {"aid": "fluid", "soak_hours": 24}]))
-    untreated = tauten.free_joint(**after, undone=["freed:150N.m"])
-    treated = tauten.free_joint(**after, undone=[("freed", "150N.m", True)])
-    assert treated == tauten.free_joint(**after, undone=["freed:150N.m:treated"])
-    assert untreated.breakaway.nominal < treated.breakaway.nominal
+    def asked(**more):
+        return tauten.free_joint(**{**FREE, **more}).as_dict()
+    assert easier.as_dict() == asked(undone=["freed:150N.m", {"how": "freed", "torque": 160}, "not-moved:100N.m"])
+    assert easier.as_dict() == asked(undone=["freed:150N.m", "freed:160N.m", ("unmoved", 100)])
+    aids = ["brush", "fluid:24h"]
+    assert asked(done=aids) == asked(done=["brush", {"aid": "fluid", "soak_hours": 24}])
+    untreated, treated = asked(done=aids, undone=["freed:150N.m"]), asked(done=aids, undone=[("freed", "150N.m", True)])
+    assert treated == asked(done=aids, undone=["freed:150N.m:treated"])
+    assert untreated["breakaway"]["nominal"] < treated["breakaway"]["nominal"]
 
 
 def test_free_of_a_bolt_that_has_held():
