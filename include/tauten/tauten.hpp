@@ -116,6 +116,7 @@
 #include "tauten/loosening/heat_limit.hpp"
 #include "tauten/loosening/index.hpp"
 #include "tauten/loosening/learn.hpp"
+#include "tauten/loosening/learned_model.hpp"
 #include "tauten/loosening/parts.hpp"
 #include "tauten/loosening/recess.hpp"
 #include "tauten/loosening/release_model.hpp"

@@ -36,7 +36,7 @@ def _table(caption, columns, rows):
 
 
 def _list(notices):
-    return "<ul>" + "".join(f"<li>{escape(notice.text)}</li>" for notice in notices) + "</ul>" if notices else ""
+    return "<ul>" + "".join(f"<li>{escape(notice.text)}{' (Estimate.)' if notice.is_estimate else ''}</li>" for notice in notices) + "</ul>" if notices else ""
 
 
 def record(self):
@@ -110,6 +110,11 @@ def free(self):
     return (_table(f"Up to {_text(c.limit, 'N.m')}; stop at {_text(self.stop_at, 'N.m')}",
                    ("End", "Chance", "Torque, nine of ten cases"),
                    [(end, _chance(chance), torque) for end, chance, torque in ends]) +
+            (_table(f"If it has not moved, then from there up to {_text(c.limit, 'N.m')}",
+                    ("Not moved at", "Free", "Shears", end_of_drive(self).capitalize(), "Tool fails", "Does not move"),
+                    [(_text(one.held, "N.m"), *map(_chance, (one.chances.free, one.chances.shear, one.chances.round,
+                                                             one.chances.tool, one.chances.not_moving)))
+                     for one in self.if_held]) if self.if_held else "") +
             _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", "Time", "Why"), plan) + _list(self.notices))
 
 

@@ -16,7 +16,7 @@ std::string page_of(const Evaluation& evaluation) {
   for (std::size_t i = 0; i < entry.inputs.size(); ++i)
     table.row({entry.inputs[i].name, entry.inputs[i].symbol,
                quantity_text(evaluation.step.inputs[i], entry.inputs[i].dimension, 6)});
-  std::string out = table.text();
+  std::string out = std::string(entry.summary) + "\n\n" + table.text();
   out += fmt::format("\n{} {} = {}\n", entry.output.name, entry.output.symbol,
                      quantity_text(evaluation.step.value, entry.output.dimension, 6));
   for (const Source& source : entry.sources) out += paragraph(source_text(source), "Source: ");

@@ -83,6 +83,7 @@ Json json_of_evaluation(const Evaluation& evaluation) {
   Json inputs = Json::object();
   for (std::size_t i = 0; i < entry.inputs.size(); ++i) inputs[entry.inputs[i].name] = evaluation.step.inputs[i];
   return {{"formula", entry.name},
+          {"summary", entry.summary},
           {"value", json_of(evaluation.step.value)},
           {"unit", describe(entry.output.dimension).si_unit},
           {"inputs", inputs},

@@ -96,11 +96,12 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
                chance_text(c.not_moving)});
   }
   return "\nIf it has not moved, then from there up to " + torque_text(answer.chances.limit) + "\n" + table.text() +
-         paragraph(fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
-                               "what drive and tool do comes on top. The further a bolt was pulled without moving, the more "
-                               "often it shears for each time that it comes free. Ask again with held to have the "
-                               "torque to stop at for this very bolt.",
-                               number_text(100 * job.shear_risk, 3)));
+         paragraph(
+             fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
+                         "what drive and tool do comes on top. The further a bolt was pulled without moving, the more "
+                         "often it shears for each time that it comes free. Ask again with held to have the "
+                         "torque to stop at for this very bolt.",
+                         number_text(100 * job.shear_risk, 3)));
 }
 
 std::string plan_text(const FreeJob& job, const Free& answer) {

@@ -391,7 +391,7 @@ def test_free_asks_for_what_it_was_told():
         answer(*soaked, "--undone", "freed:250N.m:treated")["breakaway"]["nominal"]
     held = answer(*STUCK, "--held", "150N.m")
     assert held["breakaway"]["low"] > 150 and held["stop_at"] > 150
-    assert answer(*soaked, "--held", "150N.m", "--held-untreated")["breakaway"]["low"] < 150
+    assert answer(*soaked, "--held", "300N.m", "--held-untreated", "--limit", "250N.m")["breakaway"]["low"] < 300
     near = answer(*STUCK, "--near", "fire-or-burst")
     assert not any(use["aid"] == "heat" for step in near["steps"] for use in step["aids"])
     assert any(use["aid"] == "heat" for step in base["steps"] for use in step["aids"])

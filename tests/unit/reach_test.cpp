@@ -181,6 +181,12 @@ TEST_CASE("reach: what breaks the rule of the lever is refused, with the argumen
       {"wrench_class", [](ReachJob& j) { j.wrench.class_letter = 'Z'; }},
       {"wrench_class", [](ReachJob& j) { j.wrench.class_letter = '\n'; }},
       {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0, 1, 0, Length()}; }},
+      {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0.5, 1, 0, Length()}; }},
+      {"tolerance_extension_angle",
+       [](ReachJob& j) {
+         j.extensions = {{Length(0.97 * j.wrench.length.si), Angle(150 * degree)}};
+         j.tolerances.extension_angle = Angle(40 * degree);
+       }},
       {"multiplier_efficiency", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 1.2, 0, Length()}; }},
       {"bar_size", [](ReachJob& j) { j.bars = {{DriveBar::Section::round, Length(0.1), Length(0.0), Stress(79e9)}}; }},
       {"tolerance_hand", [](ReachJob& j) { j.tolerances.hand = Length(0.6 * j.wrench.length.si); }},

@@ -32,8 +32,14 @@ inline constexpr Caution heat_near{"heat_near",
 inline constexpr Caution heat_after_fluid{
     "heat_after_fluid",
     "Heat after penetrating fluid: the fluid burns and its fumes harm. Let it dry off, wipe the rest away, take the "
-    "can out of "
-    "reach, air the place, and watch for fire while you work and afterwards. Heed the fluid's data sheet."};
+    "can out of reach, air the place, and watch for fire while you work and afterwards. Heed the fluid's data sheet."};
+inline constexpr Caution fluid_after_heat{
+    "fluid_after_heat",
+    "Fluid on a hot joint flashes into fume or fire: let it cool until a hand can rest on it before fluid goes on."};
+inline constexpr Caution cold_burns{
+    "cold_burns",
+    "Freezing sprays and dry ice burn skin and eyes and take the air of a small room; some sprays catch fire. Gloves, "
+    "goggles, fresh air, no flame."};
 inline constexpr Caution replace_used_up{
     "replace_used_up",
     "Replace fasteners that were tightened past yield, torque-to-yield types, used-up locking elements, and anything "
@@ -42,9 +48,9 @@ inline constexpr Caution no_release{
     "no_release",
     "An estimate is no release for service: the maker's manual, local codes and licensed practice come first."};
 
-inline constexpr const Caution* all[] = {&stored_energy,    &line_of_slip,    &eye_protection,
-                                         &no_pipe,          &impact_sockets,  &heat_near,
-                                         &heat_after_fluid, &replace_used_up, &no_release};
+inline constexpr const Caution* all[] = {&stored_energy,  &line_of_slip,    &eye_protection,   &no_pipe,
+                                         &impact_sockets, &heat_near,       &heat_after_fluid, &fluid_after_heat,
+                                         &cold_burns,     &replace_used_up, &no_release};
 
 /// \return true if the code is one of these: a list of several answers prints it once
 constexpr bool is_one(std::string_view code) noexcept {

@@ -11,7 +11,8 @@ namespace tauten {
 /// factors are 1 on a clean joint. One figure is worth little here: the factors of rust spread by two and more.
 struct BreakawayTorque {
   static constexpr const char* name = "breakaway_torque";
-  static constexpr const char* summary = "Torque that starts a joint which has stood";
+  static constexpr const char* summary =
+      "Torque that starts a joint which has stood (estimate: real ones spread by a factor of two)";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
       {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},

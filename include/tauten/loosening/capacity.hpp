@@ -26,6 +26,7 @@ struct CapacityEstimates {
   double strength_variation = 0.06;
   double tool_above_test = 1.3;  ///< breaking torque of tools over the test torque of their standard
   double tool_variation = 0.12;
+  double key_variation = 0.2;  ///< from 1.1 times the test torque to a fifth above the remembered strength
   /// Of six-lobed bits: 54 to 60 HRC give 1.0 to 1.9 GPa, which is the band of nine of ten that the scatter makes.
   double bit_shear_strength = 1400e6;
   double bit_variation = 0.2;
@@ -84,7 +85,7 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
         HexalobularPlasticTorque::eval(guess.bit_shear_strength, lobes->outer_diameter.si, lobes->inner_diameter.si),
         guess.bit_variation};
   if (job.drive == DriveFit::internal_hexagon)
-    return {HexagonKeyStrength::eval(hexagon_key_breaking_stress(s), s), guess.tool_variation};
+    return {HexagonKeyStrength::eval(hexagon_key_breaking_stress(s), s), guess.key_variation};
   const double test = job.drive == DriveFit::open_end ? OpenEndTestTorque::eval(s) : RingTestTorque::eval(s);
   return {guess.tool_above_test * test, guess.tool_variation};
 }

@@ -55,10 +55,11 @@ inline std::string end_of_drive(DriveFit drive) {
 }
 
 /// \param bolt  band of the torque at the head at which the bolt shears
+/// \param grip  the same of corners or recess
 /// \param held  torque that all of them are known to have borne
 /// \return what each part of a job takes; parts that are not there are left out
 inline std::vector<Capacity> capacities_of(const FreeJob& job, const ReleaseModel& m, const Band<Torque>& bolt,
-                                           Torque held) {
+                                           const Band<Torque>& grip, Torque held) {
   const auto band = [held](const Lognormal& x) {
     // Of those alone that lie above what was held.
     const double below = held.si > 0 ? x.chance_below(held.si) : 0;
@@ -66,8 +67,8 @@ inline std::vector<Capacity> capacities_of(const FreeJob& job, const ReleaseMode
     return Band<Torque>{at(0.05), at(0.5), at(0.95)};
   };
   std::vector<Capacity> list = {{"bolt", bolt, bolt_capacity_source}};
-  const auto drive = [&](const char* grip, const Source& of_grip, const char* tool, const Source& of_tool) {
-    list.push_back({grip, band(m.drive), of_grip});
+  const auto drive = [&](const char* held_by, const Source& of_grip, const char* tool, const Source& of_tool) {
+    list.push_back({held_by, grip, of_grip});
     list.push_back({tool, band(m.socket), of_tool});
   };
   switch (job.drive) {

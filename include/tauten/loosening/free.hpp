@@ -6,24 +6,9 @@
 #include "tauten/loosening/aid.hpp"
 #include "tauten/loosening/capacity_list.hpp"
 #include "tauten/loosening/free_plan.hpp"
-#include "tauten/loosening/learn.hpp"
+#include "tauten/loosening/learned_model.hpp"
 
 namespace tauten {
-
-namespace detail {
-
-/// The model after the aids already used.
-inline ReleaseModel after_aids(ReleaseModel m, const FreeJob& job) noexcept {
-  for (const AidUse& use : job.done) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
-  return m;
-}
-
-}  // namespace detail
-
-/// What can be drawn for a job, aids already used included.
-inline ReleaseModel release_model(const FreeJob& job) noexcept {
-  return detail::after_aids(detail::bare_model(job), job);
-}
 
 /// What is left to happen to a fastener that is seen not to have moved at a torque.
 struct IfHeld {
@@ -81,26 +66,30 @@ struct Free {
 
 namespace detail {
 
-/// Whether fluid is on the joint by the time that it is heated.
-inline bool heat_after_fluid(const std::vector<AidUse>& aids) noexcept {
-  bool wet = false, burns = false;
-  for (const AidUse& use : aids) {
-    wet = wet || use.aid == Aid::fluid;
-    burns = burns || (wet && use.aid == Aid::heat);
-  }
-  return burns;
+/// Whether one aid comes after another, among those already used and those of any step of the plan.
+inline bool comes_after(Aid later, Aid earlier, const std::vector<AidUse>& done, const std::vector<PlanStep>& steps) {
+  const auto in = [&](const std::vector<AidUse>& first, const std::vector<AidUse>& then) {
+    bool seen = false, found = false;
+    for (const std::vector<AidUse>* aids : {&first, &then})
+      for (const AidUse& use : *aids) {
+        found = found || (seen && use.aid == later);
+        seen = seen || use.aid == earlier;
+      }
+    return found;
+  };
+  bool found = in(done, {});
+  for (const PlanStep& step : steps) found = found || in(done, step.aids);
+  return found;
 }
-inline bool heat_after_fluid(const std::vector<AidUse>& done, const std::vector<PlanStep>& steps) {
-  bool burns = heat_after_fluid(done);
-  for (const PlanStep& step : steps) {
-    std::vector<AidUse> all = done;
-    all.insert(all.end(), step.aids.begin(), step.aids.end());
-    burns = burns || heat_after_fluid(all);
-  }
-  return burns;
+/// Whether an aid was used or is in the plan.
+inline bool is_used(Aid aid, const std::vector<AidUse>& done, const std::vector<PlanStep>& steps) {
+  const auto is = [&](const AidUse& use) { return use.aid == aid; };
+  return std::any_of(done.begin(), done.end(), is) ||
+         std::any_of(steps.begin(), steps.end(),
+                     [&](const PlanStep& step) { return std::any_of(step.aids.begin(), step.aids.end(), is); });
 }
 
-inline void add_notices(const FreeJob& job, Free& answer) {
+inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   const auto say = [&](bool holds, const char* code, const std::string& text, bool estimate = false) {
     if (holds) answer.notices.push_back({code, text, estimate});
   };
@@ -113,13 +102,22 @@ inline void add_notices(const FreeJob& job, Free& answer) {
       "twelve points spin.");
   const bool lobes = job.drive == DriveFit::hexalobular;
   say(answer.round.nominal.si == 0, "tool_spins",
-      lobes ? "The lobes are too far gone: this bit turns in the recess."
-            : "The corners are too far gone: this tool spins on them.");
+      lobes ? "The lobes are too far gone: this bit turns in the recess. Take another grip and ask again."
+            : "The corners are too far gone: this tool spins on them. Take one that grips, and ask again.");
+  say(at_odds, "outcomes_at_odds",
+      "The fasteners already undone lie far from what such a joint usually takes, so that the next one is uncertain: "
+      "look at thread, class and state of rust again.",
+      true);
   say(lobes, "clean_recess",
       "Clean the recess to its floor and drive the bit home: a recess that is half filled holds half as much.");
   const HeatLimit heat = heat_limit(job.near);
   if (heat.allowed) answer.notices.push_back(cautions::heat_near);
-  if (heat_after_fluid(job.done, answer.steps)) answer.notices.push_back(cautions::heat_after_fluid);
+  const auto warn = [&](bool holds, const Caution& caution) {
+    if (holds) answer.notices.push_back(caution);
+  };
+  warn(comes_after(Aid::heat, Aid::fluid, job.done, answer.steps), cautions::heat_after_fluid);
+  warn(comes_after(Aid::fluid, Aid::heat, job.done, answer.steps), cautions::fluid_after_heat);
+  warn(is_used(Aid::cold, job.done, answer.steps), cautions::cold_burns);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
       "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +
@@ -135,28 +133,50 @@ inline void add_notices(const FreeJob& job, Free& answer) {
       "the choices more than the chances.",
       true);
   say(true, "drive_estimate",
-      lobes ? "What the recess takes is an estimate from contact pressure, what the bit takes one from its hardness."
-            : "What the corners take is an estimate from contact pressure.",
+      lobes
+          ? "What the recess takes is an estimate from contact pressure, what the bit takes one from its hardness."
+          : "What the corners take is an estimate from contact pressure, what the tool takes one from its test torque.",
       true);
+  const bool across = !is_internal(job.drive);
+  const Interval tried =
+      job.drive == DriveFit::open_end ? OpenEndTestTorque::inputs[0].usual : RingTestTorque::inputs[0].usual;
+  say(across && !tried.contains(job.width_across_flats.si), "tool_beyond_table",
+      "No test torque is known of a tool this wide; what it takes is drawn on from smaller ones.", true);
+  say(across && rust_state(job.rust).metal_loss.median > 0 && !(job.corner_loss.si > 0), "measure_corners",
+      "The corners count as new. Rust takes them too: measure across the flats and the corners, and say what is gone "
+      "as "
+      "corner_loss.");
   say(!answer.steps.empty(), "aid_estimate", "What the aids do is judgement, given as wide bands.", true);
   answer.notices.push_back(cautions::replace_used_up);
   answer.notices.push_back(cautions::no_release);
 }
 
-inline ReleaseHistory history_of(const FreeJob& job) {
+/// \param next  aids that are advised, and will have been used by then
+inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& next) {
   ReleaseHistory past;
   past.rusted = job.rust != Rust::clean && job.rust != Rust::aged_dry;
   past.locking_element = job.prevailing_torque.si > 0 || job.near.adhesive;
-  for (const AidUse& use : job.done) {
-    past.fluid_left = past.fluid_left || use.aid == Aid::fluid;
-    past.heated = past.heated || use.aid == Aid::heat;
-  }
+  for (const std::vector<AidUse>* aids : {&job.done, &next})
+    for (const AidUse& use : *aids) {
+      past.fluid_left = past.fluid_left || use.aid == Aid::fluid;
+      past.heated = past.heated || use.aid == Aid::heat;
+    }
   return past;
 }
 
-/// The greatest torque that is worth while within the risk of shearing.
-inline Torque stop_of(const FreeJob& job, const Simulation& s) noexcept {
-  return std::min(s.limit_for_shear(job.shear_risk), s.limit_for_gain());
+/// The greatest torque that is worth while within the risk of shearing. Whoever has reached a torque had the arm for it:
+/// the risk is counted as if the arm never gave out.
+inline Torque stop_of(const FreeJob& job, const ReleaseModel& m, const std::optional<Held>& held, const Simulation& s) {
+  if (!(m.drive.median > 0)) return Torque(0.0);  // the tool spins
+  Torque shear = s.limit_for_shear(job.shear_risk);
+  if (m.arm.median < never_reached.median) {
+    ReleaseModel strong = m;
+    strong.arm = never_reached;
+    std::optional<Held> borne = held;
+    if (borne) borne->model.arm = never_reached;
+    shear = simulate(strong, s.drawn(), job.seed, job.threads, 0, borne).limit_for_shear(job.shear_risk);
+  }
+  return std::min(shear, s.limit_for_gain());
 }
 
 /// Fills the steps of the plan and picks the next one: the mildest that promises the wanted chance, else cutting.
@@ -182,7 +202,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
       step.chances.free = 1;
     } else {
       const Simulation s = aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
-      step.stop_at = stop_of(job, s);
+      step.stop_at = stop_of(job, m, held, s);
       if (job.limit) step.stop_at = std::min(step.stop_at, *job.limit);
       step.chances = s.at(step.stop_at);
     }
@@ -191,49 +211,6 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
   }
   while (answer.next + 1 < answer.steps.size() && answer.steps[answer.next].chances.free < job.wanted_chance)
     ++answer.next;
-}
-
-}  // namespace detail
-
-namespace detail {
-
-/// What can be drawn for a job, with what was learned from the fasteners already undone.
-struct LearnedModel {
-  ReleaseModel untreated;  ///< before the aids already used
-  ReleaseModel model;      ///< after them
-  std::optional<Learned> learned{};
-};
-
-/// Learns from the outcomes that are treated or not, as `treated` says.
-/// \return what is wrong with them, or nothing
-inline std::optional<Error> learn_from(const FreeJob& job, bool treated, ReleaseModel& m,
-                                       std::optional<Learned>& learned) {
-  std::vector<Undone> outcomes;
-  for (const Undone& one : job.undone)
-    if (one.treated == treated) outcomes.push_back(one);
-  if (outcomes.empty()) return std::nullopt;
-  const Lognormal before = TorqueSample(m, job.seed).free_torque();
-  if (!(before.median > 0))
-    return Error("undone",
-                 "undone: as it is described, the joint comes free without torque, so that nothing can be learned from "
-                 "like ones; look at rust and preload, or leave undone out");
-  const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
-  if (!found) return found.error();
-  m = with_learned(m, before, found->predictive, job.seed);
-  const int earlier = learned ? learned->count : 0;
-  learned = *found;
-  learned->count += earlier;
-  return std::nullopt;
-}
-
-/// In the order in which it happened: bolts undone as they were, aids, bolts undone after them.
-inline Outcome<LearnedModel> try_learned_model(const FreeJob& job) {
-  LearnedModel out;
-  out.untreated = bare_model(job);
-  if (const auto error = learn_from(job, false, out.untreated, out.learned)) return *error;
-  out.model = after_aids(out.untreated, job);
-  if (const auto error = learn_from(job, true, out.model, out.learned)) return *error;
-  return out;
 }
 
 /// Fewer trials that count say nothing.
@@ -276,26 +253,30 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   const Simulation s = simulate(model, trials, job.seed, job.threads, end_of_range(model), held);
   if (s.trials() < detail::least_held) return detail::never_held(job, s.trials());
   const detail::TorqueSample sample(model, job.seed, held);
+  if (sample.count() < detail::least_held) return detail::never_held(job, sample.count());
   using detail::Draws;
   answer.breakaway = sample.band(Draws::free);
   answer.shear = sample.band(Draws::shear);
   answer.round = sample.band(Draws::round);
   answer.tool = sample.band(Draws::tool);
   if (job.handle_length.si > 0) answer.arm = sample.band(Draws::arm);
-  answer.capacities = detail::capacities_of(job, model, answer.shear, held ? held->torque : Torque(0.0));
+  answer.capacities = detail::capacities_of(job, model, answer.shear, answer.round, held ? held->torque : Torque(0.0));
 
   answer.standard_error = 0.5 / std::sqrt(static_cast<double>(s.trials()));
-  answer.stop_at = detail::stop_of(job, s);
-  answer.stopped_by_shear = answer.stop_at < s.limit_for_gain();
+  answer.stop_at = detail::stop_of(job, model, held, s);
+  const bool spins = !(model.drive.median > 0);
+  answer.stopped_by_shear = !spins && answer.stop_at < s.limit_for_gain();
   answer.chances = s.at(job.limit ? *job.limit : answer.stop_at);
   detail::look_on(job, s, answer);
   constexpr int points = 60;
-  const double last = std::min(
-      s.greatest().si, 1.2 * std::max({answer.breakaway.high.si, answer.stop_at.si, job.limit ? job.limit->si : 0.0}));
+  // Where the tool spins, everything has ended before it begins.
+  const double last =
+      std::min(spins ? never_reached.median : s.greatest().si,
+               1.2 * std::max({answer.breakaway.high.si, answer.stop_at.si, job.limit ? job.limit->si : 0.0}));
   for (int i = 0; i <= points; ++i) answer.curve.push_back(s.at(Torque(last * i / points)));
   detail::plan(job, model, held, s, answer);
-  answer.after = after_release(detail::history_of(job));
-  detail::add_notices(job, answer);
+  answer.after = after_release(detail::history_of(job, answer.steps[answer.next].aids));
+  detail::add_notices(job, answer, release->at_odds);
   return answer;
 }
 

@@ -25,13 +25,16 @@ inline std::string stop_sentence(const Free& answer, const std::string& stop_at,
     return answer.chances.limit < answer.stop_at ? "Your limit: " + limit + ". Without it: " + without
                                                  : without + " Your limit, " + limit + ", does not lie below it.";
   }
+  if (answer.round.high.si <= 0 && answer.breakaway.high.si > 0)
+    return "Do not pull: the tool spins on what is left of the drive. Take one that grips, and ask again.";
   if (answer.stop_at.si <= 0)
     return answer.stopped_by_shear
                ? "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with."
                : "Nothing holds it; it turns without torque.";
   return "Stop at " + stop_at + ": " +
-         (answer.stopped_by_shear ? "beyond it the chance of shearing passes " + risk
-                                  : std::string("beyond it more torque frees next to nothing")) +
+         (answer.stopped_by_shear
+              ? "beyond it the chance of shearing passes " + risk + (answer.arm ? ", for an arm that gets there" : "")
+              : std::string("beyond it more torque frees next to nothing")) +
          ".";
 }
 

@@ -144,7 +144,7 @@ inline std::optional<Error> job_error(const FreeJob& job) {
     if (auto e = outside("limit", *job.limit, {0, 1e6, true})) return e;
   if (job.held) {
     if (auto e = outside("held", *job.held, {0, 1e6, true})) return e;
-    if (job.limit && !(*job.held < *job.limit))
+    if (job.limit && !job.held_untreated && !(*job.held < *job.limit))
       return Error("limit", ("limit is " + shop_text(*job.limit) + ", but must be above the " + shop_text(*job.held) +
                              " that it has held; give a higher limit, or leave it out")
                                 .c_str());

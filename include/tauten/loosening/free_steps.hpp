@@ -33,10 +33,13 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   if (bare.rust.median > 0)
     step(steps, "before any aid", rust_torque, bare.rust_pressure, job.thread_friction * state.thread_growth.median,
          flank_factor, d_2, engaged);
-  step(steps, job.done.empty() ? "" : "after the aids already used", breakaway_torque, m.preload.median, job.pitch.si,
-       d_2, job.thread_friction, job.bearing_friction, detail::bearing_diameter_of(job),
-       std::max(m.thread_growth.median, m.thread_floor), std::max(m.bearing_growth.median, m.bearing_floor),
-       m.bond.median, m.rust.median, m.prevailing.median);
+  const double preload = std::min(m.preload.median, m.greatest_preload);
+  step(steps,
+       job.done.empty() ? "the middle of a wide band, which is found below"
+                        : "after the aids already used: the middle of a wide band, which is found below",
+       breakaway_torque, preload, job.pitch.si, d_2, job.thread_friction, job.bearing_friction,
+       detail::bearing_diameter_of(job), std::max(m.thread_growth.median, m.thread_floor),
+       std::max(m.bearing_growth.median, m.bearing_floor), m.bond.median, m.rust.median, m.prevailing.median);
   const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
   if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
   // What heat has left of the strength is the same share in torsion and in tension.
@@ -52,7 +55,7 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   const double load = step(steps, "what it takes in tension, of the section that rust has left", load_at_stress,
                            left * m.stress_area, strength);
   step(steps, "at the wrench: what the shank takes beside its tension, with the friction under the head",
-       shearing_torque_at_head, shank, std::min(m.preload.median, load), load, job.bearing_friction,
+       shearing_torque_at_head, shank, std::min(preload, load), load, job.bearing_friction,
        std::max(m.bearing_growth.median, m.bearing_floor), detail::bearing_diameter_of(job));
   const auto lobes = detail::lobes_of(job);
   if (const detail::Grip g = detail::grip_of(job); !g.spins()) {

@@ -109,6 +109,8 @@ class Simulation {
 
   /// \return number of trials that count; the standard error of a chance p is sqrt(p (1 - p)/trials)
   std::uint64_t trials() const noexcept { return trials_ - left_out_; }
+  /// \return number of all trials
+  std::uint64_t drawn() const noexcept { return trials_; }
   /// Takes out of the count some trials that are known not to be the case.
   void leave_out(std::uint64_t some) noexcept { left_out_ += some; }
   /// \return the torque beyond which nothing was looked at, because everything has ended there

@@ -32,10 +32,11 @@ struct TorqueSample {
     };
     return {at(0.05), at(0.5), at(0.95)};
   }
-  /// Lognormal of the same log mean and variance as the breakaway torque, trials that need none left out.
-  Lognormal free_torque() const {
+  std::size_t count() const noexcept { return torque[0].size(); }
+  /// Lognormal of the same log mean and variance as the torque of a mode, trials that need none left out.
+  Lognormal lognormal(Draws::Mode mode) const {
     double n = 0, mean = 0, square_sum = 0;
-    for (const float x : torque[Draws::free])
+    for (const float x : torque[mode])
       if (x > 1e-6f) {
         const double y = std::log(static_cast<double>(x));
         n += 1;
@@ -51,12 +52,26 @@ struct TorqueSample {
 /// and tools stay as they are; thread and face keep their shares.
 inline ReleaseModel with_learned(ReleaseModel m, const Lognormal& before, const Lognormal& learned,
                                  std::uint64_t seed) {
-  const double ratio = std::min(1.5, learned.log_deviation() / std::max(1e-6, before.log_deviation()));
+  const double ratio = learned.log_deviation() / std::max(1e-6, before.log_deviation());
   for (Lognormal* part : {&m.preload, &m.thread_growth, &m.bearing_growth, &m.bond, &m.rust, &m.prevailing}) {
     const double deviation = part->log_deviation() * ratio;
     part->variation = std::sqrt(std::expm1(deviation * deviation));
   }
-  m.learned *= learned.median / TorqueSample(m, seed).free_torque().median;
+  m.learned *= learned.median / TorqueSample(m, seed).lognormal(Draws::free).median;
+  return m;
+}
+
+/// Moves the strength of the shank until the torque at the head that shears it has the learned median, and lets it
+/// scatter more where like bolts do. What rubs under the head stays; strength in tension goes with that in torsion.
+inline ReleaseModel with_learned_shank(ReleaseModel m, const Lognormal& learned, std::uint64_t seed) {
+  const auto sheared = [&] { return TorqueSample(m, seed).lognormal(Draws::shear); };
+  const double more = square(learned.log_deviation()) - square(sheared().log_deviation());
+  if (more > 0) m.shear.variation = std::sqrt(std::expm1(square(m.shear.log_deviation()) + more));
+  for (int pass = 0; pass < 6; ++pass) {
+    const double before = m.shear.median;
+    m.shear.median = std::max(0.1 * before, before + learned.median - sheared().median);
+    m.breaking_load *= m.shear.median / before;
+  }
   return m;
 }
 

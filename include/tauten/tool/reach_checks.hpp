@@ -33,7 +33,7 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
   if (auto e = outside("universal_joint", job.universal_joint, {0, greatest_joint_bend.si})) return e;
   if (auto e = outside("smallest_drive", job.smallest_drive, {0, 1})) return e;
   if (job.multiplier) {
-    if (auto e = outside("multiplier_ratio", Share(job.multiplier->ratio), {0, 1000, true})) return e;
+    if (auto e = outside("multiplier_ratio", Share(job.multiplier->ratio), {1, 1000})) return e;
     if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {0, 1, true})) return e;
     if (auto e = outside("efficiency_range", Share(job.multiplier->efficiency_range), {0, 1})) return e;
     if (auto e = outside("reaction_arm", job.multiplier->arm, {0, 10})) return e;
@@ -71,6 +71,15 @@ inline std::optional<Error> reach_refusal(const ReachJob& job, const ChainEnd& e
                  ("the extensions fold back so far that the lever at the fastener is " + shop_text(Length(lever)) +
                   ", but it must be at least " + shop_text(Length(least_lever_share * hand)) +
                   "; turn the extension to 90 degrees or less, or take a longer wrench")
+                     .c_str());
+  // The angle folds it back at most by its tolerance.
+  const double worst = std::min(pi<double>(), std::fabs(end.angle.si) + job.tolerances.extension_angle.si);
+  if (!job.extensions.empty() &&
+      hand + (1 - job.support_share) * end.length.si * std::cos(worst) < least_lever_share * hand)
+    return Error("tolerance_extension_angle",
+                 ("tolerance_extension_angle is " + shop_text(job.tolerances.extension_angle) +
+                  ", which may fold the extension back until no lever is left; measure the angle better, turn the "
+                  "extension further out, or take a longer wrench")
                      .c_str());
   return std::nullopt;
 }

@@ -1,0 +1,105 @@
+// What can be drawn for a job: as it is described, after the aids already used, and after like fasteners were undone.
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <vector>
+
+#include "tauten/loosening/aid.hpp"
+#include "tauten/loosening/learn.hpp"
+#include "tauten/loosening/torque_sample.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+/// Each aid once, where it came last. Hours of soaking add up, and a bolt is as hot as it was made last; what a second
+/// brushing or a second round of impacts adds is not known, and is taken as nothing.
+inline std::vector<AidUse> once_each(const std::vector<AidUse>& uses) {
+  std::vector<AidUse> list;
+  for (AidUse use : uses) {
+    const auto earlier = std::find_if(list.begin(), list.end(), [&](const AidUse& one) { return one.aid == use.aid; });
+    if (earlier != list.end()) {
+      use.soak_hours += earlier->soak_hours;
+      use.thin_fluid = use.thin_fluid || earlier->thin_fluid;
+      list.erase(earlier);
+    }
+    list.push_back(use);
+  }
+  return list;
+}
+
+/// The model after the aids already used.
+inline ReleaseModel after_aids(ReleaseModel m, const FreeJob& job) {
+  for (const AidUse& use : once_each(job.done)) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
+  return m;
+}
+
+}  // namespace detail
+
+/// What can be drawn for a job, aids already used included.
+inline ReleaseModel release_model(const FreeJob& job) { return detail::after_aids(detail::bare_model(job), job); }
+
+namespace detail {
+
+/// What can be drawn for a job, with what was learned from the fasteners already undone.
+struct LearnedModel {
+  ReleaseModel untreated;            ///< before the aids already used
+  ReleaseModel model;                ///< after them
+  std::optional<Learned> learned{};  ///< of the breakaway torque
+  bool at_odds = false;              ///< it lies far from what was thought before
+};
+
+/// The outcomes as those of another end: the torque is known where it was `exact`, and lies above it elsewhere.
+inline std::vector<Undone> seen_as(Undone::How exact, std::vector<Undone> outcomes) {
+  for (Undone& one : outcomes) one.how = one.how == exact ? Undone::How::freed : Undone::How::unmoved;
+  return outcomes;
+}
+inline bool any_of(Undone::How how, const std::vector<Undone>& outcomes) {
+  return std::any_of(outcomes.begin(), outcomes.end(), [&](const Undone& one) { return one.how == how; });
+}
+
+/// Learns from the outcomes that are treated or not, as `treated` says. Bolts and corners that gave tell of those that
+/// are left just as those that came free do. Without one that gave, they are left as they were thought to be: what
+/// others have borne says little of them.
+/// \return what is wrong with them, or nothing
+inline std::optional<Error> learn_from(const FreeJob& job, bool treated, LearnedModel& out, ReleaseModel& m) {
+  std::vector<Undone> outcomes;
+  for (const Undone& one : job.undone)
+    if (one.treated == treated) outcomes.push_back(one);
+  if (outcomes.empty()) return std::nullopt;
+  const TorqueSample sample(m, job.seed);
+  const Lognormal before = sample.lognormal(Draws::free), shank = sample.lognormal(Draws::shear);
+  if (!(before.median > 0))
+    return Error("undone",
+                 "undone: as it is described, the joint comes free without torque, so that nothing can be learned from "
+                 "like ones; look at rust and preload, or leave undone out");
+  const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
+  if (!found) return found.error();
+  m = with_learned(m, before, found->predictive, job.seed);
+  constexpr double nine_of_ten = 1.645;
+  out.at_odds = out.at_odds || std::fabs(std::log(found->predictive.median / before.median)) >
+                                   nine_of_ten * 0.8 * before.log_deviation();
+  if (any_of(Undone::How::sheared, outcomes) && shank.median > 0)
+    m = with_learned_shank(m, learn(prior_of(shank), seen_as(Undone::How::sheared, outcomes)).predictive, job.seed);
+  if (any_of(Undone::How::rounded, outcomes) && m.drive.median > 0)
+    m.drive = learn(prior_of(m.drive), seen_as(Undone::How::rounded, outcomes)).predictive;
+  const int earlier = out.learned ? out.learned->count : 0;
+  out.learned = *found;
+  out.learned->count += earlier;
+  return std::nullopt;
+}
+
+/// In the order in which it happened: bolts undone as they were, aids, bolts undone after them.
+inline Outcome<LearnedModel> try_learned_model(const FreeJob& job) {
+  LearnedModel out;
+  out.untreated = bare_model(job);
+  if (const auto error = learn_from(job, false, out, out.untreated)) return *error;
+  out.model = after_aids(out.untreated, job);
+  if (const auto error = learn_from(job, true, out, out.model)) return *error;
+  return out;
+}
+
+}  // namespace detail
+
+}  // namespace tauten
