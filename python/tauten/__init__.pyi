@@ -1827,7 +1827,7 @@ class _hexagon_key_strength(_Formula, Protocol):
 hexagon_key_strength: _hexagon_key_strength
 
 class _breakaway_torque(_Formula, Protocol):
-    """Torque that starts a joint which has stood.
+    """Torque that starts a joint which has stood (estimate: real ones spread by a factor of two).
 
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m], thread_growth f_t [1], bearing_growth f_b [1], bond_torque T_bond [N.m], rust_torque T_press [N.m], prevailing_torque M_P [N.m] -> breakaway_torque T_off [N.m]
     """

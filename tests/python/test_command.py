@@ -182,7 +182,7 @@ def test_clamp_has_the_keys_that_others_rely_on():
 
 def test_eval_has_the_keys_that_others_rely_on():
     got = answer("eval", "stress_area", "diameter=10mm", "pitch=1.5mm")
-    assert list(got) == ["formula", "value", "unit", "inputs", "sources", "warnings"]
+    assert list(got) == ["formula", "summary", "value", "unit", "inputs", "sources", "warnings"]
     assert got["formula"] == "stress_area" and got["unit"] == "m2"
     assert got["inputs"] == {"diameter": 10 * MM, "pitch": 1.5 * MM}
     assert round(got["value"] * 1e6, 1) == 58.0  # ISO 898-1, nominal stress area of M10

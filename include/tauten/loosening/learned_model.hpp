@@ -47,7 +47,7 @@ struct LearnedModel {
   ReleaseModel untreated;            ///< before the aids already used
   ReleaseModel model;                ///< after them
   std::optional<Learned> learned{};  ///< of the breakaway torque
-  bool at_odds = false;              ///< it lies far from what was thought before
+  bool at_odds = false;              ///< some came free far from what was thought before
 };
 
 /// The outcomes as those of another end: the torque is known where it was `exact`, and lies above it elsewhere.
@@ -77,9 +77,10 @@ inline std::optional<Error> learn_from(const FreeJob& job, bool treated, Learned
   const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
   if (!found) return found.error();
   m = with_learned(m, before, found->predictive, job.seed);
-  constexpr double nine_of_ten = 1.645;
-  out.at_odds = out.at_odds || std::fabs(std::log(found->predictive.median / before.median)) >
-                                   nine_of_ten * 0.8 * before.log_deviation();
+  // One in fifty would come free so far from the middle if the description were right.
+  for (const Undone& one : outcomes)
+    out.at_odds = out.at_odds || (one.how == Undone::How::freed &&
+                                  std::fabs(std::log(one.torque.si / before.median)) > 2.33 * before.log_deviation());
   if (any_of(Undone::How::sheared, outcomes) && shank.median > 0)
     m = with_learned_shank(m, learn(prior_of(shank), seen_as(Undone::How::sheared, outcomes)).predictive, job.seed);
   if (any_of(Undone::How::rounded, outcomes) && m.drive.median > 0)
