@@ -87,8 +87,10 @@ TEST_CASE("a number outside a range shows in the topmost bit") {
   const double infinity = std::numeric_limits<double>::infinity();
   const double tiny = std::numeric_limits<double>::denorm_min();
   const Interval ranges[] = {positive, non_negative, any_sign, within(0.2e-3, 8e-3), within(-2, 3), {0.5, 2, true}};
-  const double numbers[] = {tiny,  1e-300, 0.2e-3, 8e-3, 0.5,    1,    2,       3,       1e30, 1.0000000000000002e30,
-                            1e300, -tiny,  -1,     -2,   -1e300, -1e30, infinity, -infinity, std::nan(""), -std::nan(""), 0.0};
+  const double numbers[] = {
+      tiny,  1e-300, 0.2e-3, 8e-3, 0.5,    1,     2,        3,         1e30,         1.0000000000000002e30,
+      1e300, -tiny,  -1,     -2,   -1e300, -1e30, infinity, -infinity, std::nan(""), -std::nan(""),
+      0.0};
   for (const Interval& range : ranges)
     for (const double number : numbers)
       for (const double x : {number, std::nextafter(number, infinity), std::nextafter(number, -infinity)}) {

@@ -128,7 +128,8 @@ inline std::string with_sum_in_lines(const std::string& text) {
   }
   if (widest.empty()) return text;
   std::string lines;
-  for (const std::string& term : latex_pieces(widest, {" + ", " - "})) lines += (lines.empty() ? "&" : " \\\\ &") + term;
+  for (const std::string& term : latex_pieces(widest, {" + ", " - "}))
+    lines += (lines.empty() ? "&" : " \\\\ &") + term;
   const auto place = static_cast<std::size_t>(widest.data() - text.data());
   return std::string(text).replace(place, widest.size(), "\\begin{aligned} " + lines + " \\end{aligned}");
 }
