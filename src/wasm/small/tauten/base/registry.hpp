@@ -1,6 +1,6 @@
 // The registry in little code, for the network. It offers what the header of this name in include/ offers and gives the
 // same numbers, but nothing is compiled for each formula: its `eval` is called once, while the module is built, on a
-// scalar that notes what is done, and what it noted is a program of some 30 bytes. One loop works the programs through,
+// scalar that notes what is done, and what it noted is a program of some 20 bytes. One loop works the programs through,
 // on numbers, dual numbers or symbols.
 #pragma once
 
