@@ -10,6 +10,16 @@
 #include "tauten/base/column.hpp"
 #include "tauten/base/symbolic.hpp"
 
+#if defined(TAUTEN_WIDE_ROWS)
+// Of AVX-512 the instructions, not the width: columns begin anywhere, and loads of 64 bytes across two lines of the cache
+// cost what the width gains. Clang chooses by itself.
+#if defined(__clang__)
+#define TAUTEN_AVX512 "avx512f,avx512dq,avx512bw,avx512vl"
+#else
+#define TAUTEN_AVX512 "avx512f,avx512dq,avx512bw,avx512vl,prefer-vector-width=256"
+#endif
+#endif
+
 namespace tauten {
 
 /// A formula without its type. All numbers are SI; `x` points at `arity()` numbers in the order of `inputs`.
@@ -119,11 +129,9 @@ struct Erased<F, std::index_sequence<I...>> {
                                                                 std::size_t rows) noexcept {
     return packed<Real>(in, out, rows);
   }
-  // Of AVX-512 the instructions, not the width: columns begin anywhere, and loads of 64 bytes across two lines of the
-  // cache cost what the width gains.
   template <class Real>
-  [[gnu::target("avx512f,avx512dq,avx512bw,avx512vl,prefer-vector-width=256"), gnu::flatten]] static bool packed_avx512(
-      const Real* const* in, Real* out, std::size_t rows) noexcept {
+  [[gnu::target(TAUTEN_AVX512), gnu::flatten]] static bool packed_avx512(const Real* const* in, Real* out,
+                                                                         std::size_t rows) noexcept {
     return packed<Real>(in, out, rows);
   }
   template <class Real>
