@@ -13,6 +13,7 @@ import pathlib
 import subprocess
 import sys
 import tempfile
+import zipfile
 
 HERE = pathlib.Path(__file__).resolve().parent
 BASELINE = HERE / "baseline.csv"
@@ -30,6 +31,20 @@ def stripped(path):
         return os.path.getsize(file.name)
 
 
+def zipped(package):
+    """Bytes of the Python package as a wheel holds it, the compiled module stripped."""
+    with tempfile.TemporaryDirectory() as folder:
+        archive = pathlib.Path(folder, "wheel.zip")
+        with zipfile.ZipFile(archive, "w", zipfile.ZIP_DEFLATED) as file:
+            for path in sorted(package.iterdir()):
+                if path.suffix == ".so":
+                    subprocess.run(["strip", "-o", f"{folder}/{path.name}", str(path)], check=True)
+                    file.write(f"{folder}/{path.name}", path.name)
+                elif path.is_file():
+                    file.write(path, path.name)
+        return archive.stat().st_size
+
+
 def figures(build, compiler):
     """{name: figure} of what is built."""
     found = {f"lines {name}": lines(name, compiler) for name in
@@ -38,6 +53,8 @@ def figures(build, compiler):
                           ("tauten", "bin/tauten")):
         for path in build.glob(pattern):
             found[f"bytes {name}"] = stripped(path)
+    if any(build.glob("python/tauten/_core*.so")):
+        found["bytes wheel"] = zipped(build / "python/tauten")
     for path in sorted(build.glob("wasm/tauten/*.wasm")):
         found[f"bytes {path.name}"] = path.stat().st_size
         found[f"bytes {path.name}.gz"] = len(gzip.compress(path.read_bytes(), 9))

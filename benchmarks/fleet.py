@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Fleets and arrays: what an answer or a formula costs for many rows, as ratios taken in one run.
+"""Fleets and arrays: what an answer or a formula costs for many rows, as ratios taken in one run; what it costs to begin.
 
 Each figure is the best of several, alternating, so that what else the machine does tells least. Needs the built package on
 the path (`./dev python benchmarks/fleet.py`) and a C++ compiler for the bare function that calls are measured against.
@@ -32,11 +32,14 @@ PYBIND11_MODULE(bare, module) {
 """
 
 
-def best(*functions, times=7):
-    """Least seconds of each function, taken in turns."""
+def best(*functions, times=7, warm=False):
+    """Least seconds of each function, taken in turns. warm: each is called once before it is timed, or it would find in
+    the cache what the function before it has left there."""
     seconds = [math.inf] * len(functions)
     for _ in range(times):
         for place, function in enumerate(functions):
+            if warm:
+                function()
             start = time.perf_counter()
             function()
             seconds[place] = min(seconds[place], time.perf_counter() - start)
@@ -158,7 +161,7 @@ def arrays(report, rows):
     except ImportError:
         pass
     np.testing.assert_allclose(functions["tauten"](), expression(), rtol=1e-13)
-    seconds = dict(zip(functions, best(*functions.values())))
+    seconds = dict(zip(functions, best(*functions.values(), times=max(7, 1_000_000 // rows), warm=True)))
     for name, value in seconds.items():
         report.row(name, value / rows * 1e9, "ns/row")
     for name, value in seconds.items():
@@ -167,6 +170,72 @@ def arrays(report, rows):
             wanted = "at least 3" if name == "NumPy expression" and rows >= 1_000_000 else ""
             report.row(f"{name} / tauten", value / seconds["tauten"], "", wanted,
                        not wanted or value / seconds["tauten"] >= 3)
+
+
+def trials(report, count):
+    """The same distributions through the same formula, down to the same figures: mean, uncertainty, quantiles."""
+    report.head(f"Monte Carlo, {count} trials of a formula with five uncertain inputs")
+    from tauten import uncertainty
+    inputs = dict(torque=uncertainty.normal(130.0, 4.0), pitch=REST[0], pitch_diameter=uncertainty.uniform(14.6e-3, 14.8e-3),
+                  thread_friction=uncertainty.triangular(0.08, 0.12, 0.18),
+                  bearing_friction=uncertainty.triangular(0.08, 0.12, 0.18),
+                  bearing_diameter=uncertainty.uniform(19.5e-3, 20.5e-3))
+    seeds = itertools.count(1)
+
+    def own(threads):
+        return uncertainty.monte_carlo("preload_from_torque", inputs, trials=count, seed=next(seeds), threads=threads)
+
+    def numpy():
+        random = np.random.default_rng(next(seeds))
+        torque, diameter = random.normal(130.0, 4.0, count), random.uniform(14.6e-3, 14.8e-3, count)
+        mu_g, mu_k = random.triangular(0.08, 0.12, 0.18, count), random.triangular(0.08, 0.12, 0.18, count)
+        face = random.uniform(19.5e-3, 20.5e-3, count)
+        load = np.sort(torque / (REST[0] / (2 * math.pi) + mu_g * diameter / math.sqrt(3) + mu_k * face / 2))
+        return load.mean(), load.std(ddof=1), load[round(0.025 * count)], load[round(0.975 * count)]
+
+    run, found = own(1), numpy()
+    np.testing.assert_allclose((run.mean, run.standard_uncertainty, run.symmetric.low, run.symmetric.high), found, rtol=1e-2)
+    one, two, plain = best(lambda: own(1), lambda: own(2), numpy, times=3)
+    report.row("tauten, one thread", one, "s")
+    report.row("tauten, two threads", two, "s")
+    report.row("NumPy", plain, "s")
+    report.row("NumPy / tauten, one thread", plain / one, "")
+    report.row("NumPy / tauten, two threads", plain / two, "")
+
+
+def imports(report):
+    report.head("Import, beyond the start of the interpreter")
+
+    def python(code):
+        return lambda: subprocess.run([sys.executable, "-c", code], check=True)
+
+    bare, numpy, own = best(python(""), python("import numpy"), python("import tauten"), times=9)
+    report.row("numpy", (numpy - bare) * 1e3, "ms")
+    report.row("tauten, which imports numpy", (own - bare) * 1e3, "ms")
+    report.row("tauten / numpy", (own - bare) / (numpy - bare), "")
+
+
+def includes(report):
+    """What a file that includes a header and does nothing costs the compiler, beyond an empty file."""
+    compiler = os.environ.get("CXX", "c++")
+    include = pathlib.Path(__file__).resolve().parents[1] / "include"
+    headers = ("cmath", "boost/units/systems/si.hpp", "tauten/tightening/torque.hpp", "tauten/units.hpp", "tauten/tauten.hpp")
+
+    def compiled(text):
+        return lambda: subprocess.run([compiler, "-std=c++20", "-O2", f"-I{include}", "-c", "-x", "c++", "-", "-o", os.devnull],
+                                      input=text.encode(), check=True)
+
+    try:
+        empty, *seconds = best(compiled(""), *(compiled(f"#include <{name}>\n") for name in headers), times=5)
+    except (OSError, subprocess.CalledProcessError):
+        print("  there is no compiler: no includes")
+        return
+    report.head("Include, beyond an empty file")
+    for name, value in zip(headers, seconds):
+        report.row(f"<{name}>", (value - empty) * 1e3, "ms")
+    cmath, boost, formula, units, _ = (value - empty for value in seconds)
+    report.row("one formula / <cmath>", formula / cmath, "")
+    report.row("tauten/units.hpp / Boost.Units", units / boost, "")
 
 
 def loop(table):
@@ -269,9 +338,12 @@ def main():
         calls(report, folder)
         arrays(report, 10_000)
         arrays(report, options.rows)
+        trials(report, options.rows)
         fleets(report, options.rows, program, folder)
         if not options.no_workers:
             workers(report, 2 * options.rows)
+        imports(report)
+        includes(report)
     print(f"\n{report.failed} missed" if report.failed else "\nall met")
     return 1 if report.failed else 0
 

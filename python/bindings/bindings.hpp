@@ -15,6 +15,10 @@ inline constexpr int most_inputs = 16;
 /// \return every formula. Only one source file includes them all, because that takes the compiler its time.
 std::span<const Entry> entries() noexcept;
 
+/// Counting what the rows of a call have wrong, in this thread.
+void start_count() noexcept;
+bool nothing_counted() noexcept;
+
 void add_errors(pybind11::module_& module);
 void add_metadata(pybind11::module_& module);
 void add_kernel(pybind11::module_& module);

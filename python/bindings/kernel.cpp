@@ -1,8 +1,10 @@
-// The type `Kernel`: calls a formula on plain numbers without detour, and leaves every other call to its subclass.
+// The type `Kernel`: calls a formula on plain numbers and plain arrays without detour, and leaves every other call to its
+// subclass.
 //
 // It is written against the C interface of Python because that alone offers vector calls: no tuple, no dict, no overload
-// resolution. `Kernel` answers when all inputs are numbers and nothing is to be said about them. Anything else (arrays,
-// text, units, options, values outside a range) goes to the method `_evaluate` of the Python class.
+// resolution. `Kernel` answers when all inputs are numbers and nothing is to be said about them. Plain arrays go straight
+// to the NumPy function; if rows are to be spoken of, that is left to the method `_told` of the Python class. Anything
+// else (text, units, options, values outside a range) goes to its method `_evaluate`.
 #include <Python.h>
 #include <structmember.h>
 
@@ -20,9 +22,16 @@ struct Kernel {
   PyObject_HEAD vectorcallfunc call;
   const Entry* entry;
   PyObject* names;  ///< tuple of interned argument names
+  PyObject* ufunc;
 };
 
+// What is asked for by name at each call, the type of plain arrays, and the module, which has the NumPy functions.
 PyObject* evaluate_name = nullptr;
+PyObject* told_name = nullptr;
+PyObject* out_name = nullptr;
+PyObject* only_out = nullptr;
+PyObject* array_type = nullptr;
+PyObject* module_object = nullptr;
 
 bool read_number(PyObject* object, double& x) noexcept {
   if (PyFloat_Check(object)) {
@@ -62,6 +71,45 @@ bool read_arguments(const Kernel& kernel, PyObject* const* arguments, Py_ssize_t
   return true;
 }
 
+/// Puts plain arrays and numbers in the order of the inputs, and behind them the array given as `out`, if there is one.
+/// \return whether that is all there is, and an array among it
+bool read_arrays(const Kernel& kernel, PyObject* const* arguments, Py_ssize_t by_position, PyObject* keywords,
+                 PyObject** inputs, bool& has_out) noexcept {
+  const Py_ssize_t by_name = keywords == nullptr ? 0 : PyTuple_GET_SIZE(keywords);
+  const int arity = kernel.entry->arity();
+  if (by_position > arity) return false;
+  has_out = false;
+  bool any_array = false;
+  unsigned seen = 0;
+  for (Py_ssize_t i = 0; i < by_position + by_name; ++i) {
+    Py_ssize_t place = i;
+    if (i >= by_position) {
+      PyObject* name = PyTuple_GET_ITEM(keywords, i - by_position);
+      place = name == out_name ? arity : place_of(kernel.names, name);
+      if (place < 0 || (seen >> place & 1) != 0) return false;
+    }
+    const bool is_array = reinterpret_cast<PyObject*>(Py_TYPE(arguments[i])) == array_type;
+    if (!is_array && !PyFloat_CheckExact(arguments[i])) return false;
+    any_array |= is_array;
+    has_out |= place == arity;
+    seen |= 1u << place;
+    inputs[place] = arguments[i];
+  }
+  return any_array && (seen & ((1u << arity) - 1)) == (1u << arity) - 1;
+}
+
+PyObject* over_rows(PyObject* self, PyObject* const* inputs, bool has_out) noexcept {
+  const auto& kernel = *reinterpret_cast<Kernel*>(self);
+  start_count();
+  PyObject* result = PyObject_Vectorcall(kernel.ufunc, inputs, static_cast<std::size_t>(kernel.entry->arity()),
+                                         has_out ? only_out : nullptr);
+  if (result == nullptr || nothing_counted()) return result;
+  PyObject* const words[] = {self, result};
+  PyObject* told = PyObject_VectorcallMethod(told_name, words, 2, nullptr);
+  Py_DECREF(result);
+  return told;
+}
+
 bool all_usual(const Entry& entry, const double* x) noexcept {
   bool usual = true;
   for (const Arg& arg : entry.inputs) usual &= arg.usual.contains(*x++);
@@ -76,6 +124,9 @@ PyObject* call(PyObject* self, PyObject* const* arguments, std::size_t flagged_c
     const double value = kernel.entry->value(x);
     if (value == value && all_usual(*kernel.entry, x)) return PyFloat_FromDouble(value);
   }
+  PyObject* inputs[most_inputs + 1];
+  bool has_out;
+  if (read_arrays(kernel, arguments, count, keywords, inputs, has_out)) return over_rows(self, inputs, has_out);
   const Py_ssize_t total = count + (keywords == nullptr ? 0 : PyTuple_GET_SIZE(keywords));
   auto** with_self = static_cast<PyObject**>(PyMem_Malloc(static_cast<std::size_t>(total + 1) * sizeof(PyObject*)));
   if (with_self == nullptr) return PyErr_NoMemory();
@@ -95,7 +146,11 @@ PyObject* make(PyTypeObject* type, PyObject* arguments, PyObject*) noexcept {
     kernel.call = call;
     kernel.entry = &entry;
     kernel.names = PyTuple_New(entry.arity());
-    if (kernel.names == nullptr) return nullptr;
+    kernel.ufunc = PyObject_GetAttrString(module_object, entry.name);
+    if (kernel.names == nullptr || kernel.ufunc == nullptr) {
+      Py_DECREF(self);
+      return nullptr;
+    }
     for (int i = 0; i < entry.arity(); ++i)
       PyTuple_SET_ITEM(kernel.names, i, PyUnicode_InternFromString(entry.inputs[static_cast<std::size_t>(i)].name));
     return self;
@@ -109,6 +164,7 @@ PyObject* make(PyTypeObject* type, PyObject* arguments, PyObject*) noexcept {
 void destroy(PyObject* self) noexcept {
   PyTypeObject* type = Py_TYPE(self);
   Py_XDECREF(reinterpret_cast<Kernel*>(self)->names);
+  Py_XDECREF(reinterpret_cast<Kernel*>(self)->ufunc);
   type->tp_free(self);
   Py_DECREF(type);
 }
@@ -128,8 +184,13 @@ void add_kernel(py::module_& module) {
   static PyType_Spec spec = {"tauten._core.Kernel", sizeof(Kernel), 0,
                              Py_TPFLAGS_DEFAULT | Py_TPFLAGS_BASETYPE | Py_TPFLAGS_HAVE_VECTORCALL, slots};
   evaluate_name = PyUnicode_InternFromString("_evaluate");
+  told_name = PyUnicode_InternFromString("_told");
+  out_name = PyUnicode_InternFromString("out");
+  only_out = PyTuple_Pack(1, out_name);
+  array_type = py::object(py::module_::import("numpy").attr("ndarray")).release().ptr();
+  module_object = module.ptr();
   const auto type = py::reinterpret_steal<py::object>(PyType_FromSpec(&spec));
-  if (!type || evaluate_name == nullptr) throw py::error_already_set();
+  if (!type || evaluate_name == nullptr || told_name == nullptr || only_out == nullptr) throw py::error_already_set();
   module.attr("Kernel") = type;
 }
 

@@ -137,15 +137,20 @@ py::list list_of(const Findings* findings) {
 }
 
 py::object take_count() {
+  if (nothing_counted()) return py::none();
   const Tally counted = std::exchange(tally, Tally());
-  const auto found = [](const Findings& findings) { return findings.count > 0; };
-  if (counted.impossible == 0 && std::none_of(counted.outside, counted.outside + most_inputs, found) &&
-      std::none_of(counted.unusual, counted.unusual + most_inputs, found))
-    return py::none();
   return py::make_tuple(counted.rows, list_of(counted.outside), counted.impossible, list_of(counted.unusual));
 }
 
 }  // namespace
+
+void start_count() noexcept { tally = {}; }
+
+bool nothing_counted() noexcept {
+  const auto found = [](const Findings& findings) { return findings.count > 0; };
+  return tally.impossible == 0 && std::none_of(tally.outside, tally.outside + most_inputs, found) &&
+         std::none_of(tally.unusual, tally.unusual + most_inputs, found);
+}
 
 void add_ufuncs(py::module_& module) {
   if (_import_umath() < 0) throw py::error_already_set();
@@ -154,7 +159,7 @@ void add_ufuncs(py::module_& module) {
   // Under its own name in the module, a NumPy function can be pickled.
   for (const Entry& entry : entries()) module.attr(entry.name) = make_ufunc(entry, tables[place++]);
 
-  module.def("start_count", [] { tally = {}; }, "Starts to count the rows of this thread");
+  module.def("start_count", start_count, "Starts to count the rows of this thread");
   module.def("take_count", take_count,
              "None if all rows are in order; else the number of rows, (input, count, first value) outside the domain, "
              "the number of rows without a solution, and (input, count, first value) outside the usual range");

@@ -79,7 +79,8 @@ class Formula(_core.Kernel):
     def __reduce__(self):
         return self.name
 
-    # A call of plain numbers with nothing to be said about them is answered by the base class and never comes here.
+    # A call of plain numbers with nothing to be said about them is answered by the base class and never comes here; of
+    # a call of plain arrays only what is to be told.
     def _evaluate(self, *args, **options):
         given = (*args, *options.values())
         try:
@@ -109,14 +110,21 @@ class Formula(_core.Kernel):
             shown = ~np.ma.getmaskarray(result)
             self.ufunc(*(np.broadcast_to(np.ma.getdata(value), result.shape)[shown] for value in values))
             count = _core.take_count()
+        self._warn(count, level=5)
+        return result
+
+    def _told(self, result):
+        self._warn(_core.take_count(), level=3)
+        return result
+
+    def _warn(self, count, level):
         if count is None:
-            return result
+            return
         rows, outside, impossible, unusual = count
         if message := _text.domain_warning(self, rows, outside, impossible):
-            warnings.warn(message, DomainWarning, stacklevel=4)
+            warnings.warn(message, DomainWarning, stacklevel=level)
         if message := _text.validity_warning(self, rows, unusual):
-            warnings.warn(message, ValidityWarning, stacklevel=4)
-        return result
+            warnings.warn(message, ValidityWarning, stacklevel=level)
 
     def _read(self, args, options):
         """SI values in the order of the inputs (every single number as float), and the Pint registry if one is met.

@@ -1,8 +1,22 @@
 #!/usr/bin/env python3
-"""Compares what a shared library shows to the outside with what its header declares; compiles the header as C and C++."""
+"""Compares what a shared library shows to the outside with what its header declares; compiles the header as C and C++.
+Also looks for variables that a call could change: there are none.
+"""
 import re
 import subprocess
 import sys
+
+
+# The empty error of an outcome that holds a value, a constant made at its first use; and what compilers bring along.
+UNCHANGING = re.compile(r"::error\(\) const::none$|^(completed\.\d+|__dso_handle|__TMC_END__|__cpu_\w+|DW\.ref\.\w+)$")
+
+
+def variables(library):
+    """Names of what lies in writable memory."""
+    lines = subprocess.run(["objdump", "-t", "-C", library], capture_output=True, text=True, check=True).stdout
+    found = re.findall(r" O \.t?(?:data|bss)\t[0-9a-f]+\s+(?:\.hidden )?(.+)$", lines, re.M)
+    assert any("none" in name for name in found)  # else the listing has another form
+    return set(found)
 
 
 def main(library, header):
@@ -17,6 +31,7 @@ def main(library, header):
         "shown but not declared": shown - declared,
         "not versioned": {line for line in lines.splitlines() if line.split()[-2] != "A" and "@@TAUTEN_1" not in line},
     }
+    checks["variables"] = {name for name in variables(library) if not UNCHANGING.search(name)}
     for language, options in (("c", "-std=c99"), ("c++", "-std=c++98")):
         run = subprocess.run(["cc", "-x", language, options, "-pedantic-errors", "-Wall", "-Wextra", "-Werror",
                               "-fsyntax-only", header], capture_output=True, text=True)

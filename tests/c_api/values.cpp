@@ -1,5 +1,6 @@
 // Prints formula values at random inputs, one case in a line, every number as the bits of a double: name, value, how far
-// a build with another C library may be off, slopes, inputs. The same cases at each run.
+// a build with another C library may be off, slopes, inputs. The same cases at each run. With a second word it prints
+// inputs that are fine one by one and have no solution together: name, inputs.
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
@@ -79,10 +80,26 @@ double slack(const tauten::Entry& entry, const std::vector<double>& x, double va
   return sum;
 }
 
+int print_impossible(int cases) {
+  std::mt19937_64 random(20);
+  for (const tauten::Entry& entry : tauten::shared::registry())
+    for (int i = 0; i < cases; ++i) {
+      std::vector<double> x;
+      for (const tauten::Arg& arg : entry.inputs) x.push_back(sample::draw(arg, random));
+      double value = 0;
+      if (tauten_evaluate(tauten_formula_named(entry.name), x.data(), &value, nullptr) != TAUTEN_IMPOSSIBLE) continue;
+      std::printf("%s", entry.name);
+      for (const double input : x) print(input);
+      std::printf("\n");
+    }
+  return 0;
+}
+
 }  // namespace
 
 int main(int count, char** words) {
   const int cases = count > 1 ? std::atoi(words[1]) : 80;
+  if (count > 2) return print_impossible(cases);
   std::mt19937_64 random(20);
   for (const tauten::Entry& entry : tauten::shared::registry()) {
     const tauten_formula* formula = tauten_formula_named(entry.name);

@@ -1,12 +1,14 @@
 #!/usr/bin/env python3
 """Makes the Debian package, unpacks it into an empty root and builds strangers' projects against nothing but that.
 
-Takes the build folder, which must be built. Ends with `N passed, M failed`.
+Takes the build folder, which must be built. Where mmdebstrap is installed and a mirror can be reached, the package is also
+installed by apt into a Debian that has nothing but apt. Ends with `N passed, M failed`.
 """
 import argparse
 import os
 import pathlib
 import re
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -19,6 +21,21 @@ def run(*command, **options):
     if done.returncode != 0:
         raise RuntimeError(f"{' '.join(map(str, command))}\n{done.stdout}{done.stderr}")
     return done.stdout
+
+
+def bare_system(folder):
+    """Makes a Debian with nothing but apt; False where that cannot be."""
+    release = dict(re.findall(r'^(\w+)="?(.*?)"?$', pathlib.Path("/etc/os-release").read_text(), re.M))
+    if not shutil.which("mmdebstrap") or os.geteuid() != 0 or release.get("ID") != "debian":
+        print("left out: a bare system needs Debian, mmdebstrap and root")
+        return False
+    made = subprocess.run(["mmdebstrap", "--variant=apt", "--mode=root", "--skip=cleanup/apt", release["VERSION_CODENAME"],
+                           str(folder)], capture_output=True, text=True)
+    if made.returncode != 0:
+        print("left out: no bare system could be made:", made.stderr.strip().splitlines()[-1])
+        return False
+    shutil.copy("/etc/resolv.conf", folder / "etc/resolv.conf")  # so that apt finds its mirror from inside
+    return True
 
 
 def main():
@@ -71,10 +88,23 @@ def main():
             run("cmake", "--build", folder)
             run(folder / "gauge")
 
+        def installed_by_apt():
+            shutil.copy(package, bare / "tmp")
+            run("chroot", bare, "apt-get", "install", "-y", "--no-install-recommends", f"/tmp/{package.name}",
+                env={**os.environ, "DEBIAN_FRONTEND": "noninteractive"})
+            answer = run("chroot", bare, "tauten", "clamp", "--thread", "M16", "--class", "8.8", "--torque", "130N.m",
+                         "--condition", "oiled")
+            assert "fit" in answer, answer
+            run("chroot", bare, "apt-get", "remove", "-y", "tauten")
+            assert not (bare / "usr/bin/tauten").exists()
+
         check("the command line program runs", program)
         check("a C program by pkg-config, shared library", lambda: c_program(()))
         check("a C program by pkg-config, static library", lambda: c_program(("--static",)))
         check("a C++ program by find_package", find_package)
+        bare = work / "bare"
+        if bare_system(bare):
+            check("apt installs it into a bare system, where it runs, and removes it", installed_by_apt)
     print(f"{sum(results)} passed, {len(results) - sum(results)} failed")
     return 0 if all(results) else 1
 

@@ -65,6 +65,10 @@ def pump_foot(**changed):
     return {**PUMP_FOOT, **changed}
 
 
+def pump_foot_without_torque():
+    return {name: value for name, value in PUMP_FOOT.items() if name != "torque"}
+
+
 @pytest.mark.parametrize("name", CONTRACT)
 def test_names_and_order_are_kept(name):
     formula = tauten.formulas[name]
@@ -254,6 +258,35 @@ def test_unusual_rows_are_counted_per_argument():
     message = str(caught[0].message)
     assert "pitch outside its range (0.2 mm to 8 mm) in 3000, first 10 mm" in message
     assert "thread_friction outside its range (0.02 to 1) in 2, first 1.5" in message
+
+
+def test_warnings_point_at_the_caller_however_arrays_are_given():
+    torque = np.array([48.0, -1.0])
+    for call in (lambda: preload(torque, *REST), lambda: preload(**pump_foot(torque=torque)), lambda: preload(torque.tolist(), *REST),
+                 lambda: preload(torque, *REST, out=np.empty(2)), lambda: preload(torque, *REST, dtype=np.float64),
+                 lambda: preload(np.ma.array(torque), *REST)):
+        with pytest.warns(tauten.DomainWarning, match="1 of 2 rows") as caught:
+            assert np.isnan(call()[1])
+        assert [warning.filename for warning in caught] == [__file__]
+
+
+def test_plain_arrays_may_come_by_name_and_wrong_calls_are_told():
+    torque = np.linspace(10, 100, 300)
+    out = np.empty(300)
+    assert preload(torque, **pump_foot_without_torque(), out=out) is out
+    np.testing.assert_array_equal(out, preload(torque, *REST))
+    for call, word in ((lambda: preload(torque, *REST, torque=torque), "twice"), (lambda: preload(torque), "also needs"),
+                       (lambda: preload(torque, *REST, outt=out), "no argument 'outt'"), (lambda: preload(torque, *REST, out), "6 argum"),
+                       (lambda: preload(torque.astype(complex), *REST), "not supported")):
+        with pytest.raises(TypeError, match=word):
+            call()
+
+
+def test_minus_zero_is_zero():
+    torque = np.array([48.0, -0.0, 50.0])
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        assert preload(torque, *REST)[1] == 0
 
 
 def test_missing_values_stay_missing_without_a_warning():

@@ -9,15 +9,23 @@
 #include <thread>
 #include <vector>
 
+#include "tauten/base/column_threads.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/formulas.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
+#include "tauten/tightening/joint_curve.hpp"
+#include "tauten/tightening/torque.hpp"
+#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/tightening/turn_derivation.hpp"
 #include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
+#include "tauten/uncertainty/budget.hpp"
+#include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
+#include "tauten/uncertainty/sobol.hpp"
 
 using namespace tauten;
 
@@ -101,6 +109,47 @@ std::string propagated() {
   return exact_text(m.mean) + " " + exact_text(m.standard_uncertainty);
 }
 
+std::string sensitivities() {
+  const Question question = clamp_question(pump_foot());
+  const Model& load = question.outputs.front();
+  const JointDistribution inputs = joint_distribution(load, question.inputs);
+  SobolOptions options;
+  options.trials = 4096;
+  options.threads = 3;
+  return json_text(tree_of(budget(load, inputs))) + json_text(tree_of(sobol(load, inputs, options)));
+}
+
+std::string turned() {
+  TurnJob job;
+  job.thread = "M16";
+  job.property_class = "8.8";
+  job.grip = Length(55e-3);
+  job.snug_torque = Torque(60.0);
+  job.angle = Angle(1.0);
+  job.condition = "oiled";
+  const TurnAnswer answer = turn(job);
+  CurveJob points;
+  points.joint = job;
+  return json_text(tree_of(answer)) + derivation_text(derivation_of(answer), formulas, Layout::text) +
+         json_text(tree_of(curve(points)));
+}
+
+std::string columns() {
+  std::vector<double> torque(40'000), out(torque.size());
+  for (std::size_t i = 0; i < torque.size(); ++i) torque[i] = 1e-2 * static_cast<double>(i);
+  std::string text;
+  evaluate_on(3, preload_from_torque_exact, std::span<double>(out), torque, 2e-3, 14.7e-3, 0.12, 0.12, 20e-3);
+  for (std::size_t i = 0; i < out.size(); i += 4'001) text += exact_text(out[i]);
+  double rest[] = {2e-3, 14.7e-3, 0.12, 0.12, 20e-3};
+  char* from[7] = {reinterpret_cast<char*>(torque.data())};
+  for (std::size_t i = 0; i < 5; ++i) from[i + 1] = reinterpret_cast<char*>(&rest[i]);
+  from[6] = reinterpret_cast<char*>(out.data());
+  const std::ptrdiff_t steps[] = {sizeof(double), 0, 0, 0, 0, 0, sizeof(double)};
+  find_formula("preload_from_torque")->rows_double(from, steps, torque.size());
+  for (std::size_t i = 0; i < out.size(); i += 4'001) text += exact_text(out[i]);
+  return text;
+}
+
 std::string every_formula() {
   std::string out;
   for (const Entry& entry : formulas) {
@@ -119,8 +168,9 @@ std::string every_formula() {
   return out;
 }
 
-const std::vector<std::function<std::string()>> questions = {identified, clamped,   torque_asked, reached,
-                                                             freed,      simulated, propagated,   every_formula};
+const std::vector<std::function<std::string()>> questions = {identified,    clamped,   torque_asked, reached,
+                                                             freed,         simulated, propagated,   turned,
+                                                             sensitivities, columns,   every_formula};
 
 }  // namespace
 

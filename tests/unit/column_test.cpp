@@ -7,6 +7,7 @@
 
 #include "sample.hpp"
 #include "tauten/base/column.hpp"
+#include "tauten/base/column_threads.hpp"
 #include "tauten/friction/nut_factor.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 #include "tauten/tightening/screw_torque.hpp"
@@ -96,4 +97,61 @@ TEST_CASE("spans, vectors, arrays, integers and numbers mix") {
   REQUIRE(evaluate(setting_with_prevailing, std::span<double>(out), 40, 5));
   CHECK(out[0] == 45);
   CHECK(out[2] == 45);
+}
+
+TEST_CASE("columns of any stride: members of structs, every third number, backwards") {
+  struct Bolt {
+    double torque;
+    float length;
+    double diameter;
+  };
+  std::vector<Bolt> bolts;
+  std::vector<double> factors;
+  for (int i = 0; i < 205; ++i) {
+    bolts.push_back({10.0 + i, 0.1F, (6 + i % 20) * 1e-3});
+    factors.insert(factors.end(), {0.1 + 1e-3 * i, -1, -1});
+  }
+  const std::span<const Bolt> all(bolts);
+  const auto torque = column_of(all, &Bolt::torque);
+  const auto diameter = column_of(all, &Bolt::diameter);
+  const StridedColumn<double> factor{factors.data(), 3 * sizeof(double), bolts.size()};
+  std::vector<double> out(bolts.size());
+  REQUIRE(evaluate(preload_from_nut_factor, std::span<double>(out), torque, diameter, factor));
+  for (std::size_t i = 0; i < out.size(); ++i)
+    CHECK(out[i] == preload_from_nut_factor.si(bolts[i].torque, bolts[i].diameter, factors[3 * i]));
+  const StridedColumn<double> backwards{factors.data() + 3 * 204, -3 * static_cast<std::ptrdiff_t>(sizeof(double)),
+                                        bolts.size()};
+  REQUIRE(evaluate(preload_from_nut_factor, std::span<double>(out), torque, 10e-3, backwards));
+  CHECK(out[1] == preload_from_nut_factor.si(bolts[1].torque, 10e-3, factors[3 * 203]));
+  CHECK_FALSE(evaluate(preload_from_nut_factor, std::span<double>(out).first(9), torque, diameter, 0.2));
+  CHECK(column_of(std::span<const Bolt>(), &Bolt::torque).size() == 0);
+}
+
+TEST_CASE("any number of threads gives the numbers of one") {
+  for (const std::size_t rows : {std::size_t{0}, std::size_t{1}, std::size_t{16'384}, std::size_t{50'001}}) {
+    const std::vector<double> torque = spread<double>(-20, 300, rows), friction = spread<double>(0.3, -0.1, rows);
+    const StridedColumn<double> backwards{rows == 0 ? nullptr : &friction[rows - 1],
+                                          -static_cast<std::ptrdiff_t>(sizeof(double)), rows};
+    const auto on = [&](auto evaluated) {
+      std::vector<double> out(rows, -1);
+      REQUIRE(evaluated(std::span<double>(out)));
+      return out;
+    };
+    const auto alone = on([&](auto out) {
+      return evaluate(preload_from_torque_exact, out, torque, 1.5e-3, 9.026e-3, backwards, friction, 12.8e-3);
+    });
+    for (const int threads : {-1, 1, 2, 7}) {
+      const auto shared = on([&](auto out) {
+        return evaluate_on(threads, preload_from_torque_exact, out, torque, 1.5e-3, 9.026e-3, backwards, friction,
+                           12.8e-3);
+      });
+      std::size_t equal = 0;
+      for (std::size_t i = 0; i < rows; ++i) equal += same(shared[i], alone[i]);
+      CHECK(equal == rows);
+    }
+    std::vector<double> out(rows + 1, -7);
+    CHECK_FALSE(evaluate_on(2, preload_from_torque_exact, std::span<double>(out), torque, 1.5e-3, 9.026e-3, friction,
+                            friction, 12.8e-3));
+    CHECK(out[0] == -7);
+  }
 }

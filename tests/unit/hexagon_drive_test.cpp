@@ -89,7 +89,9 @@ TEST_CASE("hexagon in an opening of six or twelve points: play and lever from tu
         CHECK(flank_lever.si(s, D, w) == near(head.corner * std::sin(end - turn)).epsilon(1e-6));
       }
   CHECK(flank_lever.si(s, 0, 0) == near(s / std::sqrt(3.0) * std::sin(half_turn / 6)));
-  CHECK(std::fabs(corner_play.si(s, 0, 0)) < 1e-12);
+  CHECK(corner_play.si(s, 0, 0) == 0);
+  // A play too small to matter keeps its digits: D/2 along the flank of a new hexagon, over the half flank s/(2 sqrt 3).
+  CHECK(corner_play.si(s, 1e-10 * s, 0) == near(1e-10 * std::sqrt(3.0)).epsilon(1e-9));
 }
 
 TEST_CASE(

@@ -41,5 +41,10 @@ TEST_CASE("a formula is broken outside brackets only, and only where it must be"
   CHECK(latex_lines(sum, 1) == std::vector<std::string>{"\\left(a + b\\right)\\,c", "+ \\frac{d - e}{f}", "- g"});
   CHECK(latex_lines("-5 \\cdot \\left(1 - 2 \\cdot 3\\right) \\cdot 7", 1) ==
         std::vector<std::string>{"-5", "\\cdot \\left(1 - 2 \\cdot 3\\right)", "\\cdot 7"});
+  // A sum at a bar is set in lines before a product is torn apart.
+  CHECK(latex_lines("2 \\cdot f\\left(\\frac{a}{b + c - d}\\right)", 6) ==
+        std::vector<std::string>{
+            "2 \\cdot f\\left(\\frac{a}{\\begin{aligned} &b \\\\ &+ c \\\\ &- d \\end{aligned}}\\right)"});
+  CHECK(latex_width("\\begin{aligned} &a + b + c \\\\ &+ d \\end{aligned}") == latex_width("a + b + c"));
   CHECK(latex_lines("", 1) == std::vector<std::string>{""});
 }

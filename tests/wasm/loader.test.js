@@ -71,7 +71,7 @@ test("text of any language passes through", () => {
 test("types, version and size of the package", async () => {
   const { version, files } = JSON.parse(readFileSync(join(folder, "package.json")));
   assert.equal(version, tauten.version);
-  for (const [name, kilobytes] of [["tauten.wasm", 230], ["formulas.wasm", 100]]) {
+  for (const [name, kilobytes] of [["tauten.wasm", 200], ["formulas.wasm", 75]]) {
     const module = readFileSync(join(folder, name));
     assert.equal((await load(module)).version, version);
     assert.ok(files.includes(name));

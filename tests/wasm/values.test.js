@@ -4,10 +4,18 @@
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import test from "node:test";
-import { tauten } from "./module.js";
+import { tauten, TautenError } from "./module.js";
 
 const program = process.env.TAUTEN_VALUES;
 const view = new DataView(new ArrayBuffer(8));
+
+const fromBits = (word) => (view.setBigUint64(0, BigInt(`0x${word}`)), view.getFloat64(0));
+const linesOf = (...words) => execFileSync(program, words, { encoding: "utf8", maxBuffer: 1 << 28 }).trim().split("\n");
+
+/** The inputs of a formula by name. */
+function named(name, numbers) {
+  return Object.fromEntries(Object.keys(tauten.catalogue.formulas[name].inputs).map((key, i) => [key, numbers[i]]));
+}
 
 /** How many doubles lie between two, and one more; infinity if they differ in sign. */
 function places(a, b) {
@@ -17,16 +25,15 @@ function places(a, b) {
 }
 
 test("values and derivatives of all formulas", { skip: program === undefined && "the native library is not built" }, () => {
-  const lines = execFileSync(program, ["80"], { encoding: "utf8", maxBuffer: 1 << 28 }).trim().split("\n");
+  const lines = linesOf("80");
   const seen = new Set();
   const worst = { slope: 0 };
   const within = { 0: 0, 1: 0, 2: 0, Infinity: 0 };
   for (const line of lines) {
     const [name, ...words] = line.split(" ");
-    const [value, slack, ...rest] = words.map((word) => (view.setBigUint64(0, BigInt(`0x${word}`)), view.getFloat64(0)));
-    const arity = rest.length / 2;
-    const names = Object.keys(tauten.catalogue.formulas[name].inputs);
-    const inputs = Object.fromEntries(names.map((key, i) => [key, rest[arity + i]]));
+    const [value, slack, ...rest] = words.map(fromBits);
+    const inputs = named(name, rest.slice(rest.length / 2));
+    const names = Object.keys(inputs);
     const here = tauten.gradient(name, inputs);
     assert.equal(here.value, tauten.evaluate(name, inputs).value);
     assert.equal(here.value, tauten.columns(name, inputs)[0]);
@@ -56,4 +63,20 @@ test("values and derivatives of all formulas", { skip: program === undefined && 
   console.log(`${lines.length} cases, ${seen.size} formulas; all of + - * / and square root the same bits`);
   console.log("others by units in the last place:", within, "slopes, relative:", worst.slope);
   assert.equal(seen.size, tauten.formulas.length);
+  // Further than two units only where a tangent within a logarithm is magnified.
+  assert.ok(within.Infinity <= lines.length / 1000, `${within.Infinity} values`);
+});
+
+test("inputs that fit no value together give none", { skip: program === undefined && "the native library is not built" }, () => {
+  const seen = new Set();
+  for (const line of linesOf("20", "impossible")) {
+    const [name, ...words] = line.split(" ");
+    const inputs = named(name, words.map(fromBits));
+    assert.throws(() => tauten.evaluate(name, inputs), TautenError, line);
+    assert.throws(() => tauten.gradient(name, inputs), TautenError, line);
+    assert.ok(Number.isNaN(tauten.columns(name, inputs)[0]), line);
+    seen.add(name);
+  }
+  console.log(`${seen.size} formulas refuse what does not fit together`);
+  assert.ok(seen.size > 20);
 });

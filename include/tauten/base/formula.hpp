@@ -150,12 +150,15 @@ class Formula<F, std::index_sequence<I...>> {
     return guarded<Real>(static_cast<Real>(x)...);
   }
 
-  /// As `si`, but NaN too where an input lies outside its usual range: a number only where `check` gives `Status::ok`.
+  /// The value whatever the inputs are, for loops over many rows. What is wrong with a row is gathered, not told apart.
+  /// \param outside  gets its topmost bit set where `check` does not give `Status::ok`, or an input is minus zero
   template <class Real>
-  static constexpr Real si_if_in_order(const auto&... x) noexcept {
+  static constexpr Real si_unless(BitsOf<Real>& outside, const auto&... x) noexcept {
     constexpr Interval ordinary[] = {F::inputs[I].domain.meet(F::inputs[I].usual)...};
     const Real value = F::eval(x...);
-    return ((... & int{ordinary[I].contains(x)}) & int{possible(value, x...)}) != 0 ? value : detail::no_value(value);
+    outside |= (F::output.domain.outside_bit(value) | ... | ordinary[I].outside_bit(x));
+    if constexpr (has_requirement) outside |= F::requirement(x...) > 0 ? BitsOf<Real>{0} : ~BitsOf<Real>{0};
+    return value;
   }
 
   /// Looks at plain SI inputs.

@@ -1,7 +1,7 @@
 // What is known of a formula at run time: for look-up by name, bindings, explanations and pages.
 //
 // A source file that defines TAUTEN_WIDE_ROWS before it includes this (x86 with g++ or clang) holds the loops over rows
-// twice, and takes the packed instructions of twice the width where the machine has them. The numbers stay the same.
+// three times, and takes the packed instructions that the machine has: AVX-512, AVX2 or neither. The numbers are the same.
 #pragma once
 
 #include <cstddef>
@@ -9,6 +9,16 @@
 
 #include "tauten/base/column.hpp"
 #include "tauten/base/symbolic.hpp"
+
+#if defined(TAUTEN_WIDE_ROWS)
+// Of AVX-512 the instructions, not the width: columns begin anywhere, and loads of 64 bytes across two lines of the cache
+// cost what the width gains. Clang chooses by itself.
+#if defined(__clang__)
+#define TAUTEN_AVX512 "avx512f,avx512dq,avx512bw,avx512vl"
+#else
+#define TAUTEN_AVX512 "avx512f,avx512dq,avx512bw,avx512vl,prefer-vector-width=256"
+#endif
+#endif
 
 namespace tauten {
 
@@ -39,26 +49,13 @@ namespace detail {
 inline constexpr std::size_t rows_per_block = 256;
 inline constexpr int most_inputs = 12;
 
-// 0 * NaN is NaN, and no result is infinite. In lanes, which compilers turn into packed instructions.
-template <class Real>
-bool any_nan(const Real* y, std::size_t rows) noexcept {
-  constexpr std::size_t lanes = 8;
-  Real sum[lanes] = {};
-  std::size_t row = 0;
-  for (; row + lanes <= rows; row += lanes)
-    for (std::size_t lane = 0; lane < lanes; ++lane) sum[lane] += 0 * y[row + lane];
-  for (; row < rows; ++row) sum[0] += 0 * y[row];
-  for (std::size_t lane = 1; lane < lanes; ++lane) sum[0] += sum[lane];
-  return sum[0] != sum[0];
-}
-
 /// Nearly always all rows are in order. So that is tried first, and costs no more than the domain alone would; the rows
 /// of a block where it does not hold are worked out again, one by one.
-/// \param packed  rows of packed columns; NaN where a row is not in order
+/// \param packed  rows of packed columns; returns whether all of them are in order
 /// \param value   one row; NaN outside the domain
 /// \return whether all rows are in order
 template <class Real>
-bool strided_rows(int arity, void (*packed)(const Real* const*, Real*, std::size_t) noexcept,
+bool strided_rows(int arity, bool (*packed)(const Real* const*, Real*, std::size_t) noexcept,
                   Real (*value)(const Real*) noexcept, char* const* columns, const std::ptrdiff_t* steps,
                   std::size_t rows) noexcept {
   constexpr auto width = static_cast<std::ptrdiff_t>(sizeof(Real));
@@ -85,8 +82,7 @@ bool strided_rows(int arity, void (*packed)(const Real* const*, Real*, std::size
           copies[i][row] = *reinterpret_cast<const Real*>(at(i) + static_cast<std::ptrdiff_t>(row) * steps[i]);
     }
     Real* const out = direct ? reinterpret_cast<Real*>(at(arity)) : copies[arity];
-    packed(in, out, count);
-    if (any_nan(out, count)) {
+    if (!packed(in, out, count)) {
       in_order = false;
       Real x[most_inputs];
       for (std::size_t row = 0; row < count; ++row) {
@@ -121,19 +117,28 @@ struct Erased<F, std::index_sequence<I...>> {
   static Symbolic expression() { return F::eval(Symbolic::of_input(static_cast<int>(I))...); }
 
   template <class Real>
-  static void packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
+  static bool packed(const Real* const* in, Real* out, std::size_t rows) noexcept {
+    BitsOf<Real> outside = 0;
     TAUTEN_ROWS_ARE_INDEPENDENT
-    for (std::size_t i = 0; i < rows; ++i) out[i] = Formula<F>::template si_if_in_order<Real>(in[I][i]...);
+    for (std::size_t i = 0; i < rows; ++i) out[i] = Formula<F>::template si_unless<Real>(outside, in[I][i]...);
+    return outside >> (8 * sizeof(Real) - 1) == 0;
   }
 #if defined(TAUTEN_WIDE_ROWS)
   template <class Real>
-  [[gnu::target("avx2"), gnu::flatten]] static void packed_wide(const Real* const* in, Real* out,
+  [[gnu::target("avx2"), gnu::flatten]] static bool packed_avx2(const Real* const* in, Real* out,
                                                                 std::size_t rows) noexcept {
-    packed<Real>(in, out, rows);
+    return packed<Real>(in, out, rows);
+  }
+  template <class Real>
+  [[gnu::target(TAUTEN_AVX512), gnu::flatten]] static bool packed_avx512(const Real* const* in, Real* out,
+                                                                         std::size_t rows) noexcept {
+    return packed<Real>(in, out, rows);
   }
   template <class Real>
   static auto best_packed() noexcept {
-    return __builtin_cpu_supports("avx2") ? packed_wide<Real> : packed<Real>;
+    if (__builtin_cpu_supports("avx512dq") && __builtin_cpu_supports("avx512bw") && __builtin_cpu_supports("avx512vl"))
+      return packed_avx512<Real>;
+    return __builtin_cpu_supports("avx2") ? packed_avx2<Real> : packed<Real>;
   }
 #else
   template <class Real>

@@ -45,7 +45,8 @@ class LatexRuler {
     if (c == '{') return group(deep);
     rest_.remove_prefix(1);
     switch (c) {
-      case ' ': return 0;
+      case ' ':
+      case '&': return 0;
       case '_':
       case '^': return group(std::max(deep + 1, 2));
       case '+':
@@ -65,6 +66,7 @@ class LatexRuler {
       const double above = group(deep + 1);
       return std::max(above, group(deep + 1)) + 0.24;
     }
+    if (name == "begin") return stacked_lines(deep);
     if (name == "sqrt") return 0.9 * scale(deep) + group(deep);
     if (name == "mathrm") return 0;
     if (name == "left" || name == "right") return deep > 1 ? 0 : 0.2;  // brackets grow with what they hold
@@ -72,6 +74,22 @@ class LatexRuler {
     if (name == "cdot") return deep > 1 ? 0.2 : 0.72;
     if (find_greek(name) != nullptr || name == "pi" || name == "circ") return 0.6 * scale(deep);
     return (0.5 * static_cast<double>(name.size()) + 0.17) * scale(deep);  // a function: tan, arctan
+  }
+
+  /// Lines between \begin{aligned} and \end{aligned}: as wide as the widest.
+  double stacked_lines(int deep) {
+    constexpr std::string_view name = "{aligned}", end = "\\end{aligned}";
+    rest_.remove_prefix(name.size());
+    double widest = 0;
+    double line = 0;
+    while (!rest_.starts_with(end)) {
+      const bool breaks = rest_.starts_with("\\\\");
+      if (breaks) rest_.remove_prefix(2);
+      line = breaks ? 0 : line + next(deep);
+      widest = std::max(widest, line);
+    }
+    rest_.remove_prefix(end.size());
+    return widest;
   }
 
   std::string_view rest_;
@@ -95,6 +113,27 @@ inline std::vector<std::string> latex_pieces(std::string_view text, std::initial
   return pieces;
 }
 
+/// \return `text` with the widest sum above or below a fraction bar set in lines; as it was, if there is none
+inline std::string with_sum_in_lines(const std::string& text) {
+  std::string_view widest;
+  std::vector<std::size_t> open;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    if (text[at] == '{') open.push_back(at + 1);
+    if (text[at] != '}') continue;
+    const std::string_view group = std::string_view(text).substr(open.back(), at - open.back());
+    const std::string_view before = std::string_view(text).substr(0, open.back() - 1);
+    open.pop_back();
+    const bool at_bar = before.ends_with("\\frac") || before.ends_with('}');
+    if (at_bar && latex_pieces(group, {" + ", " - "}).size() > 1 && group.size() > widest.size()) widest = group;
+  }
+  if (widest.empty()) return text;
+  std::string lines;
+  for (const std::string& term : latex_pieces(widest, {" + ", " - "}))
+    lines += (lines.empty() ? "&" : " \\\\ &") + term;
+  const auto place = static_cast<std::size_t>(widest.data() - text.data());
+  return std::string(text).replace(place, widest.size(), "\\begin{aligned} " + lines + " \\end{aligned}");
+}
+
 }  // namespace detail
 
 /// \param formula  one side of a formula, as `expression_text` writes it
@@ -103,8 +142,8 @@ inline double latex_width(std::string_view formula) { return detail::LatexRuler(
 
 /// \param formula  one side of a formula, as `expression_text` writes it
 /// \param most     width of a line in em
-/// \return the formula, broken before plus and minus signs outside brackets, and before dots where that is not enough.
-///         What cannot be broken there stays in one line
+/// \return the formula, broken before plus and minus signs outside brackets. Where that is not enough, a sum at a fraction
+///         bar is set in lines, or the formula is broken before dots. What cannot be broken there stays in one line
 inline std::vector<std::string> latex_lines(const std::string& formula, double most = latex_page_width) {
   std::vector<std::string> lines;
   const auto add = [&](const std::string& piece) {
@@ -116,6 +155,8 @@ inline std::vector<std::string> latex_lines(const std::string& formula, double m
   for (const std::string& term : detail::latex_pieces(formula, {" + ", " - "}))
     if (latex_width(term) <= most)
       add(term);
+    else if (const std::string stacked = detail::with_sum_in_lines(term); latex_width(stacked) <= most)
+      add(stacked);
     else
       for (const std::string& factor : detail::latex_pieces(term, {" \\cdot "})) add(factor);
   return lines;

@@ -47,7 +47,9 @@ struct FlankLever {
 inline constexpr Formula<FlankLever> flank_lever{};
 
 /// Angle from the position in which the flats of tool and hexagon are parallel to the first touch, both on one axis. The
-/// whole free turn, from touch in one sense to touch in the other, is twice it. The same for six and twelve points.
+/// whole free turn, from touch in one sense to touch in the other, is twice it. The same for six and twelve points. The
+/// corner moves along its circle from x = s/2 to x = (s + D)/2, and the tangent of half the angle between two points of a
+/// circle is the difference of their x over the sum of their y: no digits are lost where the play is small.
 struct CornerPlay {
   static constexpr const char* name = "corner_play";
   static constexpr const char* summary = "Turn of a tool on a hexagon from flats parallel to touch";
@@ -63,7 +65,7 @@ struct CornerPlay {
   template <class Real>
   static constexpr Real eval(Real s, Real D, Real w) noexcept {
     const Real rho = HexagonParts::corner_radius(s, w);
-    return atan(2 * HexagonParts::half_flank(rho, s) / s) - atan(2 * HexagonParts::half_flank(rho, s + D) / (s + D));
+    return 2 * atan(D / 2 / (HexagonParts::half_flank(rho, s) + HexagonParts::half_flank(rho, s + D)));
   }
 };
 /// \copydoc CornerPlay
