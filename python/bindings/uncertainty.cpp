@@ -1,5 +1,8 @@
 // Uncertainty of formulas, chains and whole answers: budgets, Monte Carlo, Sobol indices.
 #include <pybind11/numpy.h>
+#include <pybind11/stl.h>
+
+#include <map>
 
 #include "answers.hpp"
 #include "bindings.hpp"
@@ -68,6 +71,56 @@ Outcomes made(const std::string& shape, const std::vector<double>& x) {
   return Error("shape", "the distribution is not known");
 }
 
+/// What the values of a distribution are called, in the order in which they are given.
+std::string value_name(const std::string& shape, std::size_t place) {
+  static const std::map<std::string, std::vector<const char*>> names = {
+      {"normal", {"mean", "standard_deviation"}},
+      {"lognormal", {"median", "variation"}},
+      {"uniform", {"low", "high"}},
+      {"triangular", {"low", "mode", "high"}},
+      {"from_band", {"low", "nominal", "high"}},
+      {"two_piece", {"low", "nominal", "high", "coverage"}}};
+  const auto found = names.find(shape);
+  return found != names.end() && place < found->second.size() ? found->second[place] : "samples";
+}
+
+/// \return true if a value of a distribution is a plain number, whatever the others are
+bool is_plain(const std::string& shape, std::size_t place) {
+  return (shape == "lognormal" && place == 1) || (shape == "two_piece" && place == 3);
+}
+
+/// \return the dimension of the first value that has a unit; a plain number if none has
+Dim dimension_among(const std::string& shape, const py::tuple& values) {
+  for (std::size_t place = 0; place < values.size(); ++place) {
+    const py::handle value = values[place];
+    if (is_plain(shape, place) || (!py::isinstance<py::str>(value) && !py::hasattr(value, "_REGISTRY"))) continue;
+    for (int i = 0; i < dimension_count; ++i) try {
+        read_number(value_name(shape, place), value, static_cast<Dim>(i));
+        return static_cast<Dim>(i);
+      } catch (const Error&) {
+      }
+    read_number(value_name(shape, place), value, Dim::number);  // no unit that is known: the sentence says so
+  }
+  return Dim::number;
+}
+
+/// The values in SI, all of one dimension, which a distribution of this shape can be made of.
+std::vector<double> distribution_numbers(const std::string& shape, const py::tuple& values) {
+  const Dim dimension = dimension_among(shape, values);
+  std::vector<double> x;
+  for (std::size_t place = 0; place < values.size(); ++place)
+    x.push_back(read_number(value_name(shape, place), values[place], is_plain(shape, place) ? Dim::number : dimension));
+  made(shape, x).value();
+  return x;
+}
+
+double read_chance(const py::object& value) {
+  const double chance = read_number("chance", value, Dim::number);
+  if (!within(0, 1).contains(chance))
+    throw Error("chance", ("chance is " + number_text(chance) + ", but must be at least 0 and at most 1").c_str());
+  return chance;
+}
+
 /// \param dimension  of the input, for values with units
 Distribution read_distribution(const std::string& name, py::handle value, Dim dimension) {
   if (!py::hasattr(value, "_shape")) {
@@ -80,10 +133,8 @@ Distribution read_distribution(const std::string& name, py::handle value, Dim di
   }
   const std::string shape = value.attr("_shape").cast<std::string>();
   std::vector<double> x;
-  for (const py::handle item : value.attr("_values")) {
-    const bool plain = (shape == "lognormal" && x.size() == 1) || (shape == "two_piece" && x.size() == 3);
-    x.push_back(read_number(name, item, plain ? Dim::number : dimension));
-  }
+  for (const py::handle item : value.attr("_values"))
+    x.push_back(read_number(name, item, is_plain(shape, x.size()) ? Dim::number : dimension));
   const Outcomes found = made(shape, x);
   if (!found) throw Error(name.c_str(), (name + ": " + found.error().what()).c_str());
   return *found;
@@ -137,8 +188,9 @@ class Listener {
 };
 
 py::object budget_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
-                     const std::string& output, double k) {
+                     const std::string& output, const py::object& coverage_factor) {
   const Model model = try_output(question, output).value();
+  const double k = read_number("coverage_factor", coverage_factor, Dim::number);
   const Budget found = try_budget(model, joint_of(question, inputs, correlations), k).value();
   return py::cast(BudgetInfo{found, describe(model.output.dimension).si_unit});
 }
@@ -152,7 +204,8 @@ py::object monte_carlo_of(const Question& question, const py::dict& inputs, cons
   given("coverage", how.coverage);
   given("interval", how.interval);
   given("digits", how.digits);
-  given("trials", how.trials);
+  if (given("trials", how.trials) && how.trials == 0)
+    throw Error("trials", "trials is 0; leave it out to run until the digits are certain");
   given("most_trials", how.most_trials);
   given("seed", how.seed);
   given("threads", how.threads);
@@ -229,7 +282,7 @@ void add_uncertainty(py::module_& module) {
          },
          "Every value in SI, rising")
       .def(
-          "quantile", [](const MonteCarloInfo& m, double chance) { return m.quantile(chance); },
+          "quantile", [](const MonteCarloInfo& m, const py::object& chance) { return m.quantile(read_chance(chance)); },
           "The value below which `chance` lies")
       .def(
           "chance_below",
@@ -278,14 +331,16 @@ void add_uncertainty(py::module_& module) {
       .def("monte_carlo", monte_carlo_of)
       .def("sobol", sobol_of);
   module.def("formula_question", formula_question);
-  module.def("describe_distribution",
-             [](const std::string& shape, const py::iterable& values, const py::object& chance) {
-               std::vector<double> x;
-               for (const py::handle value : values) x.push_back(value.cast<double>());
-               const Distribution d = made(shape, x).value();
-               if (!chance.is_none()) return py::object(py::float_(d.quantile(chance.cast<double>())));
-               return py::object(py::make_tuple(d.mean(), d.standard_deviation()));
-             });
+  module.def("distribution_numbers", [](const std::string& shape, const py::tuple& values) {
+    return py::tuple(py::cast(distribution_numbers(shape, values)));
+  });
+  module.def("describe_distribution", [](const std::string& shape, const py::tuple& numbers, const py::object& chance) {
+    std::vector<double> x;
+    for (const py::handle number : numbers) x.push_back(number.cast<double>());
+    const Distribution d = made(shape, x).value();
+    if (!chance.is_none()) return py::object(py::float_(d.quantile(read_chance(chance))));
+    return py::object(py::make_tuple(d.mean(), d.standard_deviation()));
+  });
 }
 
 }  // namespace tauten::python

@@ -277,6 +277,24 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.normal(1, -1), "standard_deviation", "not negative")
     refused(lambda: u.uniform(2, 1), "band")
     refused(lambda: u.from_samples([]), "samples", "empty")
+    # Values of two kinds, and values that are none.
+    refused(lambda: u.normal("25kN", "1mm"), "standard_deviation", "a length, not a force")
+    refused(lambda: u.normal(25e3, "1mm").mean and u.uniform("1mm", "2kN"), "high", "a force, not a length")
+    refused(lambda: u.triangular("1mm", "2", "3mm"), "mode", "has no unit")
+    refused(lambda: u.lognormal("25kN", "1kN"), "variation", "a force")
+    refused(lambda: u.from_samples(["25kN", "26mm"]), "samples", "a length")
+    refused(lambda: u.normal("25 bananas", 1), "mean", "bananas")
+    refused(lambda: u.normal(math.nan, 1), "mean", "finite")
+    for band in ((1, 2), 5, "1..2..3", (1, 2, 3, 4)):
+        refused(lambda: u.from_band(band), "band", "low, usual and high")
+    refused(lambda: u.from_band(1, 2), "band", "low, usual and high")
+    for call in (lambda: u.normal(None, 1), lambda: u.normal(True, 1), lambda: u.from_samples("5kN"),
+                 lambda: u.from_samples(5), lambda: u.from_samples([[1, 2], [3, 4]])):
+        with pytest.raises(TypeError, match="mean|samples"):
+            call()
+    for chance in (2, -0.1, math.nan):
+        refused(lambda: u.normal(1, 1).quantile(chance), "chance")
+        refused(lambda: u.monte_carlo(ask, inputs, trials=5000).quantile(chance), "chance")
     refused(lambda: u.budget(ask, {}), "preload", "missing")
     refused(lambda: u.budget(ask, dict(inputs, preload=u.normal("25mm", "1mm"))), "preload", "a length, not a force")
     refused(lambda: u.budget(ask, dict(inputs, speed=1)), "speed", "not an input")
@@ -284,16 +302,47 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.budget([], inputs), "chain")
     refused(lambda: u.budget(ask, inputs, output="clamp"), "output", "torque")
     refused(lambda: u.budget(ask, inputs, correlations=[("preload", "diameter", 2)]), "preload", "at most 1")
-    refused(lambda: u.budget(ask, inputs, correlations=[("preload", "diameter")]), "correlations")
-    refused(lambda: u.monte_carlo(ask, inputs, trials=10), "trials", "at least")
-    refused(lambda: u.monte_carlo(ask, inputs, coverage=1), "coverage")
+    for pairs in ([("preload", "diameter")], [5], 5, "preload", {("preload", "diameter"): 0.5}):
+        refused(lambda: u.budget(ask, inputs, correlations=pairs), "correlations", "two inputs and a coefficient")
+    refused(lambda: u.budget(ask, inputs, correlations=[("preload", "diameter", "much")]), "correlations", "much")
+    for factor in (-1, 0, 101):
+        refused(lambda: u.budget(ask, inputs, coverage_factor=factor), "coverage_factor", f"is {factor},")
+    refused(lambda: u.monte_carlo(ask, inputs, trials=10), "trials", "is 10,", "at least")
+    refused(lambda: u.monte_carlo(ask, inputs, trials=0), "trials", "leave it out")
+    refused(lambda: u.monte_carlo(ask, inputs, most_trials=10), "most_trials", "is 10,")
+    refused(lambda: u.monte_carlo(ask, inputs, coverage=95), "coverage", "is 95,", "0.95")
+    refused(lambda: u.monte_carlo(ask, inputs, digits=9), "digits", "is 9,")
+    for run in (u.monte_carlo, u.sobol):
+        refused(lambda: run(ask, inputs, threads=-3), "threads", "is -3,")
+    refused(lambda: u.sobol(ask, inputs, batches=2), "batches", "is 2,")
+    refused(lambda: u.sobol(ask, inputs, trials=10), "trials", "is 10,")
     refused(lambda: u.monte_carlo(ask, inputs, interval="widest"), "interval", "shortest")
     refused(lambda: u.monte_carlo(ask, inputs, seed=-1), "seed")
     refused(lambda: u.sobol(ask, dict(inputs, preload=25e3)), "inputs", "does not vary")
     refused(lambda: u.clamp(thread="M10x9", torque=48), "thread", "M10")
     refused(lambda: u.clamp(socket="17.6mm", torque=48), "socket")
-    with pytest.raises(TypeError):
-        u.budget(ask, dict(inputs, preload=object()))
+    refused(lambda: u.question(""), "formula", "not in the registry")
+    for call in (lambda: u.budget(ask, dict(inputs, preload=object())), lambda: u.budget(ask, [1, 2]),
+                 lambda: u.budget(ask, inputs, output=5), lambda: u.sobol(ask, inputs, output=None), lambda: u.question(5),
+                 lambda: u.question(None), lambda: u.question([[]]), lambda: u.question([("stress_area", 5)]),
+                 lambda: u.monte_carlo(ask, inputs, trials=1e5), lambda: u.monte_carlo(ask, inputs, seed=1.5),
+                 lambda: u.monte_carlo(ask, inputs, progress=5)):
+        with pytest.raises(TypeError) as caught:
+            call()
+        assert "incompatible function arguments" not in str(caught.value)
+
+
+@pytest.mark.parametrize("ask, said", [
+    (u.clamp, dict(thread="M16", torque="130N.m")), (u.free, dict(thread="M16")),
+    (u.turn, dict(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg"))])
+def test_a_whole_answer_takes_no_word_that_it_does_not_know(ask, said):
+    """What is misspelled would be left out without a word, and the figures would be those of another joint."""
+    assert ask(**said).outputs
+    for word in ("conditon", "threads", "columns", "table"):
+        with pytest.raises(TypeError, match=f"'{word}'"):
+            ask(**said, **{word: "oiled"})
+    with pytest.raises(TypeError, match="needs a torque"):
+        u.clamp(thread="M16")
 
 
 # ---- long runs --------------------------------------------------------------------------------------------------------------

@@ -223,6 +223,10 @@ TEST_CASE("formulas print as their sources do") {
   CHECK(printed("preload_from_nut_factor", Notation::algebra) == "torque/(nut_factor*diameter)");
   CHECK(printed("stress_area_unified", Notation::text) == "pi*(d - 0.9743*P)^2/4");
   CHECK(printed("pitch_diameter", Notation::text) == "d - 3*cos(pi/6)*P/4");
+  // A fit to figures in mm: no bare 0.001 that nobody could read as a length.
+  CHECK(printed("ring_test_torque", Notation::text) == "0.2658*(s/(1 mm))^2.34");
+  CHECK(printed("ring_test_torque", Notation::latex) == "0.2658\\,\\left(\\frac{s}{1\\,\\mathrm{mm}}\\right)^{2.34}");
+  CHECK(printed("ring_test_torque", Notation::algebra) == "0.2658*(width_across_flats/0.001)**2.34");
 }
 
 TEST_CASE("values stand in shop units, and keep their unit under a power or a fraction bar") {

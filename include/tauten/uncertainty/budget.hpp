@@ -59,7 +59,10 @@ inline double coverage_factor(double coverage) noexcept { return normal_quantile
 inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& inputs, double k = 2) {
   const std::size_t n = model.inputs.size();
   if (inputs.size() != n) return Error("inputs", "the inputs belong to another model; make them for this one");
-  if (!Interval{0, 100, true}.contains(k)) return Error("k", "the coverage factor must be above 0 and at most 100");
+  if (!Interval{0, 100, true}.contains(k))
+    return Error(
+        "coverage_factor",
+        ("coverage_factor is " + number_text(k) + ", but must be above 0 and at most 100; 2 is usual").c_str());
   std::vector<double> x(n), u(n), c(n);
   for (std::size_t i = 0; i < n; ++i) {
     x[i] = inputs[i].mean();

@@ -69,15 +69,21 @@ inline std::uint64_t trials_per_block(double coverage) {
 
 inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
   if (!Interval{0, 0.9999, true}.contains(o.coverage))
-    return Error("coverage", "coverage must be above 0 and at most 0.9999; write 0.95 for 95 %");
-  if (o.digits < 1 || o.digits > 5) return Error("digits", "digits must be from 1 to 5; 1 or 2 are usual");
+    return Error("coverage", ("coverage is " + number_text(o.coverage) +
+                              ", but must be above 0 and at most 0.9999; write 0.95 for 95 %")
+                                 .c_str());
+  if (o.digits < 1 || o.digits > 5)
+    return Error("digits",
+                 ("digits is " + std::to_string(o.digits) + ", but must be from 1 to 5; 1 or 2 are usual").c_str());
+  if (o.threads < 1) return too_few_threads(o.threads);
   const double least = 100 / (1 - o.coverage);
   const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;
   if (static_cast<double>(most) >= least - 1e-6 && most <= 1'000'000'000) return {};
   char text[200];
-  std::snprintf(text, sizeof text, "trials is %llu, but must be at least %llu for this coverage and at most 1e9",
+  const char* name = o.trials > 0 ? "trials" : "most_trials";
+  std::snprintf(text, sizeof text, "%s is %llu, but must be at least %llu for this coverage and at most 1e9", name,
                 static_cast<unsigned long long>(most), static_cast<unsigned long long>(std::ceil(least - 1e-9)));
-  return Error("trials", text);
+  return Error(name, text);
 }
 
 /// One block of trials, whose numbers start at `first`.
