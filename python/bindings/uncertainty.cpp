@@ -10,6 +10,7 @@
 #include "tauten/uncertainty/monte_carlo.hpp"
 #include "tauten/uncertainty/question.hpp"
 #include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/uncertainty_derivation.hpp"
 
 namespace py = pybind11;
 
@@ -26,20 +27,15 @@ namespace tauten::python {
 
 namespace {
 
-/// A budget with the dimension of its result.
+/// A budget with how it came about.
 struct BudgetInfo : Budget {
-  std::string unit;
-
-  template <class V>
-  static void fields(V&& visit) {
-    Budget::fields([&](const char* name, auto member) { visit(name, member); });
-    visit("unit", &BudgetInfo::unit);
-  }
+  Derivation how;
 };
 
-/// What the trials have shown, with the unit of the result.
+/// What the trials have shown, with the unit of the result and how it came about.
 struct MonteCarloInfo : MonteCarlo {
   std::string unit;
+  Derivation how;
 
   template <class V>
   static void fields(V&& visit) {
@@ -48,7 +44,10 @@ struct MonteCarloInfo : MonteCarlo {
   }
 };
 
-struct SobolInfo : Sobol {};
+/// Sobol indices with how they came about.
+struct SobolInfo : Sobol {
+  Derivation how;
+};
 
 Dim dimension_of(const std::string& unit) {
   for (int i = 0; i < dimension_count; ++i)
@@ -191,8 +190,9 @@ py::object budget_of(const Question& question, const py::dict& inputs, const py:
                      const std::string& output, const py::object& coverage_factor) {
   const Model model = try_output(question, output).value();
   const double k = read_number("coverage_factor", coverage_factor, Dim::number);
-  const Budget found = try_budget(model, joint_of(question, inputs, correlations), k).value();
-  return py::cast(BudgetInfo{found, describe(model.output.dimension).si_unit});
+  const JointDistribution joint = joint_of(question, inputs, correlations);
+  const Budget found = try_budget(model, joint, k).value();
+  return py::cast(BudgetInfo{found, derivation_of(question, model, joint, found)});
 }
 
 py::object monte_carlo_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
@@ -216,7 +216,9 @@ py::object monte_carlo_of(const Question& question, const py::dict& inputs, cons
     return try_monte_carlo(model, joint, how);
   }();
   listener.look();
-  return py::cast(MonteCarloInfo{std::move(found).value(), describe(model.output.dimension).si_unit});
+  if (!found) throw found.error();
+  Derivation came = derivation_of(question, model, joint, *found);
+  return py::cast(MonteCarloInfo{std::move(found).value(), describe(model.output.dimension).si_unit, std::move(came)});
 }
 
 py::object sobol_of(const Question& question, const py::dict& inputs, const std::string& output,
@@ -237,7 +239,7 @@ py::object sobol_of(const Question& question, const py::dict& inputs, const std:
   }();
   listener.look();
   if (!found) throw found.error();
-  return py::cast(SobolInfo{*found});
+  return py::cast(SobolInfo{*found, derivation_of(question, model, joint, *found)});
 }
 
 Question formula_question(const py::iterable& chain) {
@@ -273,8 +275,10 @@ void add_uncertainty(py::module_& module) {
   add_record<Contribution>(module, "Contribution", "One line of a budget, in SI");
   auto budget = add_record<BudgetInfo>(module, "Budget", "Result with combined standard uncertainty, in SI");
   set_repr(budget, [](const BudgetInfo& b) { return text_of(b); });
+  add_explain(budget, [](const BudgetInfo& b) { return b.how; });
   auto run = add_record<MonteCarloInfo>(module, "MonteCarlo", "What the trials have shown, in SI");
   set_repr(run, [](const MonteCarloInfo& m) { return text_of(m); });
+  add_explain(run, [](const MonteCarloInfo& m) { return m.how; });
   run.def_property_readonly(
          "values",
          [](const MonteCarloInfo& m) {
@@ -297,7 +301,8 @@ void add_uncertainty(py::module_& module) {
           },
           "Share of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
-  add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
+  auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
+  add_explain(sobol, [](const SobolInfo& s) { return s.how; });
 
   py::class_<Question>(module, "Question", "What an uncertainty is asked of: a formula, a chain or a whole answer")
       .def_property_readonly("title", [](const Question& q) { return q.title; })

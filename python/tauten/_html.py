@@ -149,12 +149,19 @@ def _estimate(value, deviation, unit):
     return f"{_text(value, unit)} with standard uncertainty {_text(deviation, unit)}"
 
 
+def _for_one(line, unit):
+    """By how much the result moves for one unit of an input, in the units of a workshop."""
+    one = _core.quantity_text(1.0, line.unit).partition(" ")[2]
+    return f"{_text(line.sensitivity * _core.read_quantity(f'1{one}'), unit)} for 1 {one}".rstrip()
+
+
 def budget(self):
     """The result, and what each input brings."""
-    rows = [(line.name, f"{line.estimate:.5g}", f"{line.standard_uncertainty:.3g}", f"{line.sensitivity:.4g}",
-             _text(line.contribution, self.unit), _percent(line.share + 0.0)) for line in self.contributions]
+    rows = [(line.name, _text(line.estimate, line.unit), _core.quantity_text(line.standard_uncertainty, line.unit),
+             _for_one(line, self.unit), _text(line.contribution, self.unit), _percent(line.share + 0.0))
+            for line in self.contributions]
     return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
-                  ("Input (SI)", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
+                  ("Input", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
 
 
 def monte_carlo(self):

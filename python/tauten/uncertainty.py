@@ -213,8 +213,8 @@ def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
     Returns
     -------
     Budget
-        value, standard_uncertainty, expanded_uncertainty and contributions (name, estimate, standard_uncertainty,
-        sensitivity, contribution, share), in SI. Exact for linear models. Raises Error for inputs that are missing,
+        value, standard_uncertainty, expanded_uncertainty and contributions (name, unit, estimate, standard_uncertainty,
+        sensitivity, contribution, share), in SI, and ``explain()``. Exact for linear models. Raises Error for inputs that are missing,
         unknown, or without a value at their means.
     """
     return question(what).budget(_inputs(inputs), _pairs(correlations), _name(output), coverage_factor)
@@ -285,7 +285,8 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
     -------
     MonteCarlo
         mean, standard_uncertainty, symmetric and shortest (low, high), trials, outside, tolerance, converged, stopped, the
-        errors of the figures, values, and quantile, chance_below and chance_above. In SI. Raises Error like `budget`.
+        errors of the figures, values, and quantile, chance_below, chance_above and ``explain()``. In SI. Raises Error like
+        `budget`.
     """
     options = {"coverage": coverage, "interval": interval, "digits": digits, "trials": trials, "most_trials": most_trials,
                "seed": seed, "threads": threads}
@@ -300,7 +301,8 @@ def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, thr
     what, inputs, output, seed, threads, progress: as for `monte_carlo`; the inputs are independent. trials: pairs of
     input sets. batches: their scatter gives the standard errors.
 
-    Returns a Sobol: mean, variance, trials, outside, stopped, and inputs (name, first, first_error, total, total_error).
+    Returns a Sobol: mean, variance, trials, outside, stopped, inputs (name, first, first_error, total, total_error), and
+    ``explain()``.
     Raises Error like `monte_carlo`.
     """
     options = {"trials": trials, "batches": batches, "seed": seed, "threads": threads}

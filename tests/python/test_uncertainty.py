@@ -238,6 +238,42 @@ def test_results_show_themselves():
     assert json.loads(run.to_json())["symmetric"]["low"] == run.symmetric.low
 
 
+def test_results_tell_how_they_came_about():
+    known = chain_inputs()
+    budget, run = u.budget(CHAIN, known, coverage_factor=3), u.monte_carlo(CHAIN, known, trials=20_000)
+    how = budget.derivation()
+    assert [step.formula for step in how.steps] == CHAIN and how.steps[-1].value == budget.value
+    # Each step by the formula itself, on the results of those before it.
+    for step in how.steps:
+        assert step.value == tauten.formulas[step.formula](*step.inputs)
+    brings = {figure.name: figure.value.nominal for figure in how.found}
+    for line in budget.contributions:
+        assert brings.get(f"from_{line.name}", 0) == line.contribution
+    assert brings["expanded_uncertainty"] == 3 * brings["standard_uncertainty"] == budget.expanded_uncertainty
+    text = str(budget.explain())
+    for part in ("normal, standard uncertainty 3 N.m", "nu = ", "JCGM 100:2008, clause 5.1", "from thread friction", "3 times as much"):
+        assert part in " ".join(text.split()), part
+    inches = str(budget.explain(style=tauten.Style(units={"torque": "lbf.ft", "length": "in"})))
+    assert "lbf.ft" in inches and "0.578" in inches  # 14.701 mm
+    drawn = run.derivation()
+    assert {figure.name: figure.value.nominal for figure in drawn.found}["standard_uncertainty"] == run.standard_uncertainty
+    assert "even from 19 mm to 21 mm" in str(run.explain()) and "<math" in run.explain()._repr_html_()
+    shares = u.sobol(CHAIN, known)
+    told = {figure.name: figure.value.nominal for figure in shares.derivation().found}
+    assert [told.get(f"from_{index.name}", 0) for index in shares.inputs] == [index.first for index in shares.inputs]
+    # A whole answer brings its cautions along.
+    whole = u.budget(u.clamp(**PUMP_FOOT))
+    assert "no release for service" in " ".join(str(whole.explain()).split()) and whole._repr_latex_().startswith("\\par")
+
+
+def test_a_budget_shows_the_units_of_a_workshop():
+    budget = u.budget(u.clamp(**PUMP_FOOT))
+    assert [line.unit for line in budget.contributions] == ["N.m", "", "", "m", ""] and budget.unit == "N"
+    page = str(budget)
+    line = {line.name: line for line in budget.contributions}["bearing_diameter"]
+    assert re.search(rf"bearing_diameter +19\.9\d+ mm +0\.408\d* mm +{line.sensitivity / 1e6:.3f}\d* kN for 1 mm", page), page
+
+
 # ---- inputs ---------------------------------------------------------------------------------------------------------------
 
 @pytest.mark.parametrize("distribution, mean, deviation", [
@@ -333,7 +369,7 @@ def test_what_cannot_be_is_refused():
 
 
 @pytest.mark.parametrize("ask, said", [
-    (u.clamp, dict(thread="M16", torque="130N.m")), (u.free, dict(thread="M16")),
+    (u.clamp, dict(thread="M16", torque="130N.m")), (u.free, dict(thread="M16", property_class="8.8")),
     (u.turn, dict(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg"))])
 def test_a_whole_answer_takes_no_word_that_it_does_not_know(ask, said):
     """What is misspelled would be left out without a word, and the figures would be those of another joint."""
