@@ -262,10 +262,21 @@ std::string text_of(const MonteCarloInfo& m) {
   return "MonteCarlo(" + m.output + " = " + quantity_text(m.mean, d) + ", standard uncertainty " +
          quantity_text(m.standard_uncertainty, d, 3) + ", " + number_text(100 * m.coverage) + " % from " +
          quantity_text(m.symmetric.low, d) + " to " + quantity_text(m.symmetric.high, d) +
+         (m.outside > 0
+              ? ", " + std::to_string(m.outside) + " of " + std::to_string(m.trials) + " trials without a value"
+              : "") +
          (m.stopped     ? ", stopped"
           : m.converged ? ""
                         : ", not converged") +
          ")";
+}
+
+std::string text_of(const SobolInfo& s) {
+  std::string text = "Sobol(" + s.output;
+  for (const SobolIndex& i : s.inputs)
+    text += (i.name == s.inputs.front().name ? ": " : ", ") + i.name + " " + number_text(100 * i.first, 3) + " to " +
+            number_text(100 * i.total, 3) + " %";
+  return text + (s.stopped ? ", stopped)" : ")");
 }
 
 }  // namespace
@@ -302,6 +313,7 @@ void add_uncertainty(py::module_& module) {
           "Share of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
   auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
+  set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });
   add_explain(sobol, [](const SobolInfo& s) { return s.how; });
 
   py::class_<Question>(module, "Question", "What an uncertainty is asked of: a formula, a chain or a whole answer")

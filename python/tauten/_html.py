@@ -170,7 +170,8 @@ def monte_carlo(self):
     interval = [(f"{covered}, {name}", f"{_text(i.low, self.unit)} to {_text(i.high, self.unit)}")
                 for name, i in (("as many below as above", self.symmetric), ("shortest", self.shortest))]
     rows = [("Mean", _text(self.mean, self.unit)), ("Standard uncertainty", _text(self.standard_uncertainty, self.unit)),
-            *interval, ("Trials", self.trials), ("Numerical tolerance", _text(self.tolerance, self.unit)),
+            *interval, ("Trials", self.trials), *([("Of them without a value, left out", self.outside)] if self.outside else []),
+            ("Numerical tolerance", _text(self.tolerance, self.unit)),
             ("Certain to it", "stopped" if self.stopped else "yes" if self.converged else "no")]
     return _table("", ("", self.output), rows)
 

@@ -156,9 +156,10 @@ def clamp(**joint):
 
 
 def turn(**joint):
-    """A tightening by angle as a question. Takes what `tauten.turn` takes. Every trial turns a bolt through its curve.
+    """A tightening by angle as a question. Takes what `tauten.turn` takes.
 
-    Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
+    Every trial turns a bolt through its curve: ten thousand take a second or two, two certain digits a minute; ``digits=1``
+    asks for less. Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
     Outputs: clamp_load, torque, yield_utilisation; a trial in which the bolt necks has none. Raises Error like
     `tauten.turn`, and where the usual bolt necks.
     """

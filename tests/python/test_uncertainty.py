@@ -266,6 +266,19 @@ def test_results_tell_how_they_came_about():
     assert "no release for service" in " ".join(str(whole.explain()).split()) and whole._repr_latex_().startswith("\\par")
 
 
+def test_trials_without_a_value_are_told():
+    run = u.monte_carlo(u.clamp(**PUMP_FOOT), {"torque": u.normal(1, 1)}, trials=20_000)
+    assert 0 < run.outside < 10_000
+    assert f"{run.outside} of 20000 trials without a value" in repr(run)
+    assert re.search(rf"without a value, left out +{run.outside}", str(run)) and f"{run.outside}" in str(run.explain())
+    assert "without a value" not in repr(u.monte_carlo(u.clamp(**PUMP_FOOT), trials=20_000))
+
+
+def test_sobol_indices_print_as_shares():
+    found = u.sobol("torque_from_nut_factor", dict(preload=u.normal(20, 4), diameter="20mm", nut_factor=1))
+    assert repr(found) == "Sobol(torque: preload 100 to 100 %, diameter 0 to 0 %, nut_factor 0 to 0 %)"
+
+
 def test_a_budget_shows_the_units_of_a_workshop():
     budget = u.budget(u.clamp(**PUMP_FOOT))
     assert [line.unit for line in budget.contributions] == ["N.m", "", "", "m", ""] and budget.unit == "N"

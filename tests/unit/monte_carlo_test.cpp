@@ -2,6 +2,8 @@
 // results that are derived here in another way: closed forms and quadrature.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <functional>
 #include <string>
@@ -304,6 +306,36 @@ TEST_CASE("a run can be watched and stopped") {
   CHECK(m.sorted.size() == 200'000);
   CHECK(expected > 300'000);
   CHECK(m.symmetric.high == near(3.88).epsilon(0.02));
+}
+
+TEST_CASE("a slow model is watched within a block, and stopped there") {
+  // A trial takes 50 us, so that a block of 10 000 takes half a second.
+  const Model slow = model_of({"y"}, {{"x"}}, [](std::span<const double> x) {
+    const auto end = std::chrono::steady_clock::now() + std::chrono::microseconds(50);
+    while (std::chrono::steady_clock::now() < end) {
+    }
+    return x[0];
+  });
+  const JointDistribution inputs = joint_distribution(slow, {{"x", Distribution::normal(0, 1)}});
+  for (const int threads : {1, 2}) {
+    std::vector<std::uint64_t> done;
+    const auto watch = [&](const Progress& p) {
+      done.push_back(p.done);
+      CHECK(p.expected >= p.done);
+      return done.size() < 3;
+    };
+    const MonteCarlo m = monte_carlo(slow, inputs, {.trials = 200'000, .threads = threads, .progress = watch});
+    CHECK(done.front() < 10'000 * static_cast<std::uint64_t>(threads));  // well before a block is whole
+    CHECK(std::is_sorted(done.begin(), done.end()));
+    CHECK(done.size() == 3);
+    CHECK(m.stopped);
+    // What was whole is the result, the same as that of so many trials by themselves.
+    CHECK(m.trials >= 10'000);
+    CHECK(m.trials < 60'000);
+    CHECK(m.trials % 10'000 == 0);
+    const Model fast = model_of<1>({"y"}, {{{"x"}}}, [](auto x) { return x[0]; });
+    CHECK(m.sorted == monte_carlo(fast, inputs, {.trials = m.trials}).sorted);
+  }
 }
 
 TEST_CASE("trials without a value are counted and left out, unless they are most") {

@@ -7,6 +7,7 @@
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
+#include "tauten/uncertainty/pulse.hpp"
 #include "tauten/uncertainty/trials.hpp"
 
 namespace tauten {
@@ -87,15 +88,20 @@ inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
 }
 
 /// One block of trials, whose numbers start at `first`.
-inline TrialBlock run_block(const Model& model, const JointDistribution& inputs, const MonteCarloOptions& o,
-                            std::uint64_t first, std::uint64_t count) {
+/// \param pulse  may stop any block but the very first one
+/// \return nothing if it was stopped
+inline std::optional<TrialBlock> run_block(const Model& model, const JointDistribution& inputs,
+                                           const MonteCarloOptions& o, std::uint64_t first, std::uint64_t count,
+                                           Pulse& pulse) {
   constexpr std::size_t chunk = JointDistribution::block;
   std::vector<double> cells(chunk * inputs.size());
   std::vector<double*> columns(inputs.size());
   for (std::size_t i = 0; i < inputs.size(); ++i) columns[i] = &cells[i * chunk];
   std::vector<double> values(count);
+  std::size_t rows = 0;
   for (std::uint64_t start = 0; start < count; start += chunk) {
-    const auto rows = static_cast<std::size_t>(std::min<std::uint64_t>(chunk, count - start));
+    if (!pulse.go_on(rows) && first > 0) return {};
+    rows = static_cast<std::size_t>(std::min<std::uint64_t>(chunk, count - start));
     inputs.draw(o.seed, 0, first + start, rows, columns.data());
     model.rows(columns.data(), &values[start], rows);
   }
@@ -126,16 +132,21 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
   out.output = model.output.name;
   out.coverage = options.coverage;
   detail::Gathered gathered;
+  detail::Pulse pulse(options.progress);
+  std::uint64_t expected = limit;
   bool enough = false;
   while (!enough && !out.stopped && out.trials < limit) {
     const std::uint64_t left = (limit - out.trials + size - 1) / size;
-    std::vector<detail::TrialBlock> round(std::min(ahead, left));
+    std::vector<std::optional<detail::TrialBlock>> round(std::min(ahead, left));
+    pulse.begin(out.trials, expected);
     detail::share_out(round.size(), options.threads, [&](std::uint64_t i) {
       const std::uint64_t first = out.trials + i * size;
-      round[i] = detail::run_block(model, inputs, options, first, std::min(size, limit - first));
+      round[i] = detail::run_block(model, inputs, options, first, std::min(size, limit - first), pulse);
     });
-    for (const detail::TrialBlock& block : round) {
-      if (enough) break;
+    out.stopped = pulse.stopped();
+    for (const auto& done : round) {
+      if (enough || !done) break;
+      const detail::TrialBlock& block = *done;
       const std::uint64_t count = std::min(size, limit - out.trials);
       if (block.sorted.size() < (count + 1) / 2) {
         char text[300];
@@ -152,11 +163,12 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
       out.converged = gathered.worst_error() <= out.tolerance / 2;
       enough = out.converged && !fixed;
     }
-    if (options.progress && !enough && out.trials < limit) {  // what is done cannot be stopped
+    if (options.progress && !out.stopped && !enough && out.trials < limit) {  // what is done cannot be stopped
       const double growth = out.tolerance > 0 ? 2 * gathered.worst_error() / out.tolerance : 1;
       const double needed = static_cast<double>(out.trials) * std::max(1.0, growth * growth);  // NaN at first
       const bool known = !fixed && needed < static_cast<double>(limit);
-      out.stopped = !options.progress({out.trials, known ? static_cast<std::uint64_t>(needed) : limit});
+      expected = known ? static_cast<std::uint64_t>(needed) : limit;
+      out.stopped = !options.progress({out.trials, expected});
     }
   }
   out.mean = gathered.mean();
