@@ -184,6 +184,7 @@ def test_snug_to_yield_says_what_it_promises():
     # By torque the paste adds more than a third of the load, by angle less than half as much.
     torque, angle = (float(re.search(rf"by {way}: .*, ([+-]\d+) %", printed)[1]) for way in ("torque", "angle"))
     assert torque > 30 and 0 < angle < torque / 2
+    assert re.search("by that torque alone: +some bolts would break", printed)
     shares = re.findall(r"friction ([\d.]+)%, elastic ([\d.]+)%, plastic ([\d.]+)%", printed)
     assert len(shares) == 3 and float(shares[0][2]) == 0 < float(shares[2][2])
     assert "single use" in printed and "may serve again" in printed and "past yield" in printed

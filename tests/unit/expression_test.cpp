@@ -211,7 +211,19 @@ TEST_CASE("symbols in LaTeX") {
   CHECK(latex_symbol("D_Km") == "D_{\\mathrm{Km}}");
   CHECK(latex_symbol("alpha") == "\\alpha");
   CHECK(latex_symbol("omega") == "\\omega");
+  CHECK(latex_symbol("Phi_n") == "\\Phi_{n}");
+  CHECK(mathml_symbol("Phi_n").find("&#x3A6;") != std::string::npos);
   CHECK(latex_symbol("dL") == "\\mathrm{dL}");
+  // A symbol of several letters is a Greek letter or a difference; any other would be set as a word.
+  for (const Entry& entry : shared::registry()) {
+    std::vector<std::string> symbols = {entry.output.symbol};
+    for (const Arg& arg : entry.inputs) symbols.emplace_back(arg.symbol);
+    for (const std::string& symbol : symbols) {
+      const std::string base = symbol.substr(0, symbol.find('_'));
+      CAPTURE(symbol);
+      CHECK((base.size() == 1 || base[0] == 'd' || detail::find_greek(base) != nullptr));
+    }
+  }
   CHECK(latex_symbol("T_off/T_on") == "T_{\\mathrm{off}}/T_{\\mathrm{on}}");
 }
 

@@ -29,7 +29,7 @@ class Pulse {
   /// \return false once the run is to be stopped
   bool go_on(std::uint64_t rows) {
     rows_ += rows;
-    if (call_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(200)) {
+    if (call_ && !stopped_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(200)) {
       const std::uint64_t done = done_ + rows_;
       if (!call_({done, std::max(done, expected_)})) stopped_ = true;
       last_ = Clock::now();
