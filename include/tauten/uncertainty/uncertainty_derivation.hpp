@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
-#include "tauten/base/unit_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 #include "tauten/uncertainty/question.hpp"
