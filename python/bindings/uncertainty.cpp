@@ -1,8 +1,5 @@
 // Uncertainty of formulas, chains and whole answers: budgets, Monte Carlo, Sobol indices.
 #include <pybind11/numpy.h>
-#include <pybind11/stl.h>
-
-#include <map>
 
 #include "answers.hpp"
 #include "bindings.hpp"
@@ -71,16 +68,20 @@ Outcomes made(const std::string& shape, const std::vector<double>& x) {
 }
 
 /// What the values of a distribution are called, in the order in which they are given.
-std::string value_name(const std::string& shape, std::size_t place) {
-  static const std::map<std::string, std::vector<const char*>> names = {
-      {"normal", {"mean", "standard_deviation"}},
-      {"lognormal", {"median", "variation"}},
-      {"uniform", {"low", "high"}},
-      {"triangular", {"low", "mode", "high"}},
-      {"from_band", {"low", "nominal", "high"}},
-      {"two_piece", {"low", "nominal", "high", "coverage"}}};
-  const auto found = names.find(shape);
-  return found != names.end() && place < found->second.size() ? found->second[place] : "samples";
+const char* value_name(const std::string& shape, std::size_t place) {
+  struct Names {
+    const char* shape;
+    const char* values[4];
+  };
+  static constexpr Names names[] = {{"normal", {"mean", "standard_deviation"}},
+                                    {"lognormal", {"median", "variation"}},
+                                    {"uniform", {"low", "high"}},
+                                    {"triangular", {"low", "mode", "high"}},
+                                    {"from_band", {"low", "nominal", "high"}},
+                                    {"two_piece", {"low", "nominal", "high", "coverage"}}};
+  for (const Names& known : names)
+    if (shape == known.shape && place < 4 && known.values[place] != nullptr) return known.values[place];
+  return "samples";
 }
 
 /// \return true if a value of a distribution is a plain number, whatever the others are
@@ -349,7 +350,7 @@ void add_uncertainty(py::module_& module) {
       .def("sobol", sobol_of);
   module.def("formula_question", formula_question);
   module.def("distribution_numbers", [](const std::string& shape, const py::tuple& values) {
-    return py::tuple(py::cast(distribution_numbers(shape, values)));
+    return to_python(distribution_numbers(shape, values));
   });
   module.def("describe_distribution", [](const std::string& shape, const py::tuple& numbers, const py::object& chance) {
     std::vector<double> x;
