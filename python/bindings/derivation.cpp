@@ -45,6 +45,17 @@ Style style_from(const py::object& style) {
   return style.cast<Style>();
 }
 
+/// \return the steps that are formulas of the registry, in words
+std::vector<StepText> step_texts(const Derivation& derivation, const std::string& format, const py::object& style) {
+  const Notation notation = notation_of(try_layout(format).value());
+  const Style how = style_from(style);
+  std::vector<StepText> texts;
+  for (const Step& step : derivation.steps)
+    if (const Entry* entry = tauten::detail::entry_named(entries(), step.formula))
+      texts.push_back(step_text(*entry, step, notation, how));
+  return texts;
+}
+
 }  // namespace
 
 py::object explained(const Derivation& derivation, const std::string& format, const py::object& style) {
@@ -71,7 +82,18 @@ void add_derivation(py::module_& module) {
       .def(py::init(&style_of), py::arg("digits") = 4, py::arg("units") = py::dict())
       .def("__repr__", &text_of)
       .def("__eq__", [](const Style& a, const Style& b) { return a.digits == b.digits && a.choices == b.choices; });
+  add_record<StepText>(module, "StepText",
+                       "A step in words: title, symbol, expression, with_values, result, source, validity, note and "
+                       "warnings");
   add_record<Derivation>(module, "Derivation", "How an answer came about: given, steps, found, verdict, notices")
+      .def(
+          "step_texts",
+          [](const Derivation& d, const std::string& format, const py::object& style) {
+            return to_python(step_texts(d, format, style));
+          },
+          py::arg("format") = "text", py::arg("style") = py::none(),
+          "Each step in words, as a `StepText`: the formula with symbols and with values, the result with its unit, "
+          "source, stated range and warnings, in the notation of text, latex or html. A `Style` sets units and digits")
       .def("explain", &explained, py::arg("format") = "text", py::arg("style") = py::none(),
            "The derivation as text, markdown, latex or html");
   module.def("formula_derivation", [](const Entry& entry, const py::sequence& inputs) {

@@ -7,6 +7,7 @@
 #include "tauten/uncertainty/monte_carlo.hpp"
 #include "tauten/uncertainty/question.hpp"
 #include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/uncertainty_derivation.hpp"
 
 namespace py = pybind11;
 
@@ -23,20 +24,15 @@ namespace tauten::python {
 
 namespace {
 
-/// A budget with the dimension of its result.
+/// A budget with how it came about.
 struct BudgetInfo : Budget {
-  std::string unit;
-
-  template <class V>
-  static void fields(V&& visit) {
-    Budget::fields([&](const char* name, auto member) { visit(name, member); });
-    visit("unit", &BudgetInfo::unit);
-  }
+  Derivation how;
 };
 
-/// What the trials have shown, with the unit of the result.
+/// What the trials have shown, with the unit of the result and how it came about.
 struct MonteCarloInfo : MonteCarlo {
   std::string unit;
+  Derivation how;
 
   template <class V>
   static void fields(V&& visit) {
@@ -45,7 +41,10 @@ struct MonteCarloInfo : MonteCarlo {
   }
 };
 
-struct SobolInfo : Sobol {};
+/// Sobol indices with how they came about.
+struct SobolInfo : Sobol {
+  Derivation how;
+};
 
 Dim dimension_of(const std::string& unit) {
   for (int i = 0; i < dimension_count; ++i)
@@ -68,6 +67,60 @@ Outcomes made(const std::string& shape, const std::vector<double>& x) {
   return Error("shape", "the distribution is not known");
 }
 
+/// What the values of a distribution are called, in the order in which they are given.
+const char* value_name(const std::string& shape, std::size_t place) {
+  struct Names {
+    const char* shape;
+    const char* values[4];
+  };
+  static constexpr Names names[] = {{"normal", {"mean", "standard_deviation"}},
+                                    {"lognormal", {"median", "variation"}},
+                                    {"uniform", {"low", "high"}},
+                                    {"triangular", {"low", "mode", "high"}},
+                                    {"from_band", {"low", "nominal", "high"}},
+                                    {"two_piece", {"low", "nominal", "high", "coverage"}}};
+  for (const Names& known : names)
+    if (shape == known.shape && place < 4 && known.values[place] != nullptr) return known.values[place];
+  return "samples";
+}
+
+/// \return true if a value of a distribution is a plain number, whatever the others are
+bool is_plain(const std::string& shape, std::size_t place) {
+  return (shape == "lognormal" && place == 1) || (shape == "two_piece" && place == 3);
+}
+
+/// \return the dimension of the first value that has a unit; a plain number if none has
+Dim dimension_among(const std::string& shape, const py::tuple& values) {
+  for (std::size_t place = 0; place < values.size(); ++place) {
+    const py::handle value = values[place];
+    if (is_plain(shape, place) || (!py::isinstance<py::str>(value) && !py::hasattr(value, "_REGISTRY"))) continue;
+    for (int i = 0; i < dimension_count; ++i) try {
+        read_number(value_name(shape, place), value, static_cast<Dim>(i));
+        return static_cast<Dim>(i);
+      } catch (const Error&) {
+      }
+    read_number(value_name(shape, place), value, Dim::number);  // no unit that is known: the sentence says so
+  }
+  return Dim::number;
+}
+
+/// The values in SI, all of one dimension, which a distribution of this shape can be made of.
+std::vector<double> distribution_numbers(const std::string& shape, const py::tuple& values) {
+  const Dim dimension = dimension_among(shape, values);
+  std::vector<double> x;
+  for (std::size_t place = 0; place < values.size(); ++place)
+    x.push_back(read_number(value_name(shape, place), values[place], is_plain(shape, place) ? Dim::number : dimension));
+  made(shape, x).value();
+  return x;
+}
+
+double read_chance(const py::object& value) {
+  const double chance = read_number("chance", value, Dim::number);
+  if (!within(0, 1).contains(chance))
+    throw Error("chance", ("chance is " + number_text(chance) + ", but must be at least 0 and at most 1").c_str());
+  return chance;
+}
+
 /// \param dimension  of the input, for values with units
 Distribution read_distribution(const std::string& name, py::handle value, Dim dimension) {
   if (!py::hasattr(value, "_shape")) {
@@ -80,10 +133,8 @@ Distribution read_distribution(const std::string& name, py::handle value, Dim di
   }
   const std::string shape = value.attr("_shape").cast<std::string>();
   std::vector<double> x;
-  for (const py::handle item : value.attr("_values")) {
-    const bool plain = (shape == "lognormal" && x.size() == 1) || (shape == "two_piece" && x.size() == 3);
-    x.push_back(read_number(name, item, plain ? Dim::number : dimension));
-  }
+  for (const py::handle item : value.attr("_values"))
+    x.push_back(read_number(name, item, is_plain(shape, x.size()) ? Dim::number : dimension));
   const Outcomes found = made(shape, x);
   if (!found) throw Error(name.c_str(), (name + ": " + found.error().what()).c_str());
   return *found;
@@ -137,10 +188,12 @@ class Listener {
 };
 
 py::object budget_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
-                     const std::string& output, double k) {
+                     const std::string& output, const py::object& coverage_factor) {
   const Model model = try_output(question, output).value();
-  const Budget found = try_budget(model, joint_of(question, inputs, correlations), k).value();
-  return py::cast(BudgetInfo{found, describe(model.output.dimension).si_unit});
+  const double k = read_number("coverage_factor", coverage_factor, Dim::number);
+  const JointDistribution joint = joint_of(question, inputs, correlations);
+  const Budget found = try_budget(model, joint, k).value();
+  return py::cast(BudgetInfo{found, derivation_of(question, model, joint, found)});
 }
 
 py::object monte_carlo_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
@@ -152,7 +205,8 @@ py::object monte_carlo_of(const Question& question, const py::dict& inputs, cons
   given("coverage", how.coverage);
   given("interval", how.interval);
   given("digits", how.digits);
-  given("trials", how.trials);
+  if (given("trials", how.trials) && how.trials == 0)
+    throw Error("trials", "trials is 0; leave it out to run until the digits are certain");
   given("most_trials", how.most_trials);
   given("seed", how.seed);
   given("threads", how.threads);
@@ -163,7 +217,9 @@ py::object monte_carlo_of(const Question& question, const py::dict& inputs, cons
     return try_monte_carlo(model, joint, how);
   }();
   listener.look();
-  return py::cast(MonteCarloInfo{std::move(found).value(), describe(model.output.dimension).si_unit});
+  if (!found) throw found.error();
+  Derivation came = derivation_of(question, model, joint, *found);
+  return py::cast(MonteCarloInfo{std::move(found).value(), describe(model.output.dimension).si_unit, std::move(came)});
 }
 
 py::object sobol_of(const Question& question, const py::dict& inputs, const std::string& output,
@@ -184,7 +240,7 @@ py::object sobol_of(const Question& question, const py::dict& inputs, const std:
   }();
   listener.look();
   if (!found) throw found.error();
-  return py::cast(SobolInfo{*found});
+  return py::cast(SobolInfo{*found, derivation_of(question, model, joint, *found)});
 }
 
 Question formula_question(const py::iterable& chain) {
@@ -207,10 +263,21 @@ std::string text_of(const MonteCarloInfo& m) {
   return "MonteCarlo(" + m.output + " = " + quantity_text(m.mean, d) + ", standard uncertainty " +
          quantity_text(m.standard_uncertainty, d, 3) + ", " + number_text(100 * m.coverage) + " % from " +
          quantity_text(m.symmetric.low, d) + " to " + quantity_text(m.symmetric.high, d) +
+         (m.outside > 0
+              ? ", " + std::to_string(m.outside) + " of " + std::to_string(m.trials) + " trials without a value"
+              : "") +
          (m.stopped     ? ", stopped"
           : m.converged ? ""
                         : ", not converged") +
          ")";
+}
+
+std::string text_of(const SobolInfo& s) {
+  std::string text = "Sobol(" + s.output;
+  for (const SobolIndex& i : s.inputs)
+    text += (i.name == s.inputs.front().name ? ": " : ", ") + i.name + " " + number_text(100 * i.first, 3) + " to " +
+            number_text(100 * i.total, 3) + " %";
+  return text + (s.stopped ? ", stopped)" : ")");
 }
 
 }  // namespace
@@ -220,8 +287,10 @@ void add_uncertainty(py::module_& module) {
   add_record<Contribution>(module, "Contribution", "One line of a budget, in SI");
   auto budget = add_record<BudgetInfo>(module, "Budget", "Result with combined standard uncertainty, in SI");
   set_repr(budget, [](const BudgetInfo& b) { return text_of(b); });
+  add_explain(budget, [](const BudgetInfo& b) { return b.how; });
   auto run = add_record<MonteCarloInfo>(module, "MonteCarlo", "What the trials have shown, in SI");
   set_repr(run, [](const MonteCarloInfo& m) { return text_of(m); });
+  add_explain(run, [](const MonteCarloInfo& m) { return m.how; });
   run.def_property_readonly(
          "values",
          [](const MonteCarloInfo& m) {
@@ -229,7 +298,7 @@ void add_uncertainty(py::module_& module) {
          },
          "Every value in SI, rising")
       .def(
-          "quantile", [](const MonteCarloInfo& m, double chance) { return m.quantile(chance); },
+          "quantile", [](const MonteCarloInfo& m, const py::object& chance) { return m.quantile(read_chance(chance)); },
           "The value below which `chance` lies")
       .def(
           "chance_below",
@@ -244,7 +313,9 @@ void add_uncertainty(py::module_& module) {
           },
           "Share of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
-  add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
+  auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
+  set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });
+  add_explain(sobol, [](const SobolInfo& s) { return s.how; });
 
   py::class_<Question>(module, "Question", "What an uncertainty is asked of: a formula, a chain or a whole answer")
       .def_property_readonly("title", [](const Question& q) { return q.title; })
@@ -278,14 +349,16 @@ void add_uncertainty(py::module_& module) {
       .def("monte_carlo", monte_carlo_of)
       .def("sobol", sobol_of);
   module.def("formula_question", formula_question);
-  module.def("describe_distribution",
-             [](const std::string& shape, const py::iterable& values, const py::object& chance) {
-               std::vector<double> x;
-               for (const py::handle value : values) x.push_back(value.cast<double>());
-               const Distribution d = made(shape, x).value();
-               if (!chance.is_none()) return py::object(py::float_(d.quantile(chance.cast<double>())));
-               return py::object(py::make_tuple(d.mean(), d.standard_deviation()));
-             });
+  module.def("distribution_numbers", [](const std::string& shape, const py::tuple& values) {
+    return to_python(distribution_numbers(shape, values));
+  });
+  module.def("describe_distribution", [](const std::string& shape, const py::tuple& numbers, const py::object& chance) {
+    std::vector<double> x;
+    for (const py::handle number : numbers) x.push_back(number.cast<double>());
+    const Distribution d = made(shape, x).value();
+    if (!chance.is_none()) return py::object(py::float_(d.quantile(read_chance(chance))));
+    return py::object(py::make_tuple(d.mean(), d.standard_deviation()));
+  });
 }
 
 }  // namespace tauten::python

@@ -154,12 +154,19 @@ def _estimate(value, deviation, unit):
     return f"{_text(value, unit)} with standard uncertainty {_text(deviation, unit)}"
 
 
+def _for_one(line, unit):
+    """By how much the result moves for one unit of an input, in the units of a workshop."""
+    one = _core.quantity_text(1.0, line.unit).partition(" ")[2]
+    return f"{_text(line.sensitivity * _core.read_quantity(f'1{one}'), unit)} for 1 {one}".rstrip()
+
+
 def budget(self):
     """The result, and what each input brings."""
-    rows = [(line.name, f"{line.estimate:.5g}", f"{line.standard_uncertainty:.3g}", f"{line.sensitivity:.4g}",
-             _text(line.contribution, self.unit), _percent(line.share + 0.0)) for line in self.contributions]
+    rows = [(line.name, _text(line.estimate, line.unit), _core.quantity_text(line.standard_uncertainty, line.unit),
+             _for_one(line, self.unit), _text(line.contribution, self.unit), _percent(line.share + 0.0))
+            for line in self.contributions]
     return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
-                  ("Input (SI)", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
+                  ("Input", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
 
 
 def monte_carlo(self):
@@ -168,7 +175,8 @@ def monte_carlo(self):
     interval = [(f"{covered}, {name}", f"{_text(i.low, self.unit)} to {_text(i.high, self.unit)}")
                 for name, i in (("as many below as above", self.symmetric), ("shortest", self.shortest))]
     rows = [("Mean", _text(self.mean, self.unit)), ("Standard uncertainty", _text(self.standard_uncertainty, self.unit)),
-            *interval, ("Trials", self.trials), ("Numerical tolerance", _text(self.tolerance, self.unit)),
+            *interval, ("Trials", self.trials), *([("Of them without a value, left out", self.outside)] if self.outside else []),
+            ("Numerical tolerance", _text(self.tolerance, self.unit)),
             ("Certain to it", "stopped" if self.stopped else "yes" if self.converged else "no")]
     return _table("", ("", self.output), rows)
 

@@ -9,6 +9,7 @@ Each function returns the axes that it drew on, `plot_curve` two of them; with `
 Colours are those of Okabe and Ito, which people with any kind of colour blindness tell apart; lines and marks differ too.
 """
 import math
+import textwrap
 
 from tauten import _core, _html
 from tauten._errors import Error
@@ -33,7 +34,9 @@ def _axes(axes, width, height):
 
 
 def _legend(axes):
-    axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    legend = axes.legend(loc="upper left", bbox_to_anchor=(1.01, 1), borderaxespad=0, frameon=False)
+    for text in legend.get_texts():  # long words would leave the picture no room
+        text.set_text(textwrap.fill(text.get_text(), 34))
 
 
 def _shop(unit):

@@ -15,26 +15,22 @@ True
 An input is a number in SI, text with its unit, a Pint quantity, three of these (a band whose ends are bounds), or one of
 the distributions below. Results are in SI. The same seed gives the same result on any number of threads.
 """
+import inspect
 import sys
 
 from tauten import _answers, _core
+from tauten._errors import Error
 from tauten._formula import Formula
 
 __all__ = ["Distribution", "budget", "clamp", "free", "from_band", "from_samples", "lognormal", "monte_carlo", "normal",
            "question", "sobol", "triangular", "turn", "two_piece", "uniform"]
 
 
-def _si(value):
-    """SI number of a plain number, text or Pint quantity, whatever its dimension."""
-    if isinstance(value, str):
-        return _core.read_quantity(value)
-    return float(value.to_base_units().magnitude if hasattr(value, "to_base_units") else value)
-
-
 class Distribution:
     """How the values of an input spread. Made by the functions of this module; it never changes.
 
-    Values with units are read when the distribution meets its input, so that a wrong dimension is refused there.
+    Values with units must be of one kind. They are read again when the distribution meets its input, so that those of
+    another kind are refused there.
     """
 
     __slots__ = ("_shape", "_values", "_numbers")
@@ -42,8 +38,7 @@ class Distribution:
     def __init__(self, shape, values):
         self._shape = shape
         self._values = tuple(values)
-        self._numbers = tuple(map(_si, self._values))
-        _core.describe_distribution(shape, self._numbers, None)  # refuses what cannot be
+        self._numbers = _core.distribution_numbers(shape, self._values)  # refuses what cannot be
 
     @property
     def mean(self):
@@ -56,8 +51,8 @@ class Distribution:
         return _core.describe_distribution(self._shape, self._numbers, None)[1]
 
     def quantile(self, chance):
-        """The value in SI below which ``chance`` lies."""
-        return _core.describe_distribution(self._shape, self._numbers, float(chance))
+        """The value in SI below which ``chance`` lies. Raises Error if that is not from 0 to 1."""
+        return _core.describe_distribution(self._shape, self._numbers, chance)
 
     def __eq__(self, other):
         return isinstance(other, Distribution) and (self._shape, self._numbers) == (other._shape, other._numbers)
@@ -93,8 +88,11 @@ def triangular(low, mode, high):
 
 def from_band(low, nominal=None, high=None):
     """A band whose ends are bounds, the nominal value being the most frequent: triangular. Takes a `tauten.Band` too."""
-    if nominal is None:
-        low, nominal, high = low
+    if nominal is None and high is None:
+        three = tuple(low) if hasattr(low, "__iter__") and not isinstance(low, str) else ()
+        low, nominal, high = three if len(three) == 3 else (low, None, None)
+    if nominal is None or high is None:
+        raise Error("band takes low, usual and high: three values, or a Band", "band")
     return Distribution("from_band", (low, nominal, high))
 
 
@@ -105,6 +103,8 @@ def two_piece(low, nominal, high, coverage=0.95):
 
 def from_samples(values):
     """The spread of observed values; not the uncertainty of their mean."""
+    if isinstance(values, str) or not hasattr(values, "__iter__"):
+        raise TypeError(f"samples takes a list of values, not {type(values).__name__}")
     return Distribution("from_samples", values)
 
 
@@ -120,11 +120,27 @@ def question(what):
     if isinstance(what, _core.Question):
         return what
     links = [what] if isinstance(what, (str, Formula)) else what
+    if not isinstance(links, (list, tuple)):
+        raise TypeError(f"a question is of a formula or its name, a list of these, or a Question, not {type(what).__name__}")
     chain = []
     for link in links:
-        formula, name = (link, "") if isinstance(link, (str, Formula)) else link
+        pair = (link, "") if isinstance(link, (str, Formula)) else link
+        if not (isinstance(pair, (list, tuple)) and len(pair) == 2 and isinstance(pair[1], str)
+                and isinstance(pair[0], (str, Formula))):
+            raise TypeError(f"a link of a chain is a formula or its name, or a pair (formula, name of its result), not {link!r}")
+        formula, name = pair
         chain.append((formula.name if isinstance(formula, Formula) else formula, name))
     return _core.formula_question(chain)
+
+
+def _of_answer(answer, ask, said):
+    """The question of a whole answer. A word that the answer does not take is refused, as the answer does."""
+    known = [name for name, parameter in inspect.signature(answer).parameters.items()
+             if parameter.kind is parameter.KEYWORD_ONLY and name not in ("columns", "threads")]
+    for word in said:
+        if word not in known:
+            raise TypeError(f"{answer.__name__}() got an unexpected keyword argument '{word}'; it takes {', '.join(known)}")
+    return _answers._one(ask, _answers._given(said))
 
 
 def clamp(**joint):
@@ -134,17 +150,20 @@ def clamp(**joint):
     Outputs: clamp_load, yield_utilisation (above 1 the bolt yields). The title names the fastener, ``others`` those that fit
     too: give thread and head to ask about one of them. Raises Error like `tauten.clamp`.
     """
-    return _core.clamp_question(_answers._given(joint))
+    if joint.get("torque") is None:
+        raise TypeError("clamp() needs a torque")
+    return _of_answer(_answers.clamp, _core.clamp_question, joint)
 
 
 def turn(**joint):
-    """A tightening by angle as a question. Takes what `tauten.turn` takes. Every trial turns a bolt through its curve.
+    """A tightening by angle as a question. Takes what `tauten.turn` takes.
 
-    Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
+    Every trial turns a bolt through its curve: ten thousand take a second or two, two certain digits a minute; ``digits=1``
+    asks for less. Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
     Outputs: clamp_load, torque, yield_utilisation; a trial in which the bolt necks has none. Raises Error like
     `tauten.turn`, and where the usual bolt necks.
     """
-    return _core.turn_question(_answers._given(joint))
+    return _of_answer(_answers.turn, _core.turn_question, joint)
 
 
 def free(**fastener):
@@ -154,7 +173,27 @@ def free(**fastener):
     section_loss. Outputs: breakaway_torque, shear_torque, torque_ratio (above 1 the bolt shears first). Raises Error like
     `tauten.free_joint`.
     """
-    return _core.free_question(_answers._given(fastener))
+    return _of_answer(_answers.free_joint, _core.free_question, fastener)
+
+
+def _inputs(inputs):
+    if inputs is not None and not hasattr(inputs, "items"):
+        raise TypeError(f"inputs takes a dict from the name of an input to what is known of it, not {type(inputs).__name__}")
+    return dict(inputs or {})
+
+
+def _pairs(correlations):
+    pairs = list(correlations) if hasattr(correlations, "__iter__") else [correlations]
+    if isinstance(correlations, (str, dict)) or not all(isinstance(p, (list, tuple)) and len(p) == 3 for p in pairs):
+        raise Error("correlations takes a list of two inputs and a coefficient each: [('torque', 'diameter', 0.5)]",
+                    "correlations")
+    return pairs
+
+
+def _name(output):
+    if not isinstance(output, str):
+        raise TypeError(f"output takes the name of a result, not {type(output).__name__}")
+    return output
 
 
 def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
@@ -175,11 +214,11 @@ def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
     Returns
     -------
     Budget
-        value, standard_uncertainty, expanded_uncertainty and contributions (name, estimate, standard_uncertainty,
-        sensitivity, contribution, share), in SI. Exact for linear models. Raises Error for inputs that are missing,
+        value, standard_uncertainty, expanded_uncertainty and contributions (name, unit, estimate, standard_uncertainty,
+        sensitivity, contribution, share), in SI, and ``explain()``. Exact for linear models. Raises Error for inputs that are missing,
         unknown, or without a value at their means.
     """
-    return question(what).budget(dict(inputs or {}), correlations, output, coverage_factor)
+    return question(what).budget(_inputs(inputs), _pairs(correlations), _name(output), coverage_factor)
 
 
 class _Bar:
@@ -247,13 +286,14 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
     -------
     MonteCarlo
         mean, standard_uncertainty, symmetric and shortest (low, high), trials, outside, tolerance, converged, stopped, the
-        errors of the figures, values, and quantile, chance_below and chance_above. In SI. Raises Error like `budget`.
+        errors of the figures, values, and quantile, chance_below, chance_above and ``explain()``. In SI. Raises Error like
+        `budget`.
     """
     options = {"coverage": coverage, "interval": interval, "digits": digits, "trials": trials, "most_trials": most_trials,
                "seed": seed, "threads": threads}
     asked = question(what)
-    return _run(lambda call: asked.monte_carlo(dict(inputs or {}), correlations, output, _answers._given(options), call),
-                progress)
+    known, pairs, output = _inputs(inputs), _pairs(correlations), _name(output)
+    return _run(lambda call: asked.monte_carlo(known, pairs, output, _answers._given(options), call), progress)
 
 
 def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, threads=1, progress=None):
@@ -262,9 +302,10 @@ def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, thr
     what, inputs, output, seed, threads, progress: as for `monte_carlo`; the inputs are independent. trials: pairs of
     input sets. batches: their scatter gives the standard errors.
 
-    Returns a Sobol: mean, variance, trials, outside, stopped, and inputs (name, first, first_error, total, total_error).
+    Returns a Sobol: mean, variance, trials, outside, stopped, inputs (name, first, first_error, total, total_error), and
+    ``explain()``.
     Raises Error like `monte_carlo`.
     """
     options = {"trials": trials, "batches": batches, "seed": seed, "threads": threads}
-    asked = question(what)
-    return _run(lambda call: asked.sobol(dict(inputs or {}), output, options, call), progress)
+    asked, known, output = question(what), _inputs(inputs), _name(output)
+    return _run(lambda call: asked.sobol(known, output, options, call), progress)

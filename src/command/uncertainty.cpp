@@ -65,6 +65,8 @@ MonteCarloOptions options_of(const Run& run, ProgressCall progress) {
   o.interval = run.shortest ? Coverage::shortest : Coverage::symmetric;
   read_said("digits", run.digits, "2", o.digits);
   read_said("trials", run.trials, "1000000", o.trials);
+  if (!run.trials.empty() && o.trials == 0)
+    throw Error("trials", "trials is 0; leave it out to run until the digits are certain");
   read_said("seed", run.seed, "1", o.seed);
   read_said("threads", run.threads, "4", o.threads);
   o.progress = std::move(progress);

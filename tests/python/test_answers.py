@@ -578,6 +578,26 @@ def test_free_makes_sense():
     assert not any(use.aid == "heat" for step in tauten.free_joint(**FREE, fire_or_burst=True).steps for use in step.aids)
 
 
+def test_steps_are_there_in_words():
+    answer = tauten.clamp(**{**PUMP_FOOT, "thread_friction": 0.01})
+    derivation = answer.derivation()
+    texts = derivation.step_texts()
+    assert len(texts) == len(derivation.steps)
+    for step, text in zip(derivation.steps, texts):
+        formula = tauten.formulas[step.formula]
+        assert text.expression == formula.expression() and text.symbol == formula.output.symbol
+        assert text.result == formula.output.text(step.value) and str(formula.sources[0]) in text.source
+        assert text.note == step.note and text.title == formula.summary
+    load = next(text for text, step in zip(texts, derivation.steps) if step.formula == "preload_from_torque")
+    assert "0.01*14.7 mm" in load.with_values and "thread_friction 0.02 to 1" in load.validity
+    assert load.warnings == ("thread_friction is 0.01, outside the stated range 0.02 to 1",)
+    inches = derivation.step_texts("latex", tauten.Style(units={"length": "in"}))
+    assert any(r"\,\mathrm{in}" in text.with_values and r"\frac" in text.expression for text in inches)
+    assert "<mfrac" in "".join(text.expression for text in derivation.step_texts("html"))
+    with pytest.raises(tauten.Error, match="not known"):
+        derivation.step_texts("pdf")
+
+
 def test_free_explains():
     answer = tauten.free_joint(**FREE)
     text = answer.explain()

@@ -9,6 +9,8 @@ import sys
 import numpy as np
 import pytest
 
+import tauten
+
 nbformat = pytest.importorskip("nbformat")
 nbclient = pytest.importorskip("nbclient")
 pytest.importorskip("ipykernel")
@@ -16,6 +18,7 @@ plt = pytest.importorskip("matplotlib.pyplot")
 
 DOCS = pathlib.Path(__file__).resolve().parents[2] / "docs"
 sys.path.insert(0, str(DOCS))
+from test_plots import check_texts
 from notebook import FOLDER, NOTEBOOKS, execute, outputs, page, shown, title
 
 
@@ -70,6 +73,35 @@ def test_is_a_lesson(path):
         told = "".join(o.text for cell in solved for o in cell.outputs if o.output_type == "stream")
         assert set(re.findall(r"^(\d+)\.", told, re.M)) == set(asked)
     assert shown(notebook, "image/png")
+
+
+@pytest.mark.parametrize("path", [path for path in NOTEBOOKS if path.stem != "rusted_flange"], ids=lambda path: path.stem)
+def test_tells_where_its_figures_come_from(path):
+    """In rusted_flange hardly a figure has a source, and it says so at the start."""
+    notebook = executed(path)
+    place = next(n for n, cell in enumerate(notebook.cells) if cell.source.startswith("## Where the figures come from"))
+    told = "".join(o.text for cell in notebook.cells[place:] if cell.cell_type == "code" for o in cell.outputs)
+    code = "\n".join(cell.source for cell in notebook.cells[:place] if cell.cell_type == "code")
+    used = [name for name in tauten.conditions if f'"{name}"' in code]
+    assert used or path.stem == "crowfoot"  # which asks for no friction
+    for name in used:
+        assert str(tauten.thread_condition(name).source) in told, name
+
+
+@pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: path.stem)
+def test_no_text_of_a_picture_lies_on_another(path, monkeypatch):
+    """The cells once more, here, where the pictures can be asked and not only looked at."""
+    monkeypatch.setattr(plt, "show", lambda: None)
+    plt.close("all")
+    names, seen = {}, 0
+    for cell in nbformat.read(path, as_version=4).cells:
+        if cell.cell_type == "code":
+            exec(compile(re.sub("^%.*$", "", cell.source, flags=re.M), path.stem, "exec"), names)
+            for number in plt.get_fignums():
+                check_texts(plt.figure(number).axes[0])
+                seen += 1
+            plt.close("all")
+    assert seen == len(shown(executed(path), "image/png"))
 
 
 def test_becomes_a_page(tmp_path):
@@ -152,6 +184,7 @@ def test_snug_to_yield_says_what_it_promises():
     # By torque the paste adds more than a third of the load, by angle less than half as much.
     torque, angle = (float(re.search(rf"by {way}: .*, ([+-]\d+) %", printed)[1]) for way in ("torque", "angle"))
     assert torque > 30 and 0 < angle < torque / 2
+    assert re.search("by that torque alone: +some bolts would break", printed)
     shares = re.findall(r"friction ([\d.]+)%, elastic ([\d.]+)%, plastic ([\d.]+)%", printed)
     assert len(shares) == 3 and float(shares[0][2]) == 0 < float(shares[2][2])
     assert "single use" in printed and "may serve again" in printed and "past yield" in printed

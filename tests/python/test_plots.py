@@ -7,6 +7,7 @@ import pathlib
 import subprocess
 import sys
 
+import numpy as np
 import pytest
 
 import tauten
@@ -62,6 +63,13 @@ def check_texts(axes):
         assert box.x0 >= page.x0 and box.y0 >= page.y0 and box.x1 <= page.x1 and box.y1 <= page.y1, words
     for (one, a), (other, b) in itertools.combinations(drawn, 2):
         assert not a.overlaps(b), (one, other)
+    for one in axes.figure.axes:
+        for text in one.get_legend().get_texts() if one.get_legend() else ():
+            box = matplotlib.transforms.Bbox.intersection(text.get_window_extent(), one.bbox)  # lines end where the axes do
+            for line in one.get_lines() if box else ():
+                path = line.get_transform().transform_path(line.get_path())
+                path = matplotlib.path.Path(path.vertices[np.isfinite(path.vertices).all(axis=1)])
+                assert not path.intersects_bbox(box, filled=False), (text.get_text(), line.get_label())
     return {words for words, _ in drawn}
 
 
@@ -71,6 +79,24 @@ def test_overlapping_text_would_be_found():
     axes.text(0.5, 0.5, "other")
     with pytest.raises(AssertionError):
         check_texts(axes)
+
+
+def test_a_line_through_the_legend_would_be_found():
+    axes = plt.subplots()[1]
+    axes.plot([0, 1, math.nan, 2, 3], [0, 1, 1, 0, 0], label="through it")
+    axes.legend(loc="lower right")
+    with pytest.raises(AssertionError, match="through it"):
+        check_texts(axes)
+    axes.legend(loc="upper right")
+    check_texts(axes)
+
+
+def test_long_words_leave_room_for_the_picture():
+    axes = plots.plot_bands([("one", (1e4, 2e4, 3e4))], "load", [(2e4, "a line of which there is far more to say than fits")],
+                            unit="N")
+    words = check_texts(axes)
+    assert any("\n" in word and word.endswith("20 kN") for word in words)
+    assert axes.get_window_extent().width > 0.45 * axes.figure.bbox.width
 
 
 @pytest.mark.parametrize("changed", [{}, {"limit": "200N.m"}, {"limit": "600N.m"}, {"rust": "clean"},

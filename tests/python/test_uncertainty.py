@@ -238,6 +238,56 @@ def test_results_show_themselves():
     assert json.loads(run.to_json())["symmetric"]["low"] == run.symmetric.low
 
 
+def test_results_tell_how_they_came_about():
+    known = chain_inputs()
+    budget, run = u.budget(CHAIN, known, coverage_factor=3), u.monte_carlo(CHAIN, known, trials=20_000)
+    how = budget.derivation()
+    assert [step.formula for step in how.steps] == CHAIN and how.steps[-1].value == budget.value
+    # Each step by the formula itself, on the results of those before it.
+    for step in how.steps:
+        assert step.value == tauten.formulas[step.formula](*step.inputs)
+    brings = {figure.name: figure.value.nominal for figure in how.found}
+    for line in budget.contributions:
+        assert brings.get(f"from_{line.name}", 0) == line.contribution
+    assert brings["expanded_uncertainty"] == 3 * brings["standard_uncertainty"] == budget.expanded_uncertainty
+    text = str(budget.explain())
+    for part in ("normal, standard uncertainty 3 N.m", "nu = ", "JCGM 100:2008, clause 5.1", "from thread friction", "3 times as much"):
+        assert part in " ".join(text.split()), part
+    inches = str(budget.explain(style=tauten.Style(units={"torque": "lbf.ft", "length": "in"})))
+    assert "lbf.ft" in inches and "0.578" in inches  # 14.701 mm
+    drawn = run.derivation()
+    assert {figure.name: figure.value.nominal for figure in drawn.found}["standard_uncertainty"] == run.standard_uncertainty
+    assert "even from 19 mm to 21 mm" in str(run.explain()) and "<math" in run.explain()._repr_html_()
+    shares = u.sobol(CHAIN, known)
+    told = {figure.name: figure.value.nominal for figure in shares.derivation().found}
+    assert [told.get(f"from_{index.name}", 0) for index in shares.inputs] == [index.first for index in shares.inputs]
+    # A whole answer brings its cautions along.
+    whole = u.budget(u.clamp(**PUMP_FOOT))
+    assert "no release for service" in " ".join(str(whole.explain()).split()) and whole._repr_latex_().startswith("\\par")
+
+
+def test_trials_without_a_value_are_told():
+    run = u.monte_carlo(u.clamp(**PUMP_FOOT), {"torque": u.normal(1, 1)}, trials=20_000)
+    assert 0 < run.outside < 10_000
+    assert f"{run.outside} of 20000 trials without a value" in repr(run)
+    assert re.search(rf"without a value, left out +{run.outside}", str(run)) and f"{run.outside}" in str(run.explain())
+    assert "without a value" not in repr(u.monte_carlo(u.clamp(**PUMP_FOOT), trials=20_000))
+
+
+def test_sobol_indices_print_as_shares():
+    found = u.sobol("torque_from_nut_factor", dict(preload=u.normal(20, 4), diameter="20mm", nut_factor=1))
+    shown = re.fullmatch(r"Sobol\(torque: preload (\S+) to (\S+) %, diameter 0 to 0 %, nut_factor 0 to 0 %\)", repr(found))
+    assert [float(share) for share in shown.groups()] == pytest.approx([100, 100], abs=2)
+
+
+def test_a_budget_shows_the_units_of_a_workshop():
+    budget = u.budget(u.clamp(**PUMP_FOOT))
+    assert [line.unit for line in budget.contributions] == ["N.m", "", "", "m", ""] and budget.unit == "N"
+    page = str(budget)
+    line = {line.name: line for line in budget.contributions}["bearing_diameter"]
+    assert re.search(rf"bearing_diameter +19\.9\d+ mm +0\.408\d* mm +{line.sensitivity / 1e6:.3f}\d* kN for 1 mm", page), page
+
+
 # ---- inputs ---------------------------------------------------------------------------------------------------------------
 
 @pytest.mark.parametrize("distribution, mean, deviation", [
@@ -277,6 +327,24 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.normal(1, -1), "standard_deviation", "not negative")
     refused(lambda: u.uniform(2, 1), "band")
     refused(lambda: u.from_samples([]), "samples", "empty")
+    # Values of two kinds, and values that are none.
+    refused(lambda: u.normal("25kN", "1mm"), "standard_deviation", "a length, not a force")
+    refused(lambda: u.normal(25e3, "1mm").mean and u.uniform("1mm", "2kN"), "high", "a force, not a length")
+    refused(lambda: u.triangular("1mm", "2", "3mm"), "mode", "has no unit")
+    refused(lambda: u.lognormal("25kN", "1kN"), "variation", "a force")
+    refused(lambda: u.from_samples(["25kN", "26mm"]), "samples", "a length")
+    refused(lambda: u.normal("25 bananas", 1), "mean", "bananas")
+    refused(lambda: u.normal(math.nan, 1), "mean", "finite")
+    for band in ((1, 2), 5, "1..2..3", (1, 2, 3, 4)):
+        refused(lambda: u.from_band(band), "band", "low, usual and high")
+    refused(lambda: u.from_band(1, 2), "band", "low, usual and high")
+    for call in (lambda: u.normal(None, 1), lambda: u.normal(True, 1), lambda: u.from_samples("5kN"),
+                 lambda: u.from_samples(5), lambda: u.from_samples([[1, 2], [3, 4]])):
+        with pytest.raises(TypeError, match="mean|samples"):
+            call()
+    for chance in (2, -0.1, math.nan):
+        refused(lambda: u.normal(1, 1).quantile(chance), "chance")
+        refused(lambda: u.monte_carlo(ask, inputs, trials=5000).quantile(chance), "chance")
     refused(lambda: u.budget(ask, {}), "preload", "missing")
     refused(lambda: u.budget(ask, dict(inputs, preload=u.normal("25mm", "1mm"))), "preload", "a length, not a force")
     refused(lambda: u.budget(ask, dict(inputs, speed=1)), "speed", "not an input")
@@ -284,16 +352,47 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.budget([], inputs), "chain")
     refused(lambda: u.budget(ask, inputs, output="clamp"), "output", "torque")
     refused(lambda: u.budget(ask, inputs, correlations=[("preload", "diameter", 2)]), "preload", "at most 1")
-    refused(lambda: u.budget(ask, inputs, correlations=[("preload", "diameter")]), "correlations")
-    refused(lambda: u.monte_carlo(ask, inputs, trials=10), "trials", "at least")
-    refused(lambda: u.monte_carlo(ask, inputs, coverage=1), "coverage")
+    for pairs in ([("preload", "diameter")], [5], 5, "preload", {("preload", "diameter"): 0.5}):
+        refused(lambda: u.budget(ask, inputs, correlations=pairs), "correlations", "two inputs and a coefficient")
+    refused(lambda: u.budget(ask, inputs, correlations=[("preload", "diameter", "much")]), "correlations", "much")
+    for factor in (-1, 0, 101):
+        refused(lambda: u.budget(ask, inputs, coverage_factor=factor), "coverage_factor", f"is {factor},")
+    refused(lambda: u.monte_carlo(ask, inputs, trials=10), "trials", "is 10,", "at least")
+    refused(lambda: u.monte_carlo(ask, inputs, trials=0), "trials", "leave it out")
+    refused(lambda: u.monte_carlo(ask, inputs, most_trials=10), "most_trials", "is 10,")
+    refused(lambda: u.monte_carlo(ask, inputs, coverage=95), "coverage", "is 95,", "0.95")
+    refused(lambda: u.monte_carlo(ask, inputs, digits=9), "digits", "is 9,")
+    for run in (u.monte_carlo, u.sobol):
+        refused(lambda: run(ask, inputs, threads=-3), "threads", "is -3,")
+    refused(lambda: u.sobol(ask, inputs, batches=2), "batches", "is 2,")
+    refused(lambda: u.sobol(ask, inputs, trials=10), "trials", "is 10,")
     refused(lambda: u.monte_carlo(ask, inputs, interval="widest"), "interval", "shortest")
     refused(lambda: u.monte_carlo(ask, inputs, seed=-1), "seed")
     refused(lambda: u.sobol(ask, dict(inputs, preload=25e3)), "inputs", "does not vary")
     refused(lambda: u.clamp(thread="M10x9", torque=48), "thread", "M10")
     refused(lambda: u.clamp(socket="17.6mm", torque=48), "socket")
-    with pytest.raises(TypeError):
-        u.budget(ask, dict(inputs, preload=object()))
+    refused(lambda: u.question(""), "formula", "not in the registry")
+    for call in (lambda: u.budget(ask, dict(inputs, preload=object())), lambda: u.budget(ask, [1, 2]),
+                 lambda: u.budget(ask, inputs, output=5), lambda: u.sobol(ask, inputs, output=None), lambda: u.question(5),
+                 lambda: u.question(None), lambda: u.question([[]]), lambda: u.question([("stress_area", 5)]),
+                 lambda: u.monte_carlo(ask, inputs, trials=1e5), lambda: u.monte_carlo(ask, inputs, seed=1.5),
+                 lambda: u.monte_carlo(ask, inputs, progress=5)):
+        with pytest.raises(TypeError) as caught:
+            call()
+        assert "incompatible function arguments" not in str(caught.value)
+
+
+@pytest.mark.parametrize("ask, said", [
+    (u.clamp, dict(thread="M16", torque="130N.m")), (u.free, dict(thread="M16", property_class="8.8")),
+    (u.turn, dict(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg"))])
+def test_a_whole_answer_takes_no_word_that_it_does_not_know(ask, said):
+    """What is misspelled would be left out without a word, and the figures would be those of another joint."""
+    assert ask(**said).outputs
+    for word in ("conditon", "threads", "columns", "table"):
+        with pytest.raises(TypeError, match=f"'{word}'"):
+            ask(**said, **{word: "oiled"})
+    with pytest.raises(TypeError, match="needs a torque"):
+        u.clamp(thread="M16")
 
 
 # ---- long runs --------------------------------------------------------------------------------------------------------------
@@ -401,7 +500,9 @@ def test_page_of_the_command_line():
     (["stress_area", "diameter=9mm..10mm", "pitch=1mm"], "low..usual..high"),
     (["stress_area", "diameter=uniform:10mm:9mm", "pitch=1mm"], "rise"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "x"], "whole number"),
-    (["stress_area", "diameter=10mm", "pitch=1mm", "--coverage", "2"], "coverage"),
+    (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "0"], "leave it out"),
+    (["stress_area", "diameter=10mm", "pitch=1mm", "--threads", "0"], "threads is 0"),
+    (["stress_area", "diameter=10mm", "pitch=1mm", "--coverage", "2"], "coverage is 2"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--correlate", "a"], "coefficient"),
     (["stress_area,thread_torque"], "no later formula"), (["clamp", "--thread", "M16"], "torque is missing"),
     (["clamp", "--thread", "M16", "--torque", "130N.m", "--scatter", "luck=1"], "no input 'luck'"),

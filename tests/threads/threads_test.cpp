@@ -102,6 +102,8 @@ std::string propagated() {
   MonteCarloOptions options;
   options.trials = 20'000;
   options.threads = 3;
+  std::uint64_t watched = 0;
+  options.progress = [&](const Progress& p) { return (watched = p.done) < 1'000'000; };
   const MonteCarlo m = monte_carlo(
       area,
       joint_distribution(area, {{"width", Distribution::normal(2, 0.1)}, {"height", Distribution::uniform(1, 2)}}),

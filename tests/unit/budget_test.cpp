@@ -92,6 +92,6 @@ TEST_CASE("a budget that cannot be is refused") {
   };
   CHECK(try_budget(model, joint(0.1)));
   CHECK(std::string(try_budget(model, joint(-0.1)).error().argument()) == "inputs");
-  CHECK(std::string(try_budget(model, joint(0.1), 0).error().argument()) == "k");
+  CHECK(std::string(try_budget(model, joint(0.1), 0).error().argument()) == "coverage_factor");
   CHECK(std::string(try_budget(linear(), JointDistribution{}).error().argument()) == "inputs");
 }

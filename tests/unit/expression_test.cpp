@@ -211,7 +211,19 @@ TEST_CASE("symbols in LaTeX") {
   CHECK(latex_symbol("D_Km") == "D_{\\mathrm{Km}}");
   CHECK(latex_symbol("alpha") == "\\alpha");
   CHECK(latex_symbol("omega") == "\\omega");
+  CHECK(latex_symbol("Phi_n") == "\\Phi_{n}");
+  CHECK(mathml_symbol("Phi_n").find("&#x3A6;") != std::string::npos);
   CHECK(latex_symbol("dL") == "\\mathrm{dL}");
+  // A symbol of several letters is a Greek letter or a difference; any other would be set as a word.
+  for (const Entry& entry : shared::registry()) {
+    std::vector<std::string> symbols = {entry.output.symbol};
+    for (const Arg& arg : entry.inputs) symbols.emplace_back(arg.symbol);
+    for (const std::string& symbol : symbols) {
+      const std::string base = symbol.substr(0, symbol.find('_'));
+      CAPTURE(symbol);
+      CHECK((base.size() == 1 || base[0] == 'd' || detail::find_greek(base) != nullptr));
+    }
+  }
   CHECK(latex_symbol("T_off/T_on") == "T_{\\mathrm{off}}/T_{\\mathrm{on}}");
 }
 
@@ -223,6 +235,10 @@ TEST_CASE("formulas print as their sources do") {
   CHECK(printed("preload_from_nut_factor", Notation::algebra) == "torque/(nut_factor*diameter)");
   CHECK(printed("stress_area_unified", Notation::text) == "pi*(d - 0.9743*P)^2/4");
   CHECK(printed("pitch_diameter", Notation::text) == "d - 3*cos(pi/6)*P/4");
+  // A fit to figures in mm: no bare 0.001 that nobody could read as a length.
+  CHECK(printed("ring_test_torque", Notation::text) == "0.2658*(s/(1 mm))^2.34");
+  CHECK(printed("ring_test_torque", Notation::latex) == "0.2658\\,\\left(\\frac{s}{1\\,\\mathrm{mm}}\\right)^{2.34}");
+  CHECK(printed("ring_test_torque", Notation::algebra) == "0.2658*(width_across_flats/0.001)**2.34");
 }
 
 TEST_CASE("values stand in shop units, and keep their unit under a power or a fraction bar") {

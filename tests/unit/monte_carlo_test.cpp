@@ -2,6 +2,8 @@
 // results that are derived here in another way: closed forms and quadrature.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <functional>
 #include <string>
@@ -122,46 +124,61 @@ TEST_CASE("mass calibration: JCGM 101 9.3, printed 1.2341, 0.0754 and the shorte
   CHECK(budget(mass, inputs).standard_uncertainty < 0.72 * m.standard_uncertainty);
 }
 
-TEST_CASE("comparison loss: JCGM 101 9.4, exact results by quadrature") {
+TEST_CASE("comparison loss: JCGM 101 9.4, printed figures and exact results by quadrature") {
   // y = x_1^2 + x_2^2, x_2 about 0, both with u = 0.005: a noncentral chi-square where they are independent.
+  // Printed in 1e-6 for each x_1 without and with r = 0.9: first order u, and of the trials mean, u, shortest interval.
+  struct Printed {
+    double at, r, first_order, mean, u, low, high;
+  };
   const Model loss = model_of<2>({"loss"}, {{{"x_1"}, {"x_2"}}}, [](auto x) { return x[0] * x[0] + x[1] * x[1]; });
   const double u = 0.005;
-  for (const double at : {0.0, 0.010, 0.050})
-    for (const double r : {0.0, 0.9}) {
-      CAPTURE(at);
-      CAPTURE(r);
-      const JointDistribution inputs = joint_distribution(
-          loss, {{"x_1", Distribution::normal(at, u)}, {"x_2", Distribution::normal(0, u)}}, {{"x_1", "x_2", r}});
-      const MonteCarlo m = monte_carlo(loss, inputs, {.interval = Coverage::shortest, .trials = 1'000'000});
-      const double mean = at * at + 2 * u * u;
-      const double deviation = std::sqrt(4 * at * at * u * u + 4 * std::pow(u, 4) * (1 + r * r));
-      CHECK(std::fabs(m.mean - mean) < 4 * m.mean_error);
-      CHECK(std::fabs(m.standard_uncertainty - deviation) < 4 * m.uncertainty_error);
-      // Chance of a circle of radius sqrt y, in strips of x_1; given x_1, x_2 is normal about r (x_1 - at).
-      const auto chance = [&](double y) {
-        const double radius = std::sqrt(y), rest = u * std::sqrt(1 - r * r);
-        constexpr int strips = 200;
-        double sum = 0;
-        for (int i = 0; i < strips; ++i) {
-          const double angle = M_PI * (i + 0.5) / strips;  // strips narrow towards the rim
-          const double x = radius * std::cos(angle), half = radius * std::sin(angle), centre = r * (x - at);
-          sum += std::exp(-std::pow((x - at) / u, 2) / 2) * half *
-                 (below((half - centre) / rest) - below((-half - centre) / rest));
-        }
-        return sum * M_PI / strips / (u * std::sqrt(2 * M_PI));
-      };
-      const double most = std::pow(at + 8 * u, 2) + std::pow(8 * u, 2);
-      CHECK(std::fabs(m.symmetric.low - solve(chance, 0.025, 0, most)) < 0.004 * deviation);
-      CHECK(std::fabs(m.symmetric.high - solve(chance, 0.975, 0, most)) < 0.015 * deviation);
-      const CoverageInterval exact = shortest_by_chance(chance, 0.95, 0, most);
-      CHECK(m.shortest.high - m.shortest.low == near(exact.high - exact.low).epsilon(0.01));
-      CHECK(std::fabs(m.shortest.low - exact.low) < 0.06 * deviation);
-      if (at == 0 && r == 0) {
-        // Then y is exponential with the mean 2 u^2, and first order sees nothing at all.
-        CHECK(exact.high == near(-2 * u * u * std::log(0.05)).epsilon(1e-6));
-        CHECK(budget(loss, inputs).standard_uncertainty == 0);
+  for (const auto& [at, r, first_order, printed_mean, printed_u, printed_low, printed_high] :
+       {Printed{0, 0, 0, 50, 50, 0, 150}, Printed{0.010, 0, 100, 150, 112, 0, 367},
+        Printed{0.050, 0, 500, 2551, 502, 1590, 3543}, Printed{0, 0.9, 0, 50, 67, 0, 185},
+        Printed{0.010, 0.9, 100, 150, 121, 13, 398}, Printed{0.050, 0.9, 500, 2551, 505, 1628, 3555}}) {
+    CAPTURE(at);
+    CAPTURE(r);
+    const JointDistribution inputs = joint_distribution(
+        loss, {{"x_1", Distribution::normal(at, u)}, {"x_2", Distribution::normal(0, u)}}, {{"x_1", "x_2", r}});
+    const MonteCarlo m = monte_carlo(loss, inputs, {.interval = Coverage::shortest, .trials = 1'000'000});
+    // The printed figures come from about as many trials as ours and are as uncertain.
+    const auto as_printed = [](double found, double printed, double error) {
+      return std::fabs(1e6 * found - printed) < 0.5 + 4 * std::sqrt(2.0) * 1e6 * error;
+    };
+    CHECK(as_printed(m.mean, printed_mean, m.mean_error));
+    CHECK(as_printed(m.standard_uncertainty, printed_u, m.uncertainty_error));
+    CHECK(as_printed(m.shortest.low, printed_low, m.low_error));
+    CHECK(as_printed(m.shortest.high, printed_high, m.high_error));
+    CHECK(1e6 * budget(loss, inputs).standard_uncertainty == near(first_order).epsilon(1e-12));
+    const double mean = at * at + 2 * u * u;
+    const double deviation = std::sqrt(4 * at * at * u * u + 4 * std::pow(u, 4) * (1 + r * r));
+    CHECK(std::fabs(m.mean - mean) < 4 * m.mean_error);
+    CHECK(std::fabs(m.standard_uncertainty - deviation) < 4 * m.uncertainty_error);
+    // Chance of a circle of radius sqrt y, in strips of x_1; given x_1, x_2 is normal about r (x_1 - at).
+    const auto chance = [&](double y) {
+      const double radius = std::sqrt(y), rest = u * std::sqrt(1 - r * r);
+      constexpr int strips = 200;
+      double sum = 0;
+      for (int i = 0; i < strips; ++i) {
+        const double angle = M_PI * (i + 0.5) / strips;  // strips narrow towards the rim
+        const double x = radius * std::cos(angle), half = radius * std::sin(angle), centre = r * (x - at);
+        sum += std::exp(-std::pow((x - at) / u, 2) / 2) * half *
+               (below((half - centre) / rest) - below((-half - centre) / rest));
       }
+      return sum * M_PI / strips / (u * std::sqrt(2 * M_PI));
+    };
+    const double most = std::pow(at + 8 * u, 2) + std::pow(8 * u, 2);
+    CHECK(std::fabs(m.symmetric.low - solve(chance, 0.025, 0, most)) < 0.004 * deviation);
+    CHECK(std::fabs(m.symmetric.high - solve(chance, 0.975, 0, most)) < 0.015 * deviation);
+    const CoverageInterval exact = shortest_by_chance(chance, 0.95, 0, most);
+    CHECK(m.shortest.high - m.shortest.low == near(exact.high - exact.low).epsilon(0.01));
+    CHECK(std::fabs(m.shortest.low - exact.low) < 0.06 * deviation);
+    if (at == 0 && r == 0) {
+      // Then y is exponential with the mean 2 u^2, and first order sees nothing at all.
+      CHECK(exact.high == near(-2 * u * u * std::log(0.05)).epsilon(1e-6));
+      CHECK(budget(loss, inputs).standard_uncertainty == 0);
     }
+  }
 }
 
 TEST_CASE("in the linear case first order and trials agree, correlated inputs included") {
@@ -291,6 +308,36 @@ TEST_CASE("a run can be watched and stopped") {
   CHECK(m.symmetric.high == near(3.88).epsilon(0.02));
 }
 
+TEST_CASE("a slow model is watched within a block, and stopped there") {
+  // A trial takes 50 us, so that a block of 10 000 takes half a second.
+  const Model slow = model_of({"y"}, {{"x"}}, [](std::span<const double> x) {
+    const auto end = std::chrono::steady_clock::now() + std::chrono::microseconds(50);
+    while (std::chrono::steady_clock::now() < end) {
+    }
+    return x[0];
+  });
+  const JointDistribution inputs = joint_distribution(slow, {{"x", Distribution::normal(0, 1)}});
+  for (const int threads : {1, 2}) {
+    std::vector<std::uint64_t> done;
+    const auto watch = [&](const Progress& p) {
+      done.push_back(p.done);
+      CHECK(p.expected >= p.done);
+      return done.size() < 3;
+    };
+    const MonteCarlo m = monte_carlo(slow, inputs, {.trials = 200'000, .threads = threads, .progress = watch});
+    CHECK(done.front() < 10'000 * static_cast<std::uint64_t>(threads));  // well before a block is whole
+    CHECK(std::is_sorted(done.begin(), done.end()));
+    CHECK(done.size() == 3);
+    CHECK(m.stopped);
+    // What was whole is the result, the same as that of so many trials by themselves.
+    CHECK(m.trials >= 10'000);
+    CHECK(m.trials < 60'000);
+    CHECK(m.trials % 10'000 == 0);
+    const Model fast = model_of<1>({"y"}, {{{"x"}}}, [](auto x) { return x[0]; });
+    CHECK(m.sorted == monte_carlo(fast, inputs, {.trials = m.trials}).sorted);
+  }
+}
+
 TEST_CASE("trials without a value are counted and left out, unless they are most") {
   const Model root = model_of({"y"}, {{"x"}}, [](std::span<const double> x) { return std::sqrt(x[0]); });
   const MonteCarlo m =
@@ -334,7 +381,8 @@ TEST_CASE("options that make no sense are refused by name") {
   for (const int digits : {0, -1, 6}) refused({.digits = digits}, "digits");
   refused({.trials = 100}, "trials");
   refused({.trials = 2'000'000'000}, "trials");
-  refused({.most_trials = 10}, "trials");
+  refused({.most_trials = 10}, "most_trials");
+  for (const int threads : {0, -3}) refused({.threads = threads}, "threads");
   CHECK(std::string(try_monte_carlo(sum_of_four(), JointDistribution{}).error().argument()) == "inputs");
   CHECK_THROWS_AS(monte_carlo(sum_of_four(), four(1.0, 2.0), {.digits = 9}), Error);
 }

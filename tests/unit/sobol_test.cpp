@@ -134,6 +134,7 @@ TEST_CASE("what has no indices is refused") {
   refused(try_sobol(model, joint_distribution(model, {{"p", 1.0}, {"q", 2.0}})), "inputs");
   refused(try_sobol(model, fine, {.trials = 10}), "trials");
   refused(try_sobol(model, fine, {.batches = 1}), "batches");
+  refused(try_sobol(model, fine, {.threads = 0}), "threads");
   refused(try_sobol(model, JointDistribution{}), "inputs");
   const Model root = model_of({"y"}, {{"p"}}, [](std::span<const double> x) { return std::sqrt(x[0]); });
   refused(try_sobol(root, joint_distribution(root, {{"p", Distribution::normal(-1, 1)}})), "inputs");

@@ -50,9 +50,10 @@ constexpr Real smaller(const Real& a, const Real& b) noexcept {
 /// A constant that keeps its name when a formula is printed.
 struct NamedConstant {
   double value;
-  const char* text;  ///< how it reads in plain text and to a computer-algebra system
+  const char* text;  ///< how it reads in plain text
   const char* latex;
   const char* mathml;
+  const char* algebra = nullptr;  ///< to a computer-algebra system; null: as in plain text
 };
 
 inline constexpr NamedConstant pi_constant{3.14159265358979323846, "pi", "\\pi", "<mi>&#x3C0;</mi>"};
@@ -70,6 +71,10 @@ inline constexpr NamedConstant cos15_constant{
 inline constexpr NamedConstant tan15_constant{
     0.26794919243112270647, "tan(pi/12)", "\\tan 15^\\circ",
     "<mi>tan</mi><mo rspace=\"0.17em\">&#x2061;</mo><mn>15</mn><mo>&#xB0;</mo>"};
+
+/// Divides a length where a source takes the bare number of millimetres.
+inline constexpr NamedConstant millimetre_constant{1e-3, "(1 mm)", "1\\,\\mathrm{mm}",
+                                                   "<mn>1</mn><mtext>&#x2009;mm</mtext>", "0.001"};
 
 /// How a named constant is made on the scalar `Real`. A symbolic scalar specialises this and keeps the name.
 template <class Real>
@@ -96,6 +101,11 @@ constexpr Real cos15() noexcept {
 template <class Real>
 constexpr Real tan15() noexcept {
   return Constant<Real>::on(tan15_constant);
+}
+
+template <class Real>
+constexpr Real millimetre() noexcept {
+  return Constant<Real>::on(millimetre_constant);
 }
 
 template <class Real>

@@ -125,6 +125,9 @@ class DerivationWriter {
     heading(text);
   }
 
+  /// Blanks may stretch: figures with units leave TeX few places to break a line.
+  static constexpr const char* latex_list = "\\begin{itemize}\\emergencystretch=1em\n";
+
   static std::string in_words(std::string name) {
     std::replace(name.begin(), name.end(), '_', ' ');
     return name;
@@ -171,7 +174,7 @@ class DerivationWriter {
       return text + std::string(width > width_of(text) ? width - width_of(text) : 0, ' ');
     };
     if (layout_ == Layout::markdown) out_ += "| symbol | quantity | value | |\n|---|---|---|---|\n";
-    if (layout_ == Layout::latex) out_ += "\\begin{itemize}\n";
+    if (layout_ == Layout::latex) out_ += latex_list;
     if (layout_ == Layout::html) out_ += "<div style=\"overflow-x:auto\"><table>\n";
     for (const Figure& f : list) {
       const std::string name = in_words(f.name), about = note(f), symbol = symbol_of(f);
@@ -308,7 +311,7 @@ class DerivationWriter {
 
   void notices(const std::vector<Notice>& list) {
     section("Take care");
-    if (layout_ == Layout::latex) out_ += "\\begin{itemize}\n";
+    if (layout_ == Layout::latex) out_ += latex_list;
     if (layout_ == Layout::html) out_ += "<ul>\n";
     for (const Notice& notice : list) {
       const std::string text = notice.text + (notice.is_estimate ? " (Estimate.)" : "");

@@ -113,8 +113,7 @@ class ExpressionWriter {
   std::string bare(const Node& node) const {
     switch (node.kind) {
       case Kind::number: return number(node.number, 6);
-      case Kind::constant:
-        return latex() ? node.constant->latex : mathml() ? node.constant->mathml : node.constant->text;
+      case Kind::constant: return constant(*node.constant);
       case Kind::input: return input(static_cast<std::size_t>(node.input));
       case Kind::negate: return (mathml() ? minus : "-") + after_sign(*node.left, 3);
       case Kind::add: return write(*node.left, 1) + sign('+') + after_sign(*node.right, 1);
@@ -125,6 +124,11 @@ class ExpressionWriter {
       case Kind::call: return call(node);
     }
     return "";
+  }
+
+  std::string constant(const NamedConstant& c) const {
+    if (notation_ == Notation::algebra && c.algebra != nullptr) return c.algebra;
+    return latex() ? c.latex : mathml() ? c.mathml : c.text;
   }
 
   std::string fraction(const Node& node) const {

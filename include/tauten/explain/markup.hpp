@@ -18,10 +18,11 @@ struct GreekLetter {
   unsigned code;
 };
 inline constexpr GreekLetter greek_letters[] = {
-    {"alpha", 0x3B1}, {"beta", 0x3B2}, {"gamma", 0x3B3}, {"delta", 0x3B4}, {"epsilon", 0x3B5},
-    {"zeta", 0x3B6},  {"eta", 0x3B7},  {"theta", 0x3B8}, {"kappa", 0x3BA}, {"lambda", 0x3BB},
-    {"mu", 0x3BC},    {"nu", 0x3BD},   {"xi", 0x3BE},    {"rho", 0x3C1},   {"sigma", 0x3C3},
-    {"tau", 0x3C4},   {"phi", 0x3C6},  {"chi", 0x3C7},   {"psi", 0x3C8},   {"omega", 0x3C9}};
+    {"alpha", 0x3B1}, {"beta", 0x3B2},  {"gamma", 0x3B3}, {"delta", 0x3B4},  {"epsilon", 0x3B5}, {"zeta", 0x3B6},
+    {"eta", 0x3B7},   {"theta", 0x3B8}, {"kappa", 0x3BA}, {"lambda", 0x3BB}, {"mu", 0x3BC},      {"nu", 0x3BD},
+    {"xi", 0x3BE},    {"rho", 0x3C1},   {"sigma", 0x3C3}, {"tau", 0x3C4},    {"phi", 0x3C6},     {"chi", 0x3C7},
+    {"psi", 0x3C8},   {"omega", 0x3C9}, {"Gamma", 0x393}, {"Delta", 0x394},  {"Theta", 0x398},   {"Lambda", 0x39B},
+    {"Xi", 0x39E},    {"Pi", 0x3A0},    {"Sigma", 0x3A3}, {"Phi", 0x3A6},    {"Psi", 0x3A8},     {"Omega", 0x3A9}};
 
 inline const GreekLetter* find_greek(std::string_view word) {
   for (const GreekLetter& letter : greek_letters)

@@ -22,6 +22,20 @@ struct StepText {
   std::string validity;     ///< "" or the ranges that the source states
   std::string note;
   std::vector<std::string> warnings;  ///< why the value is to be treated with care
+
+  /// Lists the members, for bindings and JSON.
+  template <class V>
+  static void fields(V&& visit) {
+    visit("title", &StepText::title);
+    visit("symbol", &StepText::symbol);
+    visit("expression", &StepText::expression);
+    visit("with_values", &StepText::with_values);
+    visit("result", &StepText::result);
+    visit("source", &StepText::source);
+    visit("validity", &StepText::validity);
+    visit("note", &StepText::note);
+    visit("warnings", &StepText::warnings);
+  }
 };
 
 /// \return the ranges that the source of a formula states; "" if it states none

@@ -108,7 +108,7 @@ struct RingTestTorque {
 
   template <class Real>
   static constexpr Real eval(Real s) noexcept {
-    return Real(0.2658) * pow(s / Real(1e-3), 2.34);
+    return Real(0.2658) * pow(s / millimetre<Real>(), 2.34);
   }
 };
 /// \copydoc RingTestTorque
@@ -128,7 +128,7 @@ struct OpenEndTestTorque {
 
   template <class Real>
   static constexpr Real eval(Real s) noexcept {
-    return Real(0.0392) * pow(s / Real(1e-3), 2.80);
+    return Real(0.0392) * pow(s / millimetre<Real>(), 2.80);
   }
 };
 /// \copydoc OpenEndTestTorque

@@ -9,6 +9,7 @@ namespace tauten {
 /// One line of a budget. Figures are in SI.
 struct Contribution {
   std::string name;
+  std::string unit;                 ///< SI, of the input; "" for a plain number
   double estimate = 0;              ///< mean of the input
   double standard_uncertainty = 0;  ///< u(x)
   double sensitivity = 0;           ///< c, partial derivative of the result
@@ -19,6 +20,7 @@ struct Contribution {
   template <class V>
   static void fields(V&& visit) {
     visit("name", &Contribution::name);
+    visit("unit", &Contribution::unit);
     visit("estimate", &Contribution::estimate);
     visit("standard_uncertainty", &Contribution::standard_uncertainty);
     visit("sensitivity", &Contribution::sensitivity);
@@ -30,6 +32,7 @@ struct Contribution {
 /// Result with combined standard uncertainty.
 struct Budget {
   std::string output;
+  std::string unit;                 ///< SI, of the result
   double value = 0;                 ///< the model at the means of its inputs
   double standard_uncertainty = 0;  ///< combined, u_c
   double coverage_factor = 2;       ///< k
@@ -39,6 +42,7 @@ struct Budget {
   template <class V>
   static void fields(V&& visit) {
     visit("output", &Budget::output);
+    visit("unit", &Budget::unit);
     visit("value", &Budget::value);
     visit("standard_uncertainty", &Budget::standard_uncertainty);
     visit("coverage_factor", &Budget::coverage_factor);
@@ -59,20 +63,30 @@ inline double coverage_factor(double coverage) noexcept { return normal_quantile
 inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& inputs, double k = 2) {
   const std::size_t n = model.inputs.size();
   if (inputs.size() != n) return Error("inputs", "the inputs belong to another model; make them for this one");
-  if (!Interval{0, 100, true}.contains(k)) return Error("k", "the coverage factor must be above 0 and at most 100");
+  if (!Interval{0, 100, true}.contains(k))
+    return Error(
+        "coverage_factor",
+        ("coverage_factor is " + number_text(k) + ", but must be above 0 and at most 100; 2 is usual").c_str());
   std::vector<double> x(n), u(n), c(n);
   for (std::size_t i = 0; i < n; ++i) {
     x[i] = inputs[i].mean();
     u[i] = inputs[i].standard_deviation();
   }
-  Budget out{model.output.name, model.gradient(x.data(), u.data(), c.data()), 0, k, 0, {}};
+  Budget out{model.output.name,
+             describe(model.output.dimension).si_unit,
+             model.gradient(x.data(), u.data(), c.data()),
+             0,
+             k,
+             0,
+             {}};
   double variance = 0;
   for (std::size_t i = 0; i < n; ++i) {
     double with_all = 0;
     for (std::size_t j = 0; j < n; ++j) with_all += inputs.correlation(i, j) * c[j] * u[j];
     const double part = c[i] * u[i] * with_all;
     variance += part;
-    out.contributions.push_back({model.inputs[i].name, x[i], u[i], c[i], c[i] * u[i], part});
+    out.contributions.push_back(
+        {model.inputs[i].name, describe(model.inputs[i].dimension).si_unit, x[i], u[i], c[i], c[i] * u[i], part});
   }
   // Also true for NaN: a slope may have no value where the result still has one.
   if (!any_sign.contains(out.value) || !any_sign.contains(variance))

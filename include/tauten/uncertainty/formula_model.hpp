@@ -67,6 +67,18 @@ struct ChainKernel {
     std::copy(derivatives.back().begin(), derivatives.back().end(), slopes);
     return values.back();
   }
+
+  std::vector<Step> steps(const double* x) const {
+    std::vector<double> values(x, x + inputs);
+    std::vector<Step> out;
+    for (const Part& part : parts) {
+      std::vector<double> at;
+      for (const std::size_t from : part.from) at.push_back(values[from]);
+      values.push_back(part.formula->value(at.data()));
+      out.push_back({part.formula->name, std::move(at), values.back(), ""});
+    }
+    return out;
+  }
 };
 
 }  // namespace detail
@@ -119,6 +131,7 @@ inline Outcome<Model> try_chain_model(std::span<const Entry> known, const std::v
     for (std::size_t& from : part.from)
       if (from >= as_result) from = from - as_result + kernel.inputs;
   model.gradient = [kernel](const double* x, const double*, double* slopes) { return kernel.gradient(x, slopes); };
+  model.steps = [kernel](const double* x) { return kernel.steps(x); };
   model.rows = std::move(kernel);
   return model;
 }

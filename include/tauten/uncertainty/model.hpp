@@ -12,6 +12,7 @@
 
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/dual.hpp"
+#include "tauten/base/step.hpp"
 
 namespace tauten {
 
@@ -30,6 +31,8 @@ struct Model {
   /// Value and partial derivatives. `scale` holds the standard uncertainties of the inputs; only models whose
   /// derivatives are not exact look at it.
   std::function<double(const double* x, const double* scale, double* slopes)> gradient;
+  /// The formulas that lead to the value at one set of inputs, as data; empty where the model is not made of formulas.
+  std::function<std::vector<Step>(const double* x)> steps{};
 
   /// \return the value at one set of inputs
   double value(std::span<const double> x) const {

@@ -7,6 +7,7 @@
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
+#include "tauten/uncertainty/pulse.hpp"
 #include "tauten/uncertainty/trials.hpp"
 
 namespace tauten {
@@ -69,27 +70,38 @@ inline std::uint64_t trials_per_block(double coverage) {
 
 inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
   if (!Interval{0, 0.9999, true}.contains(o.coverage))
-    return Error("coverage", "coverage must be above 0 and at most 0.9999; write 0.95 for 95 %");
-  if (o.digits < 1 || o.digits > 5) return Error("digits", "digits must be from 1 to 5; 1 or 2 are usual");
+    return Error("coverage", ("coverage is " + number_text(o.coverage) +
+                              ", but must be above 0 and at most 0.9999; write 0.95 for 95 %")
+                                 .c_str());
+  if (o.digits < 1 || o.digits > 5)
+    return Error("digits",
+                 ("digits is " + std::to_string(o.digits) + ", but must be from 1 to 5; 1 or 2 are usual").c_str());
+  if (o.threads < 1) return too_few_threads(o.threads);
   const double least = 100 / (1 - o.coverage);
   const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;
   if (static_cast<double>(most) >= least - 1e-6 && most <= 1'000'000'000) return {};
   char text[200];
-  std::snprintf(text, sizeof text, "trials is %llu, but must be at least %llu for this coverage and at most 1e9",
+  const char* name = o.trials > 0 ? "trials" : "most_trials";
+  std::snprintf(text, sizeof text, "%s is %llu, but must be at least %llu for this coverage and at most 1e9", name,
                 static_cast<unsigned long long>(most), static_cast<unsigned long long>(std::ceil(least - 1e-9)));
-  return Error("trials", text);
+  return Error(name, text);
 }
 
 /// One block of trials, whose numbers start at `first`.
-inline TrialBlock run_block(const Model& model, const JointDistribution& inputs, const MonteCarloOptions& o,
-                            std::uint64_t first, std::uint64_t count) {
+/// \param pulse  may stop any block but the very first one
+/// \return nothing if it was stopped
+inline std::optional<TrialBlock> run_block(const Model& model, const JointDistribution& inputs,
+                                           const MonteCarloOptions& o, std::uint64_t first, std::uint64_t count,
+                                           Pulse& pulse) {
   constexpr std::size_t chunk = JointDistribution::block;
   std::vector<double> cells(chunk * inputs.size());
   std::vector<double*> columns(inputs.size());
   for (std::size_t i = 0; i < inputs.size(); ++i) columns[i] = &cells[i * chunk];
   std::vector<double> values(count);
+  std::size_t rows = 0;
   for (std::uint64_t start = 0; start < count; start += chunk) {
-    const auto rows = static_cast<std::size_t>(std::min<std::uint64_t>(chunk, count - start));
+    if (!pulse.go_on(rows) && first > 0) return {};
+    rows = static_cast<std::size_t>(std::min<std::uint64_t>(chunk, count - start));
     inputs.draw(o.seed, 0, first + start, rows, columns.data());
     model.rows(columns.data(), &values[start], rows);
   }
@@ -120,16 +132,21 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
   out.output = model.output.name;
   out.coverage = options.coverage;
   detail::Gathered gathered;
+  detail::Pulse pulse(options.progress);
+  std::uint64_t expected = limit;
   bool enough = false;
   while (!enough && !out.stopped && out.trials < limit) {
     const std::uint64_t left = (limit - out.trials + size - 1) / size;
-    std::vector<detail::TrialBlock> round(std::min(ahead, left));
+    std::vector<std::optional<detail::TrialBlock>> round(std::min(ahead, left));
+    pulse.begin(out.trials, expected);
     detail::share_out(round.size(), options.threads, [&](std::uint64_t i) {
       const std::uint64_t first = out.trials + i * size;
-      round[i] = detail::run_block(model, inputs, options, first, std::min(size, limit - first));
+      round[i] = detail::run_block(model, inputs, options, first, std::min(size, limit - first), pulse);
     });
-    for (const detail::TrialBlock& block : round) {
-      if (enough) break;
+    out.stopped = pulse.stopped();
+    for (const auto& done : round) {
+      if (enough || !done) break;
+      const detail::TrialBlock& block = *done;
       const std::uint64_t count = std::min(size, limit - out.trials);
       if (block.sorted.size() < (count + 1) / 2) {
         char text[300];
@@ -146,11 +163,12 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
       out.converged = gathered.worst_error() <= out.tolerance / 2;
       enough = out.converged && !fixed;
     }
-    if (options.progress && !enough && out.trials < limit) {  // what is done cannot be stopped
+    if (options.progress && !out.stopped && !enough && out.trials < limit) {  // what is done cannot be stopped
       const double growth = out.tolerance > 0 ? 2 * gathered.worst_error() / out.tolerance : 1;
       const double needed = static_cast<double>(out.trials) * std::max(1.0, growth * growth);  // NaN at first
       const bool known = !fixed && needed < static_cast<double>(limit);
-      out.stopped = !options.progress({out.trials, known ? static_cast<std::uint64_t>(needed) : limit});
+      expected = known ? static_cast<std::uint64_t>(needed) : limit;
+      out.stopped = !options.progress({out.trials, expected});
     }
   }
   out.mean = gathered.mean();

@@ -3,6 +3,9 @@
 
 #include <cstdint>
 #include <functional>
+#include <string>
+
+#include "tauten/base/error.hpp"
 
 namespace tauten {
 
@@ -32,5 +35,13 @@ struct MonteCarloOptions {
   int threads = 1;  ///< the result does not depend on it; the model must then be safe to call from several threads
   ProgressCall progress = nullptr;
 };
+
+namespace detail {
+
+inline Error too_few_threads(int threads) {
+  return {"threads", ("threads is " + std::to_string(threads) + ", but must be at least 1").c_str()};
+}
+
+}  // namespace detail
 
 }  // namespace tauten

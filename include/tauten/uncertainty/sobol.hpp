@@ -128,9 +128,13 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
   if (inputs.size() != n) return Error("inputs", "the inputs belong to another model; make them for this one");
   if (inputs.correlated())
     return Error("correlations", "Sobol indices are for independent inputs; use a budget where inputs are correlated");
-  if (options.batches < 4 || options.batches > 1000) return Error("batches", "batches must be from 4 to 1000");
+  if (options.batches < 4 || options.batches > 1000)
+    return Error("batches", ("batches is " + std::to_string(options.batches) + ", but must be from 4 to 1000").c_str());
   if (options.trials < 1000 || options.trials > 1'000'000'000)
-    return Error("trials", "trials must be from 1000 to 1e9; 65536 give indices to about 0.01");
+    return Error("trials", ("trials is " + std::to_string(options.trials) +
+                            ", but must be from 1000 to 1e9; 65536 give indices to about 0.01")
+                               .c_str());
+  if (options.threads < 1) return detail::too_few_threads(options.threads);
   constexpr std::uint64_t rows = JointDistribution::block;
   const std::uint64_t blocks = (options.trials + rows * options.batches - 1) / (rows * options.batches);
 

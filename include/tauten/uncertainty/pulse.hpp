@@ -1,0 +1,58 @@
+// Progress of a round of work that several threads share: asked for now and then, and a stop that all of them hear.
+#pragma once
+
+#include <algorithm>
+#include <atomic>
+#include <chrono>
+#if defined(__STDCPP_THREADS__)
+#include <thread>
+#endif
+
+#include "tauten/uncertainty/monte_carlo_options.hpp"
+
+namespace tauten::detail {
+
+/// A model may be slow, so that a single block of trials takes seconds. Every thread calls `go_on` between a few trials;
+/// the one that made the pulse asks the progress call, five times a second.
+class Pulse {
+ public:
+  explicit Pulse(const ProgressCall& call) : call_(call) {}
+
+  /// A round begins.
+  /// \param done      trials before it
+  /// \param expected  trials that will be needed, as far as can be told
+  void begin(std::uint64_t done, std::uint64_t expected) {
+    done_ = done, expected_ = expected;
+    rows_ = 0;
+  }
+  /// \param rows  trials that this thread has done since it asked last
+  /// \return false once the run is to be stopped
+  bool go_on(std::uint64_t rows) {
+    rows_ += rows;
+    if (call_ && !stopped_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(200)) {
+      const std::uint64_t done = done_ + rows_;
+      if (!call_({done, std::max(done, expected_)})) stopped_ = true;
+      last_ = Clock::now();
+    }
+    return !stopped_;
+  }
+  bool stopped() const noexcept { return stopped_; }
+
+ private:
+  using Clock = std::chrono::steady_clock;
+
+#if defined(__STDCPP_THREADS__)
+  bool at_home() const noexcept { return std::this_thread::get_id() == home_; }
+  std::thread::id home_ = std::this_thread::get_id();
+#else
+  static bool at_home() noexcept { return true; }
+#endif
+
+  const ProgressCall& call_;
+  Clock::time_point last_ = Clock::now();
+  std::uint64_t done_ = 0, expected_ = 0;
+  std::atomic<std::uint64_t> rows_{0};
+  std::atomic<bool> stopped_{false};
+};
+
+}  // namespace tauten::detail
