@@ -67,43 +67,50 @@ void look_at_rows(const Entry& entry, const Column<Real>* in, Column<Real> out, 
   }
 }
 
-/// The loop that NumPy calls. Works in blocks, so that rows are still in the cache when they are looked at.
+template <class Real>
+void work_rows(const Entry& entry, char* const* columns, const std::ptrdiff_t* steps, std::size_t rows,
+               Column<Real> out) noexcept {
+  const int arity = entry.arity();
+  bool in_order;
+  char* at[most_inputs + 1];
+  std::ptrdiff_t step[most_inputs + 1];
+  std::copy_n(columns, arity, at);
+  std::copy_n(steps, arity, step);
+  at[arity] = out.first;
+  step[arity] = out.step;
+  if constexpr (sizeof(Real) == sizeof(double))
+    in_order = entry.rows_double(at, step, rows);
+  else
+    in_order = entry.rows_float(at, step, rows);
+  if (in_order) return;
+  Column<Real> in[most_inputs];
+  for (int i = 0; i < arity; ++i) in[i] = {at[i], step[i]};
+  look_at_rows(entry, in, out, rows);
+}
+
+/// The loop that NumPy calls.
 template <class Real>
 void loop(char** columns, npy_intp const* dimensions, npy_intp const* steps, void* data) noexcept {
-  constexpr std::size_t block = 2048;
   const Entry& entry = *static_cast<const Entry*>(data);
   const int arity = entry.arity();
   const auto rows = static_cast<std::size_t>(dimensions[0]);
   tally.rows += rows;
-  // Where the result takes the place of an input, it waits until the input has been looked at.
-  const bool in_place = std::find(columns, columns + arity, columns[arity]) != columns + arity;
-  Real waiting[block];
-
-  for (std::size_t start = 0; start < rows; start += block) {
-    const std::size_t count = std::min(rows - start, block);
-    char* at[most_inputs + 1];
-    std::ptrdiff_t step[most_inputs + 1];
-    Column<Real> in[most_inputs];
-    for (int i = 0; i <= arity; ++i) {
-      at[i] = columns[i] + static_cast<std::ptrdiff_t>(start) * steps[i];
-      step[i] = steps[i];
-      if (i < arity) in[i] = {at[i], step[i]};
+  const Column<Real> out{columns[arity], steps[arity]};
+  if (std::find(columns, columns + arity, columns[arity]) == columns + arity) {
+    work_rows(entry, columns, steps, rows, out);
+  } else {
+    // Where the result takes the place of an input, it waits until the input has been looked at.
+    constexpr std::size_t block = 2048;
+    Real waiting[block];
+    for (std::size_t start = 0; start < rows; start += block) {
+      const std::size_t count = std::min(rows - start, block);
+      char* at[most_inputs];
+      for (int i = 0; i < arity; ++i) at[i] = columns[i] + static_cast<std::ptrdiff_t>(start) * steps[i];
+      work_rows(entry, at, steps, count, Column<Real>{reinterpret_cast<char*>(waiting), sizeof(Real)});
+      for (std::size_t row = 0; row < count; ++row) out[start + row] = waiting[row];
     }
-    const Column<Real> out{at[arity], step[arity]};
-    if (in_place) {
-      at[arity] = reinterpret_cast<char*>(waiting);
-      step[arity] = sizeof(Real);
-    }
-    bool in_order;
-    if constexpr (sizeof(Real) == sizeof(double))
-      in_order = entry.rows_double(at, step, count);
-    else
-      in_order = entry.rows_float(at, step, count);
-    if (!in_order) look_at_rows(entry, in, Column<Real>{at[arity], step[arity]}, count);
-    if (in_place)
-      for (std::size_t row = 0; row < count; ++row) out[row] = waiting[row];
   }
-  // Rows outside the domain are blended out after they were computed. Their floating-point flags would make NumPy warn
+  // Rows outside the domain are seen after they were computed. Their floating-point flags would make NumPy warn
   // in its own words; the caller warns in ours.
   std::feclearexcept(FE_ALL_EXCEPT);
 }

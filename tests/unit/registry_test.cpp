@@ -121,6 +121,33 @@ TEST_CASE("rows tell whether there is anything to be said about one of them") {
   CHECK(!in_order(std::nan(""), 0.12));
 }
 
+TEST_CASE_TEMPLATE("long columns give what short ones give, and have their bad rows seen", Real, double, float) {
+  const Entry& entry = *shared::formula_named("bearing_torque");
+  const std::size_t rows = (std::size_t{5} << 20) / sizeof(Real) + 77;
+  std::vector<Real> preload(rows), out(rows + 1, Real(-7));
+  for (std::size_t row = 0; row < rows; ++row) preload[row] = static_cast<Real>(1000 + row % 1777);
+  Real friction = Real(0.12), diameter = Real(20e-3);
+  char* columns[] = {reinterpret_cast<char*>(preload.data()), reinterpret_cast<char*>(&friction),
+                     reinterpret_cast<char*>(&diameter), reinterpret_cast<char*>(out.data())};
+  const std::ptrdiff_t steps[] = {sizeof(Real), 0, 0, sizeof(Real)};
+  const auto work = [&] {
+    if constexpr (std::is_same_v<Real, double>)
+      return entry.rows_double(columns, steps, rows);
+    else
+      return entry.rows_float(columns, steps, rows);
+  };
+  for (const bool bad : {false, true}) {
+    if (bad) preload[rows - 300] = -1;
+    CHECK(work() == !bad);
+    std::size_t equal = 0;
+    for (std::size_t row = 0; row < rows; ++row)
+      equal += same(out[row], bearing_torque.si(preload[row], friction, diameter));
+    CHECK(equal == rows);
+    CHECK(out[rows] == -7);
+  }
+  CHECK(std::isnan(out[rows - 300]));
+}
+
 TEST_CASE("no rows: nothing is read and nothing is written") {
   char* columns[] = {nullptr, nullptr, nullptr};
   const std::ptrdiff_t steps[] = {0, 8, 8};
