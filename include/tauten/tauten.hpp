@@ -131,7 +131,6 @@
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/expression.hpp"
 #include "tauten/explain/markup.hpp"
-#include "tauten/explain/number_text.hpp"
 #include "tauten/explain/paragraph.hpp"
 #include "tauten/explain/range_text.hpp"
 #include "tauten/explain/step_text.hpp"

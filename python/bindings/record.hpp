@@ -17,9 +17,9 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
-#include "tauten/explain/number_text.hpp"
 
 namespace tauten::python {
 

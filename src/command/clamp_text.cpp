@@ -9,7 +9,7 @@
 
 #include "command/table.hpp"
 #include "tauten/base/caution.hpp"
-#include "tauten/explain/number_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 
 namespace tauten::command {
 

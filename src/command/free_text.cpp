@@ -8,7 +8,7 @@
 
 #include "command/notices_text.hpp"
 #include "command/table.hpp"
-#include "tauten/explain/number_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 
 namespace tauten::command {
@@ -33,7 +33,7 @@ std::string band_text(const Band<Torque>& band) {
 }
 
 std::string use_text(const AidUse& use) {
-  const std::string aid = in_words(word_of(use.aid));
+  const std::string aid = plain_words(word_of(use.aid));
   if (use.aid == Aid::fluid)
     return fmt::format("{}{} {} h", use.thin_fluid ? "thin " : "", aid, number_text(use.soak_hours, 3));
   if (use.aid == Aid::heat) return fmt::format("heat nut {} K", number_text(use.nut_rise.si, 3));
@@ -156,7 +156,7 @@ std::string after_text(const Free& answer) {
 }  // namespace
 
 std::string page_of(const FreeJob& job, const Free& answer) {
-  const std::string drive = in_words(word_of(job.drive));
+  const std::string drive = plain_words(word_of(job.drive));
   const std::string tool =
       job.drive == DriveFit::hexalobular
           ? fmt::format("{} drive number {}", drive, job.drive_number)

@@ -1,20 +1,14 @@
 // Codes and notices as people read them on a page.
 #pragma once
 
-#include <algorithm>
 #include <string>
 #include <vector>
 
 #include "command/table.hpp"
 #include "tauten/base/notice.hpp"
+#include "tauten/base/plain_words.hpp"
 
 namespace tauten::command {
-
-/// \return the code of something with blanks for underscores
-inline std::string in_words(std::string code) {
-  std::replace(code.begin(), code.end(), '_', ' ');
-  return code;
-}
 
 /// \return one item for each notice; what is an estimate says so
 inline std::string list_of(const std::vector<Notice>& notices) {

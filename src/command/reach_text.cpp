@@ -6,7 +6,7 @@
 
 #include "command/notices_text.hpp"
 #include "command/table.hpp"
-#include "tauten/explain/number_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/tool/drawing.hpp"
 
 namespace tauten::command {
@@ -26,7 +26,7 @@ std::string contributions_text(const Reach& answer) {
   Table table({{"Cause", ""}, {"Full width", "%", true}, {"Of the band", "%", true}, {"Basis", ""}});
   for (const TorqueContribution* c : order) {
     const double share = c->uncertainty() / all;
-    table.row({in_words(c->cause), number_text(100 * c->range, 3), fmt::format("{:.0f}", 100 * share * share),
+    table.row({plain_words(c->cause), number_text(100 * c->range, 3), fmt::format("{:.0f}", 100 * share * share),
                c->is_estimate ? "estimate" : "given"});
   }
   return table.text() +

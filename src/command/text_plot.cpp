@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "tauten/explain/number_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 
 namespace tauten::command {
 

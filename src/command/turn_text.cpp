@@ -7,7 +7,7 @@
 
 #include "command/notices_text.hpp"
 #include "command/text_plot.hpp"
-#include "tauten/explain/number_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 
 namespace tauten::command {
 
@@ -22,12 +22,12 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
   return paragraph(fmt::format("{}{}, {}, class {}{}, {} long{}, {} clamped, {}.", name.empty() ? "" : name + ": ",
                                joint.thread, joint.head, joint.property_class, joint.class_assumed ? " (assumed)" : "",
                                text_of(joint.length), joint.length_assumed ? " (assumed)" : "", text_of(joint.grip),
-                               in_words(word_of(joint.kind)))) +
+                               plain_words(word_of(joint.kind)))) +
          paragraph(fmt::format(
              "Resilience: bolt {}, layers {} by {}. Of a working load {} % reach the bolt. A {} joint: {} from 10 % to "
              "all of the torque.",
              text_of(joint.bolt_resilience, 3), text_of(joint.plate_resilience, 3),
-             in_words(word_of(joint.plate_model)), number_text(100 * joint.joint_constant, 2),
+             plain_words(word_of(joint.plate_model)), number_text(100 * joint.joint_constant, 2),
              joint.rate == "between" ? "medium" : joint.rate, text_of(joint.rate_angle, 2)));
 }
 

@@ -11,10 +11,10 @@
 #include <vector>
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/base/shown_text.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/base/words.hpp"
-#include "tauten/explain/number_text.hpp"
 
 namespace tauten::shared {
 

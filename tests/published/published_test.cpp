@@ -17,8 +17,8 @@
 #include <vector>
 
 #include "shared/registry.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/base/unit_text.hpp"
-#include "tauten/explain/number_text.hpp"
 #include "tauten/thread/size_table.hpp"
 
 namespace {

@@ -75,15 +75,14 @@ def test_is_a_lesson(path):
     assert shown(notebook, "image/png")
 
 
-@pytest.mark.parametrize("path", [path for path in NOTEBOOKS if path.stem != "rusted_flange"], ids=lambda path: path.stem)
+@pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: path.stem)
 def test_tells_where_its_figures_come_from(path):
-    """In rusted_flange hardly a figure has a source, and it says so at the start."""
     notebook = executed(path)
     place = next(n for n, cell in enumerate(notebook.cells) if cell.source.startswith("## Where the figures come from"))
     told = "".join(o.text for cell in notebook.cells[place:] if cell.cell_type == "code" for o in cell.outputs)
     code = "\n".join(cell.source for cell in notebook.cells[:place] if cell.cell_type == "code")
     used = [name for name in tauten.conditions if f'"{name}"' in code]
-    assert used or path.stem == "crowfoot"  # which asks for no friction
+    assert used or path.stem in ("crowfoot", "rusted_flange")  # which ask for no friction
     for name in used:
         assert str(tauten.thread_condition(name).source) in told, name
 

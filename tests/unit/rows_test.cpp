@@ -11,7 +11,7 @@
 #include "shared/clamp_keys.hpp"
 #include "shared/free_keys.hpp"
 #include "shared/reach_keys.hpp"
-#include "tauten/explain/number_text.hpp"
+#include "tauten/base/quantity_text.hpp"
 
 #include "near.hpp"
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/plain_words.hpp"
 #include "tauten/base/vocabulary.hpp"
 #include "tauten/explain/latex_lines.hpp"
 #include "tauten/explain/paragraph.hpp"
@@ -128,11 +129,6 @@ class DerivationWriter {
   /// Blanks may stretch: figures with units leave TeX few places to break a line.
   static constexpr const char* latex_list = "\\begin{itemize}\\emergencystretch=1em\n";
 
-  static std::string in_words(std::string name) {
-    std::replace(name.begin(), name.end(), '_', ' ');
-    return name;
-  }
-
   /// The symbol of a word of the nomenclature; "" if it has none.
   static const char* symbol_of(const Figure& f) {
     for (const Term& term : vocabulary)
@@ -177,7 +173,7 @@ class DerivationWriter {
     if (layout_ == Layout::latex) out_ += latex_list;
     if (layout_ == Layout::html) out_ += "<div style=\"overflow-x:auto\"><table>\n";
     for (const Figure& f : list) {
-      const std::string name = in_words(f.name), about = note(f), symbol = symbol_of(f);
+      const std::string name = plain_words(f.name), about = note(f), symbol = symbol_of(f);
       const std::string formula = symbol.empty() ? "" : symbol_text(symbol.c_str(), notation);
       switch (layout_) {
         case Layout::text: {

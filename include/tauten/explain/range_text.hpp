@@ -1,9 +1,9 @@
 // Ranges in words.
 #pragma once
 
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/base/registry.hpp"
 #include "tauten/base/source_text.hpp"
-#include "tauten/explain/number_text.hpp"
 
 namespace tauten {
 

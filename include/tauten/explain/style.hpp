@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "tauten/base/figure.hpp"
+#include "tauten/base/quantity_text.hpp"
 #include "tauten/base/unit_text.hpp"
-#include "tauten/explain/number_text.hpp"
 
 namespace tauten {
 

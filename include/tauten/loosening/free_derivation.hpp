@@ -2,17 +2,13 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/plain_words.hpp"
 #include "tauten/loosening/free_steps.hpp"
 #include "tauten/tool/shop_text.hpp"
 
 namespace tauten {
 
 namespace detail {
-
-inline std::string in_words(std::string code) {
-  std::replace(code.begin(), code.end(), '_', ' ');
-  return code;
-}
 
 /// Where to stop, and why.
 /// \param stop_at  the torque as it is to be printed
@@ -78,7 +74,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
     out.push_back(figure("years", job.years, "in place"));
     out.push_back(figure("first_year_loss", job.first_year_loss));
   }
-  for (const AidUse& use : job.done) out.push_back(figure_in_words("done", in_words(word_of(use.aid))));
+  for (const AidUse& use : job.done) out.push_back(figure_in_words("done", plain_words(word_of(use.aid))));
   if (job.handle_length.si > 0) {
     const double pull = job.hand_force.si;
     out.push_back(figure("handle_length", job.handle_length));
@@ -130,7 +126,7 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
   if (answer.next < answer.steps.size()) {
     std::string aids;
     for (const AidUse& use : answer.steps[answer.next].aids)
-      aids += (aids.empty() ? "" : ", ") + detail::in_words(word_of(use.aid));
+      aids += (aids.empty() ? "" : ", ") + detail::plain_words(word_of(use.aid));
     out.verdict += " Next: " + (aids.empty() ? "just try" : aids) + "; " + answer.steps[answer.next].why + ".";
   }
   out.notices = answer.notices;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/plain_words.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
@@ -11,12 +12,6 @@
 namespace tauten {
 
 namespace detail {
-
-/// "thread friction" of thread_friction
-inline std::string words_of(std::string name) {
-  std::replace(name.begin(), name.end(), '_', ' ');
-  return name;
-}
 
 inline Figure plain_figure(std::string name, Dim dimension, double si, std::string note = "") {
   return {std::move(name), dimension, {si, si, si}, "", std::move(note)};
@@ -58,7 +53,7 @@ inline std::vector<Figure> inputs_as_figures(const Model& model, const JointDist
     for (std::size_t j = 0; j < i; ++j)
       if (const double r = inputs.correlation(i, j); r != 0)
         out.push_back(plain_figure("correlation", Dim::number, r,
-                                   words_of(model.inputs[j].name + " with " + model.inputs[i].name)));
+                                   plain_words(model.inputs[j].name + " with " + model.inputs[i].name)));
   return out;
 }
 
@@ -74,7 +69,7 @@ inline Derivation derivation_of(const Question& question, const Model& model, co
   const Dim dimension = model.output.dimension;
   const auto with_unit = [&](double si, int digits) { return quantity_text(si, dimension, digits); };
   Derivation out;
-  out.title = "Uncertainty to first order: " + detail::words_of(question.title);
+  out.title = "Uncertainty to first order: " + plain_words(question.title);
   out.given = detail::inputs_as_figures(model, inputs);
   std::vector<double> means;
   double squares = 0;
@@ -102,7 +97,7 @@ inline Derivation derivation_of(const Question& question, const Model& model, co
                                     : "root of the sum of squares; JCGM 100:2008, clause 5.1"));
   out.found.push_back(detail::plain_figure("expanded_uncertainty", dimension, budget.expanded_uncertainty,
                                            number_text(budget.coverage_factor, 3) + " times as much"));
-  out.verdict = detail::words_of(budget.output) + " is " + with_unit(budget.value, 4) + ", give or take " +
+  out.verdict = plain_words(budget.output) + " is " + with_unit(budget.value, 4) + ", give or take " +
                 with_unit(budget.expanded_uncertainty, 3) + ". Exact where the result goes straight with its inputs.";
   out.notices = question.notices;
   return out;
@@ -121,7 +116,7 @@ inline Derivation derivation_of(const Question& question, const Model& model, co
     return Figure{name, dimension, {i.low, run.quantile(0.5), i.high}, "", note};
   };
   Derivation out;
-  out.title = "Uncertainty by random trials: " + detail::words_of(question.title);
+  out.title = "Uncertainty by random trials: " + plain_words(question.title);
   out.given = detail::inputs_as_figures(model, inputs);
   out.given.push_back(
       detail::plain_figure("trials", Dim::number, static_cast<double>(run.trials), "each draws every input anew"));
@@ -151,7 +146,7 @@ inline Derivation derivation_of(const Question& question, const Model& model, co
                                 const Sobol& sobol) {
   const auto give_or_take = [](double error) { return "give or take " + number_text(200 * error, 2) + " %, "; };
   Derivation out;
-  out.title = "Shares of the variance: " + detail::words_of(question.title);
+  out.title = "Shares of the variance: " + plain_words(question.title);
   out.given = detail::inputs_as_figures(model, inputs);
   out.given.push_back(
       detail::plain_figure("trials", Dim::number, static_cast<double>(sobol.trials), "pairs of input sets"));

@@ -8,6 +8,7 @@
 #include <cstddef>
 #include <cstring>
 #include <span>
+#include <type_traits>
 #include <vector>
 
 #include "tauten/base/formula.hpp"
@@ -30,6 +31,7 @@ enum class Note : unsigned char {
   subtract,
   multiply,
   divide,
+  smaller,  ///< of requirements alone, which are worked on numbers
   square,
   cube,
   power,  ///< the bytes of the exponent follow
@@ -71,6 +73,7 @@ class Recorded {
   friend constexpr Recorded operator-(const Recorded& a, const Recorded& b) { return a.with(b, Note::subtract); }
   friend constexpr Recorded operator*(const Recorded& a, const Recorded& b) { return a.with(b, Note::multiply); }
   friend constexpr Recorded operator/(const Recorded& a, const Recorded& b) { return a.with(b, Note::divide); }
+  friend constexpr Recorded smaller(const Recorded& a, const Recorded& b) { return a.with(b, Note::smaller); }
   friend constexpr Recorded square(const Recorded& a) { return a.then(Note::square); }
   friend constexpr Recorded cube(const Recorded& a) { return a.then(Note::cube); }
   friend constexpr Recorded sqrt(const Recorded& a) { return a.then(Note::sqrt); }
@@ -153,7 +156,7 @@ template <class Real>
       continue;
     }
     // What takes two operands leaves its result in the place of the left one.
-    if (code >= Note::add && code <= Note::divide) --top;
+    if (code >= Note::add && code <= Note::smaller) --top;
     switch (code) {
       case Note::number: *++top = Real(static_cast<double>(static_cast<signed char>(*step++))); break;
       case Note::exact_number: *++top = Real(read_double(step)); break;
@@ -163,6 +166,9 @@ template <class Real>
       case Note::subtract: *top = *top - top[1]; break;
       case Note::multiply: *top = *top * top[1]; break;
       case Note::divide: *top = *top / top[1]; break;
+      case Note::smaller:
+        if constexpr (std::is_same_v<Real, double>) *top = smaller(*top, top[1]);
+        break;
       case Note::square: *top = square(*top); break;
       case Note::cube: *top = cube(*top); break;
       case Note::power: *top = pow(*top, read_double(step)); break;
