@@ -417,7 +417,9 @@ TEST_CASE("heat on a joint that was wetted: the caution comes where either was u
   CHECK_FALSE(has(free_joint(job).notices, "heat_after_fluid"));
   const AidUse fluid{.aid = Aid::fluid, .soak_hours = 5}, heat{.aid = Aid::heat};
   CHECK(detail::comes_after(Aid::heat, Aid::fluid, {fluid, heat}, {}));
-  CHECK(detail::comes_after(Aid::heat, Aid::fluid, {fluid}, {PlanStep{{heat}}}));
+  PlanStep planned;
+  planned.aids = {heat};
+  CHECK(detail::comes_after(Aid::heat, Aid::fluid, {fluid}, {planned}));
   CHECK_FALSE(detail::comes_after(Aid::heat, Aid::fluid, {heat, fluid}, {}));
   CHECK_FALSE(detail::comes_after(Aid::heat, Aid::fluid, {heat}, {}));
   // The other way round, fluid meets hot steel.

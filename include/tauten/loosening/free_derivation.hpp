@@ -126,7 +126,7 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
   if (answer.next < answer.steps.size()) {
     std::string aids;
     for (const AidUse& use : answer.steps[answer.next].aids)
-      aids += (aids.empty() ? "" : ", ") + detail::plain_words(word_of(use.aid));
+      aids += (aids.empty() ? "" : ", ") + plain_words(word_of(use.aid));
     out.verdict += " Next: " + (aids.empty() ? "just try" : aids) + "; " + answer.steps[answer.next].why + ".";
   }
   out.notices = answer.notices;
