@@ -44,8 +44,8 @@ enum class Note : unsigned char {
   log
 };
 
-inline constexpr const NamedConstant* named_constants[] = {&pi_constant, &cos30_constant, &tan30_constant,
-                                                           &cos15_constant, &tan15_constant};
+inline constexpr const NamedConstant* named_constants[] = {&pi_constant,    &cos30_constant, &tan30_constant,
+                                                           &cos15_constant, &tan15_constant, &millimetre_constant};
 
 /// The scalar that notes what is done with it: operands first, as for a stack.
 class Recorded {
