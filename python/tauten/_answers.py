@@ -545,8 +545,9 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
                engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
                years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
                square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
-               wanted_chance=None, done=None, held=None, held_untreated=None, undone=None, zinc_or_cadmium=None, adhesive=None, fire_or_burst=None,
-               rubber_or_plastic=None, reused=None, quenched=None, trials=None, seed=None, threads=None, columns=None):
+               wanted_chance=None, done=None, held=None, held_untreated=None, undone=None, zinc_or_cadmium=None,
+               adhesive=None, fire_or_burst=None, rubber_or_plastic=None, reused=None, quenched=None, trials=None,
+               seed=None, threads=None, columns=None):
     """Tell whether a stuck fastener comes free before it shears or its drive gives, where to stop, and what to do next.
 
     Parameters

@@ -215,8 +215,8 @@ def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
     -------
     Budget
         value, standard_uncertainty, expanded_uncertainty and contributions (name, unit, estimate, standard_uncertainty,
-        sensitivity, contribution, share), in SI, and ``explain()``. Exact for linear models. Raises Error for inputs that are missing,
-        unknown, or without a value at their means.
+        sensitivity, contribution, share), in SI, and ``explain()``. Exact for linear models. Raises Error for inputs that
+        are missing, unknown, or without a value at their means.
     """
     return question(what).budget(_inputs(inputs), _pairs(correlations), _name(output), coverage_factor)
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <optional>
 #include <utility>
 
@@ -84,10 +85,12 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
 /// What is left of the pull once some of it has been held.
 std::string if_held_text(const FreeJob& job, const Free& answer) {
   if (answer.if_held.empty()) return "";
+  std::string drive_gives = detail::end_of_drive(job.drive);
+  drive_gives[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(drive_gives[0])));
   Table table({{"Not moved at", "N.m", true},
                {"Free", "%", true},
                {"Shears", "%", true},
-               {job.drive == DriveFit::hexalobular ? "Recess strips" : "Corners go", "%", true},
+               {drive_gives.c_str(), "%", true},
                {"Tool fails", "%", true},
                {"Does not move", "%", true}});
   for (const IfHeld& one : answer.if_held) {

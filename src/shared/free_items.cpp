@@ -4,15 +4,11 @@ namespace tauten::shared {
 
 namespace {
 
-Problem refuse(const char* key, std::string_view text, const std::string& rest) {
-  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + rest).c_str());
-}
-
 /// \param text  "24h"
 Problem read_hours(const char* key, std::string_view text, double& hours) {
   const std::string_view number = text.substr(0, text.size() - (text.ends_with("h") ? 1 : 0));
   if (number.size() == text.size() || read(key, number, hours))
-    return refuse(key, text, " is no time in hours; write it like 24h");
+    return refuse_text(key, text, " is no time in hours; write it like 24h");
   return {};
 }
 
@@ -21,14 +17,14 @@ Problem read_hours(const char* key, std::string_view text, double& hours) {
 Problem read_undone(const char* key, std::string_view text, Undone& one) {
   const auto parts = split(text, ':');
   if (parts.size() < 2 || parts.size() > 3 || (parts.size() == 3 && parts[2] != "treated"))
-    return refuse(
+    return refuse_text(
         key, text,
         " is not understood; write what became of it and the torque, like freed:85N.m, or freed:85N.m:treated "
         "if it had the aids already used");
   if (means_unmoved(parts[0]))
     one.how = Undone::How::unmoved;
   else if (read(key, parts[0], one.how))
-    return refuse(key, parts[0], " is not known; write freed, sheared, rounded or unmoved");
+    return refuse_text(key, parts[0], " is not known; write freed, sheared, rounded or unmoved");
   one.treated = parts.size() == 3;
   return read(key, parts[1], one.torque);
 }
@@ -38,7 +34,7 @@ Problem read_aid(const char* key, std::string_view text, AidUse& use) {
   if (auto problem = read(key, parts[0], use.aid)) return problem;
   const std::size_t most = use.aid == Aid::fluid || use.aid == Aid::heat ? 3 : use.aid == Aid::cold ? 2 : 1;
   if (parts.size() > most)
-    return refuse(key, text, " says too much; write it like brush, fluid:24h, heat:150K or cold:30K");
+    return refuse_text(key, text, " says too much; write it like brush, fluid:24h, heat:150K or cold:30K");
   if (parts.size() == 1) return {};
   if (use.aid == Aid::cold) return read(key, parts[1], use.bolt_rise);
   if (use.aid == Aid::heat) {
@@ -49,7 +45,7 @@ Problem read_aid(const char* key, std::string_view text, AidUse& use) {
     return parts.size() == 3 ? read(key, parts[2], use.bolt_rise) : Problem();
   }
   use.thin_fluid = parts.size() == 3;
-  if (use.thin_fluid && parts[2] != "thin") return refuse(key, text, " is not understood; write fluid:24h:thin");
+  if (use.thin_fluid && parts[2] != "thin") return refuse_text(key, text, " is not understood; write fluid:24h:thin");
   return read_hours(key, parts[1], use.soak_hours);
 }
 

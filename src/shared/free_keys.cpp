@@ -20,10 +20,6 @@ constexpr Concern concerns[] = {{"zinc_or_cadmium", &HeatSurroundings::zinc_or_c
                                 {"rubber_or_plastic", &HeatSurroundings::rubber_or_plastic}};
 constexpr const char* concern_words[] = {concerns[0].word, concerns[1].word, concerns[2].word, concerns[3].word};
 
-Problem refuse(const char* key, Line text, const std::string& rest) {
-  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + rest).c_str());
-}
-
 Problem put_text(std::string FreeNames::* member, Line text, FreeQuestion& question) {
   question.names.*member = text;
   return {};
@@ -36,7 +32,7 @@ Problem put_near(const FreeKey& key, Line text, FreeQuestion& question) {
     if (word == concern.word) return question.job.near.*concern.member = true, Problem();
     known += (known.empty() ? "" : ", ") + std::string(concern.word);
   }
-  return refuse(key.name, text, " is not known; write " + known);
+  return refuse_text(key.name, text, " is not known; write " + known);
 }
 
 Problem put_undone(const FreeKey& key, Line text, FreeQuestion& question) {

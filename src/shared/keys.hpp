@@ -104,23 +104,25 @@ Problem read_above_zero(const char* key, std::string_view text, Quantity<D>& int
   return Error(key, sentence.c_str());
 }
 
+/// \return the refusal of a text that cannot be read
+/// \param rest  what is wrong with it and how to write it, after a blank
+inline Error refuse_text(const char* key, std::string_view text, const std::string& rest) {
+  return Error(key, (std::string(key) + " " + tauten::detail::shown(text) + rest).c_str());
+}
+
 /// Reads a whole number.
 /// \param example  how to write it
 template <std::integral T>
 Problem read_whole(const char* key, std::string_view text, const char* example, T& into) {
   const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
   if (problem == std::errc() && end == text.data() + text.size()) return {};
-  return Error(
-      key,
-      (std::string(key) + " " + tauten::detail::shown(text) + " is no whole number; write it like " + example).c_str());
+  return refuse_text(key, text, std::string(" is no whole number; write it like ") + example);
 }
 
 /// Reads the number of a six-lobed bit.
 inline Problem read_bit(const char* key, std::string_view text, int& into) {
   if (!read_whole(key, text, "30", into)) return {};
-  const std::string sentence = std::string(key) + " " + tauten::detail::shown(text) +
-                               " is not the number of a six-lobed drive; write it like 30";
-  return Error(key, sentence.c_str());
+  return refuse_text(key, text, " is not the number of a six-lobed drive; write it like 30");
 }
 
 /// \return the parts of `text` between the marks

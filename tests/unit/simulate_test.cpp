@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <random>
+#include <vector>
 
 #include "tauten/loosening/risk.hpp"
 
@@ -37,6 +38,27 @@ ReleaseModel whole_model() {
   m.square = {170, 0.12};
   m.arm = {140, 0.35};
   return m;
+}
+
+/// Chances that each of some independent torques is the least, and at most `limit`, by plain quadrature.
+/// \param above  each is known to lie above its own of these
+std::vector<double> first_up_to(double limit, const std::vector<Lognormal>& part, const std::vector<double>& above) {
+  double counted = 1;
+  for (std::size_t k = 0; k < part.size(); ++k) counted *= 1 - part[k].chance_below(above[k]);
+  std::vector<double> ended(part.size());
+  const int n = 8000;
+  for (int i = 0; i < n; ++i) {
+    const double t = limit * (i + 0.5) / n;
+    for (std::size_t k = 0; k < part.size(); ++k) {
+      if (t < above[k]) continue;
+      const double z = part[k].log_deviation(), y = std::log(t / part[k].median) / z;
+      double chance = std::exp(-y * y / 2) / std::sqrt(2 * std::acos(-1.0)) / (z * t) * limit / n / counted;
+      for (std::size_t j = 0; j < part.size(); ++j)
+        if (j != k) chance *= 1 - part[j].chance_below(std::max(t, above[j]));
+      ended[k] += chance;
+    }
+  }
+  return ended;
 }
 
 }  // namespace
@@ -80,22 +102,11 @@ TEST_CASE("simulation against quadrature over five independent lognormals, at ev
   m.socket = {110, 0.12};
   m.square = {95, 0.12};
   m.arm = {100, 0.35};
-  const Lognormal part[] = {m.bond, m.shear, m.drive, m.socket, m.square, m.arm};
+  const std::vector<Lognormal> part = {m.bond, m.shear, m.drive, m.socket, m.square, m.arm};
   const double trials = 400'000;
   const Simulation s = simulate(m, static_cast<std::uint64_t>(trials), 7);
   for (double limit : {40.0, 70.0, 90.0, 200.0}) {
-    double ended[6] = {};
-    const int n = 8000;
-    for (int i = 0; i < n; ++i) {
-      const double t = limit * (i + 0.5) / n;
-      for (int k = 0; k < 6; ++k) {
-        const double z = part[k].log_deviation(), y = std::log(t / part[k].median) / z;
-        double chance = std::exp(-y * y / 2) / std::sqrt(2 * std::acos(-1.0)) / (z * t) * limit / n;
-        for (int j = 0; j < 6; ++j)
-          if (j != k) chance *= 1 - part[j].chance_below(t);
-        ended[k] += chance;
-      }
-    }
+    const std::vector<double> ended = first_up_to(limit, part, std::vector<double>(6));
     const Chances c = s.at(Torque(limit));
     CHECK(std::fabs(c.free - ended[0]) < four_errors(ended[0], trials) + 2e-4);
     CHECK(std::fabs(c.shear - ended[1]) < four_errors(ended[1], trials) + 2e-4);
@@ -117,26 +128,14 @@ TEST_CASE("known to have held: the rest of the pull against quadrature over the 
     CAPTURE(aided);
     const ReleaseModel& now = aided ? after : before;
     const Simulation s = simulate(now, static_cast<std::uint64_t>(trials), 7, 2, 0, Held{before, Torque(held)});
-    const Lognormal part[] = {now.bond, now.shear, now.drive, now.arm};
+    const std::vector<Lognormal> part = {now.bond, now.shear, now.drive, now.arm};
     // What it is known to lie above: half as much holds after the aid as before it.
-    const double above[] = {aided ? held / 2 : held, held, held, held};
+    const std::vector<double> above = {aided ? held / 2 : held, held, held, held};
     double counted = 1;
-    for (int k = 0; k < 4; ++k) counted *= 1 - part[k].chance_below(above[k]);
+    for (std::size_t k = 0; k < 4; ++k) counted *= 1 - part[k].chance_below(above[k]);
     CHECK(std::fabs(static_cast<double>(s.trials()) / trials - counted) < four_errors(counted, trials));
     for (double limit : {60.0, 80.0, 110.0}) {
-      double ended[4] = {};
-      const int n = 8000;
-      for (int i = 0; i < n; ++i) {
-        const double t = limit * (i + 0.5) / n;
-        for (int k = 0; k < 4; ++k) {
-          if (t < above[k]) continue;
-          const double z = part[k].log_deviation(), y = std::log(t / part[k].median) / z;
-          double chance = std::exp(-y * y / 2) / std::sqrt(2 * std::acos(-1.0)) / (z * t) * limit / n / counted;
-          for (int j = 0; j < 4; ++j)
-            if (j != k) chance *= 1 - part[j].chance_below(std::max(t, above[j]));
-          ended[k] += chance;
-        }
-      }
+      const std::vector<double> ended = first_up_to(limit, part, above);
       const Chances c = s.at(Torque(limit));
       const double left = static_cast<double>(s.trials());
       CHECK(std::fabs(c.free - ended[0]) < four_errors(ended[0], left) + 1e-3);

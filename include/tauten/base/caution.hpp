@@ -27,8 +27,7 @@ inline constexpr Caution no_pipe{"no_pipe", "No pipe on the handle of a torque w
 inline constexpr Caution impact_sockets{"impact_sockets", "Use only impact-rated sockets on impact tools."};
 inline constexpr Caution heat_near{"heat_near",
                                    "No heat near fuel, gas, oil, brake fluid, gas springs, airbags, sealed cavities or "
-                                   "rubber. Have an extinguisher at "
-                                   "hand."};
+                                   "rubber. Have an extinguisher at hand."};
 inline constexpr Caution heat_after_fluid{
     "heat_after_fluid",
     "Heat after penetrating fluid: the fluid burns and its fumes harm. Let it dry off, wipe the rest away, take the "

@@ -26,7 +26,7 @@ struct CapacityEstimates {
   double strength_variation = 0.06;
   double tool_above_test = 1.3;  ///< breaking torque of tools over the test torque of their standard
   double tool_variation = 0.12;
-  double key_variation = 0.2;  ///< from 1.1 times the test torque to a fifth above the remembered strength
+  double key_variation = 0.2;  ///< nine of ten from the test torque to two fifths above the remembered strength
   /// Of six-lobed bits: 54 to 60 HRC give 1.0 to 1.9 GPa, which is the band of nine of ten that the scatter makes.
   double bit_shear_strength = 1400e6;
   double bit_variation = 0.2;

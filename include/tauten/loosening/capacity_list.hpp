@@ -28,8 +28,7 @@ namespace detail {
 
 inline constexpr Source bolt_capacity_source{"ISO 898-7:1992",
                                              "at the wrench: what the shank takes, 12 % above the least and less rust, "
-                                             "tension and heat, with the friction under "
-                                             "the head",
+                                             "tension and heat, with the friction under the head",
                                              Seen::judgement};
 inline constexpr Source corner_capacity_source{
     "Contact model", "strength of the head on the flank that the tool reaches", Seen::judgement};

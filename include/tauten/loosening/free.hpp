@@ -98,8 +98,7 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
     answer.notices.push_back(caution);
   say(job.drive == DriveFit::twelve_point, "six_point",
       "Take a six-point socket: it reaches nearly twice as much of each flank, and still holds on worn corners on "
-      "which "
-      "twelve points spin.");
+      "which twelve points spin.");
   const bool lobes = job.drive == DriveFit::hexalobular;
   say(answer.round.nominal.si == 0, "tool_spins",
       lobes ? "The lobes are too far gone: this bit turns in the recess. Take another grip and ask again."
@@ -144,8 +143,7 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       "No test torque is known of a tool this wide; what it takes is drawn on from smaller ones.", true);
   say(across && rust_state(job.rust).metal_loss.median > 0 && !(job.corner_loss.si > 0), "measure_corners",
       "The corners count as new. Rust takes them too: measure across the flats and the corners, and say what is gone "
-      "as "
-      "corner_loss.");
+      "as corner_loss.");
   say(!answer.steps.empty(), "aid_estimate", "What the aids do is judgement, given as wide bands.", true);
   answer.notices.push_back(cautions::replace_used_up);
   answer.notices.push_back(cautions::no_release);
@@ -180,7 +178,8 @@ inline Torque stop_of(const FreeJob& job, const ReleaseModel& m, const std::opti
 }
 
 /// Fills the steps of the plan and picks the next one: the mildest that promises the wanted chance, else cutting.
-/// \param bare  the run without any further aid
+/// \param bare    the run without any further aid
+/// \param answer  has the torque to stop at of that run
 inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optional<Held>& held, const Simulation& bare,
                  Free& answer) {
   const HeatLimit heat = heat_limit(job.near);
@@ -202,7 +201,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
       step.chances.free = 1;
     } else {
       const Simulation s = aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
-      step.stop_at = stop_of(job, m, held, s);
+      step.stop_at = aids.empty() ? answer.stop_at : stop_of(job, m, held, s);
       if (job.limit) step.stop_at = std::min(step.stop_at, *job.limit);
       step.chances = s.at(step.stop_at);
     }

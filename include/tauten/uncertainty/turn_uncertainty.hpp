@@ -12,8 +12,9 @@ namespace tauten {
 
 /// A tightening by angle as a question of uncertainty. Results: clamp_load, torque at the end of the turn, and
 /// yield_utilisation, the stress while the wrench turns over the yield strength of the very bolt. Every trial turns the
-/// bolt through its curve: ten thousand trials take a second or two, and two certain digits a minute; derivatives are differences. A trial in which the bolt uses up its
-/// uniform elongation, necks and may break has no value; the results hold for those bolts that do not.
+/// bolt through its curve: ten thousand trials take a second or two, and two certain digits a minute; derivatives are
+/// differences. A trial in which the bolt uses up its uniform elongation, necks and may break has no value; the results
+/// hold for those bolts that do not.
 /// \param job     as for `turn`
 /// \param answer  of `turn` to this job; its angle counts at the fastener
 /// \return the question, or an error if the job is not the one of the answer and cannot be turned, or if the bolt necks
