@@ -35,6 +35,7 @@ TEST_CASE("elementary functions have their textbook derivatives") {
     CHECK(atan(v).slope[0] == same(1 / (1 + x * x)));
     CHECK(exp(v).slope[0] == same(std::exp(x)));
     CHECK(log(v).slope[0] == same(1 / x));
+    CHECK(log1p(v).slope[0] == same(1 / (1 + x)));
     CHECK((v * w).slope[0] == same(0.7));
     CHECK((v * w).slope[1] == same(x));
     CHECK((v / w).slope[1] == same(-x / 0.49));

@@ -186,6 +186,7 @@ TEST_CASE("LaTeX: fractions, symbols, roots, no doubled superscript") {
   CHECK(latex(sqrt(a) * d) == "\\sqrt{a}\\,R_{\\mathrm{p0.2}}");
   CHECK(latex(atan(a / b)) == "\\arctan\\left(\\frac{a}{b}\\right)");
   CHECK(latex(log(c)) == "\\ln\\left(\\mu_{G}\\right)");
+  CHECK(latex(log1p(c)) == "\\ln\\left(1 + \\mu_{G}\\right)");
   CHECK(latex(square(tan30<Symbolic>())) == "\\left(\\tan 30^\\circ\\right)^{2}");
   CHECK(latex(square(pi<Symbolic>())) == "\\pi^{2}");
   CHECK(latex(2 * (3 * a)) == "2 \\cdot 3\\,a");

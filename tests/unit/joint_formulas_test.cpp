@@ -59,6 +59,10 @@ TEST_CASE("a cone that hardly widens is a sleeve") {
   const double sleeve = sleeve_resilience.si(0.02, 0.011, 0.016, 205e9);
   CHECK(cone < sleeve);
   CHECK(close(cone, sleeve, 0.05));
+  // A foil: the quotient of the textbook is one but for the last five digits of a double.
+  const double foil = 1e-12;
+  CHECK(
+      close(cone_resilience.si(foil, 0.011, 0.016, 0.5, 205e9), sleeve_resilience.si(foil, 0.011, 0.016, 205e9), 1e-9));
 }
 
 TEST_CASE("shank twist by the polar moment of area") {

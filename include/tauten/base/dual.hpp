@@ -105,6 +105,10 @@ Dual<N> log(const Dual<N>& a) noexcept {
   return chain(a, log(a.value), 1 / a.value);
 }
 template <int N>
+Dual<N> log1p(const Dual<N>& a) noexcept {
+  return chain(a, log1p(a.value), 1 / (1 + a.value));
+}
+template <int N>
 Dual<N> pow(const Dual<N>& a, double exponent) noexcept {
   return chain(a, pow(a.value, exponent), exponent * pow(a.value, exponent - 1));
 }

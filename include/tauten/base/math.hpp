@@ -29,6 +29,8 @@ inline double exp(double x) noexcept { return __builtin_exp(x); }
 inline float exp(float x) noexcept { return __builtin_expf(x); }
 inline double log(double x) noexcept { return __builtin_log(x); }
 inline float log(float x) noexcept { return __builtin_logf(x); }
+inline double log1p(double x) noexcept { return __builtin_log1p(x); }
+inline float log1p(float x) noexcept { return __builtin_log1pf(x); }
 inline double pow(double x, double exponent) noexcept { return __builtin_pow(x, exponent); }
 inline float pow(float x, double exponent) noexcept { return __builtin_powf(x, static_cast<float>(exponent)); }
 #else
@@ -36,6 +38,7 @@ using std::atan;
 using std::cos;
 using std::exp;
 using std::log;
+using std::log1p;
 using std::pow;
 using std::sin;
 using std::sqrt;

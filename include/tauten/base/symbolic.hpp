@@ -72,6 +72,7 @@ class Symbolic {
   friend Symbolic atan(const Symbolic& a) { return call("atan", a); }
   friend Symbolic exp(const Symbolic& a) { return call("exp", a); }
   friend Symbolic log(const Symbolic& a) { return call("log", a); }
+  friend Symbolic log1p(const Symbolic& a) { return log(1 + a); }
   friend Symbolic pow(const Symbolic& a, double exponent) { return power(a, exponent); }
 
  private:

@@ -24,8 +24,10 @@ struct ConeResilience {
 
   template <class Real>
   static constexpr Real eval(Real t, Real d_h, Real d_w, Real phi_D, Real E) noexcept {
-    const Real wide = d_w + 2 * t * tan(phi_D);
-    return log((wide - d_h) * (d_w + d_h) / ((wide + d_h) * (d_w - d_h))) / (pi<Real>() * E * d_h * tan(phi_D));
+    // The logarithm of the quotient in the sources. What the quotient is above one is written out, so that no digits are
+    // lost where a cone hardly widens.
+    const Real widening = 2 * t * tan(phi_D);
+    return log1p(2 * d_h * widening / ((d_w + widening + d_h) * (d_w - d_h))) / (pi<Real>() * E * d_h * tan(phi_D));
   }
 };
 /// \copydoc ConeResilience

@@ -24,7 +24,7 @@ struct ShearBeforeFreeIndex {
 
   template <class Real>
   static constexpr Real eval(Real m_B, Real V_B, Real m_F, Real V_F) noexcept {
-    return log(m_B / m_F) / sqrt(log(1 + square(V_B)) + log(1 + square(V_F)));
+    return log(m_B / m_F) / sqrt(log1p(square(V_B)) + log1p(square(V_F)));
   }
 };
 /// \copydoc ShearBeforeFreeIndex

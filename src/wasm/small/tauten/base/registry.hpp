@@ -41,7 +41,8 @@ enum class Note : unsigned char {
   tan,
   atan,
   exp,
-  log
+  log,
+  log1p
 };
 
 inline constexpr const NamedConstant* named_constants[] = {&pi_constant,    &cos30_constant, &tan30_constant,
@@ -83,6 +84,7 @@ class Recorded {
   friend constexpr Recorded atan(const Recorded& a) { return a.then(Note::atan); }
   friend constexpr Recorded exp(const Recorded& a) { return a.then(Note::exp); }
   friend constexpr Recorded log(const Recorded& a) { return a.then(Note::log); }
+  friend constexpr Recorded log1p(const Recorded& a) { return a.then(Note::log1p); }
   friend constexpr Recorded pow(const Recorded& a, double exponent) {
     Recorded r = a.then(Note::power);
     r.note_bytes(exponent);
@@ -179,6 +181,7 @@ template <class Real>
       case Note::atan: *top = atan(*top); break;
       case Note::exp: *top = exp(*top); break;
       case Note::log: *top = log(*top); break;
+      case Note::log1p: *top = log1p(*top); break;
       default: return *top;
     }
   }
