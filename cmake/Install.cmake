@@ -8,7 +8,9 @@ install(DIRECTORY include/tauten DESTINATION ${CMAKE_INSTALL_INCLUDEDIR} COMPONE
 install(EXPORT tautenTargets NAMESPACE tauten:: DESTINATION ${tauten_package_dir} COMPONENT headers)
 configure_package_config_file(cmake/tautenConfig.cmake.in tautenConfig.cmake INSTALL_DESTINATION ${tauten_package_dir})
 write_basic_package_version_file(tautenConfigVersion.cmake COMPATIBILITY SameMinorVersion ARCH_INDEPENDENT)
-install(FILES
-  ${CMAKE_CURRENT_BINARY_DIR}/tautenConfig.cmake
-  ${CMAKE_CURRENT_BINARY_DIR}/tautenConfigVersion.cmake
-  DESTINATION ${tauten_package_dir} COMPONENT headers)
+foreach(component IN ITEMS headers c)  # either may be installed alone
+  install(FILES
+    ${CMAKE_CURRENT_BINARY_DIR}/tautenConfig.cmake
+    ${CMAKE_CURRENT_BINARY_DIR}/tautenConfigVersion.cmake
+    DESTINATION ${tauten_package_dir} COMPONENT ${component})
+endforeach()

@@ -75,7 +75,8 @@ def main():
     shutil.copytree(DOCS / "site", source)
     shutil.copytree(DOCS / "examples", source / "examples")
     shutil.copytree(DOCS / "demo", source / "demo")
-    shutil.copytree(ROOT / "tests" / "consumers" / "installed", source / "examples" / "installed")
+    for project in ("installed", "c_program"):
+        shutil.copytree(ROOT / "tests" / "consumers" / project, source / "examples" / project)
     for page in source.rglob("*.md"):
         page.write_text(run_examples(page.read_text(encoding="utf-8")), encoding="utf-8")
     (source / "reference").mkdir()

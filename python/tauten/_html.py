@@ -98,7 +98,8 @@ def _plan_row(step, mark):
     """A line of the plan. What is cut needs no torque and has no chances."""
     cut = step.aids and step.aids[-1].aid == "cut"
     figures = ("", "", "") if cut else (_text(step.stop_at, "N.m"), _chance(step.chances.free), _chance(step.chances.shear))
-    return (mark, ", then ".join(map(_use, step.aids)) or "just try", *figures, f"{step.minutes:.0f} min", step.why)
+    time = f"{step.minutes:.0f} min" if step.minutes < 90 else f"{step.minutes / 60:.0f} h"
+    return (mark, ", then ".join(map(_use, step.aids)) or "just try", *figures, time, step.why)
 
 
 def free(self):

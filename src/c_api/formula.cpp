@@ -95,6 +95,7 @@ const char* tauten_argument_unit(const tauten_argument* argument) {
 tauten_status tauten_argument_read(const tauten_argument* argument, const char* text, double* si, tauten_error* error) {
   return guarded_status(error, [&] {
     if (argument == nullptr || text == nullptr || si == nullptr) return null_pointer(error);
+    *si = tauten::detail::nan;
     const Arg& arg = arg_of_handle(argument);
     const Outcome<double> read = try_read_quantity(arg.name, text, arg.dimension);
     if (!read) return fail(error, TAUTEN_WRONG_INPUT, read.error());
@@ -133,7 +134,7 @@ tauten_status tauten_evaluate_columns_float(const tauten_formula* formula, const
 }
 
 size_t tauten_formula_text(const tauten_formula* formula, tauten_notation notation, char* buffer, size_t size) {
-  if (formula == nullptr || notation < TAUTEN_TEXT || notation > TAUTEN_ALGEBRA) return write("", buffer, size);
+  if (formula == nullptr || notation < TAUTEN_TEXT || notation > TAUTEN_MATHML) return write("", buffer, size);
   return guarded(size_t{0}, [&] {
     return write(expression_text(entry_of_handle(formula), static_cast<Notation>(notation)), buffer, size);
   });
@@ -141,11 +142,13 @@ size_t tauten_formula_text(const tauten_formula* formula, tauten_notation notati
 
 size_t tauten_explain(const tauten_formula* formula, const double* inputs, tauten_notation notation, char* buffer,
                       size_t size) {
-  if (formula == nullptr || inputs == nullptr || (notation != TAUTEN_TEXT && notation != TAUTEN_LATEX))
-    return write("", buffer, size);
+  const bool known = notation == TAUTEN_TEXT || notation == TAUTEN_LATEX || notation == TAUTEN_MATHML;
+  if (formula == nullptr || inputs == nullptr || !known) return write("", buffer, size);
   return guarded(size_t{0}, [&] {
     const Entry& entry = entry_of_handle(formula);
-    const Layout layout = notation == TAUTEN_LATEX ? Layout::latex : Layout::text;
+    const Layout layout = notation == TAUTEN_LATEX    ? Layout::latex
+                          : notation == TAUTEN_MATHML ? Layout::html
+                                                      : Layout::text;
     const auto text = try_derivation_text(derivation_of(entry, {inputs, entry.inputs.size()}), {&entry, 1}, layout);
     return write(text ? *text : std::string(), buffer, size);
   });

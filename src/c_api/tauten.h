@@ -82,7 +82,7 @@ TAUTEN_API const char* tauten_argument_name(const tauten_argument* argument);   
 TAUTEN_API const char* tauten_argument_symbol(const tauten_argument* argument); /* "mu_K" */
 TAUTEN_API const char* tauten_argument_unit(const tauten_argument* argument);   /* SI; "" for a plain number */
 
-/* Reads "48N.m", "35lbf.ft", "5/8in" for an input. Anything but a plain number needs its unit. */
+/* Reads "48N.m", "35lbf.ft", "5/8in" for an input. Anything but a plain number needs its unit. On failure *si is NaN. */
 TAUTEN_API tauten_status tauten_argument_read(const tauten_argument* argument, const char* text, double* si,
                                               tauten_error* error);
 
@@ -107,7 +107,8 @@ TAUTEN_API tauten_status tauten_evaluate_columns_float(const tauten_formula* for
 typedef enum tauten_notation {
   TAUTEN_TEXT = 0, /* F_M*(P/(2 pi) + ...) */
   TAUTEN_LATEX = 1,
-  TAUTEN_ALGEBRA = 2 /* argument names in the syntax of Python, for a computer-algebra system */
+  TAUTEN_ALGEBRA = 2, /* argument names in the syntax of Python, for a computer-algebra system */
+  TAUTEN_MATHML = 3   /* for a browser, which needs no script for it */
 } tauten_notation;
 
 /* Functions that write text return how many bytes the whole text has, without the zero at its end. At most `size` bytes
@@ -117,7 +118,8 @@ typedef enum tauten_notation {
 TAUTEN_API size_t tauten_formula_text(const tauten_formula* formula, tauten_notation notation, char* buffer,
                                       size_t size);
 
-/* The derivation: formula, values put in, result, source and warning, as text or, with TAUTEN_LATEX, for a page. */
+/* The derivation: formula, values put in, result, source and warning, as text, with TAUTEN_LATEX for a document that uses
+ * amsmath, or with TAUTEN_MATHML as HTML. There is none in TAUTEN_ALGEBRA. */
 TAUTEN_API size_t tauten_explain(const tauten_formula* formula, const double* inputs, tauten_notation notation,
                                  char* buffer, size_t size);
 
@@ -131,8 +133,9 @@ typedef struct tauten_pair {
 } tauten_pair;
 
 /* Asks "clamp" (the clamp load that a torque leaves), "torque" (the torque for a clamp load), "identify" (which fastener
- * it is), "turn" and "curve" (tightening by angle), "reach" (what to set on a wrench with extensions) or "free" (whether a stuck fastener comes free before
- * something gives). The catalogue lists all questions with their keys. On failure *answer is NULL. */
+ * it is), "turn" and "curve" (tightening by angle), "reach" (what to set on a wrench with extensions) or "free" (whether
+ * a stuck fastener comes free before something gives). The catalogue lists all questions with their keys. On failure
+ * *answer is NULL. */
 TAUTEN_API tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count,
                                     tauten_answer** answer, tauten_error* error);
 
@@ -156,8 +159,8 @@ typedef enum tauten_kind {
 TAUTEN_API tauten_kind tauten_answer_kind(const tauten_answer* answer, const char* path);
 TAUTEN_API size_t tauten_answer_size(const tauten_answer* answer, const char* path); /* items of a list or record */
 TAUTEN_API const char* tauten_answer_key(const tauten_answer* answer, const char* path, size_t place);
-TAUTEN_API double tauten_answer_number(const tauten_answer* answer,
-                                       const char* path); /* NaN if it is none; truth 0, 1 */
+/* NaN if it is no number; the truth is 0 or 1. */
+TAUTEN_API double tauten_answer_number(const tauten_answer* answer, const char* path);
 TAUTEN_API const char* tauten_answer_unit(const tauten_answer* answer, const char* path); /* of a number, SI */
 TAUTEN_API const char* tauten_answer_words(const tauten_answer* answer, const char* path);
 TAUTEN_API size_t tauten_answer_json(const tauten_answer* answer, const char* path, char* buffer, size_t size);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <optional>
 #include <utility>
 
@@ -11,6 +12,7 @@
 #include "command/table.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/loosening/free_derivation.hpp"
+#include "tauten/thread/designation.hpp"
 
 namespace tauten::command {
 
@@ -26,6 +28,16 @@ std::string figure(Torque torque) {
 /// Chances below a thousandth are not resolved by the usual number of trials.
 std::string chance_text(double chance) {
   return chance < 1e-3 ? "<0.1" : chance < 0.1 ? number_text(100 * chance, 2) : fmt::format("{:.0f}", 100 * chance);
+}
+
+/// The chance of coming free, cut off: a plan takes no line that only seems to reach the wanted chance.
+std::string reached_text(double chance) { return fmt::format("{:.0f}", std::floor(100 * chance)); }
+
+/// The designation of ISO 261, or what is known of another thread.
+std::string thread_text(const FreeJob& job) {
+  for (const Thread& thread : threads_of(job.diameter))
+    if (detail::same_length(thread.pitch.si, job.pitch.si)) return thread.name();
+  return fmt::format("{} mm x {} mm", number_text(job.diameter.shop()), number_text(job.pitch.shop()));
 }
 
 std::string band_text(const Band<Torque>& band) {
@@ -119,7 +131,7 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
     const PlanStep& step = answer.steps[i];
     const bool cut = !step.aids.empty() && step.aids.back().aid == Aid::cut;
     table.row({i == answer.next ? ">" : "", aids_text(step.aids), cut ? "-" : figure(step.stop_at),
-               cut ? "-" : chance_text(step.chances.free), cut ? "-" : chance_text(step.chances.shear),
+               cut ? "-" : reached_text(step.chances.free), cut ? "-" : chance_text(step.chances.shear),
                minutes_text(step.minutes), std::to_string(step.damage)});
   }
   const PlanStep& next = answer.steps[answer.next];
@@ -164,8 +176,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
       job.drive == DriveFit::hexalobular
           ? fmt::format("{} drive number {}", drive, job.drive_number)
           : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats.shop()), drive);
-  std::string out = paragraph(fmt::format("{} mm x {} mm, {}. Rust: {}.", number_text(job.diameter.shop()),
-                                          number_text(job.pitch.shop()), tool, rust_state(job.rust).title));
+  std::string out = paragraph(fmt::format("{}, {}. Rust: {}.", thread_text(job), tool, rust_state(job.rust).title));
   if (!job.done.empty()) out += paragraph("Already done: " + aids_text(job.done) + ".");
   out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
   if (job.held)

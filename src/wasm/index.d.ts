@@ -9,7 +9,7 @@ export class TautenError extends Error {
 /** A number in SI, or text with its unit: "48N.m", "35lbf.ft", "5/8in". */
 export type Input = number | string;
 export type Inputs = Readonly<Record<string, Input>>;
-export type Notation = "text" | "latex" | "algebra";
+export type Notation = "text" | "latex" | "algebra" | "mathml";
 
 /** What is said, by key; a list where a key may be said again. */
 export type Job = Readonly<Record<string, string | readonly string[]>>;
@@ -92,8 +92,8 @@ export interface Tauten {
   columns(formula: string, inputs: Readonly<Record<string, Input | ArrayLike<number>>>): Float64Array;
   /** The formula itself. */
   text(formula: string, notation?: Notation): string;
-  /** The derivation: formula, values put in, result, source. */
-  explain(formula: string, inputs: Inputs, notation?: "text" | "latex"): string;
+  /** The derivation: formula, values put in, result, source. As "mathml" it is HTML for a page. */
+  explain(formula: string, inputs: Inputs, notation?: Exclude<Notation, "algebra">): string;
   /**
    * Asks a whole question: ask("clamp", { thread: "M10", torque: "48N.m", condition: "oiled" }).
    * The catalogue lists the keys.

@@ -1,7 +1,7 @@
 // Loads tauten.wasm and speaks its C interface (tauten.h). No dependencies.
 
 const status = { ok: 0, unusual: 1 };
-const notations = ["text", "latex", "algebra"];
+const notations = ["text", "latex", "algebra", "mathml"];
 const argumentSize = 64;
 const errorSize = argumentSize + 512;
 const encoder = new TextEncoder();
@@ -127,10 +127,10 @@ class Tauten {
     return formula;
   }
 
-  #notation(notation) {
-    const place = notations.indexOf(notation);
-    if (place < 0) throw new TautenError(`there is no notation '${notation}'; take ${notations.join(", ")}`, "notation");
-    return place;
+  #notation(notation, offered = notations) {
+    if (!offered.includes(notation))
+      throw new TautenError(`there is no notation '${notation}' here; take ${offered.join(", ")}`, "notation");
+    return notations.indexOf(notation);
   }
 
   /** One item per input, in the order of the formula. */
@@ -247,7 +247,7 @@ class Tauten {
 
   explain(name, given, notation = "text") {
     return this.#evaluate(name, given, (loan, module, formula, inputs) => {
-      const how = this.#notation(notation);
+      const how = this.#notation(notation, notations.filter((one) => one !== "algebra"));
       return loan.written((buffer, size) => module.tauten_explain(formula, inputs, how, buffer, size));
     });
   }

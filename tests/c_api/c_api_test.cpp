@@ -108,6 +108,7 @@ TEST_CASE("values, warnings and errors of a formula") {
   CHECK(tauten_argument_read(tauten_formula_output(formula), "35lbf.ft", &si, &error) == TAUTEN_OK);
   CHECK(si == doctest::Approx(47.453628).epsilon(1e-7));  // 1 lbf.ft = 1.3558179483314004 N.m, NIST SP 811
   CHECK(tauten_argument_read(tauten_formula_output(formula), "35", &si, &error) == TAUTEN_WRONG_INPUT);
+  CHECK(std::isnan(si));
   CHECK(std::string(error.message).find("has no unit") != std::string::npos);
 }
 
@@ -155,6 +156,12 @@ TEST_CASE("text is cut to the buffer and its whole size returned") {
   std::string why(tauten_explain(formula, x, TAUTEN_TEXT, nullptr, 0) + 1, '?');
   tauten_explain(formula, x, TAUTEN_TEXT, why.data(), why.size());
   CHECK(why.find("30 N.m") != std::string::npos);
+  std::string page(tauten_explain(formula, x, TAUTEN_MATHML, nullptr, 0) + 1, '?');
+  tauten_explain(formula, x, TAUTEN_MATHML, page.data(), page.size());
+  CHECK(page.starts_with("<div"));
+  CHECK(page.find("<math") != std::string::npos);
+  CHECK(tauten_formula_text(formula, TAUTEN_MATHML, nullptr, 0) > 100);
+  CHECK(tauten_explain(formula, x, TAUTEN_ALGEBRA, nullptr, 0) == 0);
 }
 
 TEST_CASE("clamp answers as the C++ library does") {

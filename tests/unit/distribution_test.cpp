@@ -84,7 +84,7 @@ TEST_CASE("samples keep their published mean and range") {
   std::vector<double> many;
   for (int i = 0; i < 50; ++i) many.insert(many.end(), ten_bolts.begin(), ten_bolts.end());
   CHECK(Distribution::from_samples(many).standard_deviation() == near(2.88 * std::sqrt(0.9)).epsilon(0.01));
-  CHECK(Distribution::from_samples(std::vector<double>{7}).standard_deviation() == 0);
+  CHECK(Distribution::from_samples(std::vector<double>{7, 7}).standard_deviation() == 0);
 }
 
 TEST_CASE("a draw is the quantile of its word and grows with it") {
@@ -141,6 +141,7 @@ TEST_CASE("a distribution that cannot be is refused by the name of the argument"
   refused(Distribution::try_from_band(0, 1, HUGE_VAL), "band");
   refused(Distribution::try_two_piece(0, 1, 2, 1), "coverage");
   refused(Distribution::try_from_samples({}), "samples");
+  refused(Distribution::try_from_samples(std::vector<double>{7}), "samples");
   refused(Distribution::try_from_samples(std::vector<double>{1, nan}), "samples");
   CHECK_THROWS_AS(Distribution::normal(0, -1), Error);
 }

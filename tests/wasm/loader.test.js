@@ -42,6 +42,7 @@ test("errors name the argument and say what to do", () => {
   refused(() => tauten.evaluate("bearing_torque", { preload: 1, bearing_friction: 0.1, bearing_diameter: "20N" }), "bearing_diameter");
   refused(() => tauten.evaluate("no_such_formula", {}), "formula");
   refused(() => tauten.text("bearing_torque", "runes"), "notation");
+  refused(() => tauten.explain("bearing_torque", { preload: 1, bearing_friction: 0.1, bearing_diameter: 0.02 }, "algebra"), "notation");
 });
 
 test("formulas: value, warning, derivatives, columns, text", () => {
@@ -55,6 +56,8 @@ test("formulas: value, warning, derivatives, columns, text", () => {
   assert.ok(Number.isNaN(rows[0]) && Math.abs(rows[1] - 30) < 1e-12 && Math.abs(rows[2] - 60) < 1e-12);
   assert.match(tauten.text("bearing_torque", "latex"), /\\mu_\{K\}/);
   assert.match(tauten.explain("bearing_torque", inputs), /30 N\.m/);
+  assert.match(tauten.text("bearing_torque", "mathml"), /^<m/);
+  assert.match(tauten.explain("bearing_torque", inputs, "mathml"), /^<div[^]*<math[^]*30/);
 });
 
 test("memory is given back and may grow", () => {

@@ -27,11 +27,15 @@ inline std::string stop_sentence(const Free& answer, const std::string& stop_at,
     return answer.stopped_by_shear
                ? "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with."
                : "Nothing holds it; it turns without torque.";
-  return "Stop at " + stop_at + ": " +
-         (answer.stopped_by_shear
-              ? "beyond it the chance of shearing passes " + risk + (answer.arm ? ", for an arm that gets there" : "")
-              : std::string("beyond it more torque frees next to nothing")) +
-         ".";
+  const std::string why = answer.stopped_by_shear ? "beyond it the chance of shearing passes " + risk +
+                                                        (answer.arm ? ", for an arm that gets there" : "")
+                                                  : std::string("beyond it more torque frees next to nothing");
+  // Most come free before; the few that do not are told of.
+  const bool high = answer.stop_at > answer.shear.nominal;
+  return "Stop at " + stop_at + ": " + why + "." +
+         (high ? " Half of such bolts bear no more than " + shop_text(answer.shear.nominal) +
+                     ": one that has not come free by then may well shear."
+               : "");
 }
 
 inline std::vector<Figure> free_given(const FreeJob& job) {

@@ -71,7 +71,11 @@ class Distribution {
   /// The spread of observed values: the next value comes from among them, straight lines between neighbours. This is
   /// not the uncertainty of their mean.
   static Outcome<Distribution> try_from_samples(std::span<const double> values) {
-    if (values.empty()) return Error("samples", "samples is empty, but must hold at least one value");
+    if (values.size() < 2) {
+      const std::string sentence = std::string("samples ") + (values.empty() ? "is empty" : "is a single value") +
+                                   ", but must hold at least two, as one shows no spread; give a certain value alone";
+      return Error("samples", sentence.c_str());
+    }
     for (const double x : values)
       if (!any_sign.contains(x)) return refuse("samples", x, "is not a finite number; leave it out or correct it");
     Distribution made(Shape::samples, 0, 0, 0);
