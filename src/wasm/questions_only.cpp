@@ -1,5 +1,5 @@
 // What a module that only answers questions does without.
-#include <cmath>
+#include <limits>
 
 #include "shared/registry.hpp"
 
@@ -18,7 +18,7 @@ extern "C" {
 
 /// The remainder of angles beyond a million radians: 4 kB over the network. Questions refuse angles of many turns.
 [[gnu::used]] int __rem_pio2_large(double*, double* remainder, int, int, int) {
-  remainder[0] = remainder[1] = NAN;
+  remainder[0] = remainder[1] = std::numeric_limits<double>::quiet_NaN();
   return 0;
 }
 
