@@ -286,10 +286,10 @@ async function compiled(source) {
   return WebAssembly.compile(await response.arrayBuffer());
 }
 
-/** \param source  the name of a module beside this file, an address, bytes or a compiled module */
-export async function load(source = "tauten") {
+/** \param source  name of a module beside this file, an address, bytes or a compiled module; without it, "tauten" */
+export async function load(source) {
   const imports = { wasi_snapshot_preview1: system(() => instance.exports.memory) };
-  const instance = await WebAssembly.instantiate(await compiled(source), imports);
+  const instance = await WebAssembly.instantiate(await compiled(source ?? "tauten"), imports);
   instance.exports._initialize();
   return new Tauten(instance.exports);
 }

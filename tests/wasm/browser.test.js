@@ -11,8 +11,8 @@ import { folder, load, topics } from "./module.js";
 const browser = process.env.TAUTEN_BROWSER;
 const types = { ".js": "text/javascript", ".wasm": "application/wasm", ".html": "text/html; charset=utf-8" };
 
-// Every formula at the examples of its inputs, or its error, and each question by the module of its topic. Runs here and
-// on the page.
+// A whole answer, every formula at the examples of its inputs, or its error, and each question by the module of its
+// topic. Runs here and on the page.
 async function answers(load, topics) {
   const found = {};
   for (const [topic, jobs] of Object.entries(topics)) {
@@ -20,6 +20,7 @@ async function answers(load, topics) {
     for (const [question, job] of Object.entries(jobs)) found[question] = part.ask(question, job);
   }
   const tauten = await load();
+  found.whole = tauten.ask("clamp", topics.clamp.clamp);
   for (const [name, { inputs }] of Object.entries(tauten.catalogue.formulas)) {
     const given = Object.fromEntries(Object.entries(inputs).map(([key, { example }]) => [key, example]));
     try {
