@@ -1,5 +1,5 @@
 // The questions. A new one is a row in the table below.
-#include <iterator>
+#include <array>
 #include <memory>
 #include <vector>
 
@@ -39,39 +39,51 @@ Tree keys_by() {
 
 struct Question {
   const char* name;
-  const char* summary;
-  Outcome<Tree> (*answer)(std::span<const Said> said);
-  Tree (*keys)();
+  const char* topic;
+  const char* summary = nullptr;
+  Outcome<Tree> (*answer)(std::span<const Said> said) = nullptr;
+  Tree (*keys)() = nullptr;
 };
 
-#if defined(TAUTEN_FORMULAS_ONLY)  // for pages that show formulas: a third of the size
-constexpr std::span<const Question> questions;
+#if defined(TAUTEN_TOPIC)  // for pages that load little: the questions of one topic; of a topic without any, none
+constexpr bool is_here(std::string_view topic) { return topic == TAUTEN_TOPIC; }
 #else
-constexpr Question questions[] = {
-    {"clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
-     tree_by<shared::try_clamp>, keys_by<shared::clamp_keys>},
-    {"torque", "The torque for a clamp load or a share of the proof load; without either, the right torque",
-     tree_by<shared::try_torque_for>, keys_by<shared::clamp_keys>},
-    {"identify", "Which fastener it is, from the tool that fits; what the mark on a head says",
-     tree_by<shared::try_identify>, keys_by<shared::identify_keys>},
-    {"turn", "How far to turn for a load, or what a snug torque and an angle leave", tree_by<shared::try_turn>,
-     keys_by<shared::turn_keys>},
-    {"curve", "Torque and clamp load against the angle, from snug to yield and beyond", tree_by<shared::try_curve>,
-     keys_by<shared::curve_keys>},
-    {"reach", "What to set on a wrench with extensions, joints and bars, or what arrives at the fastener",
-     tree_by<shared::try_reach>, keys_by<shared::reach_keys>},
-    {"free", "Whether a stuck fastener comes free before something gives, where to stop, and what to do next",
-     tree_by<shared::try_free>, keys_by<shared::free_keys>},
-};
+constexpr bool is_here(std::string_view) { return true; }
 #endif
 
+// Of a question that is not here only name and topic are left, so that the linker drops the rest.
+constexpr auto questions = [] {
+  auto all = std::to_array<Question>({
+      {"clamp", "clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
+       tree_by<shared::try_clamp>, keys_by<shared::clamp_keys>},
+      {"torque", "clamp", "The torque for a clamp load or a share of the proof load; without either, the right torque",
+       tree_by<shared::try_torque_for>, keys_by<shared::clamp_keys>},
+      {"identify", "clamp", "Which fastener it is, from the tool that fits; what the mark on a head says",
+       tree_by<shared::try_identify>, keys_by<shared::identify_keys>},
+      {"turn", "turn", "How far to turn for a load, or what a snug torque and an angle leave",
+       tree_by<shared::try_turn>, keys_by<shared::turn_keys>},
+      {"curve", "turn", "Torque and clamp load against the angle, from snug to yield and beyond",
+       tree_by<shared::try_curve>, keys_by<shared::curve_keys>},
+      {"reach", "reach", "What to set on a wrench with extensions, joints and bars, or what arrives at the fastener",
+       tree_by<shared::try_reach>, keys_by<shared::reach_keys>},
+      {"free", "free", "Whether a stuck fastener comes free before something gives, where to stop, and what to do next",
+       tree_by<shared::try_free>, keys_by<shared::free_keys>},
+  });
+  for (Question& q : all)
+    if (!is_here(q.topic)) q = {q.name, q.topic};
+  return all;
+}();
+
 Outcome<Tree> answer_to(const char* question, std::span<const Said> said) {
+  std::string why = "there is no question " + detail::shown(question);
   std::string known;
   for (const Question& q : questions) {
-    if (std::string_view(question) == q.name) return q.answer(said);
-    known += (known.empty() ? "" : ", ") + std::string(q.name);
+    const bool is_asked = std::string_view(question) == q.name;
+    if (is_asked && q.answer != nullptr) return q.answer(said);
+    if (is_asked) why += " here, but in " + std::string(q.topic) + ".wasm and tauten.wasm";
+    if (q.answer != nullptr) known += (known.empty() ? "; ask " : ", ") + std::string(q.name);
   }
-  return Error("question", ("there is no question " + detail::shown(question) + "; ask " + known).c_str());
+  return Error("question", (why + (known.empty() ? "; here are formulas only" : known)).c_str());
 }
 
 }  // namespace
@@ -100,7 +112,9 @@ tauten_status tauten_catalogue(tauten_answer** answer, tauten_error* error) {
   return guarded_status(error, [&] {
     if (answer == nullptr) return null_pointer(error);
     Tree asked;
+    asked.kind = Tree::Kind::record;
     for (const Question& q : questions) {
+      if (q.answer == nullptr) continue;
       Tree about;
       about.add("summary", tree_of(q.summary)).add("keys", q.keys());
       asked.add(q.name, about);

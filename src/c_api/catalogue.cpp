@@ -26,6 +26,7 @@ Tree arg_tree(const Arg& arg) {
 
 Tree formulas_tree() {
   Tree all;
+  all.kind = Tree::Kind::record;
   for (const Entry& entry : shared::registry()) {
     Tree inputs;
     for (const Arg& arg : entry.inputs) inputs.add(arg.name, arg_tree(arg));

@@ -210,17 +210,17 @@ Outcome<TurnJob> try_turn_job(std::span<const Said> said) {
 Outcome<TurnAnswer> try_turn(std::span<const Said> said) {
   const Outcome<CurveJob> job = job_of(turn_keys(), said);
   if (!job) return job.error();
-  const auto found = tauten::try_turn(job->joint);
+  auto found = tauten::try_turn(job->joint);
   if (!found) return in_words(turn_keys(), said, found.error());
-  return *found;
+  return found;
 }
 
 Outcome<CurveAnswer> try_curve(std::span<const Said> said) {
   const Outcome<CurveJob> job = job_of(curve_keys(), said);
   if (!job) return job.error();
-  const auto found = tauten::try_curve(*job);
+  auto found = tauten::try_curve(*job);
   if (!found) return in_words(curve_keys(), said, found.error());
-  return *found;
+  return found;
 }
 
 }  // namespace tauten::shared

@@ -51,6 +51,7 @@ export interface Question {
   keys: Record<string, { example: string; help: string; words: string[]; repeats: boolean }>;
 }
 
+/** What the module has; a smaller one has no formulas or fewer questions. */
 export interface Catalogue {
   version: string;
   formulas: Record<string, Formula>;
@@ -98,10 +99,16 @@ export interface Tauten {
    * Asks a whole question: ask("clamp", { thread: "M10", torque: "48N.m", condition: "oiled" }).
    * The catalogue lists the keys.
    * All estimates: no answer is a release for service.
-   * @throws TautenError for words that are not understood
+   * @throws TautenError for words that are not understood, and for a question that the module does not have
    */
   ask(question: "clamp" | "torque" | "identify" | "turn" | "curve" | "reach" | "free", job: Job): { [name: string]: Answer };
 }
 
-/** @param source bytes, a compiled module or an address; without it, tauten.wasm beside the loader */
-export function load(source?: BufferSource | WebAssembly.Module | string | URL): Promise<Tauten>;
+/**
+ * With everything; with all formulas and no questions; with the questions of one topic and no formulas:
+ * clamp has clamp, torque and identify, turn has turn and curve, reach has reach, free has free.
+ */
+export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "reach" | "free";
+
+/** @param source the name of a module beside the loader, an address, bytes or a compiled module; without it, "tauten" */
+export function load(source?: ModuleName | string | URL | BufferSource | WebAssembly.Module): Promise<Tauten>;

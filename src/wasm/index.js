@@ -1,5 +1,7 @@
-// Loads tauten.wasm and speaks its C interface (tauten.h). No dependencies.
+// Loads a module and speaks its C interface (tauten.h). No dependencies.
 
+/** The modules beside this file: with everything, with all formulas, with the questions of one topic. */
+const modules = ["tauten", "formulas", "clamp", "turn", "reach", "free"];
 const status = { ok: 0, unusual: 1 };
 const notations = ["text", "latex", "algebra", "mathml"];
 const argumentSize = 64;
@@ -21,7 +23,7 @@ function system(memory) {
   const badFile = 8;
   return {
     proc_exit: (code) => {
-      throw new Error(`tauten.wasm ended with code ${code}`);
+      throw new Error(`the module ended with code ${code}`);
     },
     fd_write: (file, list, count, written) => {
       const view = new DataView(memory().buffer);
@@ -122,6 +124,8 @@ class Tauten {
   }
 
   #formula(loan, name) {
+    if (this.#module.tauten_formula_named === undefined)
+      throw new TautenError('this module has no formulas; load("formulas") has them, and load("tauten")', "formula");
     const formula = this.#module.tauten_formula_named(loan.text(name));
     if (formula === 0) throw new TautenError(`there is no formula '${name}'`, "formula");
     return formula;
@@ -261,10 +265,18 @@ class Tauten {
   }
 }
 
+/** \return the address of a module that is named, and of any other source the source itself */
+function placeOf(source) {
+  if (!/^\w+$/.test(source)) return source;
+  if (!modules.includes(source))
+    throw new TautenError(`there is no module '${source}'; take ${modules.join(", ")}`, "source");
+  return `${source}.wasm`;
+}
+
 async function compiled(source) {
   if (source instanceof WebAssembly.Module) return source;
   if (ArrayBuffer.isView(source) || source instanceof ArrayBuffer) return WebAssembly.compile(source);
-  const url = new URL(source ?? "tauten.wasm", import.meta.url);
+  const url = new URL(placeOf(source), import.meta.url);
   if (url.protocol === "file:") {
     const { readFile } = await import("node:fs/promises");
     return WebAssembly.compile(await readFile(url));
@@ -274,10 +286,10 @@ async function compiled(source) {
   return WebAssembly.compile(await response.arrayBuffer());
 }
 
-/** \param source  bytes, a compiled module or an address; without it, tauten.wasm beside this file */
+/** \param source  name of a module beside this file, an address, bytes or a compiled module; without it, "tauten" */
 export async function load(source) {
   const imports = { wasi_snapshot_preview1: system(() => instance.exports.memory) };
-  const instance = await WebAssembly.instantiate(await compiled(source), imports);
+  const instance = await WebAssembly.instantiate(await compiled(source ?? "tauten"), imports);
   instance.exports._initialize();
   return new Tauten(instance.exports);
 }

@@ -8,7 +8,7 @@ import sys
 
 
 # The empty error of an outcome that holds a value, a constant made at its first use; and what compilers bring along.
-UNCHANGING = re.compile(r"::error\(\) const::none$|^(completed\.\d+|__dso_handle|__TMC_END__|__cpu_\w+|DW\.ref\.\w+)$")
+UNCHANGING = re.compile(r"::no_error\(\)::none$|^(completed\.\d+|__dso_handle|__TMC_END__|__cpu_\w+|DW\.ref\.\w+)$")
 
 
 def variables(library):

@@ -6,15 +6,21 @@ import { createServer } from "node:http";
 import { tmpdir } from "node:os";
 import { extname, join } from "node:path";
 import test from "node:test";
-import { folder, tauten } from "./module.js";
+import { folder, load, topics } from "./module.js";
 
 const browser = process.env.TAUTEN_BROWSER;
-const job = { thread: "M16", class: "8.8", torque: "130N.m", condition: "oiled" };
 const types = { ".js": "text/javascript", ".wasm": "application/wasm", ".html": "text/html; charset=utf-8" };
 
-// Every formula at the examples of its inputs, a whole answer, an error. Runs here and on the page.
-function answers(tauten, job) {
-  const found = { clamp: tauten.ask("clamp", job) };
+// A whole answer, every formula at the examples of its inputs, or its error, and each question by the module of its
+// topic. Runs here and on the page.
+async function answers(load, topics) {
+  const found = {};
+  for (const [topic, jobs] of Object.entries(topics)) {
+    const part = await load(topic);
+    for (const [question, job] of Object.entries(jobs)) found[question] = part.ask(question, job);
+  }
+  const tauten = await load();
+  found.whole = tauten.ask("clamp", topics.clamp.clamp);
   for (const [name, { inputs }] of Object.entries(tauten.catalogue.formulas)) {
     const given = Object.fromEntries(Object.entries(inputs).map(([key, { example }]) => [key, example]));
     try {
@@ -31,7 +37,7 @@ const page = `<!doctype html><title>tauten</title><script type="module">
 import { load } from "./index.js";
 const answers = ${answers};
 const send = (text) => fetch("/result", { method: "POST", body: text });
-load().then((tauten) => send("found " + answers(tauten, ${JSON.stringify(job)}))).catch((error) => send("failed: " + error));
+answers(load, ${JSON.stringify(topics)}).then((text) => send("found " + text)).catch((error) => send("failed: " + error));
 </script>`;
 
 test("a page in a browser", { skip: !browser && "no browser was found", timeout: 120_000 }, async () => {
@@ -57,7 +63,7 @@ test("a page in a browser", { skip: !browser && "no browser was found", timeout:
   try {
     const found = await Promise.race([result, ended]);
     assert.match(String(found), /^found /);
-    assert.equal(found.slice(6), answers(tauten, job));
+    assert.equal(found.slice(6), await answers(load, topics));
   } finally {
     if (shown.exitCode === null && shown.pid) process.kill(-shown.pid, "SIGKILL");
     await ended;

@@ -1,9 +1,23 @@
 // The package under test.
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 
 export const folder = process.env.TAUTEN_WASM_PACKAGE;
 export const { load, TautenError } = await import(pathToFileURL(join(folder, "index.js")));
 export const tauten = await load();
-export const formulasOnly = await load(readFileSync(join(folder, "formulas.wasm")));
+export const formulasOnly = await load("formulas");
+
+/** The modules with the questions of one topic, and a job for each question. */
+export const topics = {
+  clamp: {
+    clamp: { name: "pump foot", thread: "M16", class: "8.8", torque: "130N.m", condition: "oiled" },
+    torque: { thread: "M16", class: "8.8", "clamp-load": "45kN", condition: "oiled" },
+    identify: { socket: "24mm" },
+  },
+  turn: {
+    turn: { thread: "M16", class: "8.8", condition: "oiled", grip: "55mm", "snug-torque": "60N.m", angle: "90deg" },
+    curve: { thread: "M16", class: "8.8", condition: "oiled", layer: ["20mm:grey_cast_iron", "35mm"], points: "20" },
+  },
+  reach: { reach: { torque: "40lbf.ft", "wrench-length": "12in", extension: ["1in", "3in"] } },
+  free: { free: { thread: "M16", class: "8.8", rust: "rusted", trials: "20000" } },
+};

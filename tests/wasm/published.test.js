@@ -1,5 +1,6 @@
-// Runs the published figures through the smaller module, whose formulas are those of the larger (see loader.test.js), by the same rule as the native runner: within half a unit of the last
-// printed place, plus what half a unit of the source's own rounded inputs (marked ~) explains.
+// Runs the published figures through the module of formulas, which are those of the whole one (see loader.test.js), by the
+// same rule as the native runner: within half a unit of the last printed place, plus what half a unit of the source's own
+// rounded inputs (marked ~) explains.
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";

@@ -4,6 +4,8 @@
 //   const Joint foot = through_bolt(bolt, {{20.0_mm, 70.0_mm, material::grey_cast_iron}, {35.0_mm, 70.0_mm, material::steel}});
 #pragma once
 
+#include <optional>
+
 #include "tauten/base/outcome.hpp"
 #include "tauten/joint/joint.hpp"
 #include "tauten/joint/refusal.hpp"
@@ -71,7 +73,8 @@ inline Outcome<Joint> begin_joint(JointKind kind, const Bolt& bolt, std::vector<
 }
 
 /// Adds shank and free thread within the grip.
-inline Outcome<Joint> add_shank(Joint joint, const Bolt& bolt) {
+/// \return what is wrong with them, or nothing
+inline std::optional<Error> add_shank(Joint& joint, const Bolt& bolt) {
   const double grip = joint.grip().si;
   const double thread =
       bolt.thread_length.si > 0 ? bolt.thread_length.si : thread_length(bolt.diameter, bolt.length).si;
@@ -89,7 +92,7 @@ inline Outcome<Joint> add_shank(Joint joint, const Bolt& bolt) {
   if (shank > 0) joint.segments.push_back({SegmentKind::shank, Length(shank), Length(full), modulus});
   joint.segments.push_back({SegmentKind::free_thread, Length(grip - shank),
                             Length(RootDiameter::eval(bolt.diameter.si, bolt.pitch.si)), modulus});
-  return joint;
+  return std::nullopt;
 }
 
 /// Adds the thread that is engaged, and the nut or tapped hole around it.
@@ -107,8 +110,9 @@ inline void add_head(Joint& joint, const Bolt& bolt) {
       {SegmentKind::head, Length(share * bolt.diameter.si), bolt.diameter, bolt.material.elastic_modulus});
 }
 
-/// A bolt or stud with a nut must reach through it.
-inline Outcome<Joint> with_nut(Joint joint, const Bolt& bolt, const FarEnd& end) {
+/// Adds the face of the nut. A bolt or stud must reach through it.
+/// \return what is wrong with it, or nothing
+inline std::optional<Error> add_nut_face(Joint& joint, const Bolt& bolt, const FarEnd& end) {
   const double nut = end.nut_height.si > 0 ? end.nut_height.si : 0.8 * bolt.diameter.si;
   if (!(bolt.length.si >= joint.grip().si + nut * (1 - 1e-9))) {
     char rule[160];
@@ -119,7 +123,7 @@ inline Outcome<Joint> with_nut(Joint joint, const Bolt& bolt, const FarEnd& end)
   if (joint.far_face_diameter.si == 0) joint.far_face_diameter = joint.face_diameter;
   if (!(joint.far_face_diameter.si > joint.layers.back().hole_diameter.si))
     return refusal("face_diameter", joint.far_face_diameter, "but must exceed the hole of the layer at the nut");
-  return joint;
+  return std::nullopt;
 }
 
 }  // namespace detail
@@ -131,13 +135,10 @@ inline Outcome<Joint> with_nut(Joint joint, const Bolt& bolt, const FarEnd& end)
 inline Outcome<Joint> try_through_bolt(const Bolt& bolt, std::vector<Layer> layers, const FarEnd& end = {}) {
   Outcome<Joint> begun = detail::begin_joint(JointKind::through_bolt, bolt, std::move(layers));
   if (!begun) return begun;
-  Outcome<Joint> fitted = detail::with_nut(*begun, bolt, end);
-  if (!fitted) return fitted;
-  Joint joint = *fitted;
+  Joint joint = *begun;
+  if (const auto error = detail::add_nut_face(joint, bolt, end)) return *error;
   detail::add_head(joint, bolt);
-  Outcome<Joint> done = detail::add_shank(std::move(joint), bolt);
-  if (!done) return done;
-  joint = *done;
+  if (const auto error = detail::add_shank(joint, bolt)) return *error;
   detail::add_engagement(joint, SegmentKind::nut, bolt.material.elastic_modulus);
   return joint;
 }
@@ -159,9 +160,7 @@ inline Outcome<Joint> try_tapped_joint(const Bolt& bolt, std::vector<Layer> laye
     return refusal("elastic_modulus", end.tapped_material.elastic_modulus,
                    "but must be above 0 MPa; give the modulus of the tapped part");
   detail::add_head(joint, bolt);
-  Outcome<Joint> done = detail::add_shank(std::move(joint), bolt);
-  if (!done) return done;
-  joint = *done;
+  if (const auto error = detail::add_shank(joint, bolt)) return *error;
   detail::add_engagement(joint, SegmentKind::tapped_hole, end.tapped_material.elastic_modulus);
   return joint;
 }
@@ -178,14 +177,11 @@ inline Outcome<Joint> try_stud_joint(const Bolt& bolt, std::vector<Layer> layers
   if (!is_positive(end.tapped_material.elastic_modulus))
     return refusal("elastic_modulus", end.tapped_material.elastic_modulus,
                    "but must be above 0 MPa; give the modulus of the tapped part");
-  Outcome<Joint> fitted = detail::with_nut(*begun, bolt, end);
-  if (!fitted) return fitted;
-  Joint joint = *fitted;
+  Joint joint = *begun;
+  if (const auto error = detail::add_nut_face(joint, bolt, end)) return *error;
   joint.far_face_diameter = Length(0);
   detail::add_engagement(joint, SegmentKind::tapped_hole, end.tapped_material.elastic_modulus);
-  Outcome<Joint> done = detail::add_shank(std::move(joint), bolt);
-  if (!done) return done;
-  joint = *done;
+  if (const auto error = detail::add_shank(joint, bolt)) return *error;
   detail::add_engagement(joint, SegmentKind::nut, bolt.material.elastic_modulus);
   return joint;
 }

@@ -11,16 +11,22 @@
 namespace tauten {
 
 /// \param argument  name of the argument at fault
-/// \param value     what was given
+/// \param si        what was given
 /// \param rule      allowed range and what to do: "but must be above 0; give the thickness of the layer"
 /// \return the error that says so, the value with its unit
-template <Dim D>
-Error refusal(const char* argument, Quantity<D> value, const char* rule) noexcept {
+inline Error refusal(const char* argument, double si, Dim dimension, const char* rule) noexcept {
   char message[512];
-  const char* unit = describe(D).shop_unit;
-  std::snprintf(message, sizeof message, "%s is %s%s%s, %s", argument, PlainNumber(value.shop()).c_str(),
+  const DimensionText text = describe(dimension);
+  const char* unit = text.shop_unit;
+  std::snprintf(message, sizeof message, "%s is %s%s%s, %s", argument, PlainNumber(si / text.shop_unit_in_si).c_str(),
                 *unit == '\0' ? "" : " ", unit, rule);
   return Error(argument, message);
+}
+
+/// The same for a quantity.
+template <Dim D>
+Error refusal(const char* argument, Quantity<D> value, const char* rule) noexcept {
+  return refusal(argument, value.si, D, rule);
 }
 
 /// The same for a plain number.

@@ -142,7 +142,7 @@ Outcome<Clamp> answer(const ClampJob& job, bool torque_given, Setting setting) {
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
-  if (const auto fine = inside("share", share_of(job), Dim::number, {0, 1, true}); !fine) return fine.error();
+  if (const auto error = range_error("share", share_of(job), Dim::number, {0, 1, true})) return *error;
   const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
   if (!suspects) return suspects.error();
   Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, torque_given)};
@@ -173,7 +173,7 @@ Outcome<Clamp> answer(const ClampJob& job, bool torque_given, Setting setting) {
 ///         pressure under head and nut is not checked.
 inline Outcome<Clamp> try_clamp(const ClampJob& job) {
   const double torque = job.torque.si;
-  if (const auto fine = detail::inside("torque", torque, Dim::torque, {0, 1e5, true}); !fine) return fine.error();
+  if (const auto error = detail::range_error("torque", torque, Dim::torque, {0, 1e5, true})) return *error;
   return detail::answer(job, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
     if (detail::something_is_left(torque, c)) return torque;
     return detail::nothing_left("torque", "torque", torque, c);
@@ -193,7 +193,7 @@ inline Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
 inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
   const double wanted = job.clamp_load.si;
   if (wanted != 0)
-    if (const auto fine = detail::inside("clamp_load", wanted, Dim::force, {0, 1e7, true}); !fine) return fine.error();
+    if (const auto error = detail::range_error("clamp_load", wanted, Dim::force, {0, 1e7, true})) return *error;
   const bool a_wish = wanted != 0 || detail::is_given(job.share);
   return detail::answer(job, false, [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
     const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);

@@ -34,7 +34,7 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();
     const double diameter = face.bearing_diameter.si;
-    if (const auto fine = inside("bearing_diameter", diameter, Dim::length, {0, 0.5, true}); !fine) return fine.error();
+    if (const auto error = range_error("bearing_diameter", diameter, Dim::length, {0, 0.5, true})) return *error;
     const auto slides = [&](double& mu, double& at, double other) {
       if (other * diameter < mu * at) mu = other, at = diameter;
     };

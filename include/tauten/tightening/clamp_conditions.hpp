@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdio>
+#include <optional>
 
 #include "tauten/base/interval.hpp"
 #include "tauten/base/plain_number.hpp"
@@ -32,8 +33,9 @@ struct Conditions {
   }
 };
 
-inline Outcome<double> inside(const char* argument, double si, Dim dimension, Interval range) {
-  if (range.contains(si)) return si;
+/// \return the error that a value lies outside its range, or nothing
+inline std::optional<Error> range_error(const char* argument, double si, Dim dimension, Interval range) {
+  if (range.contains(si)) return std::nullopt;
   const DimensionText unit = describe(dimension);
   const std::string named = *unit.shop_unit == '\0' ? "" : std::string(" ") + unit.shop_unit;
   char text[300];
@@ -44,10 +46,11 @@ inline Outcome<double> inside(const char* argument, double si, Dim dimension, In
   return Error(argument, text);
 }
 
-inline Outcome<double> ordered(const char* argument, const Band<double>& band) {
+/// \return the error that a band does not rise, or nothing
+inline std::optional<Error> order_error(const char* argument, const Band<double>& band) {
   constexpr Interval range{0, 2, true};
   if (range.contains(band.low) && range.contains(band.high) && band.low <= band.nominal && band.nominal <= band.high)
-    return band.nominal;
+    return std::nullopt;
   char text[300];
   std::snprintf(text, sizeof text,
                 "%s is %s, %s, %s, but must rise from low over nominal to high, above 0 and at most 2, such as 0.08, "
@@ -70,14 +73,14 @@ inline Outcome<Conditions> conditions_of(const ClampJob& job) {
                job.thread_friction.has_value(),
                job.bearing_friction.has_value(),
                job.wrench_accuracy};
-  if (const auto fine = ordered("thread_friction", c.mu_G); !fine) return fine.error();
-  if (const auto fine = ordered("bearing_friction", c.mu_K); !fine) return fine.error();
+  if (const auto error = order_error("thread_friction", c.mu_G)) return *error;
+  if (const auto error = order_error("bearing_friction", c.mu_K)) return *error;
   if (is_given(c.stated_accuracy))
-    if (const auto fine = inside("wrench_accuracy", c.stated_accuracy, Dim::number, within(0, 0.5)); !fine)
-      return fine.error();
+    if (const auto error = range_error("wrench_accuracy", c.stated_accuracy, Dim::number, within(0, 0.5)))
+      return *error;
   for (const auto& [name, value] :
        {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
-    if (const auto fine = inside(name, value, Dim::torque, within(0, 1e5)); !fine) return fine.error();
+    if (const auto error = range_error(name, value, Dim::torque, within(0, 1e5))) return *error;
   c.lost = job.prevailing_torque.si + job.shank_torque.si;
   return c;
 }

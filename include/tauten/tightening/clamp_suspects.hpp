@@ -24,7 +24,11 @@ struct Suspect {
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
                                    const std::string& look, int commonness) {
   Suspect s{t, heads, look, commonness, part.width, job.bearing_diameter.si, false};
-  if (s.bearing_diameter > 0) return s;
+  if (s.bearing_diameter != 0) {
+    if (const auto error = range_error("bearing_diameter", s.bearing_diameter, Dim::length, {0, 0.5, true}))
+      return *error;
+    return s;
+  }
   const Outcome<BearingDiameter> face = try_bearing_diameter(part);
   if (!face) return face.error();
   s.bearing_diameter = face->value.si;
@@ -33,11 +37,28 @@ inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const H
   return s;
 }
 
+/// The fastener of a thread that is named, with the head that is named or else the usual one.
+inline Outcome<Suspect> suspect_of_thread(const ClampJob& job) {
+  const Outcome<Thread> thread = try_parse_thread(job.thread);
+  if (!thread) return thread.error();
+  const Outcome<Head> part = try_head(*thread, job.head.empty() ? "ISO 4014" : job.head);
+  if (!part && !(job.bearing_diameter.si > 0)) return part.error();
+  const Head known = part ? *part : Head{};
+  const Outcome<Suspect> made = suspect_of(job, *thread, known, known.standard, known.look, known.commonness);
+  if (!made) return made.error();
+  Suspect s = *made;
+  s.head_assumed = job.head.empty() && !(job.bearing_diameter.si > 0);
+  return s;
+}
+
 /// Every fastener that fits socket, thread and head standard of the job, the most common first.
 inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
-  if (job.bearing_diameter.si != 0)
-    if (const auto fine = inside("bearing_diameter", job.bearing_diameter.si, Dim::length, {0, 0.5, true}); !fine)
-      return fine.error();
+  if (job.socket.si == 0) {
+    if (job.thread.empty()) return Error("thread", "give a thread like M10x1.25, or a socket like 16mm");
+    const Outcome<Suspect> named = suspect_of_thread(job);
+    if (!named) return named.error();
+    return std::vector<Suspect>{*named};
+  }
   std::optional<Thread> wanted;
   if (!job.thread.empty()) {
     const Outcome<Thread> read = try_parse_thread(job.thread);
@@ -45,18 +66,6 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
     wanted = *read;
   }
   std::vector<Suspect> found;
-  if (job.socket.si == 0) {
-    if (!wanted) return Error("thread", "give a thread like M10x1.25, or a socket like 16mm");
-    const std::string standard = job.head.empty() ? "ISO 4014" : job.head;
-    const Outcome<Head> part = try_head(*wanted, standard);
-    if (!part && !(job.bearing_diameter.si > 0)) return part.error();
-    const Head known = part ? *part : Head{};
-    const Outcome<Suspect> made = suspect_of(job, *wanted, known, known.standard, known.look, known.commonness);
-    if (!made) return made.error();
-    Suspect s = *made;
-    s.head_assumed = job.head.empty() && !(job.bearing_diameter.si > 0);
-    return std::vector<Suspect>{s};
-  }
   IdentifyOptions options;
   options.worn = Length(0);
   options.drive = job.inner_hexagon ? Drive::hexagon_key : Drive::hexagon;

@@ -195,17 +195,16 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<Conditions> conditions = conditions_of(same);
   if (!conditions) return conditions.error();
   if (job.thread.empty()) return refuse("thread", "give a thread like M16");
-  const Outcome<std::vector<Suspect>> suspects = suspects_of(same);
-  if (!suspects) return suspects.error();
-  const Suspect& suspect = suspects->front();
-  const Outcome<ClampBolt> bolt = bolt_of(same, suspect.thread, suspect.bearing_diameter, *conditions);
+  const Outcome<Suspect> suspect = suspect_of_thread(same);
+  if (!suspect) return suspect.error();
+  const Outcome<ClampBolt> bolt = bolt_of(same, suspect->thread, suspect->bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
-  TurnSetup setup{{}, suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, {}};
+  TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, 0, 0, 0, false, {}};
 
-  Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect.thread);
+  Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect->thread);
   if (!described) return described.error();
   setup.joint.layers = *described;
-  const Outcome<Joint> joint = joint_of(job, suspect, bolt->strength.stainless, setup.joint.layers, setup);
+  const Outcome<Joint> joint = joint_of(job, *suspect, bolt->strength.stainless, setup.joint.layers, setup);
   if (!joint) return joint.error();
   setup.joint.grip = joint->grip();
   for (std::size_t i = 0; i < joint->layers.size(); ++i) {

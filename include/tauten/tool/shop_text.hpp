@@ -30,16 +30,21 @@ std::string shop_text(const AnyQuantity<D, Real>& q) {
 /// \return "4 %"
 inline std::string percent_text(double share) { return number_text(100 * share, 3) + " %"; }
 
-/// \return the error that `q` lies outside `allowed`, or nothing. The bounds of `allowed` are SI and finite.
+/// \return the error that a value lies outside `allowed`, or nothing. The bounds of `allowed` are SI and finite.
+inline std::optional<Error> outside(const char* argument, double si, Dim dimension, Interval allowed) {
+  if (allowed.contains(si)) return std::nullopt;
+  const DimensionText text = describe(dimension);
+  const std::string sentence = std::string(argument) + " is " + shop_text(si, dimension) + ", but must be " +
+                               (allowed.excludes_low ? "above " : "at least ") + shop_text(allowed.low, dimension) +
+                               " and at most " + shop_text(allowed.high, dimension) + "; give it as " + text.name +
+                               ", for example " + example_of(argument, dimension);
+  return Error(argument, sentence.c_str());
+}
+
+/// The same for a quantity.
 template <template <Dim, class> class AnyQuantity, Dim D, class Real>
 std::optional<Error> outside(const char* argument, const AnyQuantity<D, Real>& q, Interval allowed) {
-  if (allowed.contains(q.si)) return std::nullopt;
-  const DimensionText text = describe(D);
-  const std::string sentence = std::string(argument) + " is " + shop_text(q) + ", but must be " +
-                               (allowed.excludes_low ? "above " : "at least ") + shop_text(allowed.low, D) +
-                               " and at most " + shop_text(allowed.high, D) + "; give it as " + text.name +
-                               ", for example " + example_of(argument, D);
-  return Error(argument, sentence.c_str());
+  return outside(argument, q.si, D, allowed);
 }
 
 }  // namespace tauten::detail
