@@ -150,10 +150,12 @@ py::array texts_of(const MadeColumn& column, std::size_t place, const std::vecto
 /// \param columns  name and array of float64 or objects, one-dimensional and packed, all of the same length
 /// \param said     what holds for all rows that do not say it themselves
 /// \param wanted   names of figures; empty for the usual ones
+/// \param threads  how many may work at it, 1 to 256
 /// \return name and array of each figure
 py::dict answer_rows(const std::string& name, const py::dict& columns, const py::dict& said, const py::tuple& wanted,
-                     std::size_t rows, unsigned threads) {
+                     std::size_t rows, py::handle threads) {
   const shared::RowQuestion& question = *shared::try_row_question(name).value();
+  const auto workers = std::clamp<std::size_t>(rows, 1, static_cast<std::size_t>(read_whole("threads", threads, 1, 256)));
   std::deque<std::string> texts;
   std::vector<RowCell> constants;
   for (const auto& [key, value] : said) {
@@ -189,13 +191,13 @@ py::dict answer_rows(const std::string& name, const py::dict& columns, const py:
   std::vector<MadeColumn> made;
   for (const std::size_t place : figures) made.push_back(made_column(question.figures[place], rows));
   std::vector<Part> parts;
-  for (unsigned i = 0; i < threads; ++i)
-    parts.push_back({rows * i / threads, rows * (i + 1) / threads, std::vector<Dictionary>(figures.size())});
+  for (std::size_t i = 0; i < workers; ++i)
+    parts.push_back({rows * i / workers, rows * (i + 1) / workers, std::vector<Dictionary>(figures.size())});
   {
     const py::gil_scoped_release others_may_run;
     std::vector<std::future<void>> running;
     for (Part& part : parts)
-      running.push_back(std::async(threads > 1 ? std::launch::async : std::launch::deferred, [&] {
+      running.push_back(std::async(workers > 1 ? std::launch::async : std::launch::deferred, [&] {
         shared::RowLoop loop(question, figures, constants);
         answer_part(part, loop, table, figures, made);
       }));

@@ -157,6 +157,26 @@ def test_threads_change_nothing():
     assert len(set(one["verdict"])) > 3
 
 
+@pytest.mark.parametrize("threads, words", [
+    (0, "threads is 0, but must be at least 1 and at most 256"), (-1, "threads is -1, but"), (257, "threads is 257, but"),
+    (10**30, "more than 18 digits, but must be at least 1 and at most 256"),
+])
+@pytest.mark.parametrize("ask", [tauten.clamp, tauten.free_joint, tauten.reach])
+def test_a_number_of_threads_that_cannot_be_is_refused(ask, threads, words):
+    with pytest.raises(tauten.Error, match=words) as caught:
+        ask({"thread": ["M16"] * 3, "torque": 5}, threads=threads)
+    assert caught.value.argument == "threads"
+    for no_number in ("2", True, 1.5):
+        with pytest.raises(TypeError, match="^threads takes a whole number, not (str|bool|float)$"):
+            ask({"thread": ["M16"] * 3}, threads=no_number)
+
+
+def test_more_threads_than_rows_change_nothing():
+    few, many = (silent(tauten.clamp, {"thread": ["M12", "M16"], "torque": 60}, **FEET, threads=n) for n in (1, 256))
+    np.testing.assert_array_equal(few["clamp_load_low"], many["clamp_load_low"])
+    assert silent(tauten.clamp, {"thread": [], "torque": []}, **FEET, threads=256)["clamp_load_low"].size == 0
+
+
 @pytest.mark.parametrize("table, said, argument, words", [
     ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
     ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
