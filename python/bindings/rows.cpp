@@ -147,12 +147,13 @@ py::array texts_of(const MadeColumn& column, std::size_t place, const std::vecto
   return array;
 }
 
-/// \param columns  name and array of float64 or objects, one-dimensional and packed, all of the same length
+/// \param columns  pairs of a name and an array of float64 or objects, one-dimensional and packed, all of the same length;
+///                 None for a column that is no key
 /// \param said     what holds for all rows that do not say it themselves
 /// \param wanted   names of figures; empty for the usual ones
 /// \param threads  how many may work at it, 1 to 256
 /// \return name and array of each figure
-py::dict answer_rows(const std::string& name, const py::dict& columns, const py::dict& said, const py::tuple& wanted,
+py::dict answer_rows(const std::string& name, const py::list& columns, const py::dict& said, const py::tuple& wanted,
                      std::size_t rows, py::handle threads) {
   const shared::RowQuestion& question = *shared::try_row_question(name).value();
   const auto workers = std::clamp<std::size_t>(rows, 1, static_cast<std::size_t>(read_whole("threads", threads, 1, 256)));
@@ -168,7 +169,7 @@ py::dict answer_rows(const std::string& name, const py::dict& columns, const py:
   if (const auto problem = question.check(words.of(question, constants))) throw *problem;
 
   std::vector<std::string> names;
-  for (const auto& item : columns) names.push_back(item.first.cast<std::string>());
+  for (const py::handle pair : columns) names.push_back(pair.cast<py::tuple>()[0].cast<std::string>());
   std::vector<std::string> wishes;
   for (const py::handle wish : wanted) wishes.push_back(wish.cast<std::string>());
   const std::vector<int> places = shared::try_columns(question, names, constants).value();
@@ -178,7 +179,7 @@ py::dict answer_rows(const std::string& name, const py::dict& columns, const py:
   for (std::size_t i = 0; i < names.size(); ++i) {
     if (places[i] < 0) continue;
     const auto key = static_cast<std::size_t>(places[i]);
-    const auto array = columns[names[i].c_str()].cast<py::array>();
+    const auto array = columns[i].cast<py::tuple>()[1].cast<py::array>();
     if (static_cast<std::size_t>(array.size()) != rows) throw py::value_error("columns differ in length");
     ReadColumn& column = read.emplace_back();
     if (array.dtype().kind() == 'O')

@@ -157,6 +157,55 @@ def test_threads_change_nothing():
     assert len(set(one["verdict"])) > 3
 
 
+def test_masks_of_dask_arrays_are_missing_values():
+    array = pytest.importorskip("dask.array")
+    torque = np.ma.array([[130.0, 1.0, 120.0]], mask=[[False, True, False]])
+    thread = np.array([["M16"], ["M20"]])
+    for table in ({"torque": array.from_array(torque, chunks=(1, 2)), "thread": "M16"},
+                  {"torque": torque[0], "thread": array.from_array(thread, chunks=1)},
+                  {"torque": array.from_array(torque, chunks=(1, 2)), "thread": thread}):
+        there = {name: column.compute(scheduler="sync") for name, column in tauten.clamp(table, **FEET).items()}
+        plain = {name: column.compute() if hasattr(column, "compute") else column for name, column in table.items()}
+        with pytest.warns(tauten.DomainWarning):
+            here = tauten.clamp(plain, **FEET)
+        for name in here:
+            np.testing.assert_array_equal(there[name], here[name])
+        assert [text.startswith("torque is missing") for text in there["error"][0]] == [False, True, False]
+
+
+def test_pint_columns_beside_dask_arrays_keep_their_units():
+    array = pytest.importorskip("dask.array")
+    unit = pytest.importorskip("pint").UnitRegistry()
+    feet = unit.Quantity(np.array([60.0, 90.0]), "lbf * ft")
+    here = silent(tauten.clamp, {"torque": feet, "thread": "M16"}, **FEET)["clamp_load_low"]
+    for table in ({"torque": feet, "thread": array.from_array(np.array(["M16", "M16"]), chunks=1)},
+                  {"torque": unit.Quantity(array.from_array(feet.magnitude, chunks=1), "lbf * ft"), "thread": "M16"}):
+        lazy = silent(tauten.clamp, table, **FEET)["clamp_load_low"]
+        assert isinstance(lazy, array.Array)
+        np.testing.assert_allclose(lazy.compute(), here, rtol=1e-12)
+
+
+def test_a_column_that_is_there_twice_is_refused():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame([["M16", 130, 90, "foot", "foot"]], columns=["thread", "torque", "torque", "place", "place"])
+    with pytest.raises(tauten.Error, match="column 'torque' is there twice") as caught:
+        tauten.clamp(frame, **FEET)
+    assert caught.value.argument == "torque"
+    assert silent(tauten.clamp, frame.iloc[:, [0, 1, 3, 4]], **FEET)["verdict"][0] == "fit"
+
+
+@pytest.mark.parametrize("kind", ["timedelta64[ns]", "datetime64[ns]"])
+def test_columns_of_times_are_no_numbers(kind):
+    pandas = pytest.importorskip("pandas")
+    times = np.array([130, 90]).astype(kind)
+    for table in ({"thread": "M16", "torque": times}, pandas.DataFrame({"thread": "M16", "torque": times})):
+        with pytest.raises(tauten.Error, match="torque: the column holds times .*numbers in N.m") as caught:
+            tauten.clamp(table, **FEET)
+        assert caught.value.argument == "torque"
+    # A time that is no key is nobody's matter.
+    assert set(silent(tauten.clamp, {"thread": "M16", "torque": [130, 120], "done_on": times}, **FEET)["error"]) == {""}
+
+
 @pytest.mark.parametrize("threads, words", [
     (0, "threads is 0, but must be at least 1 and at most 256"), (-1, "threads is -1, but"), (257, "threads is 257, but"),
     (10**30, "more than 18 digits, but must be at least 1 and at most 256"),
