@@ -29,10 +29,8 @@ def _objects(values):
 def _plain(question, name, values):
     """Values with a shape, in SI if they came with a unit of Pint."""
     if _pint.registry_of(values) is not None:
-        unit = _core.unit_of_column(question, name)
-        if unit is None:
-            return values.magnitude
-        return _pint.si(name, values, unit, f"in {unit}" if unit else "a plain number", unit or "0.12")
+        known = _core.unit_of_column(question, name)
+        return values.magnitude if known is None else _pint.of_column(name, values, *known)
     if isinstance(values, (list, tuple)):
         if any(_pint.registry_of(value) is not None for value in values):  # NumPy would take their units away
             return _objects(values)
@@ -46,16 +44,17 @@ def _plain(question, name, values):
 
 def _column(question, name, values):
     """A column as float64 in SI, or as objects; None if the question has no such key."""
-    unit = _core.unit_of_column(question, name)
-    if unit is None:
+    known = _core.unit_of_column(question, name)
+    if known is None:
         return None
     if isinstance(values, np.ma.MaskedArray):
         hidden, values = np.ma.getmaskarray(values), values.data.astype(object)
         values[hidden] = None
     array = np.asarray(values)
     if array.dtype.kind in "mM":
-        raise Error(f"{name}: the column holds times ({array.dtype}), but must hold "
-                    f"{f'numbers in {unit}, or texts with units' if unit else 'texts or plain numbers'}", name)
+        unit, example = known
+        raise Error(f"{name}: the column holds times ({array.dtype}), but must hold numbers{unit and f' in {unit}'} or "
+                    f"texts like {example}", name)
     return np.ascontiguousarray(array.ravel(), float if array.dtype.kind in "fiub" else object)
 
 

@@ -1,5 +1,6 @@
 """Whole answers on tables, against the same questions asked one by one."""
 import math
+import re
 import warnings
 
 import numpy as np
@@ -194,6 +195,50 @@ def test_a_column_that_is_there_twice_is_refused():
     assert silent(tauten.clamp, frame.iloc[:, [0, 1, 3, 4]], **FEET)["verdict"][0] == "fit"
 
 
+@pytest.mark.parametrize("value, words", [
+    ([90, 95], "torque takes one text or number, like 48N.m, not list"), ({"low": 90}, "not dict"), (b"90N.m", "not bytes; decode"),
+    (90 + 1j, "not complex"), (10**400, "torque is beyond 1.8e308"), ("90N.m\ud800", "torque holds half a character"),
+    (object(), "not object"), (np.timedelta64(90, "s"), "not timedelta64"), (np.array([90.0]), "not ndarray"),
+], ids=lambda value: type(value).__name__)
+@pytest.mark.parametrize("make", [dict, "frame"])
+def test_a_cell_that_cannot_be_is_the_error_of_its_row(make, value, words):
+    table = {"torque": [130, value, "120N.m"], "thread": ["M16"] * 3}
+    if make == "frame":
+        table = pytest.importorskip("pandas").DataFrame(table, dtype=object)
+    with pytest.warns(tauten.DomainWarning, match="1 of 3 rows"):
+        answers = tauten.clamp(table, **FEET, columns=ALL)
+    plain = silent(tauten.clamp, {"torque": [130, 120], "thread": "M16"}, **FEET, columns=ALL)
+    for name in plain:
+        np.testing.assert_array_equal(np.asarray(answers[name])[[0, 2]], plain[name])
+    assert re.search(words, answers["error"][1]) and answers["verdict"][1] == answers["warnings"][1] == ""
+    assert np.isnan(answers["clamp_load_low"][1]) and not answers["class_assumed"][1]
+
+
+def test_columns_of_bytes_are_errors_of_their_rows():
+    table = np.array([(b"M16", 130.0), (b"M12", 75.0)], dtype=[("thread", "S8"), ("torque", float)])
+    with pytest.warns(tauten.DomainWarning, match="2 of 2 rows.*thread takes one text.*not bytes; decode it"):
+        tauten.clamp(table, **FEET)
+
+
+def test_pint_quantities_in_cells():
+    unit = pytest.importorskip("pint").UnitRegistry()
+    cells = [unit.Quantity(90, "lbf * ft"), unit.Quantity(130, "newton * metre"), unit.Quantity(3, "mm")]
+    for torque in (cells, pytest.importorskip("pandas").Series(cells, dtype=object)):
+        with pytest.warns(tauten.DomainWarning, match="1 of 3 rows"):
+            answers = tauten.clamp({"torque": torque, "thread": "M16"}, **FEET)
+        one = tauten.clamp(thread="M16", torque="90lbf.ft", **FEET).candidates[0]
+        assert answers["clamp_load_low"][0] == pytest.approx(one.clamp_load.low, rel=1e-12)
+        assert answers["torque"][1] == 130
+        assert answers["error"][2] == "torque is given in 'millimeter', but must be in N.m, for example 48N.m"
+
+
+def test_blanks_around_texts_are_nothing():
+    bare = silent(tauten.clamp, {"torque": ["130N.m", "90N.m"], "thread": "M16", "condition": ["dry", None]}, **FEET)
+    blank = silent(tauten.clamp, {"torque": [" 130N.m", "90N.m\t"], "thread": "M16 ", "condition": [" dry ", "  "]}, **FEET)
+    for name in bare:
+        np.testing.assert_array_equal(bare[name], blank[name])
+
+
 @pytest.mark.parametrize("kind", ["timedelta64[ns]", "datetime64[ns]"])
 def test_columns_of_times_are_no_numbers(kind):
     pandas = pytest.importorskip("pandas")
@@ -230,6 +275,8 @@ def test_more_threads_than_rows_change_nothing():
     ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
     ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
+    ({"thread": ["M16"], "torque": [130]}, dict(condition=" "), "condition", "is empty; leave it out"),
+    ({"thread": ["M16"]}, dict(torque=math.nan), "torque", "is empty; leave it out"),
     ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "verdikt"),
     ({"thread": ["M16"], "torque": [130]}, dict(more_faces=[("20mm", "dry")]), "more_faces", "cannot be said"),
     ({"class": ["8.8"], "property_class": ["8.8"], "thread": "M16", "torque": 1}, {}, "class", "two names"),
@@ -243,7 +290,7 @@ def test_wrong_tables(table, said, argument, words):
 @pytest.mark.parametrize("call", [
     lambda: tauten.clamp([1, 2]), lambda: tauten.clamp(np.ones(3)), lambda: tauten.clamp({}), lambda: tauten.clamp(),
     lambda: tauten.clamp(thread="M16", torque=1, columns=["verdict"]),
-    lambda: tauten.clamp({"thread": np.array([["M16"], object()], object), "torque": [1, 2]}),
+    lambda: tauten.clamp({"thread": "M16", "torque": [130]}, condition=["oiled"]),
 ])
 def test_wrong_calls(call):
     with pytest.raises(TypeError):
