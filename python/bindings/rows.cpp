@@ -2,6 +2,7 @@
 #include <pybind11/numpy.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cstdint>
 #include <deque>
 #include <future>
@@ -9,8 +10,10 @@
 
 #include "arguments.hpp"
 #include "bindings.hpp"
+#include "listener.hpp"
 #include "rows/csv.hpp"
 #include "rows/rows.hpp"
+#include "tauten/uncertainty/pulse.hpp"
 
 namespace py = pybind11;
 
@@ -154,9 +157,12 @@ struct Part {
 };
 
 void answer_part(Part& part, shared::RowLoop& loop, std::span<const shared::RowColumn> columns,
-                 const Refusals& refusals, std::span<const std::size_t> wanted, std::vector<MadeColumn>& made) {
+                 const Refusals& refusals, std::span<const std::size_t> wanted, std::vector<MadeColumn>& made,
+                 tauten::detail::Pulse& pulse) {
+  constexpr std::size_t rows_between = 8;  // a row takes from half a microsecond to a tenth of a second
   std::vector<shared::Cell> none(wanted.back() + 1);  // the error is the last of all figures
   for (std::size_t row = part.first; row < part.last; ++row) {
+    if ((row - part.first) % rows_between == 0 && !pulse.go_on(rows_between)) return;
     const auto refusal = refusals.empty() ? refusals.end() : refusals.find(row);
     if (refusal != refusals.end()) none.back().text = refusal->second;
     const std::span<const shared::Cell> cells = refusal != refusals.end() ? none : loop.row(columns, row);
@@ -256,16 +262,26 @@ py::dict answer_rows(const std::string& name, const py::list& columns, const py:
   std::vector<Part> parts;
   for (std::size_t i = 0; i < workers; ++i)
     parts.push_back({rows * i / workers, rows * (i + 1) / workers, std::vector<Dictionary>(figures.size())});
+  Listener listener;
+  const ProgressCall interrupted = listener.progress();
+  tauten::detail::Pulse pulse(interrupted);
   {
     const py::gil_scoped_release others_may_run;
-    std::vector<std::future<void>> running;
-    for (Part& part : parts)
-      running.push_back(std::async(workers > 1 ? std::launch::async : std::launch::deferred, [&] {
-        shared::RowLoop loop(question, figures, constants);
-        answer_part(part, loop, table, refusals, figures, made);
-      }));
-    for (std::future<void>& one : running) one.get();
+    const auto work = [&](Part& part) {
+      shared::RowLoop loop(question, figures, constants);
+      answer_part(part, loop, table, refusals, figures, made, pulse);
+    };
+    std::vector<std::future<void>> others;
+    for (std::size_t i = 1; i < parts.size(); ++i)
+      // A part whose thread cannot be started waits until it is asked for.
+      others.push_back(std::async(std::launch::async | std::launch::deferred, work, std::ref(parts[i])));
+    work(parts.front());
+    for (std::future<void>& other : others) {
+      while (other.wait_for(std::chrono::milliseconds(100)) == std::future_status::timeout) pulse.go_on(0);
+      other.get();
+    }
   }
+  listener.look();
   py::dict answer;
   for (std::size_t i = 0; i < figures.size(); ++i) {
     const Figure& figure = question.figures[figures[i]];

@@ -1,6 +1,10 @@
 """Whole answers on tables, against the same questions asked one by one."""
 import math
+import os
 import re
+import signal
+import threading
+import time
 import warnings
 
 import numpy as np
@@ -263,6 +267,19 @@ def test_a_number_of_threads_that_cannot_be_is_refused(ask, threads, words):
     for no_number in ("2", True, 1.5):
         with pytest.raises(TypeError, match="^threads takes a whole number, not (str|bool|float)$"):
             ask({"thread": ["M16"] * 3}, threads=no_number)
+
+
+@pytest.mark.parametrize("threads", [1, 3])
+def test_the_interrupt_key_stops_a_table(threads):
+    # Each row is a simulation of its own, so that the whole table takes many times as long as the test waits.
+    table = {"thread": "M16", "limit": np.linspace(50, 300, 600)}
+    start = time.monotonic()
+    key = threading.Timer(0.3, os.kill, (os.getpid(), signal.SIGINT))
+    key.start()
+    with pytest.raises(KeyboardInterrupt):
+        tauten.free_joint(table, property_class="8.8", trials=200_000, threads=threads)
+    key.join()
+    assert 0.3 <= time.monotonic() - start < 12
 
 
 def test_more_threads_than_rows_change_nothing():
