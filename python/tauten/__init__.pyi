@@ -130,7 +130,7 @@ def clamp(
     more_faces: Optional[Sequence[Any]] = ...,
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 @overload
@@ -178,7 +178,7 @@ def torque_for(
     more_faces: Optional[Sequence[Any]] = ...,
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 @overload
@@ -268,7 +268,7 @@ def turn(
     structural: Optional[bool] = ...,
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 def curve(
@@ -359,7 +359,7 @@ def reach(
     tolerance_pull_angle: Optional[Quantity] = ...,
     tolerance_support_share: Optional[Quantity] = ...,
     tolerance_operator: Optional[Quantity] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 @overload
@@ -463,7 +463,7 @@ def free_joint(
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
     threads: Optional[int] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
 ) -> Table: ...
 
 # ---- Formulas: written by src/tools/stubs.py, do not edit.

@@ -108,8 +108,9 @@ def answer(question, table, said, columns, threads):
     """Answers ``question`` for every row of ``table``.
 
     said: what holds for all rows that do not say it themselves.
-    columns: names of the columns of the answer; empty for the usual ones.
+    columns: names of the columns of the answer, or one name; empty for the usual ones.
     """
+    columns = (columns,) if isinstance(columns, str) else columns
     options = dict(question=question, said=said, columns=tuple(columns), threads=threads)
     if _is_a(table, "dask.dataframe", "DataFrame"):
         return table.map_partitions(_frame, **options, meta=_frame(table._meta, **options))

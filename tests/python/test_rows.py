@@ -294,7 +294,9 @@ def test_more_threads_than_rows_change_nothing():
     ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition=" "), "condition", "is empty; leave it out"),
     ({"thread": ["M16"]}, dict(torque=math.nan), "torque", "is empty; leave it out"),
-    ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "verdikt"),
+    ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "no column 'verdikt'; did you mean verdict"),
+    ({"thread": ["M16"], "torque": [130]}, dict(columns="clamp_load"), "columns",
+     "no column 'clamp_load'; did you mean clamp_load_low, clamp_load_nominal or clamp_load_high"),
     ({"thread": ["M16"], "torque": [130]}, dict(more_faces=[("20mm", "dry")]), "more_faces", "cannot be said"),
     ({"class": ["8.8"], "property_class": ["8.8"], "thread": "M16", "torque": 1}, {}, "class", "two names"),
 ])
@@ -302,6 +304,35 @@ def test_wrong_tables(table, said, argument, words):
     with pytest.raises(tauten.Error, match=words) as caught:
         tauten.clamp(table, **said)
     assert caught.value.argument == argument
+
+
+@pytest.mark.parametrize("ask", [tauten.clamp, tauten.torque_for, tauten.turn, tauten.reach, tauten.free_joint])
+def test_an_unknown_column_shows_whole_names(ask):
+    with pytest.raises(tauten.Error) as caught:
+        ask({"thread": ["M16"], "torque": [130]}, columns=["nothing_alike"])
+    known, more = re.fullmatch(r"the answer has no column 'nothing_alike'; it has (.*?)(?: and (\d+) more)?; the guide to "
+                               r"many joints tells how they are called", str(caught.value)).groups()
+    # Each name that is shown is a whole one: it can be asked for.
+    answers = ask({"thread": [], "torque": []}, columns=known.split(", "))
+    shown = {"property_class" if name == "class" else name for name in known.split(", ")}
+    assert len(shown) > 5 and set(answers) >= shown
+    assert ask is tauten.reach or int(more) > 5
+
+
+def test_one_text_is_one_column():
+    answers = silent(tauten.clamp, {"thread": ["M16"], "torque": [130]}, **FEET, columns="verdict")
+    assert list(answers) == ["verdict", "warnings", "error"] and answers["verdict"][0] == "fit"
+
+
+@pytest.mark.parametrize("ask, said, words", [
+    (tauten.reach, dict(extensions=[("100mm", "30deg")]), "^extensions takes one text .*, like 100mm@30deg, not list; several "
+     "stand in one text with semicolons"),
+    (tauten.free_joint, dict(undone=["freed:85N.m"]), "^undone takes one text .*, like freed:.*, not list; several"),
+    (tauten.clamp, dict(condition=["oiled"]), "^condition takes one text or number, like oiled, not list$"),
+])
+def test_lists_beside_a_table_are_texts_with_semicolons(ask, said, words):
+    with pytest.raises(TypeError, match=words):
+        ask({"thread": ["M16"], "torque": [130]}, **said)
 
 
 @pytest.mark.parametrize("call", [
