@@ -99,8 +99,8 @@ struct ReadColumn {
   const double* numbers = nullptr;
 };
 
-void read_objects(const shared::RowQuestion& question, const std::string& name, std::size_t key, const py::array& values,
-                  ReadColumn& column, std::deque<std::string>& texts, Refusals& refusals) {
+void read_objects(const shared::RowQuestion& question, const std::string& name, std::size_t key,
+                  const py::array& values, ReadColumn& column, std::deque<std::string>& texts, Refusals& refusals) {
   const auto rows = static_cast<std::size_t>(values.size());
   auto* const* items = static_cast<PyObject* const*>(values.data());
   column.texts.resize(rows);
@@ -159,7 +159,7 @@ struct Part {
 void answer_part(Part& part, shared::RowLoop& loop, std::span<const shared::RowColumn> columns,
                  const Refusals& refusals, std::span<const std::size_t> wanted, std::vector<MadeColumn>& made,
                  tauten::detail::Pulse& pulse) {
-  constexpr std::size_t rows_between = 8;  // a row takes from half a microsecond to a tenth of a second
+  constexpr std::size_t rows_between = 8;             // a row takes from half a microsecond to a tenth of a second
   std::vector<shared::Cell> none(wanted.back() + 1);  // the error is the last of all figures
   for (std::size_t row = part.first; row < part.last; ++row) {
     if ((row - part.first) % rows_between == 0 && !pulse.go_on(rows_between)) return;
@@ -221,7 +221,8 @@ py::array texts_of(const MadeColumn& column, std::size_t place, const std::vecto
 py::dict answer_rows(const std::string& name, const py::list& columns, const py::dict& said, const py::tuple& wanted,
                      std::size_t rows, py::handle threads) {
   const shared::RowQuestion& question = *shared::try_row_question(name).value();
-  const auto workers = std::clamp<std::size_t>(rows, 1, static_cast<std::size_t>(read_whole("threads", threads, 1, 256)));
+  const auto workers =
+      std::clamp<std::size_t>(rows, 1, static_cast<std::size_t>(read_whole("threads", threads, 1, 256)));
   std::deque<std::string> texts;
   std::vector<RowCell> constants;
   for (const auto& [key, value] : said) {

@@ -138,9 +138,9 @@ Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::
     const auto found = std::find_if(question.figures.begin(), question.figures.end(),
                                     [&](const Figure& one) { return one.name == figure; });
     if (found == question.figures.end())
-      return Error("columns", ("the answer has no column " + tauten::detail::shown(name) + "; " +
-                               known_instead(question, figure))
-                                  .c_str());
+      return Error(
+          "columns",
+          ("the answer has no column " + tauten::detail::shown(name) + "; " + known_instead(question, figure)).c_str());
     const auto place = static_cast<std::size_t>(found - question.figures.begin());
     if (place + 2 < question.figures.size() && std::find(places.begin(), places.end(), place) == places.end())
       places.push_back(place);

@@ -1,6 +1,7 @@
 """Whole answers on tables, against the same questions asked one by one."""
 import math
 import os
+import pathlib
 import re
 import signal
 import threading
@@ -71,6 +72,17 @@ def test_data_frame_in_data_frame_out():
     assert answers.loc["v1", "error"] != "" and math.isnan(answers.loc["v1", "right_torque"])
     assert list(frame.join(answers, rsuffix="_found").loc["c1", ["place", "verdict"]]) == ["coupling", "yields"]
     assert list(silent(tauten.clamp, frame.iloc[:0], **FEET).columns) == list(answers.columns)
+
+
+def test_the_page_does_what_it_says():
+    pytest.importorskip("pandas")
+    page = (pathlib.Path(__file__).resolve().parents[2] / "docs/site/guides/many-joints.md").read_text(encoding="utf-8")
+    block = next(block for block in re.findall(r"```python\n(.*?)```", page, re.S) if "LocalCluster" not in block)
+    scope = {}
+    exec(block, scope)
+    assert scope["answers"]["place"].tolist() == ["pump 1 foot", "pump 1 coupling"]
+    assert "property_class" in scope["answers"] and "class" not in scope["answers"]
+    assert len(scope["slack"]) == (scope["answers"]["verdict"] == "slack").sum()
 
 
 @pytest.mark.parametrize("kind", ["category", "string", object])
