@@ -31,8 +31,8 @@ def _one(answer, said):
 
 _TABLE = """    table : DataFrame, structured array or dict of columns, optional
         One joint in each row, in columns that are called like the arguments; then the answer is a table too. Columns
-        hold numbers in SI, texts with units or quantities of Pint. Other columns are no matter and do not come back, and
-        what a row leaves empty is taken from the arguments. A table of dask stays lazy."""
+        hold numbers in SI, texts with units or quantities of Pint. Other columns are no matter and do not come back.
+        What a row leaves empty is taken from the arguments. A table of dask stays lazy."""
 _TABLE_OPTIONS = """    columns : text or list of texts
         Columns of the answer to a table, if not the usual ones.
     threads : whole number

@@ -136,8 +136,9 @@ class Formula(_core.Kernel):
         for arg, value in zip(self.inputs, values):
             kind = (value if hasattr(value, "dtype") else np.asarray(value)).dtype.kind
             if kind not in "fiub":
-                raise TypeError(f"{self.name}() takes arrays of numbers{arg.unit and f' in {arg.unit}'} for {arg.name!r}, "
-                                f"not of {_NO_NUMBERS.get(kind, 'records')}") from None
+                unit = arg.unit and f" in {arg.unit}"
+                raise TypeError(f"{self.name}() takes arrays of numbers{unit} for {arg.name!r}, not of "
+                                f"{_NO_NUMBERS.get(kind, 'records')}") from None
 
     def _told(self, result):
         self._warn(_core.take_count(), level=3)

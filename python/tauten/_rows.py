@@ -97,7 +97,8 @@ def _lazy(table, options):
     array = sys.modules["dask.array"]
     kind = _block(*([np.empty(0)] * len(table)), names=list(table), **options).dtype
     # The chunks broadcast by themselves: dask's own broadcasting takes their masks away.
-    values = [value if isinstance(value, array.Array) else array.asanyarray(value) for value in table.values()]
+    values = [value if isinstance(value, array.Array) else array.asanyarray(np.asanyarray(value))
+              for value in table.values()]
     axes = [tuple(range(value.ndim))[::-1] for value in values]
     records = array.blockwise(_block, max(axes, key=len), *(part for pair in zip(values, axes) for part in pair),
                               names=list(table), **options, dtype=kind, meta=np.empty(0, kind))
@@ -135,7 +136,8 @@ def answer(question, table, said, columns, threads):
 def _broadcast(table):
     """Columns of one shape, and the shape. Masks stay, which NumPy's own broadcasting takes away."""
     shape = np.broadcast_shapes(*(np.shape(values) for values in table.values()))
-    return {name: values if np.shape(values) == shape else _spread(values, shape) for name, values in table.items()}, shape
+    spread = {name: values if np.shape(values) == shape else _spread(values, shape) for name, values in table.items()}
+    return spread, shape
 
 
 def _spread(values, shape):

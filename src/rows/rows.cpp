@@ -1,6 +1,7 @@
 #include "rows/rows.hpp"
 
 #include <cmath>
+#include <cstring>
 
 #include "rows/asked_rows.hpp"
 #include "shared/free_keys.hpp"
@@ -43,11 +44,13 @@ std::string known_instead(const RowQuestion& question, const std::string& name) 
     if (figure.name.starts_with(name + "_")) meant.push_back(figure.name.c_str());
     if (apart < least) least = apart, meant.assign(1, figure.name.c_str());
   }
-  if (!meant.empty()) return "did you mean " + either_of(meant) + "?";
+  if (!meant.empty() && meant.size() < 7) return "did you mean " + either_of(meant) + "?";
+  if (meant.empty())
+    for (const Figure& figure : question.figures) meant.push_back(figure.name.c_str());
   std::string known;
   std::size_t count = 0;
-  while (count < question.figures.size() && known.size() + question.figures[count].name.size() < 280)
-    known += (count > 0 ? ", " : "") + question.figures[count].name, ++count;
+  for (; count < meant.size() && known.size() + std::strlen(meant[count]) < 280; ++count)
+    known += (count > 0 ? ", " : "") + std::string(meant[count]);
   const std::size_t more = question.figures.size() - count;
   return "it has " + known + (more > 0 ? " and " + std::to_string(more) + " more" : "") +
          "; the guide to many joints tells how they are called";

@@ -331,6 +331,11 @@ def test_an_unknown_column_shows_whole_names(ask):
     assert ask is tauten.reach or int(more) > 5
 
 
+def test_a_member_of_many_columns_shows_them_whole():
+    with pytest.raises(tauten.Error, match=r"no column 'joint'; it has joint_thread, .* and \d+ more; the guide to many joints"):
+        tauten.turn({"thread": ["M16"]}, columns="joint")
+
+
 def test_one_text_is_one_column():
     answers = silent(tauten.clamp, {"thread": ["M16"], "torque": [130]}, **FEET, columns="verdict")
     assert list(answers) == ["verdict", "warnings", "error"] and answers["verdict"][0] == "fit"
