@@ -63,6 +63,10 @@ template <class T>
 void read_each(const Given& given, const char* name, std::vector<T>& into,
                void (*read_one)(const std::string&, py::handle, T&)) {
   if (!given.has(name)) return;
+  if (py::isinstance<py::str>(given.values[name])) {  // one text is a list of one
+    read_one(name, given.values[name], into.emplace_back());
+    return;
+  }
   std::size_t place = 0;
   for (const py::handle item : read_items(name, given.values[name]))
     read_one(name + ("[" + std::to_string(place++) + "]"), item, into.emplace_back());

@@ -65,7 +65,8 @@ long long read_whole(const std::string& name, py::handle value, long long least,
   if (!index) throw py::error_already_set();
   const long long number = PyLong_AsLongLongAndOverflow(index.ptr(), &overflow);
   if (overflow != 0 || number < least || number > most)
-    refuse(name, "must be at least " + std::to_string(least) + " and at most " + std::to_string(most));
+    refuse(name, "is " + (overflow != 0 ? "a number of more than 18 digits" : std::to_string(number)) +
+                     ", but must be at least " + std::to_string(least) + " and at most " + std::to_string(most));
   return number;
 }
 

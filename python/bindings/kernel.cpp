@@ -126,7 +126,11 @@ PyObject* call(PyObject* self, PyObject* const* arguments, std::size_t flagged_c
   }
   PyObject* inputs[most_inputs + 1];
   bool has_out;
-  if (read_arrays(kernel, arguments, count, keywords, inputs, has_out)) return over_rows(self, inputs, has_out);
+  if (read_arrays(kernel, arguments, count, keywords, inputs, has_out)) {
+    PyObject* result = over_rows(self, inputs, has_out);
+    if (result != nullptr || !PyErr_ExceptionMatches(PyExc_TypeError)) return result;
+    PyErr_Clear();  // the long way finds out which argument holds no numbers
+  }
   const Py_ssize_t total = count + (keywords == nullptr ? 0 : PyTuple_GET_SIZE(keywords));
   auto** with_self = static_cast<PyObject**>(PyMem_Malloc(static_cast<std::size_t>(total + 1) * sizeof(PyObject*)));
   if (with_self == nullptr) return PyErr_NoMemory();

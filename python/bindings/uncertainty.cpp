@@ -3,6 +3,7 @@
 
 #include "answers.hpp"
 #include "bindings.hpp"
+#include "listener.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 #include "tauten/uncertainty/question.hpp"
@@ -158,34 +159,6 @@ JointDistribution joint_of(const Question& question, const py::dict& inputs, con
   }
   return try_joint(question, given, pairs).value();
 }
-
-/// Lets the interrupt key, and a Python call if there is one, stop a run.
-class Listener {
- public:
-  explicit Listener(py::object call) : call_(std::move(call)) {}
-
-  ProgressCall progress() {
-    return [this](const Progress& p) {
-      const py::gil_scoped_acquire python;
-      if (PyErr_CheckSignals() != 0) return !(failed_ = true);
-      if (call_.is_none()) return true;
-      try {
-        return !call_(p.done, p.expected).is(py::bool_(false));
-      } catch (py::error_already_set& error) {
-        error.restore();
-        return !(failed_ = true);
-      }
-    };
-  }
-  /// Call it once Python runs again.
-  void look() const {
-    if (failed_) throw py::error_already_set();
-  }
-
- private:
-  py::object call_;
-  bool failed_ = false;
-};
 
 py::object budget_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
                      const std::string& output, const py::object& coverage_factor) {

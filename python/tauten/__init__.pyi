@@ -1,5 +1,7 @@
 from typing import Any, Iterable, Optional, Protocol, overload, Sequence, TypeVar, Union
 
+from numpy.typing import NDArray
+
 from tauten import plots as plots
 from tauten import uncertainty as uncertainty
 from tauten._core import AfterRelease as AfterRelease
@@ -130,7 +132,7 @@ def clamp(
     more_faces: Optional[Sequence[Any]] = ...,
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 @overload
@@ -178,7 +180,7 @@ def torque_for(
     more_faces: Optional[Sequence[Any]] = ...,
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 @overload
@@ -268,7 +270,7 @@ def turn(
     structural: Optional[bool] = ...,
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 def curve(
@@ -359,7 +361,7 @@ def reach(
     tolerance_pull_angle: Optional[Quantity] = ...,
     tolerance_support_share: Optional[Quantity] = ...,
     tolerance_operator: Optional[Quantity] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
     threads: Optional[int] = ...,
 ) -> Table: ...
 @overload
@@ -463,13 +465,14 @@ def free_joint(
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
     threads: Optional[int] = ...,
-    columns: Optional[Sequence[str]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
 ) -> Table: ...
 
 # ---- Formulas: written by src/tools/stubs.py, do not edit.
 
-# One number in SI, or text with its unit.
+# One number in SI, or text with its unit; or an array of numbers in SI as well.
 _Number = Union[float, str]
+_Numbers = Union[float, str, NDArray[Any]]
 
 class _Formula(Protocol):
     name: str
@@ -489,7 +492,9 @@ class _triangle_height(_Formula, Protocol):
     pitch P [m] -> triangle_height H [m]
     """
     @overload
-    def __call__(self, pitch: _Number) -> float: ...
+    def __call__(self, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, **options: Any) -> Any: ...
 
@@ -501,7 +506,9 @@ class _pitch_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> pitch_diameter d_2 [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -513,7 +520,9 @@ class _minor_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> minor_diameter D_1 [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -525,7 +534,9 @@ class _root_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> root_diameter d_3 [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -537,7 +548,9 @@ class _minimum_root_diameter(_Formula, Protocol):
     minimum_pitch_diameter d_2min [m], pitch P [m] -> minimum_root_diameter d_3min [m]
     """
     @overload
-    def __call__(self, minimum_pitch_diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, minimum_pitch_diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, minimum_pitch_diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, minimum_pitch_diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -549,7 +562,9 @@ class _stress_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> stress_diameter d_s [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -561,7 +576,9 @@ class _stress_area(_Formula, Protocol):
     diameter d [m], pitch P [m] -> stress_area A_s [m2]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -573,7 +590,9 @@ class _stress_area_unified(_Formula, Protocol):
     diameter d [m], pitch P [m] -> stress_area A_s [m2]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -585,7 +604,9 @@ class _lead_angle(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m] -> lead_angle phi [rad]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number) -> float: ...
+    def __call__(self, pitch: _Number, pitch_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, pitch_diameter: Any, **options: Any) -> Any: ...
 
@@ -597,7 +618,9 @@ class _load_at_stress(_Formula, Protocol):
     stress_area A_s [m2], stress S [Pa] -> load F [N]
     """
     @overload
-    def __call__(self, stress_area: _Number, stress: _Number) -> float: ...
+    def __call__(self, stress_area: _Number, stress: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, stress_area: _Numbers, stress: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, stress_area: Any, stress: Any, **options: Any) -> Any: ...
 
@@ -609,7 +632,9 @@ class _target_preload(_Formula, Protocol):
     share x [1], stress_area A_s [m2], stress S [Pa] -> preload F_M [N]
     """
     @overload
-    def __call__(self, share: _Number, stress_area: _Number, stress: _Number) -> float: ...
+    def __call__(self, share: _Number, stress_area: _Number, stress: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, share: _Numbers, stress_area: _Numbers, stress: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, share: Any, stress_area: Any, stress: Any, **options: Any) -> Any: ...
 
@@ -621,7 +646,9 @@ class _torsion_yield_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], diameter d [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, diameter: Any, **options: Any) -> Any: ...
 
@@ -633,7 +660,9 @@ class _torsion_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], diameter d [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, diameter: Any, **options: Any) -> Any: ...
 
@@ -645,7 +674,9 @@ class _breaking_torque(_Formula, Protocol):
     torsion_ratio X [1], tensile_strength R_m [Pa], root_diameter d_3 [m] -> torque M_B [N.m]
     """
     @overload
-    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number) -> float: ...
+    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torsion_ratio: _Numbers, tensile_strength: _Numbers, root_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torsion_ratio: Any, tensile_strength: Any, root_diameter: Any, **options: Any) -> Any: ...
 
@@ -657,7 +688,9 @@ class _mean_bearing_diameter(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m] -> bearing_diameter D_Km [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
 
@@ -669,7 +702,9 @@ class _uniform_pressure_bearing_diameter(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m] -> bearing_diameter D_Km [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
 
@@ -681,7 +716,9 @@ class _thread_lever(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_lever a_G [m]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
@@ -693,7 +730,9 @@ class _torque_lever(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque_lever a [m]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -705,7 +744,9 @@ class _nut_factor(_Formula, Protocol):
     diameter d [m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> nut_factor K [1]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -717,7 +758,9 @@ class _nut_factor_from_test(_Formula, Protocol):
     torque M_A [N.m], preload F_M [N], diameter d [m] -> nut_factor K [1]
     """
     @overload
-    def __call__(self, torque: _Number, preload: _Number, diameter: _Number) -> float: ...
+    def __call__(self, torque: _Number, preload: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, preload: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, preload: Any, diameter: Any, **options: Any) -> Any: ...
 
@@ -729,7 +772,9 @@ class _total_friction(_Formula, Protocol):
     torque M_A [N.m], preload F_M [N], pitch P [m], pitch_diameter d_2 [m], bearing_diameter D_Km [m] -> total_friction mu_tot [1]
     """
     @overload
-    def __call__(self, torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, preload: Any, pitch: Any, pitch_diameter: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -741,7 +786,9 @@ class _thread_friction_from_test(_Formula, Protocol):
     thread_torque M_G [N.m], preload F_M [N], pitch P [m], pitch_diameter d_2 [m] -> thread_friction mu_G [1]
     """
     @overload
-    def __call__(self, thread_torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number) -> float: ...
+    def __call__(self, thread_torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, thread_torque: _Numbers, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, thread_torque: Any, preload: Any, pitch: Any, pitch_diameter: Any, **options: Any) -> Any: ...
 
@@ -753,7 +800,9 @@ class _bearing_friction_from_test(_Formula, Protocol):
     bearing_torque M_K [N.m], preload F_M [N], bearing_diameter D_Km [m] -> bearing_friction mu_K [1]
     """
     @overload
-    def __call__(self, bearing_torque: _Number, preload: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, bearing_torque: _Number, preload: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, bearing_torque: _Numbers, preload: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, bearing_torque: Any, preload: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -765,7 +814,9 @@ class _tightening_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -777,7 +828,9 @@ class _tightening_torque_exact(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -789,7 +842,9 @@ class _preload_from_torque(_Formula, Protocol):
     torque M_A [N.m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -801,7 +856,9 @@ class _preload_from_torque_exact(_Formula, Protocol):
     torque M_A [N.m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -813,7 +870,9 @@ class _thread_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_torque M_G [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
@@ -825,7 +884,9 @@ class _bearing_torque(_Formula, Protocol):
     preload F_M [N], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> bearing_torque M_K [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -837,7 +898,9 @@ class _loosening_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -849,7 +912,9 @@ class _loosening_torque_exact(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -861,7 +926,9 @@ class _screw_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, flank_angle: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, flank_angle: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -873,7 +940,9 @@ class _screw_loosening_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, flank_angle: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, flank_angle: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -885,7 +954,9 @@ class _screw_efficiency(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad] -> efficiency eta [1]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number) -> float: ...
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, flank_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, flank_angle: Any, **options: Any) -> Any: ...
 
@@ -897,7 +968,9 @@ class _pitch_share(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> pitch_share p [1]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -909,7 +982,9 @@ class _loosening_ratio(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_ratio T_off/T_on [1]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -921,7 +996,9 @@ class _preload_from_torque_pair(_Formula, Protocol):
     torque M_A [N.m], loosening_torque M_L [N.m], pitch P [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, loosening_torque: _Number, pitch: _Number) -> float: ...
+    def __call__(self, torque: _Number, loosening_torque: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, loosening_torque: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, loosening_torque: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -933,7 +1010,9 @@ class _torque_from_nut_factor(_Formula, Protocol):
     preload F_M [N], diameter d [m], nut_factor K [1] -> torque T [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, diameter: _Number, nut_factor: _Number) -> float: ...
+    def __call__(self, preload: _Number, diameter: _Number, nut_factor: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, diameter: _Numbers, nut_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, diameter: Any, nut_factor: Any, **options: Any) -> Any: ...
 
@@ -945,7 +1024,9 @@ class _preload_from_nut_factor(_Formula, Protocol):
     torque M_A [N.m], diameter d [m], nut_factor K [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, diameter: _Number, nut_factor: _Number) -> float: ...
+    def __call__(self, torque: _Number, diameter: _Number, nut_factor: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, diameter: _Numbers, nut_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, diameter: Any, nut_factor: Any, **options: Any) -> Any: ...
 
@@ -957,7 +1038,9 @@ class _preload_after_friction_change(_Formula, Protocol):
     preload F_M [N], nut_factor K [1], new_nut_factor K_new [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, preload: _Number, nut_factor: _Number, new_nut_factor: _Number) -> float: ...
+    def __call__(self, preload: _Number, nut_factor: _Number, new_nut_factor: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, nut_factor: _Numbers, new_nut_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, nut_factor: Any, new_nut_factor: Any, **options: Any) -> Any: ...
 
@@ -969,7 +1052,9 @@ class _setting_with_prevailing(_Formula, Protocol):
     torque M_A [N.m], prevailing_torque M_P [N.m] -> setting M [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, prevailing_torque: _Number) -> float: ...
+    def __call__(self, torque: _Number, prevailing_torque: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, prevailing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, prevailing_torque: Any, **options: Any) -> Any: ...
 
@@ -981,7 +1066,9 @@ class _effective_torque(_Formula, Protocol):
     setting M_S [N.m], wrench_deviation e_W [1], prevailing_torque M_P [N.m], shank_torque M_D [N.m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, setting: _Number, wrench_deviation: _Number, prevailing_torque: _Number, shank_torque: _Number) -> float: ...
+    def __call__(self, setting: _Number, wrench_deviation: _Number, prevailing_torque: _Number, shank_torque: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, setting: _Numbers, wrench_deviation: _Numbers, prevailing_torque: _Numbers, shank_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, setting: Any, wrench_deviation: Any, prevailing_torque: Any, shank_torque: Any, **options: Any) -> Any: ...
 
@@ -993,7 +1080,9 @@ class _shank_torsion(_Formula, Protocol):
     thread_torque M_G [N.m], prevailing_torque M_P [N.m] -> shank_torsion M_T [N.m]
     """
     @overload
-    def __call__(self, thread_torque: _Number, prevailing_torque: _Number) -> float: ...
+    def __call__(self, thread_torque: _Number, prevailing_torque: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, thread_torque: _Numbers, prevailing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, thread_torque: Any, prevailing_torque: Any, **options: Any) -> Any: ...
 
@@ -1005,7 +1094,9 @@ class _assembly_preload(_Formula, Protocol):
     yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, yield_strength: _Numbers, utilisation: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, stress_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, yield_strength: Any, utilisation: Any, pitch: Any, pitch_diameter: Any, stress_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
@@ -1017,7 +1108,9 @@ class _assembly_preload_exact(_Formula, Protocol):
     yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, yield_strength: _Numbers, utilisation: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, stress_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, yield_strength: Any, utilisation: Any, pitch: Any, pitch_diameter: Any, stress_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
@@ -1029,7 +1122,9 @@ class _assembly_preload_elastic(_Formula, Protocol):
     yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, yield_strength: _Numbers, utilisation: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, stress_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, yield_strength: Any, utilisation: Any, pitch: Any, pitch_diameter: Any, stress_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
@@ -1041,7 +1136,9 @@ class _assembly_stress(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m] -> stress sigma_red [Pa]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, **options: Any) -> Any: ...
 
@@ -1053,7 +1150,9 @@ class _assembly_stress_elastic(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m] -> stress sigma_red [Pa]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, **options: Any) -> Any: ...
 
@@ -1065,7 +1164,9 @@ class _yield_utilisation(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m], yield_strength R_p0.2 [Pa] -> utilisation nu [1]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, yield_strength: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, yield_strength: Any, **options: Any) -> Any: ...
 
@@ -1077,7 +1178,9 @@ class _yield_utilisation_elastic(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m], yield_strength R_p0.2 [Pa] -> utilisation nu [1]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, yield_strength: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, thread_torque: Any, stress_diameter: Any, yield_strength: Any, **options: Any) -> Any: ...
 
@@ -1089,7 +1192,9 @@ class _greatest_preload(_Formula, Protocol):
     preload F_M [N], scatter s [1] -> preload F_Mmax [N]
     """
     @overload
-    def __call__(self, preload: _Number, scatter: _Number) -> float: ...
+    def __call__(self, preload: _Number, scatter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, scatter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, scatter: Any, **options: Any) -> Any: ...
 
@@ -1101,7 +1206,9 @@ class _least_preload(_Formula, Protocol):
     preload F_M [N], scatter s [1] -> preload F_Mmin [N]
     """
     @overload
-    def __call__(self, preload: _Number, scatter: _Number) -> float: ...
+    def __call__(self, preload: _Number, scatter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, scatter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, scatter: Any, **options: Any) -> Any: ...
 
@@ -1113,7 +1220,9 @@ class _tightening_factor(_Formula, Protocol):
     scatter s [1] -> tightening_factor alpha_A [1]
     """
     @overload
-    def __call__(self, scatter: _Number) -> float: ...
+    def __call__(self, scatter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, scatter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, scatter: Any, **options: Any) -> Any: ...
 
@@ -1125,7 +1234,9 @@ class _preload_after_relaxation(_Formula, Protocol):
     preload F_M [N], relaxation r [1] -> preload F_V [N]
     """
     @overload
-    def __call__(self, preload: _Number, relaxation: _Number) -> float: ...
+    def __call__(self, preload: _Number, relaxation: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, relaxation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, relaxation: Any, **options: Any) -> Any: ...
 
@@ -1137,7 +1248,9 @@ class _angle_from_preload(_Formula, Protocol):
     preload F_M [N], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> angle_of_turn theta [rad]
     """
     @overload
-    def __call__(self, preload: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
+    def __call__(self, preload: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, bolt_resilience: Any, plate_resilience: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -1149,7 +1262,9 @@ class _preload_from_angle(_Formula, Protocol):
     angle_of_turn theta [rad], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, angle_of_turn: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
+    def __call__(self, angle_of_turn: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, angle_of_turn: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, angle_of_turn: Any, bolt_resilience: Any, plate_resilience: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -1161,7 +1276,9 @@ class _joint_rate_angle(_Formula, Protocol):
     torque M_A [N.m], torque_lever a [m], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> angle_of_turn theta [rad]
     """
     @overload
-    def __call__(self, torque: _Number, torque_lever: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
+    def __call__(self, torque: _Number, torque_lever: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, torque_lever: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, torque_lever: Any, bolt_resilience: Any, plate_resilience: Any, pitch: Any, **options: Any) -> Any: ...
 
@@ -1173,7 +1290,9 @@ class _embedding_loss(_Formula, Protocol):
     embedding f_Z [m], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> preload_loss F_Z [N]
     """
     @overload
-    def __call__(self, embedding: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
+    def __call__(self, embedding: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, embedding: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, embedding: Any, bolt_resilience: Any, plate_resilience: Any, **options: Any) -> Any: ...
 
@@ -1185,7 +1304,9 @@ class _thermal_loss(_Formula, Protocol):
     grip_length l_K [m], bolt_expansion alpha_S [1/K], bolt_warming T_S [K], plate_expansion alpha_P [1/K], plate_warming T_P [K], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> preload_loss F_Vth [N]
     """
     @overload
-    def __call__(self, grip_length: _Number, bolt_expansion: _Number, bolt_warming: _Number, plate_expansion: _Number, plate_warming: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
+    def __call__(self, grip_length: _Number, bolt_expansion: _Number, bolt_warming: _Number, plate_expansion: _Number, plate_warming: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, grip_length: _Numbers, bolt_expansion: _Numbers, bolt_warming: _Numbers, plate_expansion: _Numbers, plate_warming: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, grip_length: Any, bolt_expansion: Any, bolt_warming: Any, plate_expansion: Any, plate_warming: Any, bolt_resilience: Any, plate_resilience: Any, **options: Any) -> Any: ...
 
@@ -1197,7 +1318,9 @@ class _segment_resilience(_Formula, Protocol):
     length l [m], area A [m2], elastic_modulus E [Pa] -> segment_resilience delta [m/N]
     """
     @overload
-    def __call__(self, length: _Number, area: _Number, elastic_modulus: _Number) -> float: ...
+    def __call__(self, length: _Number, area: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, length: _Numbers, area: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, length: Any, area: Any, elastic_modulus: Any, **options: Any) -> Any: ...
 
@@ -1209,7 +1332,9 @@ class _two_area_stiffness(_Formula, Protocol):
     shank_area A_d [m2], stress_area A_s [m2], shank_length l_d [m], thread_length l_t [m], elastic_modulus E [Pa] -> bolt_stiffness k_b [N/m]
     """
     @overload
-    def __call__(self, shank_area: _Number, stress_area: _Number, shank_length: _Number, thread_length: _Number, elastic_modulus: _Number) -> float: ...
+    def __call__(self, shank_area: _Number, stress_area: _Number, shank_length: _Number, thread_length: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shank_area: _Numbers, stress_area: _Numbers, shank_length: _Numbers, thread_length: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shank_area: Any, stress_area: Any, shank_length: Any, thread_length: Any, elastic_modulus: Any, **options: Any) -> Any: ...
 
@@ -1221,7 +1346,9 @@ class _shank_twist(_Formula, Protocol):
     thread_torque M_G [N.m], length l [m], diameter d [m], shear_modulus G [Pa] -> twist phi_t [rad]
     """
     @overload
-    def __call__(self, thread_torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
+    def __call__(self, thread_torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, thread_torque: _Numbers, length: _Numbers, diameter: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, thread_torque: Any, length: Any, diameter: Any, shear_modulus: Any, **options: Any) -> Any: ...
 
@@ -1233,7 +1360,9 @@ class _cone_resilience(_Formula, Protocol):
     thickness t [m], hole_diameter d_h [m], face_diameter d_w [m], half_angle phi_D [rad], elastic_modulus E [Pa] -> plate_resilience delta_P [m/N]
     """
     @overload
-    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...
+    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, thickness: _Numbers, hole_diameter: _Numbers, face_diameter: _Numbers, half_angle: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, thickness: Any, hole_diameter: Any, face_diameter: Any, half_angle: Any, elastic_modulus: Any, **options: Any) -> Any: ...
 
@@ -1245,7 +1374,9 @@ class _sleeve_resilience(_Formula, Protocol):
     thickness t [m], hole_diameter d_h [m], plate_diameter D_A [m], elastic_modulus E [Pa] -> plate_resilience delta_P [m/N]
     """
     @overload
-    def __call__(self, thickness: _Number, hole_diameter: _Number, plate_diameter: _Number, elastic_modulus: _Number) -> float: ...
+    def __call__(self, thickness: _Number, hole_diameter: _Number, plate_diameter: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, thickness: _Numbers, hole_diameter: _Numbers, plate_diameter: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, thickness: Any, hole_diameter: Any, plate_diameter: Any, elastic_modulus: Any, **options: Any) -> Any: ...
 
@@ -1257,7 +1388,9 @@ class _frustum_stiffness(_Formula, Protocol):
     thickness t [m], hole_diameter d_h [m], face_diameter d_w [m], half_angle phi_D [rad], elastic_modulus E [Pa] -> plate_stiffness k_m [N/m]
     """
     @overload
-    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...
+    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, thickness: _Numbers, hole_diameter: _Numbers, face_diameter: _Numbers, half_angle: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, thickness: Any, hole_diameter: Any, face_diameter: Any, half_angle: Any, elastic_modulus: Any, **options: Any) -> Any: ...
 
@@ -1269,7 +1402,9 @@ class _cone_angle_through(_Formula, Protocol):
     grip_length l_K [m], face_diameter d_w [m], plate_diameter D_A [m] -> half_angle phi_D [rad]
     """
     @overload
-    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...
+    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, grip_length: _Numbers, face_diameter: _Numbers, plate_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, grip_length: Any, face_diameter: Any, plate_diameter: Any, **options: Any) -> Any: ...
 
@@ -1281,7 +1416,9 @@ class _cone_angle_tapped(_Formula, Protocol):
     grip_length l_K [m], face_diameter d_w [m], plate_diameter D_A [m] -> half_angle phi_D [rad]
     """
     @overload
-    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...
+    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, grip_length: _Numbers, face_diameter: _Numbers, plate_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, grip_length: Any, face_diameter: Any, plate_diameter: Any, **options: Any) -> Any: ...
 
@@ -1293,7 +1430,9 @@ class _exponential_stiffness(_Formula, Protocol):
     diameter d [m], grip_length l_K [m], elastic_modulus E [Pa], fit_factor A_f [1], fit_exponent B_f [1] -> plate_stiffness k_m [N/m]
     """
     @overload
-    def __call__(self, diameter: _Number, grip_length: _Number, elastic_modulus: _Number, fit_factor: _Number, fit_exponent: _Number) -> float: ...
+    def __call__(self, diameter: _Number, grip_length: _Number, elastic_modulus: _Number, fit_factor: _Number, fit_exponent: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, diameter: _Numbers, grip_length: _Numbers, elastic_modulus: _Numbers, fit_factor: _Numbers, fit_exponent: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, diameter: Any, grip_length: Any, elastic_modulus: Any, fit_factor: Any, fit_exponent: Any, **options: Any) -> Any: ...
 
@@ -1305,7 +1444,9 @@ class _layer_stiffness(_Formula, Protocol):
     first_layer k_1 [N/m], second_layer k_2 [N/m], third_layer k_3 [N/m], fourth_layer k_4 [N/m] -> plate_stiffness k_m [N/m]
     """
     @overload
-    def __call__(self, first_layer: _Number, second_layer: _Number, third_layer: _Number, fourth_layer: _Number) -> float: ...
+    def __call__(self, first_layer: _Number, second_layer: _Number, third_layer: _Number, fourth_layer: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, first_layer: _Numbers, second_layer: _Numbers, third_layer: _Numbers, fourth_layer: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, first_layer: Any, second_layer: Any, third_layer: Any, fourth_layer: Any, **options: Any) -> Any: ...
 
@@ -1317,7 +1458,9 @@ class _joint_constant(_Formula, Protocol):
     bolt_stiffness k_b [N/m], plate_stiffness k_m [N/m] -> joint_constant C [1]
     """
     @overload
-    def __call__(self, bolt_stiffness: _Number, plate_stiffness: _Number) -> float: ...
+    def __call__(self, bolt_stiffness: _Number, plate_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, bolt_stiffness: _Numbers, plate_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, bolt_stiffness: Any, plate_stiffness: Any, **options: Any) -> Any: ...
 
@@ -1329,7 +1472,9 @@ class _load_factor(_Formula, Protocol):
     load_introduction n [1], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> joint_constant Phi_n [1]
     """
     @overload
-    def __call__(self, load_introduction: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
+    def __call__(self, load_introduction: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, load_introduction: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, load_introduction: Any, bolt_resilience: Any, plate_resilience: Any, **options: Any) -> Any: ...
 
@@ -1341,7 +1486,9 @@ class _service_bolt_load(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N] -> bolt_load F_S [N]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
 
@@ -1353,7 +1500,9 @@ class _service_clamp_load(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N] -> clamp_load F_K [N]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
 
@@ -1365,7 +1514,9 @@ class _separation_load(_Formula, Protocol):
     preload F_M [N], joint_constant C [1] -> working_load F_A [N]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number) -> float: ...
+    def __call__(self, preload: _Number, joint_constant: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, joint_constant: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, joint_constant: Any, **options: Any) -> Any: ...
 
@@ -1377,7 +1528,9 @@ class _service_stress(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N], stress_area A_s [m2] -> stress sigma_b [Pa]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number, stress_area: _Number) -> float: ...
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number, stress_area: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, stress_area: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, joint_constant: Any, working_load: Any, stress_area: Any, **options: Any) -> Any: ...
 
@@ -1389,7 +1542,9 @@ class _yield_factor(_Formula, Protocol):
     proof_stress S_p [Pa], stress_area A_s [m2], joint_constant C [1], working_load F_A [N], preload F_M [N] -> yield_factor n_p [1]
     """
     @overload
-    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...
+    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, proof_stress: _Numbers, stress_area: _Numbers, joint_constant: _Numbers, working_load: _Numbers, preload: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, proof_stress: Any, stress_area: Any, joint_constant: Any, working_load: Any, preload: Any, **options: Any) -> Any: ...
 
@@ -1401,7 +1556,9 @@ class _overload_factor(_Formula, Protocol):
     proof_stress S_p [Pa], stress_area A_s [m2], joint_constant C [1], working_load F_A [N], preload F_M [N] -> overload_factor n_L [1]
     """
     @overload
-    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...
+    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, proof_stress: _Numbers, stress_area: _Numbers, joint_constant: _Numbers, working_load: _Numbers, preload: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, proof_stress: Any, stress_area: Any, joint_constant: Any, working_load: Any, preload: Any, **options: Any) -> Any: ...
 
@@ -1413,7 +1570,9 @@ class _separation_factor(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N] -> separation_factor n_0 [1]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
 
@@ -1425,7 +1584,9 @@ class _wrench_setting(_Formula, Protocol):
     torque M_A [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad] -> setting M_S [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...
+    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, **options: Any) -> Any: ...
 
@@ -1437,7 +1598,9 @@ class _torque_at_fastener(_Formula, Protocol):
     setting M_S [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...
+    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, setting: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, setting: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, **options: Any) -> Any: ...
 
@@ -1449,7 +1612,9 @@ class _torque_with_support_hand(_Formula, Protocol):
     setting M_S [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad], support_share q [1] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...
+    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, setting: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, support_share: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, setting: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, support_share: Any, **options: Any) -> Any: ...
 
@@ -1461,7 +1626,9 @@ class _setting_with_support_hand(_Formula, Protocol):
     torque M_A [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad], support_share q [1] -> setting M_S [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...
+    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, support_share: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, wrench_length: Any, extension_length: Any, extension_angle: Any, support_share: Any, **options: Any) -> Any: ...
 
@@ -1473,7 +1640,9 @@ class _hand_shift_error(_Formula, Protocol):
     wrench_length L [m], extension_length E [m], extension_angle alpha [rad], hand_shift dL [m] -> relative_error e [1]
     """
     @overload
-    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, hand_shift: _Number) -> float: ...
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, hand_shift: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, hand_shift: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, wrench_length: Any, extension_length: Any, extension_angle: Any, hand_shift: Any, **options: Any) -> Any: ...
 
@@ -1485,7 +1654,9 @@ class _extension_angle_error(_Formula, Protocol):
     wrench_length L [m], extension_length E [m], extension_angle alpha [rad], angle_shift delta_a [rad] -> relative_error e [1]
     """
     @overload
-    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, angle_shift: _Number) -> float: ...
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, angle_shift: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, angle_shift: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, wrench_length: Any, extension_length: Any, extension_angle: Any, angle_shift: Any, **options: Any) -> Any: ...
 
@@ -1497,7 +1668,9 @@ class _pull_angle_error(_Formula, Protocol):
     wrench_length L [m], extension_length E [m], extension_angle alpha [rad], pull_angle delta [rad] -> relative_error e [1]
     """
     @overload
-    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, pull_angle: _Number) -> float: ...
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, pull_angle: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, pull_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, wrench_length: Any, extension_length: Any, extension_angle: Any, pull_angle: Any, **options: Any) -> Any: ...
 
@@ -1509,7 +1682,9 @@ class _square_bar_stiffness(_Formula, Protocol):
     length l [m], side a [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...
+    def __call__(self, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, length: _Numbers, side: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, length: Any, side: Any, shear_modulus: Any, **options: Any) -> Any: ...
 
@@ -1521,7 +1696,9 @@ class _round_bar_stiffness(_Formula, Protocol):
     length l [m], diameter d [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
+    def __call__(self, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, length: _Numbers, diameter: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, length: Any, diameter: Any, shear_modulus: Any, **options: Any) -> Any: ...
 
@@ -1533,7 +1710,9 @@ class _hexagon_bar_stiffness(_Formula, Protocol):
     length l [m], width_across_flats s [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, length: _Number, width_across_flats: _Number, shear_modulus: _Number) -> float: ...
+    def __call__(self, length: _Number, width_across_flats: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, length: _Numbers, width_across_flats: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, length: Any, width_across_flats: Any, shear_modulus: Any, **options: Any) -> Any: ...
 
@@ -1545,7 +1724,9 @@ class _bar_twist(_Formula, Protocol):
     torque M_A [N.m], length l [m], side a [m], shear_modulus G [Pa] -> twist theta_T [rad]
     """
     @overload
-    def __call__(self, torque: _Number, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...
+    def __call__(self, torque: _Number, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, length: _Numbers, side: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, length: Any, side: Any, shear_modulus: Any, **options: Any) -> Any: ...
 
@@ -1557,7 +1738,9 @@ class _round_bar_twist(_Formula, Protocol):
     torque M_A [N.m], length l [m], diameter d [m], shear_modulus G [Pa] -> twist theta_T [rad]
     """
     @overload
-    def __call__(self, torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
+    def __call__(self, torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, length: _Numbers, diameter: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, length: Any, diameter: Any, shear_modulus: Any, **options: Any) -> Any: ...
 
@@ -1569,7 +1752,9 @@ class _series_stiffness(_Formula, Protocol):
     first_stiffness c_1 [N.m], second_stiffness c_2 [N.m] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, first_stiffness: _Number, second_stiffness: _Number) -> float: ...
+    def __call__(self, first_stiffness: _Number, second_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, first_stiffness: _Numbers, second_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, first_stiffness: Any, second_stiffness: Any, **options: Any) -> Any: ...
 
@@ -1581,7 +1766,9 @@ class _fastener_angle(_Formula, Protocol):
     handle_angle theta_h [rad], snug_torque M_0 [N.m], torque M_A [N.m], torsional_stiffness c_T [N.m] -> angle_of_turn theta [rad]
     """
     @overload
-    def __call__(self, handle_angle: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...
+    def __call__(self, handle_angle: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, handle_angle: _Numbers, snug_torque: _Numbers, torque: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, handle_angle: Any, snug_torque: Any, torque: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
 
@@ -1593,7 +1780,9 @@ class _handle_angle(_Formula, Protocol):
     angle_of_turn theta [rad], snug_torque M_0 [N.m], torque M_A [N.m], torsional_stiffness c_T [N.m] -> handle_angle theta_h [rad]
     """
     @overload
-    def __call__(self, angle_of_turn: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...
+    def __call__(self, angle_of_turn: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, angle_of_turn: _Numbers, snug_torque: _Numbers, torque: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, angle_of_turn: Any, snug_torque: Any, torque: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
 
@@ -1605,7 +1794,9 @@ class _twist_energy(_Formula, Protocol):
     torque M_A [N.m], torsional_stiffness c_T [N.m] -> energy U [J]
     """
     @overload
-    def __call__(self, torque: _Number, torsional_stiffness: _Number) -> float: ...
+    def __call__(self, torque: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
 
@@ -1617,7 +1808,9 @@ class _blow_torque(_Formula, Protocol):
     energy U [J], torsional_stiffness c_T [N.m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, energy: _Number, torsional_stiffness: _Number) -> float: ...
+    def __call__(self, energy: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, energy: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, energy: Any, torsional_stiffness: Any, **options: Any) -> Any: ...
 
@@ -1629,7 +1822,9 @@ class _universal_joint_ratio(_Formula, Protocol):
     bend_angle beta [rad], rotation theta [rad] -> speed_ratio i_u [1]
     """
     @overload
-    def __call__(self, bend_angle: _Number, rotation: _Number) -> float: ...
+    def __call__(self, bend_angle: _Number, rotation: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, bend_angle: _Numbers, rotation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, bend_angle: Any, rotation: Any, **options: Any) -> Any: ...
 
@@ -1641,7 +1836,9 @@ class _universal_joint_least_ratio(_Formula, Protocol):
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """
     @overload
-    def __call__(self, bend_angle: _Number) -> float: ...
+    def __call__(self, bend_angle: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, bend_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, bend_angle: Any, **options: Any) -> Any: ...
 
@@ -1653,7 +1850,9 @@ class _universal_joint_greatest_ratio(_Formula, Protocol):
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """
     @overload
-    def __call__(self, bend_angle: _Number) -> float: ...
+    def __call__(self, bend_angle: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, bend_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, bend_angle: Any, **options: Any) -> Any: ...
 
@@ -1665,7 +1864,9 @@ class _universal_joint_bend(_Formula, Protocol):
     variation v [1] -> bend_angle beta [rad]
     """
     @overload
-    def __call__(self, variation: _Number) -> float: ...
+    def __call__(self, variation: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, variation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, variation: Any, **options: Any) -> Any: ...
 
@@ -1677,7 +1878,9 @@ class _multiplier_output(_Formula, Protocol):
     torque M_A [N.m], gear_ratio i [1], efficiency eta [1] -> output_torque M_2 [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...
+    def __call__(self, torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, gear_ratio: _Numbers, efficiency: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, gear_ratio: Any, efficiency: Any, **options: Any) -> Any: ...
 
@@ -1689,7 +1892,9 @@ class _multiplier_input(_Formula, Protocol):
     output_torque M_2 [N.m], gear_ratio i [1], efficiency eta [1] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, output_torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...
+    def __call__(self, output_torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, output_torque: _Numbers, gear_ratio: _Numbers, efficiency: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, output_torque: Any, gear_ratio: Any, efficiency: Any, **options: Any) -> Any: ...
 
@@ -1701,7 +1906,9 @@ class _multiplier_reaction(_Formula, Protocol):
     torque M_A [N.m], output_torque M_2 [N.m] -> reaction_torque M_R [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, output_torque: _Number) -> float: ...
+    def __call__(self, torque: _Number, output_torque: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, output_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, output_torque: Any, **options: Any) -> Any: ...
 
@@ -1713,7 +1920,9 @@ class _reaction_force(_Formula, Protocol):
     reaction_torque M_R [N.m], arm_length l_R [m] -> reaction_force F_R [N]
     """
     @overload
-    def __call__(self, reaction_torque: _Number, arm_length: _Number) -> float: ...
+    def __call__(self, reaction_torque: _Number, arm_length: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, reaction_torque: _Numbers, arm_length: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, reaction_torque: Any, arm_length: Any, **options: Any) -> Any: ...
 
@@ -1725,7 +1934,9 @@ class _counter_hold_torque(_Formula, Protocol):
     torque M_A [N.m], bearing_torque M_K [N.m] -> hold_torque M_H [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, bearing_torque: _Number) -> float: ...
+    def __call__(self, torque: _Number, bearing_torque: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, bearing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, bearing_torque: Any, **options: Any) -> Any: ...
 
@@ -1737,7 +1948,9 @@ class _square_yield_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], side a [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, side: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, side: Any, **options: Any) -> Any: ...
 
@@ -1749,7 +1962,9 @@ class _square_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], side a [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, side: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, side: Any, **options: Any) -> Any: ...
 
@@ -1761,7 +1976,9 @@ class _hexagon_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, width_across_flats: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, width_across_flats: Any, **options: Any) -> Any: ...
 
@@ -1773,7 +1990,9 @@ class _hexalobular_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], outer_diameter d_a [m], inner_diameter d_i [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
 
@@ -1785,7 +2004,9 @@ class _ring_test_torque(_Formula, Protocol):
     width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, **options: Any) -> Any: ...
 
@@ -1797,7 +2018,9 @@ class _open_end_test_torque(_Formula, Protocol):
     width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, **options: Any) -> Any: ...
 
@@ -1809,7 +2032,9 @@ class _hexagon_key_test_torque(_Formula, Protocol):
     test_stress k [Pa], width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, test_stress: _Number, width_across_flats: _Number) -> float: ...
+    def __call__(self, test_stress: _Number, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, test_stress: _Numbers, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, test_stress: Any, width_across_flats: Any, **options: Any) -> Any: ...
 
@@ -1821,7 +2046,9 @@ class _hexagon_key_strength(_Formula, Protocol):
     breaking_stress k_B [Pa], width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, breaking_stress: _Number, width_across_flats: _Number) -> float: ...
+    def __call__(self, breaking_stress: _Number, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, breaking_stress: _Numbers, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, breaking_stress: Any, width_across_flats: Any, **options: Any) -> Any: ...
 
@@ -1833,7 +2060,9 @@ class _breakaway_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m], thread_growth f_t [1], bearing_growth f_b [1], bond_torque T_bond [N.m], rust_torque T_press [N.m], prevailing_torque M_P [N.m] -> breakaway_torque T_off [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number, thread_growth: _Number, bearing_growth: _Number, bond_torque: _Number, rust_torque: _Number, prevailing_torque: _Number) -> float: ...
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number, thread_growth: _Number, bearing_growth: _Number, bond_torque: _Number, rust_torque: _Number, prevailing_torque: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, thread_growth: _Numbers, bearing_growth: _Numbers, bond_torque: _Numbers, rust_torque: _Numbers, prevailing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, thread_growth: Any, bearing_growth: Any, bond_torque: Any, rust_torque: Any, prevailing_torque: Any, **options: Any) -> Any: ...
 
@@ -1845,7 +2074,9 @@ class _restart_torque(_Formula, Protocol):
     torque M_A [N.m], stretch f [m], remaining_stretch f_r [m] -> torque M_r [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, stretch: _Number, remaining_stretch: _Number) -> float: ...
+    def __call__(self, torque: _Number, stretch: _Number, remaining_stretch: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torque: _Numbers, stretch: _Numbers, remaining_stretch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torque: Any, stretch: Any, remaining_stretch: Any, **options: Any) -> Any: ...
 
@@ -1857,7 +2088,9 @@ class _bond_torque(_Formula, Protocol):
     bond_strength tau_B [Pa], flank_factor k_A [1], pitch_diameter d_2 [m], engaged_length L_e [m] -> bond_torque T_bond [N.m]
     """
     @overload
-    def __call__(self, bond_strength: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...
+    def __call__(self, bond_strength: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, bond_strength: _Numbers, flank_factor: _Numbers, pitch_diameter: _Numbers, engaged_length: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, bond_strength: Any, flank_factor: Any, pitch_diameter: Any, engaged_length: Any, **options: Any) -> Any: ...
 
@@ -1869,7 +2102,9 @@ class _rust_torque(_Formula, Protocol):
     rust_pressure p_R [Pa], thread_friction mu_G [1], flank_factor k_A [1], pitch_diameter d_2 [m], engaged_length L_e [m] -> rust_torque T_press [N.m]
     """
     @overload
-    def __call__(self, rust_pressure: _Number, thread_friction: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...
+    def __call__(self, rust_pressure: _Number, thread_friction: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, rust_pressure: _Numbers, thread_friction: _Numbers, flank_factor: _Numbers, pitch_diameter: _Numbers, engaged_length: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, rust_pressure: Any, thread_friction: Any, flank_factor: Any, pitch_diameter: Any, engaged_length: Any, **options: Any) -> Any: ...
 
@@ -1881,7 +2116,9 @@ class _rust_volume_ratio(_Formula, Protocol):
     oxide_volume V_ox [1], iron_atoms z [1], iron_volume V_Fe [1] -> volume_ratio n [1]
     """
     @overload
-    def __call__(self, oxide_volume: _Number, iron_atoms: _Number, iron_volume: _Number) -> float: ...
+    def __call__(self, oxide_volume: _Number, iron_atoms: _Number, iron_volume: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, oxide_volume: _Numbers, iron_atoms: _Numbers, iron_volume: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, oxide_volume: Any, iron_atoms: Any, iron_volume: Any, **options: Any) -> Any: ...
 
@@ -1893,7 +2130,9 @@ class _metal_loss(_Formula, Protocol):
     first_year_loss r_corr [m], years t [1] -> metal_loss x [m]
     """
     @overload
-    def __call__(self, first_year_loss: _Number, years: _Number) -> float: ...
+    def __call__(self, first_year_loss: _Number, years: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, first_year_loss: _Numbers, years: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, first_year_loss: Any, years: Any, **options: Any) -> Any: ...
 
@@ -1905,7 +2144,9 @@ class _rust_growth(_Formula, Protocol):
     metal_loss x [m], volume_ratio n [1] -> rust_growth s_R [m]
     """
     @overload
-    def __call__(self, metal_loss: _Number, volume_ratio: _Number) -> float: ...
+    def __call__(self, metal_loss: _Number, volume_ratio: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, metal_loss: _Numbers, volume_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, metal_loss: Any, volume_ratio: Any, **options: Any) -> Any: ...
 
@@ -1917,7 +2158,9 @@ class _rust_interference(_Formula, Protocol):
     rust_growth s_R [m], flank_play j_F [m] -> interference u [m]
     """
     @overload
-    def __call__(self, rust_growth: _Number, flank_play: _Number) -> float: ...
+    def __call__(self, rust_growth: _Number, flank_play: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, rust_growth: _Numbers, flank_play: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, rust_growth: Any, flank_play: Any, **options: Any) -> Any: ...
 
@@ -1929,7 +2172,9 @@ class _rust_pressure(_Formula, Protocol):
     interference u [m], elastic_modulus E [Pa], diameter d [m], outer_diameter d_a [m] -> radial_pressure p_r [Pa]
     """
     @overload
-    def __call__(self, interference: _Number, elastic_modulus: _Number, diameter: _Number, outer_diameter: _Number) -> float: ...
+    def __call__(self, interference: _Number, elastic_modulus: _Number, diameter: _Number, outer_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, interference: _Numbers, elastic_modulus: _Numbers, diameter: _Numbers, outer_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, interference: Any, elastic_modulus: Any, diameter: Any, outer_diameter: Any, **options: Any) -> Any: ...
 
@@ -1941,7 +2186,9 @@ class _flank_pressure(_Formula, Protocol):
     radial_pressure p_r [Pa], flank_factor k_A [1] -> rust_pressure p_R [Pa]
     """
     @overload
-    def __call__(self, radial_pressure: _Number, flank_factor: _Number) -> float: ...
+    def __call__(self, radial_pressure: _Number, flank_factor: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, radial_pressure: _Numbers, flank_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, radial_pressure: Any, flank_factor: Any, **options: Any) -> Any: ...
 
@@ -1953,7 +2200,9 @@ class _corroded_breaking_torque(_Formula, Protocol):
     torsion_ratio X [1], tensile_strength R_m [Pa], root_diameter d_3 [m], metal_loss x [m] -> torque M_B [N.m]
     """
     @overload
-    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number, metal_loss: _Number) -> float: ...
+    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number, metal_loss: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, torsion_ratio: _Numbers, tensile_strength: _Numbers, root_diameter: _Numbers, metal_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, torsion_ratio: Any, tensile_strength: Any, root_diameter: Any, metal_loss: Any, **options: Any) -> Any: ...
 
@@ -1965,7 +2214,9 @@ class _partly_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], diameter d [m], core_diameter d_c [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, diameter: _Number, core_diameter: _Number) -> float: ...
+    def __call__(self, shear_strength: _Number, diameter: _Number, core_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, shear_strength: _Numbers, diameter: _Numbers, core_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, shear_strength: Any, diameter: Any, core_diameter: Any, **options: Any) -> Any: ...
 
@@ -1977,7 +2228,9 @@ class _breaking_torque_under_tension(_Formula, Protocol):
     breaking_torque M_B [N.m], preload F_M [N], breaking_load F_m [N] -> torque T [N.m]
     """
     @overload
-    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number) -> float: ...
+    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, breaking_torque: _Numbers, preload: _Numbers, breaking_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, breaking_torque: Any, preload: Any, breaking_load: Any, **options: Any) -> Any: ...
 
@@ -1989,7 +2242,9 @@ class _shearing_torque_at_head(_Formula, Protocol):
     breaking_torque M_B [N.m], preload F_M [N], breaking_load F_m [N], bearing_friction mu_K [1], bearing_growth f_b [1], bearing_diameter D_Km [m] -> torque T_S [N.m]
     """
     @overload
-    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number, bearing_friction: _Number, bearing_growth: _Number, bearing_diameter: _Number) -> float: ...
+    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number, bearing_friction: _Number, bearing_growth: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, breaking_torque: _Numbers, preload: _Numbers, breaking_load: _Numbers, bearing_friction: _Numbers, bearing_growth: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, breaking_torque: Any, preload: Any, breaking_load: Any, bearing_friction: Any, bearing_growth: Any, bearing_diameter: Any, **options: Any) -> Any: ...
 
@@ -2001,7 +2256,9 @@ class _flank_lever(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> flank_lever a [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
 
@@ -2013,7 +2270,9 @@ class _corner_play(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> corner_play phi [rad]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
 
@@ -2025,7 +2284,9 @@ class _slipping_corner_loss(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m] -> corner_loss w [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, drive_clearance: Any, **options: Any) -> Any: ...
 
@@ -2037,7 +2298,9 @@ class _twelve_point_slipping_corner_loss(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m] -> corner_loss w [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, drive_clearance: Any, **options: Any) -> Any: ...
 
@@ -2049,7 +2312,9 @@ class _twelve_point_flank(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> flank_length l_F [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, width_across_flats: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
 
@@ -2061,7 +2326,9 @@ class _rounding_torque(_Formula, Protocol):
     contact_pressure p_c [Pa], corners n_c [1], contact_length l_c [m], engaged_height h [m], flank_lever a [m] -> rounding_torque T_R [N.m]
     """
     @overload
-    def __call__(self, contact_pressure: _Number, corners: _Number, contact_length: _Number, engaged_height: _Number, flank_lever: _Number) -> float: ...
+    def __call__(self, contact_pressure: _Number, corners: _Number, contact_length: _Number, engaged_height: _Number, flank_lever: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, contact_pressure: _Numbers, corners: _Numbers, contact_length: _Numbers, engaged_height: _Numbers, flank_lever: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, contact_pressure: Any, corners: Any, contact_length: Any, engaged_height: Any, flank_lever: Any, **options: Any) -> Any: ...
 
@@ -2073,7 +2340,9 @@ class _lobe_flank(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m], drive_clearance D [m], corner_loss w [m] -> flank_length l_F [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, outer_diameter: Any, inner_diameter: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
 
@@ -2085,7 +2354,9 @@ class _lobe_lever(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m], drive_clearance D [m], corner_loss w [m] -> flank_lever a [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, outer_diameter: Any, inner_diameter: Any, drive_clearance: Any, corner_loss: Any, **options: Any) -> Any: ...
 
@@ -2097,7 +2368,9 @@ class _thermal_opening(_Formula, Protocol):
     expansion alpha_T [1/K], diameter d [m], temperature_difference dT [K] -> opening u [m]
     """
     @overload
-    def __call__(self, expansion: _Number, diameter: _Number, temperature_difference: _Number) -> float: ...
+    def __call__(self, expansion: _Number, diameter: _Number, temperature_difference: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, expansion: _Numbers, diameter: _Numbers, temperature_difference: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, expansion: Any, diameter: Any, temperature_difference: Any, **options: Any) -> Any: ...
 
@@ -2109,7 +2382,9 @@ class _opening_temperature(_Formula, Protocol):
     opening u [m], expansion alpha_T [1/K], diameter d [m] -> temperature_difference dT [K]
     """
     @overload
-    def __call__(self, opening: _Number, expansion: _Number, diameter: _Number) -> float: ...
+    def __call__(self, opening: _Number, expansion: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, opening: _Numbers, expansion: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, opening: Any, expansion: Any, diameter: Any, **options: Any) -> Any: ...
 
@@ -2121,7 +2396,9 @@ class _thermal_load_loss(_Formula, Protocol):
     expansion alpha_T [1/K], elastic_modulus E [Pa], stress_area A_s [m2], temperature_difference dT [K] -> load_loss dF [N]
     """
     @overload
-    def __call__(self, expansion: _Number, elastic_modulus: _Number, stress_area: _Number, temperature_difference: _Number) -> float: ...
+    def __call__(self, expansion: _Number, elastic_modulus: _Number, stress_area: _Number, temperature_difference: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, expansion: _Numbers, elastic_modulus: _Numbers, stress_area: _Numbers, temperature_difference: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, expansion: Any, elastic_modulus: Any, stress_area: Any, temperature_difference: Any, **options: Any) -> Any: ...
 
@@ -2133,7 +2410,9 @@ class _unloading_temperature(_Formula, Protocol):
     stress S [Pa], expansion alpha_T [1/K], elastic_modulus E [Pa] -> temperature_difference dT [K]
     """
     @overload
-    def __call__(self, stress: _Number, expansion: _Number, elastic_modulus: _Number) -> float: ...
+    def __call__(self, stress: _Number, expansion: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, stress: _Numbers, expansion: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, stress: Any, expansion: Any, elastic_modulus: Any, **options: Any) -> Any: ...
 
@@ -2145,7 +2424,9 @@ class _shear_before_free_index(_Formula, Protocol):
     break_median m_B [N.m], break_variation V_B [1], free_median m_F [N.m], free_variation V_F [1] -> index beta [1]
     """
     @overload
-    def __call__(self, break_median: _Number, break_variation: _Number, free_median: _Number, free_variation: _Number) -> float: ...
+    def __call__(self, break_median: _Number, break_variation: _Number, free_median: _Number, free_variation: _Number) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, break_median: _Numbers, break_variation: _Numbers, free_median: _Numbers, free_variation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, break_median: Any, break_variation: Any, free_median: Any, free_variation: Any, **options: Any) -> Any: ...
 

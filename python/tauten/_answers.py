@@ -31,9 +31,9 @@ def _one(answer, said):
 
 _TABLE = """    table : DataFrame, structured array or dict of columns, optional
         One joint in each row, in columns that are called like the arguments; then the answer is a table too. Columns
-        hold numbers in SI or texts with units. Other columns are no matter, and what a row leaves empty is taken from
-        the arguments. A table of dask stays lazy."""
-_TABLE_OPTIONS = """    columns : texts
+        hold numbers in SI, texts with units or quantities of Pint. Other columns are no matter and do not come back.
+        What a row leaves empty is taken from the arguments. A table of dask stays lazy."""
+_TABLE_OPTIONS = """    columns : text or list of texts
         Columns of the answer to a table, if not the usual ones.
     threads : whole number
         How many threads work at a table; 1 if not given."""
@@ -383,7 +383,7 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
         Where the working load acts: 1 under head and nut, 0 in the parting line.
     structural : bool
         Compare with the turns of structural bolting; ``sloping_faces`` 0, 1 or 2.
-    columns : texts
+    columns : text or list of texts
     threads : whole number
         Of a table, as for `clamp`.
 
@@ -510,7 +510,7 @@ def reach(table=None, /, *, torque=None, setting=None, wrench_length=None, exten
     tolerance_extension_angle, tolerance_pull_angle : angle in rad
     tolerance_support_share, tolerance_operator : number
         How far things may be off; estimates if not given.
-    columns : texts
+    columns : text or list of texts
     threads : whole number
         Of a table, as for `clamp`.
 
@@ -604,7 +604,7 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     trials, seed, threads : whole number
         Of the simulation; the same seed gives the same answer on any number of threads. With a table the threads share
         its rows.
-    columns : texts
+    columns : text or list of texts
         Of a table, as for `clamp`.
 
     Returns

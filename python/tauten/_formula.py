@@ -10,6 +10,7 @@ from tauten import _core, _pint, _text
 from tauten._errors import DomainWarning, Error, ValidityWarning
 
 _OPTIONS = frozenset(("out", "where", "dtype", "casting", "order", "subok"))
+_NO_NUMBERS = {"O": "objects", "U": "texts", "S": "bytes", "m": "times", "M": "times", "c": "complex numbers"}
 _AS_THEY_ARE = frozenset((float, np.ndarray))
 
 
@@ -20,6 +21,16 @@ def _all_series(values):
     if len(series) < 2:
         return values
     return [value if isinstance(value, pandas.Series) else pandas.Series(value, series[0].index) for value in values]
+
+
+def _is_dask_series(value):
+    frames = sys.modules.get("dask.dataframe")
+    return frames is not None and isinstance(value, frames.Series)
+
+
+def _partition(formula, *values):
+    """One partition of a formula over Series of dask."""
+    return formula.ufunc(*_all_series(values))
 
 
 class Check(NamedTuple):
@@ -103,8 +114,15 @@ class Formula(_core.Kernel):
         return value
 
     def _rows(self, values, options):
+        if not options and any(map(_is_dask_series, values)):
+            meta = _partition(self, *(value._meta if _is_dask_series(value) else value for value in values))
+            return sys.modules["dask.dataframe"].map_partitions(_partition, self, *values, meta=meta)
         _core.start_count()
-        result = self.ufunc(*_all_series(values), **options)
+        try:
+            result = self.ufunc(*_all_series(values), **options)
+        except TypeError:
+            self._refuse_arrays(values)
+            raise
         count = _core.take_count()
         if count and isinstance(result, np.ma.MaskedArray):  # what lies under the mask is not to be counted
             shown = ~np.ma.getmaskarray(result)
@@ -112,6 +130,15 @@ class Formula(_core.Kernel):
             count = _core.take_count()
         self._warn(count, level=5)
         return result
+
+    def _refuse_arrays(self, values):
+        """Names the first array that does not hold numbers, if there is one."""
+        for arg, value in zip(self.inputs, values):
+            kind = (value if hasattr(value, "dtype") else np.asarray(value)).dtype.kind
+            if kind not in "fiub":
+                unit = arg.unit and f" in {arg.unit}"
+                raise TypeError(f"{self.name}() takes arrays of numbers{unit} for {arg.name!r}, not of "
+                                f"{_NO_NUMBERS.get(kind, 'records')}") from None
 
     def _told(self, result):
         self._warn(_core.take_count(), level=3)

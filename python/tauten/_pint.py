@@ -34,6 +34,11 @@ def magnitude(formula, arg, value):
     return si(arg.name, value, arg.unit, f"a {arg.dimension}", arg.how_to_write, f"{formula}: ")
 
 
+def of_column(name, value, unit, example):
+    """SI numbers of a column or cell of a table, which takes numbers in ``unit``, or plain ones if that is empty."""
+    return si(name, value, unit, f"in {unit}" if unit else "a plain number", example)
+
+
 def attach(registry, number, *units):
     """``number`` as a quantity of ``registry``; its unit is the first of ``units`` over the second, if there is one."""
     unit = registry.parse_units(unit_text(units[0]))

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 import numpy as np
 
 from tauten import _core, _pint
-from tauten._errors import DomainWarning
+from tauten._errors import DomainWarning, Error
 
 
 def _is_a(value, module, name):
@@ -18,17 +18,44 @@ def _is_a(value, module, name):
     return module is not None and isinstance(value, getattr(module, name))
 
 
-def _column(question, name, values):
-    """A column as float64 in SI, or as objects."""
+def _objects(values):
+    """A column of the items as they are, whatever they are."""
+    array = np.empty(len(values), object)
+    for row, value in enumerate(values):
+        array[row] = value
+    return array
+
+
+def _plain(question, name, values):
+    """Values with a shape, in SI if they came with a unit of Pint."""
     if _pint.registry_of(values) is not None:
-        unit = _core.unit_of_column(question, name)
-        values = _pint.si(name, values, unit or "", f"in {unit}" if unit else "a plain number", unit or "0.12")
+        known = _core.unit_of_column(question, name)
+        return values.magnitude if known is None else _pint.of_column(name, values, *known)
+    if isinstance(values, (list, tuple)):
+        if any(_pint.registry_of(value) is not None for value in values):  # NumPy would take their units away
+            return _objects(values)
+        try:
+            array = np.asarray(values)
+            return array if array.dtype.kind not in "US" else np.asarray(values, object)  # numbers stay numbers
+        except ValueError:  # lists of several lengths among them
+            return _objects(values)
+    return values
+
+
+def _column(question, name, values):
+    """A column as float64 in SI, or as objects; None if the question has no such key."""
+    known = _core.unit_of_column(question, name)
+    if known is None:
+        return None
     if isinstance(values, np.ma.MaskedArray):
         hidden, values = np.ma.getmaskarray(values), values.data.astype(object)
         values[hidden] = None
     array = np.asarray(values)
-    values = np.asarray(values, object) if array.dtype.kind in "US" else array  # numbers among texts stay numbers
-    return np.ascontiguousarray(values.ravel(), float if values.dtype.kind in "fiub" else object)
+    if array.dtype.kind in "mM":
+        unit, example = known
+        raise Error(f"{name}: the column holds times ({array.dtype}), but must hold numbers{unit and f' in {unit}'} or "
+                    f"texts like {example}", name)
+    return np.ascontiguousarray(array.ravel(), float if array.dtype.kind in "fiub" else object)
 
 
 def _warn(columns, stacklevel):
@@ -40,7 +67,7 @@ def _warn(columns, stacklevel):
 
 
 def _answer(question, table, said, columns, threads, rows):
-    parts = {str(name): _column(question, str(name), values) for name, values in table.items()}
+    parts = [(str(name), _column(question, str(name), values)) for name, values in table.items()]
     return _core.answer_rows(question, parts, said, columns, rows, threads)
 
 
@@ -62,17 +89,19 @@ def _records(columns, shape):
 
 def _block(*arrays, names, **options):
     """One chunk of dask arrays."""
-    arrays = np.broadcast_arrays(*arrays)
-    answer = _answer(table=dict(zip(names, arrays)), rows=arrays[0].size, **options)
-    return _records(answer, arrays[0].shape)
+    table, shape = _broadcast(dict(zip(names, arrays)))
+    return _records(_answer(table=table, rows=int(np.prod(shape)), **options), shape)
 
 
 def _lazy(table, options):
     array = sys.modules["dask.array"]
     kind = _block(*([np.empty(0)] * len(table)), names=list(table), **options).dtype
-    values = [value if isinstance(value, array.Array) else np.asarray(value) for value in table.values()]
-    records = array.map_blocks(_block, *array.broadcast_arrays(*values), names=list(table), **options, dtype=kind,
-                               meta=np.empty(0, kind))
+    # The chunks broadcast by themselves: dask's own broadcasting takes their masks away.
+    values = [value if isinstance(value, array.Array) else array.asanyarray(np.asanyarray(value))
+              for value in table.values()]
+    axes = [tuple(range(value.ndim))[::-1] for value in values]
+    records = array.blockwise(_block, max(axes, key=len), *(part for pair in zip(values, axes) for part in pair),
+                              names=list(table), **options, dtype=kind, meta=np.empty(0, kind))
     return {name: records[name] for name in kind.names}
 
 
@@ -80,8 +109,9 @@ def answer(question, table, said, columns, threads):
     """Answers ``question`` for every row of ``table``.
 
     said: what holds for all rows that do not say it themselves.
-    columns: names of the columns of the answer; empty for the usual ones.
+    columns: names of the columns of the answer, or one name; empty for the usual ones.
     """
+    columns = (columns,) if isinstance(columns, str) else columns
     options = dict(question=question, said=said, columns=tuple(columns), threads=threads)
     if _is_a(table, "dask.dataframe", "DataFrame"):
         return table.map_partitions(_frame, **options, meta=_frame(table._meta, **options))
@@ -94,19 +124,23 @@ def answer(question, table, said, columns, threads):
     if not isinstance(table, Mapping) or not table:
         raise TypeError(f"{question}: a table is a DataFrame, a structured array or a dict of columns, "
                         f"not {type(table).__name__}")
+    table = {name: _plain(question, str(name), values) for name, values in table.items()}
     if any(_is_a(value, "dask.array", "Array") for value in table.values()):
         return _lazy(table, options)
-    plain = [value if _pint.registry_of(value) is None else np.asarray(value.magnitude) for value in table.values()]
-    shape = np.broadcast_shapes(*(np.shape(value) for value in plain))
-    spread = {name: values if np.shape(values) == shape else _spread(values, shape) for name, values in table.items()}
+    spread, shape = _broadcast(table)
     found = _answer(table=spread, rows=int(np.prod(shape)), **options)
     _warn(found, stacklevel=5)
     return {name: values.reshape(shape) for name, values in found.items()}
 
 
+def _broadcast(table):
+    """Columns of one shape, and the shape. Masks stay, which NumPy's own broadcasting takes away."""
+    shape = np.broadcast_shapes(*(np.shape(values) for values in table.values()))
+    spread = {name: values if np.shape(values) == shape else _spread(values, shape) for name, values in table.items()}
+    return spread, shape
+
+
 def _spread(values, shape):
-    if (registry := _pint.registry_of(values)) is not None:
-        return registry.Quantity(np.broadcast_to(values.magnitude, shape), values.units)
     if isinstance(values, np.ma.MaskedArray):
         return np.ma.array(np.broadcast_to(values.data, shape), mask=np.broadcast_to(np.ma.getmaskarray(values), shape))
     return np.broadcast_to(values, shape)

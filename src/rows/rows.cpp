@@ -1,6 +1,7 @@
 #include "rows/rows.hpp"
 
 #include <cmath>
+#include <cstring>
 
 #include "rows/asked_rows.hpp"
 #include "shared/free_keys.hpp"
@@ -31,6 +32,28 @@ std::string either_of(const std::vector<const char*>& names) {
   std::string text;
   for (const char* name : names) text += (text.empty() ? "" : name == names.back() ? " or " : ", ") + std::string(name);
   return text;
+}
+
+/// \param name  of a column that the answer does not have
+/// \return the columns that may have been meant, or as many as a sentence can hold
+std::string known_instead(const RowQuestion& question, const std::string& name) {
+  std::vector<const char*> meant;
+  std::size_t least = std::max<std::size_t>(1, name.size() / 4) + 1;
+  for (const Figure& figure : question.figures) {
+    const std::size_t apart = name.size() < 40 ? letters_apart(name, figure.name) : least;
+    if (figure.name.starts_with(name + "_")) meant.push_back(figure.name.c_str());
+    if (apart < least) least = apart, meant.assign(1, figure.name.c_str());
+  }
+  if (!meant.empty() && meant.size() < 7) return "did you mean " + either_of(meant) + "?";
+  if (meant.empty())
+    for (const Figure& figure : question.figures) meant.push_back(figure.name.c_str());
+  std::string known;
+  std::size_t count = 0;
+  for (; count < meant.size() && known.size() + std::strlen(meant[count]) < 280; ++count)
+    known += (count > 0 ? ", " : "") + std::string(meant[count]);
+  const std::size_t more = question.figures.size() - count;
+  return "it has " + known + (more > 0 ? " and " + std::to_string(more) + " more" : "") +
+         "; the guide to many joints tells how they are called";
 }
 
 /// A number as a key reads it: in digits if it is whole.
@@ -115,13 +138,13 @@ Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::
   std::vector<std::size_t> places;
   for (const std::string& name : wanted) {
     const std::string figure = name == "property_class" ? "class" : name;
-    std::size_t place = 0;
-    std::string known;
-    for (; place < question.figures.size() && question.figures[place].name != figure; ++place)
-      known += (known.empty() ? "" : ", ") + question.figures[place].name;
-    if (place == question.figures.size())
-      return Error("columns",
-                   ("the answer has no column " + tauten::detail::shown(name) + "; it has " + known).c_str());
+    const auto found = std::find_if(question.figures.begin(), question.figures.end(),
+                                    [&](const Figure& one) { return one.name == figure; });
+    if (found == question.figures.end())
+      return Error(
+          "columns",
+          ("the answer has no column " + tauten::detail::shown(name) + "; " + known_instead(question, figure)).c_str());
+    const auto place = static_cast<std::size_t>(found - question.figures.begin());
     if (place + 2 < question.figures.size() && std::find(places.begin(), places.end(), place) == places.end())
       places.push_back(place);
   }

@@ -21,6 +21,7 @@ struct RowKey {
   std::string argument;  ///< what the library calls it in its errors
   const char* unit;      ///< SI unit of a column of numbers; "" where they have none
   Takes takes;
+  const char* example;  ///< "25kN"
 };
 
 /// What a row says under one key: text, or a number in SI.
@@ -140,7 +141,7 @@ std::vector<RowKey> row_keys(std::span<const Key<Job>> keys) {
   std::vector<RowKey> rows;
   for (const Key<Job>& key : keys)
     if (std::string_view(key.name) != "name")
-      rows.push_back({key.name, key.argument, unit_of_example(key.example), key.takes});
+      rows.push_back({key.name, key.argument, unit_of_example(key.example), key.takes, key.example});
   return rows;
 }
 

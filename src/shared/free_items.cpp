@@ -26,6 +26,11 @@ Problem read_undone(const char* key, std::string_view text, Undone& one) {
   else if (read(key, parts[0], one.how))
     return refuse_text(key, parts[0], " is not known; write freed, sheared, rounded or unmoved");
   one.treated = parts.size() == 3;
+  double bare = 0;
+  if (!parts[1].empty() && tauten::detail::read_number(parts[1], bare) == parts[1].size())
+    return refuse_text(key, text,
+                       " has no unit; write it like " + std::string(parts[0]) + ":" + std::string(parts[1]) + "N.m" +
+                           (one.treated ? ":treated" : ""));
   return read(key, parts[1], one.torque);
 }
 

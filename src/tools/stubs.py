@@ -12,8 +12,9 @@ import tauten
 STUBS = pathlib.Path(__file__).resolve().parents[2] / "python/tauten/__init__.pyi"
 MARK = "# ---- Formulas: written by src/tools/stubs.py, do not edit.\n"
 HEAD = """
-# One number in SI, or text with its unit.
+# One number in SI, or text with its unit; or an array of numbers in SI as well.
 _Number = Union[float, str]
+_Numbers = Union[float, str, NDArray[Any]]
 
 class _Formula(Protocol):
     name: str
@@ -34,7 +35,10 @@ def kind(arg):
 
 
 def stub(formula):
-    """One formula: numbers give a number; arrays, series and quantities give their like."""
+    """One formula: numbers give a number, arrays an array; series, lazy arrays and quantities give their like.
+
+    A number is one of the numbers and arrays too, so that the first two overlap; mypy takes the first that fits.
+    """
     names = [arg.name for arg in formula.inputs]
     return f'''
 class _{formula.name}(_Formula, Protocol):
@@ -43,7 +47,9 @@ class _{formula.name}(_Formula, Protocol):
     {", ".join(map(kind, formula.inputs))} -> {kind(formula.output)}
     """
     @overload
-    def __call__(self, {", ".join(f"{name}: _Number" for name in names)}) -> float: ...
+    def __call__(self, {", ".join(f"{name}: _Number" for name in names)}) -> float: ...  # type: ignore[misc]
+    @overload
+    def __call__(self, {", ".join(f"{name}: _Numbers" for name in names)}, **options: Any) -> NDArray[Any]: ...
     @overload
     def __call__(self, {", ".join(f"{name}: Any" for name in names)}, **options: Any) -> Any: ...
 

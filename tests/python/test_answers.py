@@ -625,6 +625,8 @@ def test_free_learns_from_the_flange():
         return tauten.free_joint(**{**FREE, **more}).as_dict()
     assert easier.as_dict() == asked(undone=["freed:150N.m", {"how": "freed", "torque": 160}, "not-moved:100N.m"])
     assert easier.as_dict() == asked(undone=["freed:150N.m", "freed:160N.m", ("unmoved", 100)])
+    assert asked(undone="freed:150N.m") == asked(undone=["freed:150N.m"]) != asked()
+    assert asked(done="brush") == asked(done=["brush"]) != asked()
     aids = ["brush", "fluid:24h"]
     assert asked(done=aids) == asked(done=["brush", {"aid": "fluid", "soak_hours": 24}])
     untreated, treated = asked(done=aids, undone=["freed:150N.m"]), asked(done=aids, undone=[("freed", "150N.m", True)])
@@ -661,7 +663,7 @@ def test_free_shows_where_the_shearing_torque_comes_from():
     (dict(done=["hammer"]), "done[0].aid"), (dict(done=["cut"]), "done"), (dict(done=["heat"], fire_or_burst=True), "done"),
     (dict(undone=[("freed",)]), "undone"), (dict(undone=[("lost", "20N.m")]), "undone[0].how"),
     (dict(undone=["freed"]), "undone[0]"), (dict(undone=["lost:20N.m"]), "undone[0]"),
-    (dict(undone=["freed:20N.m:treated"]), "undone"), (dict(undone=["freed:20"]), "undone[0]"),
+    (dict(undone=["freed:20N.m:treated"]), "undone"), (dict(undone=["freed:20"]), "undone[0]"), (dict(undone="freed:20"), "undone"),
     (dict(done=["fluid:24"]), "done[0]"), (dict(done=["fluid:24h:thick"]), "done[0]"), (dict(done=["brush:2h"]), "done[0]"),
     (dict(held=0), "held"), (dict(held="9kN.m"), "held"), (dict(held="150N.m", limit="100N.m"), "limit"),
     (dict(held_untreated=True), "held_untreated"),

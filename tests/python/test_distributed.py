@@ -82,3 +82,4 @@ def test_the_page_does_what_it_says(client, fleet, tmp_path, monkeypatch):
     assert len(written) == 3
     whole = pandas.concat([pandas.read_csv(path, float_precision="round_trip") for path in written], ignore_index=True)
     assert whole.clamp_load_low.equals(here(fleet).clamp_load_low)
+    assert whole.place.tolist() == [f"pump {part}.{row}" for part in range(3) for row in range(100)]

@@ -277,7 +277,7 @@ def test_plain_arrays_may_come_by_name_and_wrong_calls_are_told():
     np.testing.assert_array_equal(out, preload(torque, *REST))
     for call, word in ((lambda: preload(torque, *REST, torque=torque), "twice"), (lambda: preload(torque), "also needs"),
                        (lambda: preload(torque, *REST, outt=out), "no argument 'outt'"), (lambda: preload(torque, *REST, out), "6 argum"),
-                       (lambda: preload(torque.astype(complex), *REST), "not supported")):
+                       (lambda: preload(torque.astype(complex), *REST), "not of complex numbers")):
         with pytest.raises(TypeError, match=word):
             call()
 
@@ -557,3 +557,35 @@ def test_quantity(text, si):
 def test_quantity_refuses(text):
     with pytest.raises(tauten.Error, match="48N.m"):
         tauten.quantity(text)
+
+
+@pytest.mark.parametrize("place, value, words", [
+    (0, np.array(["130N.m", "90N.m"]), "arrays of numbers in N.m for 'torque', not of texts"),
+    (0, [130, None], "arrays of numbers in N.m for 'torque', not of objects"),
+    (1, np.array([2, 2], "m8[s]"), "arrays of numbers in m for 'pitch', not of times"),
+    (3, np.array([0.12 + 0j]), "arrays of numbers for 'thread_friction', not of complex numbers"),
+])
+def test_arrays_of_other_things_are_named(place, value, words):
+    arguments = [np.array([130.0, 90.0]), 2e-3, 14.701e-3, 0.12, 0.12, 20e-3]
+    arguments[place] = value
+    with pytest.raises(TypeError, match=rf"^preload_from_torque\(\) takes {words}$"):
+        tauten.preload_from_torque(*arguments)
+
+
+def test_series_of_dask_stay_lazy_and_give_the_same_bits():
+    pandas = pytest.importorskip("pandas")
+    dataframe = pytest.importorskip("dask.dataframe")
+    frame = pandas.DataFrame({"torque": [130.0, 90.0, -20.0, 60.0], "pitch": [2e-3, 2e-3, 1.5e-3, 1.75e-3],
+                              "friction": [0.12, 0.1, 0.14, 0.12]}, index=[3, 5, 7, 9])
+    lazy = dataframe.from_pandas(frame, npartitions=2)
+    for names in (["torque"], ["pitch"], ["torque", "pitch"], ["torque", "pitch", "friction"]):
+        def call(table, names=names):
+            torque, pitch, friction = (table[name] if name in names else 0.1 for name in frame)
+            return tauten.preload_from_torque(torque, pitch, 14.7e-3, friction, 0.12, 20e-3)
+        with warnings.catch_warnings():
+            warnings.simplefilter("error")  # nobody has looked at a value yet
+            there = call(lazy)
+        assert isinstance(there, dataframe.Series) and there.npartitions == 2 and there.dtype == float
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")
+            pandas.testing.assert_series_equal(there.compute(scheduler="sync"), call(frame), check_exact=True)

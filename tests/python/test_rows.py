@@ -1,5 +1,11 @@
 """Whole answers on tables, against the same questions asked one by one."""
 import math
+import os
+import pathlib
+import re
+import signal
+import threading
+import time
 import warnings
 
 import numpy as np
@@ -66,6 +72,17 @@ def test_data_frame_in_data_frame_out():
     assert answers.loc["v1", "error"] != "" and math.isnan(answers.loc["v1", "right_torque"])
     assert list(frame.join(answers, rsuffix="_found").loc["c1", ["place", "verdict"]]) == ["coupling", "yields"]
     assert list(silent(tauten.clamp, frame.iloc[:0], **FEET).columns) == list(answers.columns)
+
+
+def test_the_page_does_what_it_says():
+    pytest.importorskip("pandas")
+    page = (pathlib.Path(__file__).resolve().parents[2] / "docs/site/guides/many-joints.md").read_text(encoding="utf-8")
+    block = next(block for block in re.findall(r"```python\n(.*?)```", page, re.S) if "LocalCluster" not in block)
+    scope = {}
+    exec(block, scope)
+    assert scope["answers"]["place"].tolist() == ["pump 1 foot", "pump 1 coupling"]
+    assert "property_class" in scope["answers"] and "class" not in scope["answers"]
+    assert len(scope["slack"]) == (scope["answers"]["verdict"] == "slack").sum()
 
 
 @pytest.mark.parametrize("kind", ["category", "string", object])
@@ -157,11 +174,141 @@ def test_threads_change_nothing():
     assert len(set(one["verdict"])) > 3
 
 
+def test_masks_of_dask_arrays_are_missing_values():
+    array = pytest.importorskip("dask.array")
+    torque = np.ma.array([[130.0, 1.0, 120.0]], mask=[[False, True, False]])
+    thread = np.array([["M16"], ["M20"]])
+    for table in ({"torque": array.from_array(torque, chunks=(1, 2)), "thread": "M16"},
+                  {"torque": torque[0], "thread": array.from_array(thread, chunks=1)},
+                  {"torque": array.from_array(torque, chunks=(1, 2)), "thread": thread}):
+        there = {name: column.compute(scheduler="sync") for name, column in tauten.clamp(table, **FEET).items()}
+        plain = {name: column.compute() if hasattr(column, "compute") else column for name, column in table.items()}
+        with pytest.warns(tauten.DomainWarning):
+            here = tauten.clamp(plain, **FEET)
+        for name in here:
+            np.testing.assert_array_equal(there[name], here[name])
+        assert [text.startswith("torque is missing") for text in there["error"][0]] == [False, True, False]
+
+
+def test_pint_columns_beside_dask_arrays_keep_their_units():
+    array = pytest.importorskip("dask.array")
+    unit = pytest.importorskip("pint").UnitRegistry()
+    feet = unit.Quantity(np.array([60.0, 90.0]), "lbf * ft")
+    here = silent(tauten.clamp, {"torque": feet, "thread": "M16"}, **FEET)["clamp_load_low"]
+    for table in ({"torque": feet, "thread": array.from_array(np.array(["M16", "M16"]), chunks=1)},
+                  {"torque": unit.Quantity(array.from_array(feet.magnitude, chunks=1), "lbf * ft"), "thread": "M16"}):
+        lazy = silent(tauten.clamp, table, **FEET)["clamp_load_low"]
+        assert isinstance(lazy, array.Array)
+        np.testing.assert_allclose(lazy.compute(), here, rtol=1e-12)
+
+
+def test_a_column_that_is_there_twice_is_refused():
+    pandas = pytest.importorskip("pandas")
+    frame = pandas.DataFrame([["M16", 130, 90, "foot", "foot"]], columns=["thread", "torque", "torque", "place", "place"])
+    with pytest.raises(tauten.Error, match="column 'torque' is there twice") as caught:
+        tauten.clamp(frame, **FEET)
+    assert caught.value.argument == "torque"
+    assert silent(tauten.clamp, frame.iloc[:, [0, 1, 3, 4]], **FEET)["verdict"][0] == "fit"
+
+
+@pytest.mark.parametrize("value, words", [
+    ([90, 95], "torque takes one text or number, like 48N.m, not list"), ({"low": 90}, "not dict"), (b"90N.m", "not bytes; decode"),
+    (90 + 1j, "not complex"), (10**400, "torque is beyond 1.8e308"), ("90N.m\ud800", "torque holds half a character"),
+    (object(), "not object"), (np.timedelta64(90, "s"), "not timedelta64"), (np.array([90.0]), "not ndarray"),
+], ids=lambda value: type(value).__name__)
+@pytest.mark.parametrize("make", [dict, "frame"])
+def test_a_cell_that_cannot_be_is_the_error_of_its_row(make, value, words):
+    table = {"torque": [130, value, "120N.m"], "thread": ["M16"] * 3}
+    if make == "frame":
+        table = pytest.importorskip("pandas").DataFrame(table, dtype=object)
+    with pytest.warns(tauten.DomainWarning, match="1 of 3 rows"):
+        answers = tauten.clamp(table, **FEET, columns=ALL)
+    plain = silent(tauten.clamp, {"torque": [130, 120], "thread": "M16"}, **FEET, columns=ALL)
+    for name in plain:
+        np.testing.assert_array_equal(np.asarray(answers[name])[[0, 2]], plain[name])
+    assert re.search(words, answers["error"][1]) and answers["verdict"][1] == answers["warnings"][1] == ""
+    assert np.isnan(answers["clamp_load_low"][1]) and not answers["class_assumed"][1]
+
+
+def test_columns_of_bytes_are_errors_of_their_rows():
+    table = np.array([(b"M16", 130.0), (b"M12", 75.0)], dtype=[("thread", "S8"), ("torque", float)])
+    with pytest.warns(tauten.DomainWarning, match="2 of 2 rows.*thread takes one text.*not bytes; decode it"):
+        tauten.clamp(table, **FEET)
+
+
+def test_pint_quantities_in_cells():
+    unit = pytest.importorskip("pint").UnitRegistry()
+    cells = [unit.Quantity(90, "lbf * ft"), unit.Quantity(130, "newton * metre"), unit.Quantity(3, "mm")]
+    for torque in (cells, pytest.importorskip("pandas").Series(cells, dtype=object)):
+        with pytest.warns(tauten.DomainWarning, match="1 of 3 rows"):
+            answers = tauten.clamp({"torque": torque, "thread": "M16"}, **FEET)
+        one = tauten.clamp(thread="M16", torque="90lbf.ft", **FEET).candidates[0]
+        assert answers["clamp_load_low"][0] == pytest.approx(one.clamp_load.low, rel=1e-12)
+        assert answers["torque"][1] == 130
+        assert answers["error"][2] == "torque is given in 'millimeter', but must be in N.m, for example 48N.m"
+
+
+def test_blanks_around_texts_are_nothing():
+    bare = silent(tauten.clamp, {"torque": ["130N.m", "90N.m"], "thread": "M16", "condition": ["dry", None]}, **FEET)
+    blank = silent(tauten.clamp, {"torque": [" 130N.m", "90N.m\t"], "thread": "M16 ", "condition": [" dry ", "  "]}, **FEET)
+    for name in bare:
+        np.testing.assert_array_equal(bare[name], blank[name])
+
+
+@pytest.mark.parametrize("kind", ["timedelta64[ns]", "datetime64[ns]"])
+def test_columns_of_times_are_no_numbers(kind):
+    pandas = pytest.importorskip("pandas")
+    times = np.array([130, 90]).astype(kind)
+    for table in ({"thread": "M16", "torque": times}, pandas.DataFrame({"thread": "M16", "torque": times})):
+        with pytest.raises(tauten.Error, match="torque: the column holds times .*numbers in N.m") as caught:
+            tauten.clamp(table, **FEET)
+        assert caught.value.argument == "torque"
+    # A time that is no key is nobody's matter.
+    assert set(silent(tauten.clamp, {"thread": "M16", "torque": [130, 120], "done_on": times}, **FEET)["error"]) == {""}
+
+
+@pytest.mark.parametrize("threads, words", [
+    (0, "threads is 0, but must be at least 1 and at most 256"), (-1, "threads is -1, but"), (257, "threads is 257, but"),
+    (10**30, "more than 18 digits, but must be at least 1 and at most 256"),
+])
+@pytest.mark.parametrize("ask", [tauten.clamp, tauten.free_joint, tauten.reach])
+def test_a_number_of_threads_that_cannot_be_is_refused(ask, threads, words):
+    with pytest.raises(tauten.Error, match=words) as caught:
+        ask({"thread": ["M16"] * 3, "torque": 5}, threads=threads)
+    assert caught.value.argument == "threads"
+    for no_number in ("2", True, 1.5):
+        with pytest.raises(TypeError, match="^threads takes a whole number, not (str|bool|float)$"):
+            ask({"thread": ["M16"] * 3}, threads=no_number)
+
+
+@pytest.mark.parametrize("threads", [1, 3])
+def test_the_interrupt_key_stops_a_table(threads):
+    # Each row is a simulation of its own, so that the whole table takes many times as long as the test waits.
+    table = {"thread": "M16", "limit": np.linspace(50, 300, 600)}
+    start = time.monotonic()
+    key = threading.Timer(0.3, os.kill, (os.getpid(), signal.SIGINT))
+    key.start()
+    with pytest.raises(KeyboardInterrupt):
+        tauten.free_joint(table, property_class="8.8", trials=200_000, threads=threads)
+    key.join()
+    assert 0.3 <= time.monotonic() - start < 12
+
+
+def test_more_threads_than_rows_change_nothing():
+    few, many = (silent(tauten.clamp, {"thread": ["M12", "M16"], "torque": 60}, **FEET, threads=n) for n in (1, 256))
+    np.testing.assert_array_equal(few["clamp_load_low"], many["clamp_load_low"])
+    assert silent(tauten.clamp, {"thread": [], "torque": []}, **FEET, threads=256)["clamp_load_low"].size == 0
+
+
 @pytest.mark.parametrize("table, said, argument, words", [
     ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
     ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
-    ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "verdikt"),
+    ({"thread": ["M16"], "torque": [130]}, dict(condition=" "), "condition", "is empty; leave it out"),
+    ({"thread": ["M16"]}, dict(torque=math.nan), "torque", "is empty; leave it out"),
+    ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "no column 'verdikt'; did you mean verdict"),
+    ({"thread": ["M16"], "torque": [130]}, dict(columns="clamp_load"), "columns",
+     "no column 'clamp_load'; did you mean clamp_load_low, clamp_load_nominal or clamp_load_high"),
     ({"thread": ["M16"], "torque": [130]}, dict(more_faces=[("20mm", "dry")]), "more_faces", "cannot be said"),
     ({"class": ["8.8"], "property_class": ["8.8"], "thread": "M16", "torque": 1}, {}, "class", "two names"),
 ])
@@ -171,10 +318,44 @@ def test_wrong_tables(table, said, argument, words):
     assert caught.value.argument == argument
 
 
+@pytest.mark.parametrize("ask", [tauten.clamp, tauten.torque_for, tauten.turn, tauten.reach, tauten.free_joint])
+def test_an_unknown_column_shows_whole_names(ask):
+    with pytest.raises(tauten.Error) as caught:
+        ask({"thread": ["M16"], "torque": [130]}, columns=["nothing_alike"])
+    known, more = re.fullmatch(r"the answer has no column 'nothing_alike'; it has (.*?)(?: and (\d+) more)?; the guide to "
+                               r"many joints tells how they are called", str(caught.value)).groups()
+    # Each name that is shown is a whole one: it can be asked for.
+    answers = ask({"thread": [], "torque": []}, columns=known.split(", "))
+    shown = {"property_class" if name == "class" else name for name in known.split(", ")}
+    assert len(shown) > 5 and set(answers) >= shown
+    assert ask is tauten.reach or int(more) > 5
+
+
+def test_a_member_of_many_columns_shows_them_whole():
+    with pytest.raises(tauten.Error, match=r"no column 'joint'; it has joint_thread, .* and \d+ more; the guide to many joints"):
+        tauten.turn({"thread": ["M16"]}, columns="joint")
+
+
+def test_one_text_is_one_column():
+    answers = silent(tauten.clamp, {"thread": ["M16"], "torque": [130]}, **FEET, columns="verdict")
+    assert list(answers) == ["verdict", "warnings", "error"] and answers["verdict"][0] == "fit"
+
+
+@pytest.mark.parametrize("ask, said, words", [
+    (tauten.reach, dict(extensions=[("100mm", "30deg")]), "^extensions takes one text .*, like 100mm@30deg, not list; several "
+     "stand in one text with semicolons"),
+    (tauten.free_joint, dict(undone=["freed:85N.m"]), "^undone takes one text .*, like freed:.*, not list; several"),
+    (tauten.clamp, dict(condition=["oiled"]), "^condition takes one text or number, like oiled, not list$"),
+])
+def test_lists_beside_a_table_are_texts_with_semicolons(ask, said, words):
+    with pytest.raises(TypeError, match=words):
+        ask({"thread": ["M16"], "torque": [130]}, **said)
+
+
 @pytest.mark.parametrize("call", [
     lambda: tauten.clamp([1, 2]), lambda: tauten.clamp(np.ones(3)), lambda: tauten.clamp({}), lambda: tauten.clamp(),
     lambda: tauten.clamp(thread="M16", torque=1, columns=["verdict"]),
-    lambda: tauten.clamp({"thread": np.array([["M16"], object()], object), "torque": [1, 2]}),
+    lambda: tauten.clamp({"thread": "M16", "torque": [130]}, condition=["oiled"]),
 ])
 def test_wrong_calls(call):
     with pytest.raises(TypeError):
