@@ -1,3 +1,4 @@
+# mypy: disable-error-code="misc"
 from typing import Any, Iterable, Optional, Protocol, overload, Sequence, TypeVar, Union
 
 from numpy.typing import NDArray
@@ -492,7 +493,7 @@ class _triangle_height(_Formula, Protocol):
     pitch P [m] -> triangle_height H [m]
     """
     @overload
-    def __call__(self, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -506,7 +507,7 @@ class _pitch_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> pitch_diameter d_2 [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -520,7 +521,7 @@ class _minor_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> minor_diameter D_1 [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -534,7 +535,7 @@ class _root_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> root_diameter d_3 [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -548,7 +549,7 @@ class _minimum_root_diameter(_Formula, Protocol):
     minimum_pitch_diameter d_2min [m], pitch P [m] -> minimum_root_diameter d_3min [m]
     """
     @overload
-    def __call__(self, minimum_pitch_diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, minimum_pitch_diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, minimum_pitch_diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -562,7 +563,7 @@ class _stress_diameter(_Formula, Protocol):
     diameter d [m], pitch P [m] -> stress_diameter d_s [m]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -576,7 +577,7 @@ class _stress_area(_Formula, Protocol):
     diameter d [m], pitch P [m] -> stress_area A_s [m2]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -590,7 +591,7 @@ class _stress_area_unified(_Formula, Protocol):
     diameter d [m], pitch P [m] -> stress_area A_s [m2]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -604,7 +605,7 @@ class _lead_angle(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m] -> lead_angle phi [rad]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number, pitch_diameter: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -618,7 +619,7 @@ class _load_at_stress(_Formula, Protocol):
     stress_area A_s [m2], stress S [Pa] -> load F [N]
     """
     @overload
-    def __call__(self, stress_area: _Number, stress: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, stress_area: _Number, stress: _Number) -> float: ...
     @overload
     def __call__(self, stress_area: _Numbers, stress: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -632,7 +633,7 @@ class _target_preload(_Formula, Protocol):
     share x [1], stress_area A_s [m2], stress S [Pa] -> preload F_M [N]
     """
     @overload
-    def __call__(self, share: _Number, stress_area: _Number, stress: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, share: _Number, stress_area: _Number, stress: _Number) -> float: ...
     @overload
     def __call__(self, share: _Numbers, stress_area: _Numbers, stress: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -646,7 +647,7 @@ class _torsion_yield_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], diameter d [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -660,7 +661,7 @@ class _torsion_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], diameter d [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, diameter: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -674,7 +675,7 @@ class _breaking_torque(_Formula, Protocol):
     torsion_ratio X [1], tensile_strength R_m [Pa], root_diameter d_3 [m] -> torque M_B [N.m]
     """
     @overload
-    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number) -> float: ...
     @overload
     def __call__(self, torsion_ratio: _Numbers, tensile_strength: _Numbers, root_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -688,7 +689,7 @@ class _mean_bearing_diameter(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m] -> bearing_diameter D_Km [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
     @overload
     def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -702,7 +703,7 @@ class _uniform_pressure_bearing_diameter(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m] -> bearing_diameter D_Km [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
     @overload
     def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -716,7 +717,7 @@ class _thread_lever(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_lever a_G [m]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -730,7 +731,7 @@ class _torque_lever(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque_lever a [m]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -744,7 +745,7 @@ class _nut_factor(_Formula, Protocol):
     diameter d [m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> nut_factor K [1]
     """
     @overload
-    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -758,7 +759,7 @@ class _nut_factor_from_test(_Formula, Protocol):
     torque M_A [N.m], preload F_M [N], diameter d [m] -> nut_factor K [1]
     """
     @overload
-    def __call__(self, torque: _Number, preload: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, preload: _Number, diameter: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, preload: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -772,7 +773,7 @@ class _total_friction(_Formula, Protocol):
     torque M_A [N.m], preload F_M [N], pitch P [m], pitch_diameter d_2 [m], bearing_diameter D_Km [m] -> total_friction mu_tot [1]
     """
     @overload
-    def __call__(self, torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -786,7 +787,7 @@ class _thread_friction_from_test(_Formula, Protocol):
     thread_torque M_G [N.m], preload F_M [N], pitch P [m], pitch_diameter d_2 [m] -> thread_friction mu_G [1]
     """
     @overload
-    def __call__(self, thread_torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, thread_torque: _Number, preload: _Number, pitch: _Number, pitch_diameter: _Number) -> float: ...
     @overload
     def __call__(self, thread_torque: _Numbers, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -800,7 +801,7 @@ class _bearing_friction_from_test(_Formula, Protocol):
     bearing_torque M_K [N.m], preload F_M [N], bearing_diameter D_Km [m] -> bearing_friction mu_K [1]
     """
     @overload
-    def __call__(self, bearing_torque: _Number, preload: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, bearing_torque: _Number, preload: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, bearing_torque: _Numbers, preload: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -814,7 +815,7 @@ class _tightening_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -828,7 +829,7 @@ class _tightening_torque_exact(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -842,7 +843,7 @@ class _preload_from_torque(_Formula, Protocol):
     torque M_A [N.m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -856,7 +857,7 @@ class _preload_from_torque_exact(_Formula, Protocol):
     torque M_A [N.m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -870,7 +871,7 @@ class _thread_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_torque M_G [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -884,7 +885,7 @@ class _bearing_torque(_Formula, Protocol):
     preload F_M [N], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> bearing_torque M_K [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -898,7 +899,7 @@ class _loosening_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -912,7 +913,7 @@ class _loosening_torque_exact(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -926,7 +927,7 @@ class _screw_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, flank_angle: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -940,7 +941,7 @@ class _screw_loosening_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_torque M_L [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, flank_angle: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -954,7 +955,7 @@ class _screw_efficiency(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], flank_angle alpha [rad] -> efficiency eta [1]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, flank_angle: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, flank_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -968,7 +969,7 @@ class _pitch_share(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> pitch_share p [1]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -982,7 +983,7 @@ class _loosening_ratio(_Formula, Protocol):
     pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> loosening_ratio T_off/T_on [1]
     """
     @overload
-    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -996,7 +997,7 @@ class _preload_from_torque_pair(_Formula, Protocol):
     torque M_A [N.m], loosening_torque M_L [N.m], pitch P [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, loosening_torque: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, loosening_torque: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, loosening_torque: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1010,7 +1011,7 @@ class _torque_from_nut_factor(_Formula, Protocol):
     preload F_M [N], diameter d [m], nut_factor K [1] -> torque T [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, diameter: _Number, nut_factor: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, diameter: _Number, nut_factor: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, diameter: _Numbers, nut_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1024,7 +1025,7 @@ class _preload_from_nut_factor(_Formula, Protocol):
     torque M_A [N.m], diameter d [m], nut_factor K [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, torque: _Number, diameter: _Number, nut_factor: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, diameter: _Number, nut_factor: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, diameter: _Numbers, nut_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1038,7 +1039,7 @@ class _preload_after_friction_change(_Formula, Protocol):
     preload F_M [N], nut_factor K [1], new_nut_factor K_new [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, preload: _Number, nut_factor: _Number, new_nut_factor: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, nut_factor: _Number, new_nut_factor: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, nut_factor: _Numbers, new_nut_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1052,7 +1053,7 @@ class _setting_with_prevailing(_Formula, Protocol):
     torque M_A [N.m], prevailing_torque M_P [N.m] -> setting M [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, prevailing_torque: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, prevailing_torque: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, prevailing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1066,7 +1067,7 @@ class _effective_torque(_Formula, Protocol):
     setting M_S [N.m], wrench_deviation e_W [1], prevailing_torque M_P [N.m], shank_torque M_D [N.m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, setting: _Number, wrench_deviation: _Number, prevailing_torque: _Number, shank_torque: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, setting: _Number, wrench_deviation: _Number, prevailing_torque: _Number, shank_torque: _Number) -> float: ...
     @overload
     def __call__(self, setting: _Numbers, wrench_deviation: _Numbers, prevailing_torque: _Numbers, shank_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1080,7 +1081,7 @@ class _shank_torsion(_Formula, Protocol):
     thread_torque M_G [N.m], prevailing_torque M_P [N.m] -> shank_torsion M_T [N.m]
     """
     @overload
-    def __call__(self, thread_torque: _Number, prevailing_torque: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, thread_torque: _Number, prevailing_torque: _Number) -> float: ...
     @overload
     def __call__(self, thread_torque: _Numbers, prevailing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1094,7 +1095,7 @@ class _assembly_preload(_Formula, Protocol):
     yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
     @overload
     def __call__(self, yield_strength: _Numbers, utilisation: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, stress_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1108,7 +1109,7 @@ class _assembly_preload_exact(_Formula, Protocol):
     yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
     @overload
     def __call__(self, yield_strength: _Numbers, utilisation: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, stress_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1122,7 +1123,7 @@ class _assembly_preload_elastic(_Formula, Protocol):
     yield_strength R_p0.2 [Pa], utilisation nu [1], pitch P [m], pitch_diameter d_2 [m], stress_diameter d_s [m], thread_friction mu_G [1] -> preload F_M [N]
     """
     @overload
-    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, yield_strength: _Number, utilisation: _Number, pitch: _Number, pitch_diameter: _Number, stress_diameter: _Number, thread_friction: _Number) -> float: ...
     @overload
     def __call__(self, yield_strength: _Numbers, utilisation: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, stress_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1136,7 +1137,7 @@ class _assembly_stress(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m] -> stress sigma_red [Pa]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1150,7 +1151,7 @@ class _assembly_stress_elastic(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m] -> stress sigma_red [Pa]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1164,7 +1165,7 @@ class _yield_utilisation(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m], yield_strength R_p0.2 [Pa] -> utilisation nu [1]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, yield_strength: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1178,7 +1179,7 @@ class _yield_utilisation_elastic(_Formula, Protocol):
     preload F_M [N], thread_torque M_G [N.m], stress_diameter d_s [m], yield_strength R_p0.2 [Pa] -> utilisation nu [1]
     """
     @overload
-    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, thread_torque: _Number, stress_diameter: _Number, yield_strength: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, thread_torque: _Numbers, stress_diameter: _Numbers, yield_strength: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1192,7 +1193,7 @@ class _greatest_preload(_Formula, Protocol):
     preload F_M [N], scatter s [1] -> preload F_Mmax [N]
     """
     @overload
-    def __call__(self, preload: _Number, scatter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, scatter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, scatter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1206,7 +1207,7 @@ class _least_preload(_Formula, Protocol):
     preload F_M [N], scatter s [1] -> preload F_Mmin [N]
     """
     @overload
-    def __call__(self, preload: _Number, scatter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, scatter: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, scatter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1220,7 +1221,7 @@ class _tightening_factor(_Formula, Protocol):
     scatter s [1] -> tightening_factor alpha_A [1]
     """
     @overload
-    def __call__(self, scatter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, scatter: _Number) -> float: ...
     @overload
     def __call__(self, scatter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1234,7 +1235,7 @@ class _preload_after_relaxation(_Formula, Protocol):
     preload F_M [N], relaxation r [1] -> preload F_V [N]
     """
     @overload
-    def __call__(self, preload: _Number, relaxation: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, relaxation: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, relaxation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1248,7 +1249,7 @@ class _angle_from_preload(_Formula, Protocol):
     preload F_M [N], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> angle_of_turn theta [rad]
     """
     @overload
-    def __call__(self, preload: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1262,7 +1263,7 @@ class _preload_from_angle(_Formula, Protocol):
     angle_of_turn theta [rad], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> preload F_M [N]
     """
     @overload
-    def __call__(self, angle_of_turn: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, angle_of_turn: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, angle_of_turn: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1276,7 +1277,7 @@ class _joint_rate_angle(_Formula, Protocol):
     torque M_A [N.m], torque_lever a [m], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N], pitch P [m] -> angle_of_turn theta [rad]
     """
     @overload
-    def __call__(self, torque: _Number, torque_lever: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, torque_lever: _Number, bolt_resilience: _Number, plate_resilience: _Number, pitch: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, torque_lever: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, pitch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1290,7 +1291,7 @@ class _embedding_loss(_Formula, Protocol):
     embedding f_Z [m], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> preload_loss F_Z [N]
     """
     @overload
-    def __call__(self, embedding: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, embedding: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
     @overload
     def __call__(self, embedding: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1304,7 +1305,7 @@ class _thermal_loss(_Formula, Protocol):
     grip_length l_K [m], bolt_expansion alpha_S [1/K], bolt_warming T_S [K], plate_expansion alpha_P [1/K], plate_warming T_P [K], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> preload_loss F_Vth [N]
     """
     @overload
-    def __call__(self, grip_length: _Number, bolt_expansion: _Number, bolt_warming: _Number, plate_expansion: _Number, plate_warming: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, grip_length: _Number, bolt_expansion: _Number, bolt_warming: _Number, plate_expansion: _Number, plate_warming: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
     @overload
     def __call__(self, grip_length: _Numbers, bolt_expansion: _Numbers, bolt_warming: _Numbers, plate_expansion: _Numbers, plate_warming: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1318,7 +1319,7 @@ class _segment_resilience(_Formula, Protocol):
     length l [m], area A [m2], elastic_modulus E [Pa] -> segment_resilience delta [m/N]
     """
     @overload
-    def __call__(self, length: _Number, area: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, length: _Number, area: _Number, elastic_modulus: _Number) -> float: ...
     @overload
     def __call__(self, length: _Numbers, area: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1332,7 +1333,7 @@ class _two_area_stiffness(_Formula, Protocol):
     shank_area A_d [m2], stress_area A_s [m2], shank_length l_d [m], thread_length l_t [m], elastic_modulus E [Pa] -> bolt_stiffness k_b [N/m]
     """
     @overload
-    def __call__(self, shank_area: _Number, stress_area: _Number, shank_length: _Number, thread_length: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shank_area: _Number, stress_area: _Number, shank_length: _Number, thread_length: _Number, elastic_modulus: _Number) -> float: ...
     @overload
     def __call__(self, shank_area: _Numbers, stress_area: _Numbers, shank_length: _Numbers, thread_length: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1346,7 +1347,7 @@ class _shank_twist(_Formula, Protocol):
     thread_torque M_G [N.m], length l [m], diameter d [m], shear_modulus G [Pa] -> twist phi_t [rad]
     """
     @overload
-    def __call__(self, thread_torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, thread_torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
     @overload
     def __call__(self, thread_torque: _Numbers, length: _Numbers, diameter: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1360,7 +1361,7 @@ class _cone_resilience(_Formula, Protocol):
     thickness t [m], hole_diameter d_h [m], face_diameter d_w [m], half_angle phi_D [rad], elastic_modulus E [Pa] -> plate_resilience delta_P [m/N]
     """
     @overload
-    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...
     @overload
     def __call__(self, thickness: _Numbers, hole_diameter: _Numbers, face_diameter: _Numbers, half_angle: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1374,7 +1375,7 @@ class _sleeve_resilience(_Formula, Protocol):
     thickness t [m], hole_diameter d_h [m], plate_diameter D_A [m], elastic_modulus E [Pa] -> plate_resilience delta_P [m/N]
     """
     @overload
-    def __call__(self, thickness: _Number, hole_diameter: _Number, plate_diameter: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, thickness: _Number, hole_diameter: _Number, plate_diameter: _Number, elastic_modulus: _Number) -> float: ...
     @overload
     def __call__(self, thickness: _Numbers, hole_diameter: _Numbers, plate_diameter: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1388,7 +1389,7 @@ class _frustum_stiffness(_Formula, Protocol):
     thickness t [m], hole_diameter d_h [m], face_diameter d_w [m], half_angle phi_D [rad], elastic_modulus E [Pa] -> plate_stiffness k_m [N/m]
     """
     @overload
-    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, thickness: _Number, hole_diameter: _Number, face_diameter: _Number, half_angle: _Number, elastic_modulus: _Number) -> float: ...
     @overload
     def __call__(self, thickness: _Numbers, hole_diameter: _Numbers, face_diameter: _Numbers, half_angle: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1402,7 +1403,7 @@ class _cone_angle_through(_Formula, Protocol):
     grip_length l_K [m], face_diameter d_w [m], plate_diameter D_A [m] -> half_angle phi_D [rad]
     """
     @overload
-    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...
     @overload
     def __call__(self, grip_length: _Numbers, face_diameter: _Numbers, plate_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1416,7 +1417,7 @@ class _cone_angle_tapped(_Formula, Protocol):
     grip_length l_K [m], face_diameter d_w [m], plate_diameter D_A [m] -> half_angle phi_D [rad]
     """
     @overload
-    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, grip_length: _Number, face_diameter: _Number, plate_diameter: _Number) -> float: ...
     @overload
     def __call__(self, grip_length: _Numbers, face_diameter: _Numbers, plate_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1430,7 +1431,7 @@ class _exponential_stiffness(_Formula, Protocol):
     diameter d [m], grip_length l_K [m], elastic_modulus E [Pa], fit_factor A_f [1], fit_exponent B_f [1] -> plate_stiffness k_m [N/m]
     """
     @overload
-    def __call__(self, diameter: _Number, grip_length: _Number, elastic_modulus: _Number, fit_factor: _Number, fit_exponent: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, diameter: _Number, grip_length: _Number, elastic_modulus: _Number, fit_factor: _Number, fit_exponent: _Number) -> float: ...
     @overload
     def __call__(self, diameter: _Numbers, grip_length: _Numbers, elastic_modulus: _Numbers, fit_factor: _Numbers, fit_exponent: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1444,7 +1445,7 @@ class _layer_stiffness(_Formula, Protocol):
     first_layer k_1 [N/m], second_layer k_2 [N/m], third_layer k_3 [N/m], fourth_layer k_4 [N/m] -> plate_stiffness k_m [N/m]
     """
     @overload
-    def __call__(self, first_layer: _Number, second_layer: _Number, third_layer: _Number, fourth_layer: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, first_layer: _Number, second_layer: _Number, third_layer: _Number, fourth_layer: _Number) -> float: ...
     @overload
     def __call__(self, first_layer: _Numbers, second_layer: _Numbers, third_layer: _Numbers, fourth_layer: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1458,7 +1459,7 @@ class _joint_constant(_Formula, Protocol):
     bolt_stiffness k_b [N/m], plate_stiffness k_m [N/m] -> joint_constant C [1]
     """
     @overload
-    def __call__(self, bolt_stiffness: _Number, plate_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, bolt_stiffness: _Number, plate_stiffness: _Number) -> float: ...
     @overload
     def __call__(self, bolt_stiffness: _Numbers, plate_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1472,7 +1473,7 @@ class _load_factor(_Formula, Protocol):
     load_introduction n [1], bolt_resilience delta_S [m/N], plate_resilience delta_P [m/N] -> joint_constant Phi_n [1]
     """
     @overload
-    def __call__(self, load_introduction: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, load_introduction: _Number, bolt_resilience: _Number, plate_resilience: _Number) -> float: ...
     @overload
     def __call__(self, load_introduction: _Numbers, bolt_resilience: _Numbers, plate_resilience: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1486,7 +1487,7 @@ class _service_bolt_load(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N] -> bolt_load F_S [N]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1500,7 +1501,7 @@ class _service_clamp_load(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N] -> clamp_load F_K [N]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1514,7 +1515,7 @@ class _separation_load(_Formula, Protocol):
     preload F_M [N], joint_constant C [1] -> working_load F_A [N]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, joint_constant: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, joint_constant: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1528,7 +1529,7 @@ class _service_stress(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N], stress_area A_s [m2] -> stress sigma_b [Pa]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number, stress_area: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number, stress_area: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, stress_area: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1542,7 +1543,7 @@ class _yield_factor(_Formula, Protocol):
     proof_stress S_p [Pa], stress_area A_s [m2], joint_constant C [1], working_load F_A [N], preload F_M [N] -> yield_factor n_p [1]
     """
     @overload
-    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...
     @overload
     def __call__(self, proof_stress: _Numbers, stress_area: _Numbers, joint_constant: _Numbers, working_load: _Numbers, preload: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1556,7 +1557,7 @@ class _overload_factor(_Formula, Protocol):
     proof_stress S_p [Pa], stress_area A_s [m2], joint_constant C [1], working_load F_A [N], preload F_M [N] -> overload_factor n_L [1]
     """
     @overload
-    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, proof_stress: _Number, stress_area: _Number, joint_constant: _Number, working_load: _Number, preload: _Number) -> float: ...
     @overload
     def __call__(self, proof_stress: _Numbers, stress_area: _Numbers, joint_constant: _Numbers, working_load: _Numbers, preload: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1570,7 +1571,7 @@ class _separation_factor(_Formula, Protocol):
     preload F_M [N], joint_constant C [1], working_load F_A [N] -> separation_factor n_0 [1]
     """
     @overload
-    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, joint_constant: _Number, working_load: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, joint_constant: _Numbers, working_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1584,7 +1585,7 @@ class _wrench_setting(_Formula, Protocol):
     torque M_A [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad] -> setting M_S [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1598,7 +1599,7 @@ class _torque_at_fastener(_Formula, Protocol):
     setting M_S [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number) -> float: ...
     @overload
     def __call__(self, setting: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1612,7 +1613,7 @@ class _torque_with_support_hand(_Formula, Protocol):
     setting M_S [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad], support_share q [1] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, setting: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...
     @overload
     def __call__(self, setting: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, support_share: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1626,7 +1627,7 @@ class _setting_with_support_hand(_Formula, Protocol):
     torque M_A [N.m], wrench_length L [m], extension_length E [m], extension_angle alpha [rad], support_share q [1] -> setting M_S [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, support_share: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, support_share: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1640,7 +1641,7 @@ class _hand_shift_error(_Formula, Protocol):
     wrench_length L [m], extension_length E [m], extension_angle alpha [rad], hand_shift dL [m] -> relative_error e [1]
     """
     @overload
-    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, hand_shift: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, hand_shift: _Number) -> float: ...
     @overload
     def __call__(self, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, hand_shift: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1654,7 +1655,7 @@ class _extension_angle_error(_Formula, Protocol):
     wrench_length L [m], extension_length E [m], extension_angle alpha [rad], angle_shift delta_a [rad] -> relative_error e [1]
     """
     @overload
-    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, angle_shift: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, angle_shift: _Number) -> float: ...
     @overload
     def __call__(self, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, angle_shift: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1668,7 +1669,7 @@ class _pull_angle_error(_Formula, Protocol):
     wrench_length L [m], extension_length E [m], extension_angle alpha [rad], pull_angle delta [rad] -> relative_error e [1]
     """
     @overload
-    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, pull_angle: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, wrench_length: _Number, extension_length: _Number, extension_angle: _Number, pull_angle: _Number) -> float: ...
     @overload
     def __call__(self, wrench_length: _Numbers, extension_length: _Numbers, extension_angle: _Numbers, pull_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1682,7 +1683,7 @@ class _square_bar_stiffness(_Formula, Protocol):
     length l [m], side a [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...
     @overload
     def __call__(self, length: _Numbers, side: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1696,7 +1697,7 @@ class _round_bar_stiffness(_Formula, Protocol):
     length l [m], diameter d [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
     @overload
     def __call__(self, length: _Numbers, diameter: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1710,7 +1711,7 @@ class _hexagon_bar_stiffness(_Formula, Protocol):
     length l [m], width_across_flats s [m], shear_modulus G [Pa] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, length: _Number, width_across_flats: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, length: _Number, width_across_flats: _Number, shear_modulus: _Number) -> float: ...
     @overload
     def __call__(self, length: _Numbers, width_across_flats: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1724,7 +1725,7 @@ class _bar_twist(_Formula, Protocol):
     torque M_A [N.m], length l [m], side a [m], shear_modulus G [Pa] -> twist theta_T [rad]
     """
     @overload
-    def __call__(self, torque: _Number, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, length: _Number, side: _Number, shear_modulus: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, length: _Numbers, side: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1738,7 +1739,7 @@ class _round_bar_twist(_Formula, Protocol):
     torque M_A [N.m], length l [m], diameter d [m], shear_modulus G [Pa] -> twist theta_T [rad]
     """
     @overload
-    def __call__(self, torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, length: _Number, diameter: _Number, shear_modulus: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, length: _Numbers, diameter: _Numbers, shear_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1752,7 +1753,7 @@ class _series_stiffness(_Formula, Protocol):
     first_stiffness c_1 [N.m], second_stiffness c_2 [N.m] -> torsional_stiffness c_T [N.m]
     """
     @overload
-    def __call__(self, first_stiffness: _Number, second_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, first_stiffness: _Number, second_stiffness: _Number) -> float: ...
     @overload
     def __call__(self, first_stiffness: _Numbers, second_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1766,7 +1767,7 @@ class _fastener_angle(_Formula, Protocol):
     handle_angle theta_h [rad], snug_torque M_0 [N.m], torque M_A [N.m], torsional_stiffness c_T [N.m] -> angle_of_turn theta [rad]
     """
     @overload
-    def __call__(self, handle_angle: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, handle_angle: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...
     @overload
     def __call__(self, handle_angle: _Numbers, snug_torque: _Numbers, torque: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1780,7 +1781,7 @@ class _handle_angle(_Formula, Protocol):
     angle_of_turn theta [rad], snug_torque M_0 [N.m], torque M_A [N.m], torsional_stiffness c_T [N.m] -> handle_angle theta_h [rad]
     """
     @overload
-    def __call__(self, angle_of_turn: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, angle_of_turn: _Number, snug_torque: _Number, torque: _Number, torsional_stiffness: _Number) -> float: ...
     @overload
     def __call__(self, angle_of_turn: _Numbers, snug_torque: _Numbers, torque: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1794,7 +1795,7 @@ class _twist_energy(_Formula, Protocol):
     torque M_A [N.m], torsional_stiffness c_T [N.m] -> energy U [J]
     """
     @overload
-    def __call__(self, torque: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, torsional_stiffness: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1808,7 +1809,7 @@ class _blow_torque(_Formula, Protocol):
     energy U [J], torsional_stiffness c_T [N.m] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, energy: _Number, torsional_stiffness: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, energy: _Number, torsional_stiffness: _Number) -> float: ...
     @overload
     def __call__(self, energy: _Numbers, torsional_stiffness: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1822,7 +1823,7 @@ class _universal_joint_ratio(_Formula, Protocol):
     bend_angle beta [rad], rotation theta [rad] -> speed_ratio i_u [1]
     """
     @overload
-    def __call__(self, bend_angle: _Number, rotation: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, bend_angle: _Number, rotation: _Number) -> float: ...
     @overload
     def __call__(self, bend_angle: _Numbers, rotation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1836,7 +1837,7 @@ class _universal_joint_least_ratio(_Formula, Protocol):
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """
     @overload
-    def __call__(self, bend_angle: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, bend_angle: _Number) -> float: ...
     @overload
     def __call__(self, bend_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1850,7 +1851,7 @@ class _universal_joint_greatest_ratio(_Formula, Protocol):
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """
     @overload
-    def __call__(self, bend_angle: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, bend_angle: _Number) -> float: ...
     @overload
     def __call__(self, bend_angle: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1864,7 +1865,7 @@ class _universal_joint_bend(_Formula, Protocol):
     variation v [1] -> bend_angle beta [rad]
     """
     @overload
-    def __call__(self, variation: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, variation: _Number) -> float: ...
     @overload
     def __call__(self, variation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1878,7 +1879,7 @@ class _multiplier_output(_Formula, Protocol):
     torque M_A [N.m], gear_ratio i [1], efficiency eta [1] -> output_torque M_2 [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, gear_ratio: _Numbers, efficiency: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1892,7 +1893,7 @@ class _multiplier_input(_Formula, Protocol):
     output_torque M_2 [N.m], gear_ratio i [1], efficiency eta [1] -> torque M_A [N.m]
     """
     @overload
-    def __call__(self, output_torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, output_torque: _Number, gear_ratio: _Number, efficiency: _Number) -> float: ...
     @overload
     def __call__(self, output_torque: _Numbers, gear_ratio: _Numbers, efficiency: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1906,7 +1907,7 @@ class _multiplier_reaction(_Formula, Protocol):
     torque M_A [N.m], output_torque M_2 [N.m] -> reaction_torque M_R [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, output_torque: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, output_torque: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, output_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1920,7 +1921,7 @@ class _reaction_force(_Formula, Protocol):
     reaction_torque M_R [N.m], arm_length l_R [m] -> reaction_force F_R [N]
     """
     @overload
-    def __call__(self, reaction_torque: _Number, arm_length: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, reaction_torque: _Number, arm_length: _Number) -> float: ...
     @overload
     def __call__(self, reaction_torque: _Numbers, arm_length: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1934,7 +1935,7 @@ class _counter_hold_torque(_Formula, Protocol):
     torque M_A [N.m], bearing_torque M_K [N.m] -> hold_torque M_H [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, bearing_torque: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, bearing_torque: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, bearing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1948,7 +1949,7 @@ class _square_yield_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], side a [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, side: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1962,7 +1963,7 @@ class _square_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], side a [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, side: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, side: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1976,7 +1977,7 @@ class _hexagon_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, width_across_flats: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -1990,7 +1991,7 @@ class _hexalobular_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], outer_diameter d_a [m], inner_diameter d_i [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2004,7 +2005,7 @@ class _ring_test_torque(_Formula, Protocol):
     width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2018,7 +2019,7 @@ class _open_end_test_torque(_Formula, Protocol):
     width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2032,7 +2033,7 @@ class _hexagon_key_test_torque(_Formula, Protocol):
     test_stress k [Pa], width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, test_stress: _Number, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, test_stress: _Number, width_across_flats: _Number) -> float: ...
     @overload
     def __call__(self, test_stress: _Numbers, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2046,7 +2047,7 @@ class _hexagon_key_strength(_Formula, Protocol):
     breaking_stress k_B [Pa], width_across_flats s [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, breaking_stress: _Number, width_across_flats: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, breaking_stress: _Number, width_across_flats: _Number) -> float: ...
     @overload
     def __call__(self, breaking_stress: _Numbers, width_across_flats: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2060,7 +2061,7 @@ class _breakaway_torque(_Formula, Protocol):
     preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m], thread_growth f_t [1], bearing_growth f_b [1], bond_torque T_bond [N.m], rust_torque T_press [N.m], prevailing_torque M_P [N.m] -> breakaway_torque T_off [N.m]
     """
     @overload
-    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number, thread_growth: _Number, bearing_growth: _Number, bond_torque: _Number, rust_torque: _Number, prevailing_torque: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number, thread_growth: _Number, bearing_growth: _Number, bond_torque: _Number, rust_torque: _Number, prevailing_torque: _Number) -> float: ...
     @overload
     def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, thread_growth: _Numbers, bearing_growth: _Numbers, bond_torque: _Numbers, rust_torque: _Numbers, prevailing_torque: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2074,7 +2075,7 @@ class _restart_torque(_Formula, Protocol):
     torque M_A [N.m], stretch f [m], remaining_stretch f_r [m] -> torque M_r [N.m]
     """
     @overload
-    def __call__(self, torque: _Number, stretch: _Number, remaining_stretch: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torque: _Number, stretch: _Number, remaining_stretch: _Number) -> float: ...
     @overload
     def __call__(self, torque: _Numbers, stretch: _Numbers, remaining_stretch: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2088,7 +2089,7 @@ class _bond_torque(_Formula, Protocol):
     bond_strength tau_B [Pa], flank_factor k_A [1], pitch_diameter d_2 [m], engaged_length L_e [m] -> bond_torque T_bond [N.m]
     """
     @overload
-    def __call__(self, bond_strength: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, bond_strength: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...
     @overload
     def __call__(self, bond_strength: _Numbers, flank_factor: _Numbers, pitch_diameter: _Numbers, engaged_length: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2102,7 +2103,7 @@ class _rust_torque(_Formula, Protocol):
     rust_pressure p_R [Pa], thread_friction mu_G [1], flank_factor k_A [1], pitch_diameter d_2 [m], engaged_length L_e [m] -> rust_torque T_press [N.m]
     """
     @overload
-    def __call__(self, rust_pressure: _Number, thread_friction: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, rust_pressure: _Number, thread_friction: _Number, flank_factor: _Number, pitch_diameter: _Number, engaged_length: _Number) -> float: ...
     @overload
     def __call__(self, rust_pressure: _Numbers, thread_friction: _Numbers, flank_factor: _Numbers, pitch_diameter: _Numbers, engaged_length: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2116,7 +2117,7 @@ class _rust_volume_ratio(_Formula, Protocol):
     oxide_volume V_ox [1], iron_atoms z [1], iron_volume V_Fe [1] -> volume_ratio n [1]
     """
     @overload
-    def __call__(self, oxide_volume: _Number, iron_atoms: _Number, iron_volume: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, oxide_volume: _Number, iron_atoms: _Number, iron_volume: _Number) -> float: ...
     @overload
     def __call__(self, oxide_volume: _Numbers, iron_atoms: _Numbers, iron_volume: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2130,7 +2131,7 @@ class _metal_loss(_Formula, Protocol):
     first_year_loss r_corr [m], years t [1] -> metal_loss x [m]
     """
     @overload
-    def __call__(self, first_year_loss: _Number, years: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, first_year_loss: _Number, years: _Number) -> float: ...
     @overload
     def __call__(self, first_year_loss: _Numbers, years: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2144,7 +2145,7 @@ class _rust_growth(_Formula, Protocol):
     metal_loss x [m], volume_ratio n [1] -> rust_growth s_R [m]
     """
     @overload
-    def __call__(self, metal_loss: _Number, volume_ratio: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, metal_loss: _Number, volume_ratio: _Number) -> float: ...
     @overload
     def __call__(self, metal_loss: _Numbers, volume_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2158,7 +2159,7 @@ class _rust_interference(_Formula, Protocol):
     rust_growth s_R [m], flank_play j_F [m] -> interference u [m]
     """
     @overload
-    def __call__(self, rust_growth: _Number, flank_play: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, rust_growth: _Number, flank_play: _Number) -> float: ...
     @overload
     def __call__(self, rust_growth: _Numbers, flank_play: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2172,7 +2173,7 @@ class _rust_pressure(_Formula, Protocol):
     interference u [m], elastic_modulus E [Pa], diameter d [m], outer_diameter d_a [m] -> radial_pressure p_r [Pa]
     """
     @overload
-    def __call__(self, interference: _Number, elastic_modulus: _Number, diameter: _Number, outer_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, interference: _Number, elastic_modulus: _Number, diameter: _Number, outer_diameter: _Number) -> float: ...
     @overload
     def __call__(self, interference: _Numbers, elastic_modulus: _Numbers, diameter: _Numbers, outer_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2186,7 +2187,7 @@ class _flank_pressure(_Formula, Protocol):
     radial_pressure p_r [Pa], flank_factor k_A [1] -> rust_pressure p_R [Pa]
     """
     @overload
-    def __call__(self, radial_pressure: _Number, flank_factor: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, radial_pressure: _Number, flank_factor: _Number) -> float: ...
     @overload
     def __call__(self, radial_pressure: _Numbers, flank_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2200,7 +2201,7 @@ class _corroded_breaking_torque(_Formula, Protocol):
     torsion_ratio X [1], tensile_strength R_m [Pa], root_diameter d_3 [m], metal_loss x [m] -> torque M_B [N.m]
     """
     @overload
-    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number, metal_loss: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, torsion_ratio: _Number, tensile_strength: _Number, root_diameter: _Number, metal_loss: _Number) -> float: ...
     @overload
     def __call__(self, torsion_ratio: _Numbers, tensile_strength: _Numbers, root_diameter: _Numbers, metal_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2214,7 +2215,7 @@ class _partly_plastic_torque(_Formula, Protocol):
     shear_strength tau_u [Pa], diameter d [m], core_diameter d_c [m] -> torque T [N.m]
     """
     @overload
-    def __call__(self, shear_strength: _Number, diameter: _Number, core_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, shear_strength: _Number, diameter: _Number, core_diameter: _Number) -> float: ...
     @overload
     def __call__(self, shear_strength: _Numbers, diameter: _Numbers, core_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2228,7 +2229,7 @@ class _breaking_torque_under_tension(_Formula, Protocol):
     breaking_torque M_B [N.m], preload F_M [N], breaking_load F_m [N] -> torque T [N.m]
     """
     @overload
-    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number) -> float: ...
     @overload
     def __call__(self, breaking_torque: _Numbers, preload: _Numbers, breaking_load: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2242,7 +2243,7 @@ class _shearing_torque_at_head(_Formula, Protocol):
     breaking_torque M_B [N.m], preload F_M [N], breaking_load F_m [N], bearing_friction mu_K [1], bearing_growth f_b [1], bearing_diameter D_Km [m] -> torque T_S [N.m]
     """
     @overload
-    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number, bearing_friction: _Number, bearing_growth: _Number, bearing_diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, breaking_torque: _Number, preload: _Number, breaking_load: _Number, bearing_friction: _Number, bearing_growth: _Number, bearing_diameter: _Number) -> float: ...
     @overload
     def __call__(self, breaking_torque: _Numbers, preload: _Numbers, breaking_load: _Numbers, bearing_friction: _Numbers, bearing_growth: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2256,7 +2257,7 @@ class _flank_lever(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> flank_lever a [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2270,7 +2271,7 @@ class _corner_play(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> corner_play phi [rad]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2284,7 +2285,7 @@ class _slipping_corner_loss(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m] -> corner_loss w [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2298,7 +2299,7 @@ class _twelve_point_slipping_corner_loss(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m] -> corner_loss w [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2312,7 +2313,7 @@ class _twelve_point_flank(_Formula, Protocol):
     width_across_flats s [m], drive_clearance D [m], corner_loss w [m] -> flank_length l_F [m]
     """
     @overload
-    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, width_across_flats: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
     @overload
     def __call__(self, width_across_flats: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2326,7 +2327,7 @@ class _rounding_torque(_Formula, Protocol):
     contact_pressure p_c [Pa], corners n_c [1], contact_length l_c [m], engaged_height h [m], flank_lever a [m] -> rounding_torque T_R [N.m]
     """
     @overload
-    def __call__(self, contact_pressure: _Number, corners: _Number, contact_length: _Number, engaged_height: _Number, flank_lever: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, contact_pressure: _Number, corners: _Number, contact_length: _Number, engaged_height: _Number, flank_lever: _Number) -> float: ...
     @overload
     def __call__(self, contact_pressure: _Numbers, corners: _Numbers, contact_length: _Numbers, engaged_height: _Numbers, flank_lever: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2340,7 +2341,7 @@ class _lobe_flank(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m], drive_clearance D [m], corner_loss w [m] -> flank_length l_F [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
     @overload
     def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2354,7 +2355,7 @@ class _lobe_lever(_Formula, Protocol):
     outer_diameter d_a [m], inner_diameter d_i [m], drive_clearance D [m], corner_loss w [m] -> flank_lever a [m]
     """
     @overload
-    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, outer_diameter: _Number, inner_diameter: _Number, drive_clearance: _Number, corner_loss: _Number) -> float: ...
     @overload
     def __call__(self, outer_diameter: _Numbers, inner_diameter: _Numbers, drive_clearance: _Numbers, corner_loss: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2368,7 +2369,7 @@ class _thermal_opening(_Formula, Protocol):
     expansion alpha_T [1/K], diameter d [m], temperature_difference dT [K] -> opening u [m]
     """
     @overload
-    def __call__(self, expansion: _Number, diameter: _Number, temperature_difference: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, expansion: _Number, diameter: _Number, temperature_difference: _Number) -> float: ...
     @overload
     def __call__(self, expansion: _Numbers, diameter: _Numbers, temperature_difference: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2382,7 +2383,7 @@ class _opening_temperature(_Formula, Protocol):
     opening u [m], expansion alpha_T [1/K], diameter d [m] -> temperature_difference dT [K]
     """
     @overload
-    def __call__(self, opening: _Number, expansion: _Number, diameter: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, opening: _Number, expansion: _Number, diameter: _Number) -> float: ...
     @overload
     def __call__(self, opening: _Numbers, expansion: _Numbers, diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2396,7 +2397,7 @@ class _thermal_load_loss(_Formula, Protocol):
     expansion alpha_T [1/K], elastic_modulus E [Pa], stress_area A_s [m2], temperature_difference dT [K] -> load_loss dF [N]
     """
     @overload
-    def __call__(self, expansion: _Number, elastic_modulus: _Number, stress_area: _Number, temperature_difference: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, expansion: _Number, elastic_modulus: _Number, stress_area: _Number, temperature_difference: _Number) -> float: ...
     @overload
     def __call__(self, expansion: _Numbers, elastic_modulus: _Numbers, stress_area: _Numbers, temperature_difference: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2410,7 +2411,7 @@ class _unloading_temperature(_Formula, Protocol):
     stress S [Pa], expansion alpha_T [1/K], elastic_modulus E [Pa] -> temperature_difference dT [K]
     """
     @overload
-    def __call__(self, stress: _Number, expansion: _Number, elastic_modulus: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, stress: _Number, expansion: _Number, elastic_modulus: _Number) -> float: ...
     @overload
     def __call__(self, stress: _Numbers, expansion: _Numbers, elastic_modulus: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
@@ -2424,7 +2425,7 @@ class _shear_before_free_index(_Formula, Protocol):
     break_median m_B [N.m], break_variation V_B [1], free_median m_F [N.m], free_variation V_F [1] -> index beta [1]
     """
     @overload
-    def __call__(self, break_median: _Number, break_variation: _Number, free_median: _Number, free_variation: _Number) -> float: ...  # type: ignore[misc]
+    def __call__(self, break_median: _Number, break_variation: _Number, free_median: _Number, free_variation: _Number) -> float: ...
     @overload
     def __call__(self, break_median: _Numbers, break_variation: _Numbers, free_median: _Numbers, free_variation: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload

@@ -37,7 +37,7 @@ def kind(arg):
 def stub(formula):
     """One formula: numbers give a number, arrays an array; series, lazy arrays and quantities give their like.
 
-    A number is one of the numbers and arrays too, so that the first two overlap; mypy takes the first that fits.
+    A number is one of the numbers and arrays too, so that the first two overlap, which mypy is told at the top of the file; it takes the first that fits.
     """
     names = [arg.name for arg in formula.inputs]
     return f'''
@@ -47,7 +47,7 @@ class _{formula.name}(_Formula, Protocol):
     {", ".join(map(kind, formula.inputs))} -> {kind(formula.output)}
     """
     @overload
-    def __call__(self, {", ".join(f"{name}: _Number" for name in names)}) -> float: ...  # type: ignore[misc]
+    def __call__(self, {", ".join(f"{name}: _Number" for name in names)}) -> float: ...
     @overload
     def __call__(self, {", ".join(f"{name}: _Numbers" for name in names)}, **options: Any) -> NDArray[Any]: ...
     @overload
