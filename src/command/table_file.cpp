@@ -3,17 +3,20 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <atomic>
-#include <cerrno>
+#include <charconv>
 #include <chrono>
-#include <csignal>
+#include <condition_variable>
 #include <cstdio>
-#include <cstring>
-#include <filesystem>
 #include <future>
+#include <mutex>
 #include <thread>
 
 #include "command/refusal.hpp"
+#include "command/stop_signal.hpp"
+#include "command/table_source.hpp"
+#include "command/table_target.hpp"
 #include "rows/csv.hpp"
 #include "rows/rows.hpp"
 
@@ -22,160 +25,6 @@ namespace tauten::command {
 namespace {
 
 using shared::RowCell;
-
-constexpr std::size_t block_size = 1 << 20;
-constexpr std::size_t longest_record = 1 << 20;
-constexpr std::string_view byte_order_mark = "\xef\xbb\xbf";
-
-struct Closer {
-  void operator()(std::FILE* file) const {
-    if (file != stdin && file != stdout) std::fclose(file);
-  }
-};
-using File = std::unique_ptr<std::FILE, Closer>;
-
-[[noreturn]] void refuse_table(const std::string& path, const std::string& why) {
-  throw Error("file", ("file " + path_text(path) + " " + why).c_str());
-}
-
-/// Hands out a file in blocks of whole records.
-class Source {
- public:
-  explicit Source(const std::string& path) : path_(path), file_(path == "-" ? stdin : nullptr) {
-    std::error_code problem;
-    if (!file_ && std::filesystem::is_directory(path, problem)) refuse_table(path, "is a folder; give a CSV file");
-    errno = 0;
-    if (!file_) file_.reset(std::fopen(path.c_str(), "rb"));
-    if (!file_) refuse_table(path, std::string("cannot be read: ") + std::strerror(errno));
-    size_ = path == "-" ? 0 : static_cast<double>(std::filesystem::file_size(path, problem));
-    if (problem) size_ = 0;
-  }
-
-  /// Takes the first record, which names the columns.
-  std::vector<std::string> header() {
-    std::string text = whole_records(1);
-    if (text.starts_with(byte_order_mark)) text.erase(0, byte_order_mark.size());
-    std::vector<std::string_view> cells;
-    char* first = text.data();
-    if (const char* wrong = shared::csv_take_record(first, text.data() + text.size(), cells); *wrong != '\0')
-      refuse_table(path_, std::string("has no good header: ") + wrong);
-    std::vector<std::string> names(cells.begin(), cells.end());
-    if (names == std::vector<std::string>{""})
-      refuse_table(path_, "has no header; name the columns in its first line, like thread,class,torque");
-    if (names.size() == 1 && names[0].find_first_of(";\t") != std::string::npos)
-      refuse_table(path_, "has no commas in its first line; save it with commas between the columns");
-    for (const std::string& name : names)
-      if (std::count(names.begin(), names.end(), name) > 1)
-        refuse_table(path_, "has two columns called " + in_quotes(name));
-    rows_ = 0;
-    return names;
-  }
-
-  /// The next records; "" at the end of the file.
-  /// \param first_row  number of the first of them
-  std::string block(std::size_t& first_row) {
-    first_row = rows_ + 1;
-    return whole_records(0);
-  }
-
-  /// \return how much of the file has been handed out, from 0 to 1; 0 if its length is not known
-  double share() const { return size_ > 0 ? std::min(1.0, static_cast<double>(bytes_) / size_) : 0; }
-
- private:
-  /// \param most  records, 0 for a block
-  std::string whole_records(std::size_t most) {
-    while (true) {
-      shared::CsvRecords whole = shared::csv_whole_records(rest_);
-      if (most == 1 && whole.count > 1) whole = {shared::csv_record_end(rest_), 1};
-      if (whole.count > 0 && (most == 1 || rest_.size() >= block_size)) return taken(whole);
-      if (whole.count == 0 && rest_.size() > longest_record)
-        refuse_table(path_, fmt::format("has more than 1 MB in row {}; is a quote left open there?", rows_ + 1));
-      if (!more()) {
-        if (whole.size < rest_.size()) ++whole.count;  // the last line has no line break
-        if (whole.size < rest_.size() && shared::csv_record_end(rest_.substr(whole.size) + "\n") == std::string::npos)
-          refuse_table(path_, fmt::format("ends within a quote that row {} opens", rows_ + whole.count));
-        whole.size = rest_.size();
-        return taken(whole);
-      }
-    }
-  }
-
-  std::string taken(shared::CsvRecords whole) {
-    std::string rest = rest_.substr(whole.size);
-    rest_.resize(whole.size);
-    std::swap(rest, rest_);
-    rows_ += whole.count;
-    bytes_ += whole.size;
-    return rest;
-  }
-
-  bool more() {
-    const std::size_t had = rest_.size();
-    rest_.resize(had + block_size);
-    const std::size_t read = std::fread(rest_.data() + had, 1, block_size, file_.get());
-    rest_.resize(had + read);
-    if (std::ferror(file_.get()) != 0) refuse_table(path_, "cannot be read to its end");
-    if (rest_.find('\0', had) != std::string::npos) refuse_table(path_, "is no text; give a CSV file");
-    return read > 0;
-  }
-
-  std::string path_;
-  File file_;
-  std::string rest_;
-  std::size_t rows_ = 0;
-  std::size_t bytes_ = 0;
-  double size_ = 0;
-};
-
-/// Where the records go: standard output, or a file that has its name only once it is whole.
-class Target {
- public:
-  explicit Target(const std::string& path) : path_(path), part_(path + ".part") {
-    if (!path.empty()) file_.reset(std::fopen(part_.c_str(), "wb"));
-    if (!path.empty() && !file_)
-      throw Error("output", ("output " + path_text(path) + " cannot be written: " + std::strerror(errno)).c_str());
-  }
-  Target(const Target&) = delete;
-  Target& operator=(const Target&) = delete;
-  ~Target() {
-    if (!file_) return;
-    file_.reset();
-    if (!keep_) std::remove(part_.c_str());
-  }
-
-  /// The header goes out with the first records, so that a file that is refused leaves nothing behind.
-  void begin(std::string header) { header_ = std::move(header); }
-
-  void write(const std::string& records) {
-    if (records.empty()) return;
-    const std::string text = std::exchange(header_, "") + records;
-    std::FILE* to = file_ ? file_.get() : stdout;
-    errno = 0;
-    if (std::fwrite(text.data(), 1, text.size(), to) != text.size() || std::fflush(to) != 0)
-      throw std::runtime_error(std::string("the answer could not be written: ") + std::strerror(errno));
-  }
-  /// Gives the file its name.
-  void finish() {
-    if (!file_) return;
-    keep_ = true;
-    errno = 0;
-    if (std::fclose(file_.release()) != 0 || std::rename(part_.c_str(), path_.c_str()) != 0)
-      throw std::runtime_error(std::string("the answer could not be written: ") + std::strerror(errno));
-  }
-  /// Leaves what is written under another name.
-  /// \return that name, "" for standard output
-  std::string leave() {
-    keep_ = true;
-    return path_.empty() ? "" : part_;
-  }
-
- private:
-  std::string path_;
-  std::string part_;
-  std::string header_;
-  File file_;
-  bool keep_ = false;
-};
 
 /// What is the same for every block.
 struct Layout {
@@ -187,19 +36,36 @@ struct Layout {
   std::vector<std::size_t> added;   ///< figures that the file does not have itself
   std::vector<std::string> said_texts;
   std::vector<RowCell> said;
-  std::size_t from_row;
 };
 
-/// One thread's block: its text, and the records that answer it.
-struct Work {
-  std::string text;
-  std::size_t first_row = 0;
-  std::string records;
+/// How answering went, of a block or of all of them.
+struct Tally {
   std::size_t rows = 0;
   std::size_t last_row = 0;
   std::size_t failed = 0;
   std::size_t first_failed = 0;
   std::string first_error;
+  bool stopped = false;  ///< before the last row
+
+  void add(const Tally& next) {
+    if (next.rows > 0) last_row = next.last_row;
+    if (failed == 0 && next.failed > 0) {
+      first_failed = next.first_failed;
+      first_error = next.first_error;
+    }
+    rows += next.rows;
+    failed += next.failed;
+    stopped |= next.stopped;
+  }
+};
+
+/// A block: its text, and the records that answer it.
+struct Work {
+  std::string text;
+  std::size_t first_row = 0;
+  std::string records;
+  Tally tally;
+  bool done = false;
 };
 
 void add_cell(std::string& record, const shared::Figure& figure, const shared::Cell& cell) {
@@ -213,18 +79,21 @@ void add_cell(std::string& record, const shared::Figure& figure, const shared::C
 
 class Worker {
  public:
-  explicit Worker(const Layout& layout) : layout_(layout), loop_(layout.question, layout.wanted, layout.said) {}
+  Worker(const Layout& layout, std::size_t threads)
+      : layout_(layout), loop_(layout.question, layout.wanted, layout.said, threads) {}
 
   void answer(Work& work) {
     work.records.clear();
-    work.rows = work.failed = 0;
+    work.tally = {};
     char* at = work.text.data();
     const char* last = at + work.text.size();
     for (std::size_t row = work.first_row; at != last; ++row) {
       const char* wrong = shared::csv_take_record(at, last, cells_);
-      if (row < layout_.from_row || (cells_.size() == 1 && cells_[0].empty())) continue;
-      ++work.rows;
-      work.last_row = row;
+      if (cells_.size() == 1 && cells_[0].empty()) continue;
+      // Looked at for each row: one may take a tenth of a second.
+      if ((work.tally.stopped = StopSignal::is_raised())) return;
+      ++work.tally.rows;
+      work.tally.last_row = row;
       fmt::format_to(std::back_inserter(work.records), FMT_STRING("{}"), row);
       if (*wrong == '\0' && cells_.size() == layout_.keys.size()) {
         answer_row(work, row);
@@ -270,9 +139,9 @@ class Worker {
     if (!figures) shared::csv_add(out, error);
     out += '\n';
     if (error.empty()) return;
-    if (work.failed++ == 0) {
-      work.first_failed = row;
-      work.first_error = error;
+    if (work.tally.failed++ == 0) {
+      work.tally.first_failed = row;
+      work.tally.first_error = error;
     }
   }
 
@@ -284,7 +153,7 @@ class Worker {
 
 Layout layout_of(const TableOptions& options, const shared::RowQuestion& question,
                  const std::vector<std::string>& names, const std::vector<std::pair<std::string, std::string>>& said) {
-  Layout out{question, {}, {}, {}, {}, {}, {}, {}, options.from_row};
+  Layout out{question, {}, {}, {}, {}, {}, {}, {}};
   out.said_texts.reserve(said.size());  // the cells point into it
   for (const auto& [key, text] : said)
     if (const int place = shared::key_called(question, key); place >= 0)
@@ -332,79 +201,168 @@ std::string header_of(const Layout& layout, const std::vector<std::string>& name
 /// Tells on a terminal how far it is; says nothing elsewhere.
 class Progress {
  public:
-  explicit Progress(const Source& source) : source_(source) {}
+  /// \param skipped  bytes of the file before the first row that is answered
+  /// \param size     bytes of the file, 0 if that is not known
+  Progress(std::size_t skipped, std::size_t size)
+      : skipped_(static_cast<double>(skipped)), size_(static_cast<double>(size)) {}
   ~Progress() {
     if (shown_) std::fputs("\r\033[K", stderr);
   }
   Progress(const Progress&) = delete;
   Progress& operator=(const Progress&) = delete;
 
-  void show(std::size_t rows) {
+  /// \param bytes  of the file that are answered
+  void show(std::size_t rows, std::size_t bytes) {
     const auto now = std::chrono::steady_clock::now();
     if (!terminal_ || now < next_) return;
     next_ = now + std::chrono::milliseconds(200);
     const double seconds = std::chrono::duration<double>(now - start_).count();
     std::string line = fmt::format("\r\033[K{} rows", rows);
-    if (const double share = source_.share(); share > 0)
-      line += fmt::format(", {:.0f} %, {:.0f} s left", 100 * share, seconds * (1 - share) / share);
+    if (const double all = size_ - skipped_, done = std::min(all, static_cast<double>(bytes)); done > 0)
+      line += fmt::format(", {:.0f} %, {:.0f} s left", 100 * (skipped_ + done) / size_, seconds * (all - done) / done);
     std::fputs(line.c_str(), stderr);
     std::fflush(stderr);
     shown_ = true;
   }
 
  private:
-  const Source& source_;
+  const double skipped_;
+  const double size_;
   const bool terminal_ = isatty(STDERR_FILENO) != 0;
   const std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
   std::chrono::steady_clock::time_point next_ = start_ + std::chrono::milliseconds(200);
   bool shown_ = false;
 };
 
-std::atomic<bool> interrupted = false;
+/// How many bytes a block has. A row takes a microsecond or a tenth of a second, after what is asked: blocks are to take
+/// a tenth of a second each, so that no thread waits long for another and answers are seen soon.
+class BlockSize {
+ public:
+  explicit BlockSize(unsigned threads) : most_(std::min<std::size_t>(1 << 16, (1 << 21) / threads)) {}
 
-/// Blocks are answered by all threads while the blocks before them are written and those after them are read.
-/// \return all work as one, without its texts
-Work answer_blocks(Source& source, Target& target, const Layout& layout, unsigned threads) {
-  std::vector<std::unique_ptr<Worker>> workers;
-  for (unsigned i = 0; i < threads; ++i) workers.push_back(std::make_unique<Worker>(layout));
-  std::vector<Work> coming(threads), going(threads), gone(threads);
-  Progress progress(source);
-  Work all;
-  const auto read = [&] {
-    std::size_t count = 0;
-    while (count < threads && !interrupted && !(coming[count].text = source.block(coming[count].first_row)).empty())
-      ++count;
-    return count;
-  };
-  const auto write = [&](std::size_t count) {
-    for (const Work& work : std::span(gone).first(count)) {
-      target.write(work.records);
-      if (work.rows > 0) all.last_row = work.last_row;
-      all.rows += work.rows;
-      if (all.failed == 0 && work.failed > 0) {
-        all.first_failed = work.first_failed;
-        all.first_error = work.first_error;
-      }
-      all.failed += work.failed;
-    }
-    progress.show(all.rows);
-  };
-  std::size_t read_in = read();
-  std::size_t answered = 0;
-  while (read_in > 0 || answered > 0) {
-    std::swap(coming, going);
-    std::vector<std::future<void>> running;
-    for (std::size_t i = 0; i < read_in; ++i)
-      running.push_back(std::async(threads > 1 ? std::launch::async : std::launch::deferred,
-                                   [&, i] { workers[i]->answer(going[i]); }));
-    write(answered);
-    answered = read_in;
-    read_in = read();
-    for (std::future<void>& one : running) one.get();
-    std::swap(going, gone);
+  std::size_t bytes() const { return bytes_; }
+  void learn(std::size_t bytes, double seconds) {
+    // What was answered before is remembered and costs nothing: quick blocks tell little of those that come.
+    seconds_per_byte_ = std::max(seconds / static_cast<double>(bytes), 0.8 * seconds_per_byte_);
+    const double wanted = std::min(0.1 / seconds_per_byte_, 16 * static_cast<double>(bytes));
+    bytes_ = static_cast<std::size_t>(std::clamp(wanted, 1.0, static_cast<double>(most_)));
   }
-  return all;
-}
+
+ private:
+  const std::size_t most_;     // memory goes with the number of threads
+  std::size_t bytes_ = 1;      // one row, until it is known how long that takes
+  double seconds_per_byte_ = 0;
+};
+
+/// Threads take block after block; who calls writes their records in the order of the file.
+class Answering {
+ public:
+  Answering(Source& source, const Layout& layout, unsigned threads)
+      : source_(source), layout_(layout), threads_(threads), size_(threads), ring_(2 * std::size_t{threads}) {}
+
+  Tally write_to(Target& target) {
+    Progress progress(source_.taken(), source_.size());
+    std::vector<std::future<void>> running;  // its end waits for the threads
+    const Ender ender{this};
+    for (unsigned i = 0; i < threads_; ++i)
+      running.push_back(std::async(std::launch::async, [this] { answer_blocks(); }));
+    Tally all;
+    std::size_t bytes = 0;
+    while (const Work* work = next_answered()) {
+      target.write(work->records);
+      all.add(work->tally);
+      bytes += work->text.size();
+      progress.show(all.rows, bytes);
+      if (all.stopped) return all;  // the rows of later blocks do not follow on this one's
+      release();
+    }
+    for (std::future<void>& one : running) one.get();
+    all.stopped = !source_.at_end();
+    return all;
+  }
+
+ private:
+  /// However the writing ends, the threads end too.
+  struct Ender {
+    Answering* all;
+    ~Ender() {
+      StopSignal::raise();
+      all->end();
+    }
+  };
+
+  void answer_blocks() {
+    try {
+      Worker worker(layout_, threads_);
+      while (Work* work = take()) {
+        const auto start = std::chrono::steady_clock::now();
+        worker.answer(*work);
+        const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
+        const std::lock_guard lock(state_);
+        size_.learn(work->text.size(), took.count());
+        work->done = true;
+        changed_.notify_all();
+      }
+    } catch (...) {
+      failed_ = true;
+      end();
+      throw;
+    }
+  }
+
+  /// \return the next block of the file, nullptr if there is none
+  Work* take() {
+    const std::lock_guard turn(reading_);
+    Work* work = nullptr;
+    std::size_t size = 0;
+    {
+      std::unique_lock lock(state_);
+      changed_.wait(lock, [&] { return ended_ || taken_ - written_ < ring_.size(); });
+      if (ended_) return nullptr;
+      work = &ring_[taken_ % ring_.size()];
+      size = size_.bytes();
+    }
+    work->text = source_.block(work->first_row, size);
+    if (work->text.empty()) return end();
+    const std::lock_guard lock(state_);
+    ++taken_;
+    return work;
+  }
+
+  /// \return the block that is to be written next, nullptr if there is none
+  const Work* next_answered() {
+    std::unique_lock lock(state_);
+    const Work& work = ring_[written_ % ring_.size()];
+    changed_.wait(lock, [&] { return work.done || failed_ || (ended_ && written_ == taken_); });
+    return work.done ? &work : nullptr;
+  }
+
+  void release() {
+    const std::lock_guard lock(state_);
+    ring_[written_++ % ring_.size()].done = false;
+    changed_.notify_all();
+  }
+
+  std::nullptr_t end() {
+    const std::lock_guard lock(state_);
+    ended_ = true;
+    changed_.notify_all();
+    return nullptr;
+  }
+
+  Source& source_;  // one thread reads at a time
+  const Layout& layout_;
+  const unsigned threads_;
+  std::mutex reading_;
+  std::mutex state_;  // guards all below
+  std::condition_variable changed_;
+  BlockSize size_;
+  std::vector<Work> ring_;
+  std::size_t taken_ = 0;
+  std::size_t written_ = 0;
+  bool ended_ = false;
+  std::atomic<bool> failed_ = false;
+};
 
 }  // namespace
 
@@ -447,21 +405,22 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
       throw Error(error.argument(), ("file " + path_text(options.file) + ": " + error.what()).c_str());
     }
   }();
-  Target target(options.output);
-  target.begin(header_of(layout, names));
+  Target target(options.output, header_of(layout, names), options.from_row, options.file);
+  const StopSignal signal;
+  source.skip_to(options.from_row);
   const unsigned machine = std::max(1u, std::thread::hardware_concurrency());
-  interrupted = false;
-  std::signal(SIGINT, [](int) { interrupted = true; });
-  const Work all = answer_blocks(source, target, layout, options.threads > 0 ? options.threads : machine);
-  std::signal(SIGINT, SIG_DFL);
-  if (interrupted) {
+  const Tally all = Answering(source, layout, options.threads > 0 ? options.threads : machine).write_to(target);
+  if (all.stopped) {
     const std::string left = target.leave();
     program.code = other_failure;
-    program.complaints += fmt::format("tauten: stopped after row {}{}; go on with --from-row {}\n", all.last_row,
-                                      left.empty() ? "" : ", rows so far are in " + path_text(left), all.last_row + 1);
+    program.complaints += fmt::format(
+        "tauten: stopped {} row {}{}; go on with --from-row {}\n", all.rows > 0 ? "after" : "before",
+        all.rows > 0 ? all.last_row : options.from_row, left.empty() ? "" : ", rows so far are in " + path_text(left),
+        all.rows > 0 ? all.last_row + 1 : options.from_row);
     return;
   }
-  if (all.rows == 0) refuse_table(options.file, fmt::format("has no row {}", options.from_row));
+  const bool nothing_left = target.holds_rows() && source.row() == options.from_row;
+  if (all.rows == 0 && !nothing_left) refuse_table(options.file, fmt::format("has no row {}", options.from_row));
   target.finish();
   if (all.failed == 0) return;
   program.code = some_joints_failed;

@@ -1,6 +1,7 @@
 // Rows answered by asking a question in words.
 #pragma once
 
+#include <algorithm>
 #include <unordered_map>
 
 #include "rows/rows.hpp"
@@ -12,13 +13,14 @@ template <class Answer>
 class AskedRows : public RowAnswers {
  public:
   using Ask = Outcome<Answer> (*)(std::span<const Said>);
-  AskedRows(const RowQuestion& question, Ask ask) : question_(question), ask_(ask) {}
+  AskedRows(const RowQuestion& question, Ask ask, std::size_t threads)
+      : question_(question), ask_(ask), most_remembered_(std::clamp<std::size_t>(1024 / threads, 4, 256)) {}
 
   std::span<const Cell> answer(std::span<const RowCell> row) override {
     identify_row(row, question_.keys.size(), bytes_);
     const auto found = met_.find(bytes_);
     if (found != met_.end()) return found->second.cells;
-    if (met_.size() >= most_remembered) met_.clear();
+    if (met_.size() >= most_remembered_) met_.clear();
     Row& made = met_.try_emplace(bytes_, ask_(words_.of(question_, row))).first->second;
     made.cells.resize(question_.figures.size());
     Cell* next = made.cells.data();
@@ -32,7 +34,6 @@ class AskedRows : public RowAnswers {
   }
 
  private:
-  static constexpr std::size_t most_remembered = 256;
   struct Row {
     explicit Row(Outcome<Answer> found) : answer(std::move(found)) {}
     Outcome<Answer> answer;
@@ -42,14 +43,15 @@ class AskedRows : public RowAnswers {
 
   const RowQuestion& question_;
   Ask ask_;
+  std::size_t most_remembered_;
   RowWords words_;
   std::string bytes_;
   std::unordered_map<std::string, Row> met_;  // its rows stay where they are
 };
 
 template <class Answer, Outcome<Answer> (*ask)(std::span<const Said>)>
-std::unique_ptr<RowAnswers> start_asking(const RowQuestion& question, std::span<const std::size_t>) {
-  return std::make_unique<AskedRows<Answer>>(question, ask);
+std::unique_ptr<RowAnswers> start_asking(const RowQuestion& question, std::span<const std::size_t>, std::size_t threads) {
+  return std::make_unique<AskedRows<Answer>>(question, ask, threads);
 }
 
 /// What is wrong with the texts of some keys, whatever is said under the others.

@@ -1,4 +1,5 @@
 // Tightening torques by the table.
+#include <algorithm>
 #include <unordered_map>
 
 #include "rows/asked_rows.hpp"
@@ -34,8 +35,6 @@ Outcome<ClampRow> row_of(const Outcome<Clamp>& answer) {
 Outcome<ClampRow> try_clamp_row(std::span<const Said> said) { return row_of(try_clamp(said)); }
 Outcome<ClampRow> try_torque_row(std::span<const Said> said) { return row_of(try_torque_for(said)); }
 
-constexpr std::size_t most_remembered = 2048;
-
 /// Reads quantities with the unit that the last one had, without looking it up again.
 class QuantityReader {
  public:
@@ -64,8 +63,10 @@ class QuantityReader {
 /// Rows that say the same but for the torque share everything that is looked up; the torque only needs arithmetic.
 class ClampRows : public RowAnswers {
  public:
-  ClampRows(const RowQuestion& question, std::span<const std::size_t> wanted)
-      : question_(question), torque_key_(static_cast<std::size_t>(key_called(question, "torque"))) {
+  ClampRows(const RowQuestion& question, std::span<const std::size_t> wanted, std::size_t threads)
+      : question_(question),
+        torque_key_(static_cast<std::size_t>(key_called(question, "torque"))),
+        most_remembered_(std::clamp<std::size_t>(8192 / threads, 16, 2048)) {
     for (const std::size_t place : wanted) {
       wants_least_class_ |= question.figures[place].name == "least_class";
       wants_meaning_ |= question.figures[place].name == "meaning";
@@ -82,7 +83,7 @@ class ClampRows : public RowAnswers {
     bytes_ += torque <= 10 ? 'a' : 'b';  // the usual accuracy of a wrench differs
     auto found = met_.find(bytes_);
     if (found == met_.end()) {
-      if (met_.size() >= most_remembered) met_.clear();
+      if (met_.size() >= most_remembered_) met_.clear();
       found = met_.try_emplace(bytes_).first;
       learn(row, found->second);
     }
@@ -169,6 +170,7 @@ class ClampRows : public RowAnswers {
 
   const RowQuestion& question_;
   std::size_t torque_key_;
+  std::size_t most_remembered_;
   bool wants_least_class_ = false;
   bool wants_meaning_ = false;
   QuantityReader reader_{Dim::torque};
@@ -181,8 +183,9 @@ class ClampRows : public RowAnswers {
   ClampRow last_{};
 };
 
-std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<const std::size_t> wanted) {
-  return std::make_unique<ClampRows>(question, wanted);
+std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<const std::size_t> wanted,
+                                         std::size_t threads) {
+  return std::make_unique<ClampRows>(question, wanted, threads);
 }
 
 constexpr const char* usual_figures[] = {"thread",

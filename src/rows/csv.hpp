@@ -46,6 +46,7 @@ inline std::size_t csv_record_end(std::string_view text) {
 struct CsvRecords {
   std::size_t size = 0;   ///< bytes up to the end of the last whole record
   std::size_t count = 0;  ///< records, empty lines among them
+  std::size_t last = 0;   ///< where the last of them begins
 };
 
 inline CsvRecords csv_whole_records(std::string_view text) {
@@ -54,10 +55,13 @@ inline CsvRecords csv_whole_records(std::string_view text) {
     whole.size = text.rfind('\n') + 1;  // npos + 1 is 0
     const auto lines = std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(whole.size), '\n');
     whole.count = static_cast<std::size_t>(lines);
+    if (whole.size > 1) whole.last = text.rfind('\n', whole.size - 2) + 1;
     return whole;
   }
-  for (std::size_t end; (end = csv_record_end(text.substr(whole.size))) != std::string_view::npos; ++whole.count)
+  for (std::size_t end; (end = csv_record_end(text.substr(whole.size))) != std::string_view::npos; ++whole.count) {
+    whole.last = whole.size;
     whole.size += end;
+  }
   return whole;
 }
 

@@ -52,7 +52,8 @@ struct RowQuestion {
   std::vector<std::vector<const char*>> needs;  ///< of each list one key must be a column
   std::vector<Figure> figures;                  ///< all columns of the answer; `warnings` and `error` are the last
   std::vector<const char*> usual;               ///< the figures that are given if none are named; empty for all
-  std::unique_ptr<RowAnswers> (*start)(const RowQuestion& question, std::span<const std::size_t> wanted);
+  std::unique_ptr<RowAnswers> (*start)(const RowQuestion& question, std::span<const std::size_t> wanted,
+                                       std::size_t threads);
   Problem (*check)(std::span<const Said> said);  ///< what is wrong with it, whatever else a row says
 };
 
@@ -89,8 +90,10 @@ class RowLoop {
  public:
   /// \param wanted  places of figures
   /// \param said    what holds for all rows that do not say it themselves; outlives the loop
-  RowLoop(const RowQuestion& question, std::span<const std::size_t> wanted, std::span<const RowCell> said)
-      : answers_(question.start(question, wanted)), said_(said) {}
+  /// \param threads  how many such loops run: together they may remember no more than a few would
+  RowLoop(const RowQuestion& question, std::span<const std::size_t> wanted, std::span<const RowCell> said,
+          std::size_t threads = 1)
+      : answers_(question.start(question, wanted, threads)), said_(said) {}
 
   /// \return a cell for each figure of the question, valid until the next call
   std::span<const Cell> row(std::span<const RowColumn> columns, std::size_t row) {

@@ -1,14 +1,18 @@
 """Tables in CSV on the command line: what comes out, what is refused, and that length does not matter."""
 import csv
+import fcntl
 import io
 import json
 import os
-import pathlib
 import pty
 import random
-import resource
 import signal
+import stat
+import struct
 import subprocess
+import sys
+import termios
+import threading
 import time
 
 import pytest
@@ -152,13 +156,15 @@ def test_a_full_disk_is_told(tmp_path):
     assert done.returncode == 1 and b"could not be written" in done.stderr
 
 
-def fleet(path, rows):
+def fleet(path, rows, varied=False):
+    """A table of joints; of `varied` ones no two are alike but for the torque."""
     pick = random.Random(5)
     with open(path, "w") as file:
-        file.write("place,thread,class,torque,condition\n")
+        file.write("place,thread,class,torque,condition" + ",wrench-accuracy" * varied + "\n")
         for row in range(rows):
             file.write(f"pump {row},{pick.choice(('M10', 'M12', 'M16', 'M20'))},{pick.choice(('8.8', '10.9'))},"
-                       f"{pick.uniform(20, 400):.1f}N.m,{pick.choice(('oiled', 'dry'))}\n")
+                       f"{pick.uniform(20, 400):.1f}N.m,{pick.choice(('oiled', 'dry'))}"
+                       + f",{5 + row / 1e5:.5f}%" * varied + "\n")
 
 
 def test_threads_and_blocks_change_nothing(tmp_path):
@@ -178,15 +184,16 @@ def test_threads_and_blocks_change_nothing(tmp_path):
     assert rest.stdout.splitlines()[1:] == one.stdout.splitlines()[60_001:]
 
 
-def test_memory_does_not_grow_with_the_length(tmp_path):
-    """Stands for any length: 200 times the rows (21 MB) take no more than the same bounded blocks."""
-    fleet(tmp_path / "long.csv", 500_000)
+@pytest.mark.parametrize("rows, threads, varied", [(500_000, 2, False), (500_000, 64, False), (100_000, 64, True)])
+def test_memory_is_bounded_for_any_length_and_number_of_threads(tmp_path, rows, threads, varied):
+    """Stands for any length: blocks are bounded, and so is what is remembered of rows that all differ."""
+    fleet(tmp_path / "long.csv", rows, varied)
 
     def most_memory(path):  # in kB, of a process of its own
-        code = ("import resource, subprocess, sys; subprocess.run(sys.argv[1:], check=True, stdout=subprocess.DEVNULL); "
-                "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)")
-        return int(subprocess.run([os.sys.executable, "-c", code, PROGRAM, "clamp", "--file", path, "--threads", "2"],
-                                  capture_output=True, check=True).stdout)
+        code = ("import resource, subprocess, sys; subprocess.run(sys.argv[1:], check=True, stdout=subprocess.DEVNULL, "
+                "stderr=subprocess.DEVNULL); print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)")
+        words = [PROGRAM, "clamp", "--file", path, "--threads", str(threads)]
+        return int(subprocess.run([sys.executable, "-c", code, *words], capture_output=True, check=True).stdout)
 
     assert most_memory(tmp_path / "long.csv") < 200_000
 
@@ -216,25 +223,178 @@ def test_progress_is_for_terminals_only(tmp_path):
     assert b" rows" in seen and seen.endswith(b"\r\x1b[K")
 
 
-def test_an_interrupt_leaves_whole_rows_and_says_where_to_go_on(tmp_path):
-    out = tmp_path / "out.csv"
-    feeding = subprocess.Popen([PROGRAM, "clamp", "--file", "-", "--output", out, "--threads", "1"], stdin=subprocess.PIPE,
-                               stderr=subprocess.PIPE)
-    feeding.stdin.write(b"thread,torque\n" + b"M16,130N.m\n" * 400_000)
+def until(true):
+    """Waits long, for machines that are busy; a test fails if it never comes."""
+    for _ in range(6000):
+        if true():
+            return
+        time.sleep(0.02)
+    raise AssertionError("waited two minutes in vain")
+
+
+def start(*words, **options):
+    return subprocess.Popen([PROGRAM, *map(str, words)], stderr=subprocess.PIPE, bufsize=0, **options)
+
+
+def catches_interrupt(process):
+    with open(f"/proc/{process.pid}/status") as status:
+        caught = next(line for line in status if line.startswith("SigCgt:"))
+    return int(caught.split()[1], 16) >> (signal.SIGINT - 1) & 1 == 1
+
+
+def ended(process, code):
+    """What it said on standard error. Its standard input stays open: it ends by itself."""
+    process.wait(timeout=120)
+    said = process.stderr.read().decode()
+    assert process.returncode == code, said
+    return said
+
+
+def lines_of(path):
+    return path.read_text().splitlines() if path.exists() else []
+
+
+@pytest.fixture
+def part_of_a_run(tmp_path):
+    """The table of a fleet, and a run over its first rows that was interrupted; the file that it left, and its last row."""
+    fleet(tmp_path / "fleet.csv", 3000)
+    lines = (tmp_path / "fleet.csv").read_bytes().splitlines(keepends=True)
+    feeding = start("clamp", "--file", "-", "--output", tmp_path / "out.csv", stdin=subprocess.PIPE)
+    part = tmp_path / "out.csv.part"
+    feeding.stdin.write(b"".join(lines[:1001]))
     feeding.stdin.flush()
-    time.sleep(0.5)
+    until(lambda: len(lines_of(part)) > 1)
     feeding.send_signal(signal.SIGINT)
-    try:
-        feeding.stdin.write(b"M16,130N.m\n" * 400_000)
-        feeding.stdin.close()
-    except BrokenPipeError:
-        pass
-    said = feeding.stderr.read().decode()
-    assert feeding.wait() == 1
-    assert not out.exists()
-    rows = (tmp_path / "out.csv.part").read_text().splitlines()
-    last = int(rows[-1].split(",")[0])
-    assert len(rows) == last + 1 and f"stopped after row {last}" in said and f"--from-row {last + 1}" in said
+    said = ended(feeding, 1)
+    last = len(lines_of(part)) - 1
+    assert 1 <= last <= 1000 and lines_of(part)[-1].startswith(f"{last},")
+    assert f"stopped after row {last}, rows so far are in" in said and f"go on with --from-row {last + 1}\n" in said
+    assert not (tmp_path / "out.csv").exists()
+    return part, last
+
+
+def test_costly_rows_come_soon_and_the_interrupt_is_heard_at_each(tmp_path):
+    file, part = tmp_path / "stuck.csv", tmp_path / "out.csv.part"
+    file.write_text("thread,class,rust,limit\n" + "".join(f"M16,8.8,rusted,{200 + row}N.m\n" for row in range(400)))
+    for stop in signal.SIGINT, signal.SIGTERM:
+        part.unlink(missing_ok=True)
+        running = start("free", "--file", file, "--output", tmp_path / "out.csv", "--threads", 2)
+        until(lambda: len(lines_of(part)) > 1)
+        running.send_signal(stop)
+        said = ended(running, 1)
+        rows = [int(line.split(",")[0]) for line in lines_of(part)[1:]]
+        assert rows == list(range(1, len(rows) + 1)) and len(rows) < 400
+        assert f"stopped after row {len(rows)}" in said and f"--from-row {len(rows) + 1}\n" in said
+
+
+def test_the_second_interrupt_ends_at_once(tmp_path):
+    fleet(tmp_path / "fleet.csv", 20_000)
+    running = start("clamp", "--file", tmp_path / "fleet.csv", stdout=subprocess.PIPE)
+    held = []
+
+    def waits_for_a_reader():  # nothing has come into the pipe for a second
+        held.append(struct.unpack("i", fcntl.ioctl(running.stdout, termios.FIONREAD, bytes(4)))[0])
+        return held[-1] > 0 and len(set(held[-50:])) == 1 and len(held) >= 50
+
+    until(waits_for_a_reader)
+    assert catches_interrupt(running)
+    running.send_signal(signal.SIGINT)
+    until(lambda: not catches_interrupt(running))
+    running.send_signal(signal.SIGINT)
+    assert ended(running, -signal.SIGINT) == ""
+
+
+def test_a_pipe_is_answered_as_it_comes_and_an_idle_one_can_be_left():
+    feeding = start("clamp", "--file", "-", stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+    feeding.stdin.write(b"thread,torque\n" + b"M16,130N.m\n" * 3)
+    feeding.stdin.flush()
+    assert [feeding.stdout.readline().split(b",")[0] for _ in range(4)] == [b"row", b"1", b"2", b"3"]
+    feeding.send_signal(signal.SIGINT)
+    assert "stopped after row 3; go on with --from-row 4\n" in ended(feeding, 1)
+
+
+def test_an_interrupt_before_the_first_row_names_that_row(tmp_path):
+    feeding = start("clamp", "--file", "-", "--from-row", 1000, "--output", tmp_path / "out.csv", stdin=subprocess.PIPE)
+    feeding.stdin.write(b"thread,torque\n" + b"M16,130N.m\n" * 3)
+    feeding.stdin.flush()
+    until(lambda: catches_interrupt(feeding))
+    feeding.send_signal(signal.SIGINT)
+    assert ended(feeding, 1) == "tauten: stopped before row 1000; go on with --from-row 1000\n"
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_what_the_parent_ignores_stays_ignored(tmp_path):
+    feeding = start("clamp", "--file", "-", stdin=subprocess.PIPE, stdout=subprocess.PIPE,
+                    preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_IGN))
+    feeding.stdin.write(b"thread,torque\nM16,130N.m\n")
+    feeding.stdin.flush()
+    feeding.stdout.readline()
+    feeding.send_signal(signal.SIGINT)
+    out, said = feeding.communicate(b"M16,130N.m\n", timeout=120)
+    assert (feeding.returncode, said, out.count(b"\n")) == (0, b"", 2)
+
+
+@pytest.mark.parametrize("torn", ["", '7,"pump'])
+def test_going_on_gives_the_file_of_one_run(tmp_path, part_of_a_run, torn):
+    part, last = part_of_a_run
+    with open(part, "a") as file:
+        file.write(torn)  # a power cut may leave half a row
+    done = run("clamp", "--file", tmp_path / "fleet.csv", "--from-row", last + 1, "--output", tmp_path / "out.csv")
+    assert done.returncode == 0, done.stderr
+    assert not part.exists()
+    assert (tmp_path / "out.csv").read_bytes() == run("clamp", "--file", tmp_path / "fleet.csv").stdout
+
+
+def test_going_on_behind_the_last_row_gives_the_file_its_name(tmp_path, part_of_a_run):
+    part, last = part_of_a_run
+    lines = (tmp_path / "fleet.csv").read_text().splitlines(keepends=True)
+    words = ["clamp", "--file", tmp_path / "short.csv", "--from-row", last + 1, "--output", tmp_path / "out.csv"]
+    (tmp_path / "short.csv").write_text("".join(lines[:last]))
+    assert f"has no row {last + 1}" in refused(*words) and part.exists()
+    (tmp_path / "short.csv").write_text("".join(lines[:last + 1]))
+    assert run(*words).returncode == 0
+    assert len(lines_of(tmp_path / "out.csv")) == last + 1 and not part.exists()
+
+
+def test_saved_rows_are_never_lost(tmp_path, part_of_a_run):
+    part, last = part_of_a_run
+    saved = part.read_bytes()
+    words = ["clamp", "--file", tmp_path / "fleet.csv", "--output", tmp_path / "out.csv"]
+    for wrong in [[], ["--from-row", last], ["--from-row", last + 2]]:
+        sentence = refused(*words, *wrong)
+        assert f"rows up to {last}" in sentence and f"--from-row {last + 1}" in sentence and "remove" in sentence
+    assert "other columns" in refused(*words, "--from-row", last + 1, "--columns", "verdict")
+    bad = tmp_path / "bad.csv"
+    bad.write_bytes((tmp_path / "fleet.csv").read_bytes() + b'"open\n')
+    assert "within a quote" in refused("clamp", "--file", bad, "--output", tmp_path / "out.csv", "--from-row", last + 1)
+    assert part.read_bytes() == saved
+    (tmp_path / "saved.csv").symlink_to(part)
+    assert "over the table that is read" in refused("clamp", "--file", tmp_path / "saved.csv", *words[3:])
+    part.write_text("notes of the station\n")
+    assert "other columns" in refused(*words) and part.read_text() == "notes of the station\n"
+
+
+def test_the_output_stays_what_it_is(tmp_path):
+    file = tmp_path / "t.csv"
+    file.write_text("thread,torque\nM16,130N.m\n")
+    answer = run("clamp", "--file", file).stdout
+    (tmp_path / "old.csv").write_text("old")
+    for name, there in ("link", "old.csv"), ("dangling", "new.csv"):
+        (tmp_path / name).symlink_to(there)
+        assert run("clamp", "--file", file, "--output", tmp_path / name).returncode == 0
+        assert (tmp_path / name).is_symlink() and (tmp_path / there).read_bytes() == answer
+    os.mkfifo(tmp_path / "pipe")
+    got = []
+    reader = threading.Thread(target=lambda: got.append((tmp_path / "pipe").read_bytes()), daemon=True)
+    reader.start()
+    done = start("clamp", "--file", file, "--output", tmp_path / "pipe")
+    ended(done, 0)
+    assert stat.S_ISFIFO((tmp_path / "pipe").stat().st_mode)
+    reader.join(120)
+    assert got == [answer]
+    (tmp_path / "folder").mkdir()
+    assert "is a folder" in refused("clamp", "--file", file, "--output", tmp_path / "folder")
+    assert not [path for path in tmp_path.iterdir() if path.suffix == ".part"]
 
 
 def test_the_other_verbs():

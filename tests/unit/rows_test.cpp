@@ -56,7 +56,7 @@ std::vector<Said> said_of(const Pairs& pairs) {
 TEST_CASE("a row of clamp is the answer to the question, whatever rows came before it") {
   const RowQuestion& asked = question("clamp");
   const auto wanted = all_of(asked);
-  const auto rows = asked.start(asked, wanted);
+  const auto rows = asked.start(asked, wanted, 1);
   std::mt19937 random(7);
   const auto pick = [&](const auto& list) { return std::string(list[random() % std::size(list)]); };
   const char* threads[] = {"M8", "M10x1.25", "M16", "M24", "M99"};
@@ -109,7 +109,7 @@ TEST_CASE("a row of clamp is the answer to the question, whatever rows came befo
 
 TEST_CASE("a socket that several fasteners fit gives the most common one and their count") {
   const RowQuestion& asked = question("clamp");
-  const auto rows = asked.start(asked, all_of(asked));
+  const auto rows = asked.start(asked, all_of(asked), 1);
   const Pairs pairs = {{"socket", "16mm"}, {"torque", "48N.m"}, {"class", "8.8"}};
   const auto row = cells_of(asked, pairs);
   const auto cells = rows->answer(row);
@@ -121,7 +121,7 @@ TEST_CASE("a socket that several fasteners fit gives the most common one and the
 
 TEST_CASE("numbers are SI and mean the same as texts with units") {
   const RowQuestion& asked = question("clamp");
-  const auto rows = asked.start(asked, all_of(asked));
+  const auto rows = asked.start(asked, all_of(asked), 1);
   const auto key = [&](const char* name) { return static_cast<std::size_t>(key_called(asked, name)); };
   const std::vector<RowCell> texts = {{key("thread"), "M16"},
                                       {key("class"), "8.8"},
@@ -176,7 +176,7 @@ TEST_CASE("every question answers a row as it answers words") {
       else
         joined.emplace_back(key, text);
     const auto row = cells_of(asked, joined);
-    const auto rows = asked.start(asked, all_of(asked));
+    const auto rows = asked.start(asked, all_of(asked), 1);
     for (int again = 0; again < 2; ++again) {
       const auto cells = rows->answer(row);
       REQUIRE_MESSAGE(cells.back().text.empty(), std::string(cells.back().text));
@@ -187,7 +187,7 @@ TEST_CASE("every question answers a row as it answers words") {
 
 TEST_CASE("there is a cell for every figure, and the last two are warnings and error") {
   for (const RowQuestion* asked : row_questions()) {
-    const auto rows = asked->start(*asked, all_of(*asked));
+    const auto rows = asked->start(*asked, all_of(*asked), 1);
     const auto cells = rows->answer({});
     REQUIRE(cells.size() == asked->figures.size());
     CHECK(asked->figures[cells.size() - 2].name == "warnings");
