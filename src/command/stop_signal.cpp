@@ -12,7 +12,7 @@ static_assert(std::atomic<bool>::is_always_lock_free);  // else a signal handler
 void watch(int signal, struct sigaction& before) {
   sigaction(signal, nullptr, &before);
   if (before.sa_handler == SIG_IGN) return;  // somebody wants it ignored: nohup, a shell's job in the background
-  struct sigaction now {};
+  struct sigaction now{};
   now.sa_handler = [](int) { raised = true; };
   now.sa_flags = SA_RESTART | SA_RESETHAND;
   sigaction(signal, &now, nullptr);

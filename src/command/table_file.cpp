@@ -249,8 +249,8 @@ class BlockSize {
   }
 
  private:
-  const std::size_t most_;     // memory goes with the number of threads
-  std::size_t bytes_ = 1;      // one row, until it is known how long that takes
+  const std::size_t most_;  // memory goes with the number of threads
+  std::size_t bytes_ = 1;   // one row, until it is known how long that takes
   double seconds_per_byte_ = 0;
 };
 
@@ -305,6 +305,7 @@ class Answering {
       }
     } catch (...) {
       failed_ = true;
+      StopSignal::raise();  // another thread may wait at a pipe that nobody writes to
       end();
       throw;
     }
@@ -413,10 +414,10 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   if (all.stopped) {
     const std::string left = target.leave();
     program.code = other_failure;
-    program.complaints += fmt::format(
-        "tauten: stopped {} row {}{}; go on with --from-row {}\n", all.rows > 0 ? "after" : "before",
-        all.rows > 0 ? all.last_row : options.from_row, left.empty() ? "" : ", rows so far are in " + path_text(left),
-        all.rows > 0 ? all.last_row + 1 : options.from_row);
+    program.complaints += fmt::format("tauten: stopped {} row {}{}; go on with --from-row {}\n",
+                                      all.rows > 0 ? "after" : "before", all.rows > 0 ? all.last_row : options.from_row,
+                                      left.empty() ? "" : ", rows so far are in " + path_text(left),
+                                      all.rows > 0 ? all.last_row + 1 : options.from_row);
     return;
   }
   const bool nothing_left = target.holds_rows() && source.row() == options.from_row;

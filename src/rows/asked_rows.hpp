@@ -50,7 +50,8 @@ class AskedRows : public RowAnswers {
 };
 
 template <class Answer, Outcome<Answer> (*ask)(std::span<const Said>)>
-std::unique_ptr<RowAnswers> start_asking(const RowQuestion& question, std::span<const std::size_t>, std::size_t threads) {
+std::unique_ptr<RowAnswers> start_asking(const RowQuestion& question, std::span<const std::size_t>,
+                                         std::size_t threads) {
   return std::make_unique<AskedRows<Answer>>(question, ask, threads);
 }
 

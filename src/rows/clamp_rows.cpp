@@ -184,7 +184,7 @@ class ClampRows : public RowAnswers {
 };
 
 std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<const std::size_t> wanted,
-                                         std::size_t threads) {
+                                        std::size_t threads) {
   return std::make_unique<ClampRows>(question, wanted, threads);
 }
 

@@ -72,9 +72,10 @@ class Distribution {
   /// not the uncertainty of their mean.
   static Outcome<Distribution> try_from_samples(std::span<const double> values) {
     if (values.size() < 2) {
-      const std::string sentence = std::string("samples ") + (values.empty() ? "is empty" : "is a single value") +
-                                   ", but must hold at least two, as one shows no spread; give a certain value alone";
-      return Error("samples", sentence.c_str());
+      return Error("samples", values.empty()
+                                  ? "samples is empty, but must hold at least two; give a certain value alone"
+                                  : "samples is a single value, but must hold at least two, as one shows no "
+                                    "spread; give a certain value alone");
     }
     for (const double x : values)
       if (!any_sign.contains(x)) return refuse("samples", x, "is not a finite number; leave it out or correct it");
