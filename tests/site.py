@@ -52,7 +52,7 @@ for (const formula of document.querySelectorAll('math')) {
 if (document.querySelector('merror')) wrong.push('broken formula');
 const text = document.querySelector('[role=main]')?.innerText || '';
 const bare = text.match(/\\$[^$\\n]{1,60}\\$|\\\\(frac|mathrm|mu)\\b/);
-if (bare && !document.querySelector('pre')?.innerText.includes(bare[0])) wrong.push('bare LaTeX: ' + bare[0]);
+if (bare && ![...document.querySelectorAll('pre')].some(block => block.innerText.includes(bare[0]))) wrong.push('bare LaTeX: ' + bare[0]);
 // A fraction is higher than a line: so formulas are really laid out.
 // Code and sentences wrap: only what is aligned in columns may be wider than its place, and then the edge throws a shadow.
 for (const pre of document.querySelectorAll('[role=main] pre'))

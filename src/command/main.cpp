@@ -3,6 +3,7 @@
 #include <csignal>
 #include <cstdio>
 #include <cstring>
+#include <system_error>
 
 #include "command/program.hpp"
 #include "command/refusal.hpp"
@@ -22,6 +23,12 @@ void refuse(Program& program, const Error& error) {
   program.code = wrong_input;
   program.out = program.json ? text_of({{"error", json_of(error)}}) + "\n" : "";
   program.complaints = std::string("tauten: ") + error.what() + "\n";
+}
+
+/// A reader that has gone, like `head`, has what it wanted: the exit code says that the answer is cut, and no words do.
+std::string complaint_of(const std::system_error& problem) {
+  if (problem.code() == std::errc::broken_pipe) return "";
+  return std::string("tauten: ") + problem.what() + "\n";
 }
 
 void run(Program& program, int count, const char* const* words) {
@@ -44,6 +51,9 @@ void run(Program& program, int count, const char* const* words) {
     refuse(program, refusal_of(program.app, problem));
   } catch (const Error& error) {
     refuse(program, error);
+  } catch (const std::system_error& problem) {
+    program.code = other_failure;
+    program.complaints = complaint_of(problem);
   } catch (const std::exception& problem) {
     program.code = other_failure;
     program.complaints = std::string("tauten: ") + problem.what() + "\n";
@@ -58,7 +68,8 @@ int finish(const Program& program) {
   const int reason = errno;
   std::fputs(program.complaints.c_str(), stderr);
   if (written) return program.code;
-  std::fprintf(stderr, "tauten: the answer could not be written: %s\n", std::strerror(reason));
+  const std::system_error problem(reason, std::generic_category(), "the answer could not be written");
+  std::fputs(complaint_of(problem).c_str(), stderr);
   return other_failure;
 }
 

@@ -90,6 +90,10 @@ Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
   const std::string argument = message.substr(0, message.find(':'));
   for (const CLI::Option* option : verb->get_options()) {
     if (option->get_name() != argument && option->get_single_name() != argument) continue;
+    if (dynamic_cast<const CLI::ValidationError*>(&problem) && !option->results().empty())
+      return {option->get_single_name().c_str(), (option->get_name() + " is " + in_quotes(option->results().back()) +
+                                                  ", but" + message.substr(message.find(':') + 1))
+                                                     .c_str()};
     return {option->get_single_name().c_str(),
             (option->get_name() + " has no value; write it like " + option->get_name() + " " + option->get_type_name())
                 .c_str()};

@@ -151,6 +151,32 @@ class Worker {
   std::vector<shared::RowColumn> columns_;
 };
 
+/// The names that the columns have for the question.
+/// \param renamed  each `name in the table=name of the question`
+std::vector<std::string> names_for(const shared::RowQuestion& question, std::vector<std::string> names,
+                                   const std::vector<std::string>& renamed) {
+  for (const std::string& pair : renamed) {
+    const std::size_t sign = pair.rfind('=');
+    if (sign == std::string::npos || sign == 0)
+      throw Error("rename", ("rename is " + in_quotes(pair) + "; write it like --rename GRADE=class").c_str());
+    const std::string column = pair.substr(0, sign), key = pair.substr(sign + 1);
+    if (shared::key_called(question, key) < 0) {
+      std::vector<std::string> keys;
+      for (const shared::RowKey& one : question.keys) keys.push_back(one.name);
+      throw Error("rename", ("rename gives " + in_quotes(column) + " the name " + in_quotes(key) + ", which is no key" +
+                             did_you_mean(key, keys, "the keys are those of the options, without the dashes"))
+                                .c_str());
+    }
+    const auto found = std::find(names.begin(), names.end(), column);
+    if (found == names.end())
+      throw Error("rename", ("rename has no column " + in_quotes(column) + " to work on" +
+                             did_you_mean(column, names, "the first line names the columns"))
+                                .c_str());
+    *found = key;
+  }
+  return names;
+}
+
 Layout layout_of(const TableOptions& options, const shared::RowQuestion& question,
                  const std::vector<std::string>& names, const std::vector<std::pair<std::string, std::string>>& said) {
   Layout out{question, {}, {}, {}, {}, {}, {}, {}};
@@ -158,7 +184,7 @@ Layout layout_of(const TableOptions& options, const shared::RowQuestion& questio
   for (const auto& [key, text] : said)
     if (const int place = shared::key_called(question, key); place >= 0)
       out.said.push_back({static_cast<std::size_t>(place), out.said_texts.emplace_back(text)});
-  out.keys = shared::try_columns(question, names, out.said).value();
+  out.keys = shared::try_columns(question, names_for(question, names, options.renamed), out.said).value();
   std::vector<std::string> wanted;
   for (const std::string_view name : shared::split(options.columns, ','))
     if (!name.empty()) wanted.emplace_back(name);
@@ -185,6 +211,18 @@ Layout layout_of(const TableOptions& options, const shared::RowQuestion& questio
     if (!has) out.added.push_back(place);
   }
   return out;
+}
+
+/// Tells which columns only go along: one that was meant for a key shows there.
+std::string unread_note(const Layout& layout, const std::vector<std::string>& names) {
+  std::vector<std::string> unread;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    if (layout.kept[i] && layout.keys[i] < 0 && !names[i].empty()) unread.push_back(in_quotes(names[i]));
+  const std::size_t more = unread.size() - std::min<std::size_t>(unread.size(), 8);
+  unread.resize(unread.size() - more);
+  return unread.empty() ? ""
+                        : fmt::format("tauten: not read, only copied: {}{}\n", listed(unread),
+                                      more > 0 ? fmt::format(" and {} more columns", more) : "");
 }
 
 std::string header_of(const Layout& layout, const std::vector<std::string>& names) {
@@ -273,11 +311,12 @@ class Answering {
       all.add(work->tally);
       bytes += work->text.size();
       progress.show(all.rows, bytes);
-      if (all.stopped) return all;  // the rows of later blocks do not follow on this one's
+      if (all.stopped) break;  // the rows of later blocks do not follow on this one's
       release();
     }
-    for (std::future<void>& one : running) one.get();
-    all.stopped = !source_.at_end();
+    if (all.stopped) end();
+    for (std::future<void>& one : running) one.get();  // throws what stopped a thread, which stops the others too
+    all.stopped |= !source_.at_end();
     return all;
   }
 
@@ -365,12 +404,22 @@ class Answering {
   std::atomic<bool> failed_ = false;
 };
 
+CLI::Validator from_one_to(unsigned long long most) {
+  const auto check = [most](const std::string& text) -> std::string {
+    unsigned long long value = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (read.ec == std::errc() && read.ptr == text.data() + text.size() && value >= 1 && value <= most) return "";
+    return fmt::format("must be a whole number from 1 to {}", most);
+  };
+  return CLI::Validator(check, "");
+}
+
 }  // namespace
 
 bool TableOptions::is_table() const {
-  std::string ending = file.size() < 4 ? "" : file.substr(file.size() - 4);
+  std::string ending = file.size() < 5 ? "" : file.substr(file.size() - 5);
   for (char& c : ending) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return file == "-" || ending == ".csv";
+  return ending != ".toml";
 }
 
 std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type_name, const char* help) {
@@ -382,22 +431,26 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the usual ones"),
          "verdict,right_torque");
   beside(verb.add_option("--from-row", options->from_row, "Go on at this row of the table")
-             ->check(CLI::Range(std::size_t{1}, ~std::size_t{0} >> 1)),
+             ->check(from_one_to(1'000'000'000'000'000)),
          "1");
   beside(verb.add_option("--threads", options->threads, "How many work at a table; all if not said")
-             ->check(CLI::Range(1u, 256u)),
+             ->check(from_one_to(256)),
          "2");
+  verb.add_option("--rename", options->renamed, "Columns of the table that are called otherwise than the options")
+      ->type_name("GRADE=class")
+      ->delimiter(',')
+      ->needs(options->option);
   return options;
 }
 
 void answer_table(Program& program, const TableOptions& options, std::string_view name,
                   const std::vector<std::pair<std::string, std::string>>& said) {
-  if (program.json) throw Error("json", "a table is answered by a table; leave --json out");
   const shared::RowQuestion& question = *shared::try_row_question(name).value();
   std::vector<shared::Said> words;
   for (const auto& [key, text] : said) words.push_back({key, text});
   if (const auto problem = question.check(words)) throw *problem;
   Source source(options.file);
+  if (program.json) throw Error("json", "a table is answered by a table; leave --json out");
   const std::vector<std::string> names = source.header();
   const Layout layout = [&] {
     try {
@@ -406,6 +459,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
       throw Error(error.argument(), ("file " + path_text(options.file) + ": " + error.what()).c_str());
     }
   }();
+  program.complaints += unread_note(layout, names);
   Target target(options.output, header_of(layout, names), options.from_row, options.file);
   const StopSignal signal;
   source.skip_to(options.from_row);

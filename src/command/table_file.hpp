@@ -13,15 +13,16 @@ namespace tauten::command {
 
 /// What is said about the table.
 struct TableOptions {
-  std::string file;     ///< "-" for standard input
-  std::string output;   ///< "" for standard output
-  std::string columns;  ///< figures with commas between them; "" for the usual ones
+  std::string file;                  ///< "-" for standard input
+  std::string output;                ///< "" for standard output
+  std::string columns;               ///< figures with commas between them; "" for the usual ones
+  std::vector<std::string> renamed;  ///< each `column=key`
   std::size_t from_row = 1;
   unsigned threads = 0;           ///< 0: as many as the machine has
   CLI::Option* option = nullptr;  ///< --file
 
   bool given() const { return option->count() > 0; }
-  /// \return true if the file is a table and not a list of joints
+  /// \return true if the file is a table, as any is that does not end in `.toml`
   bool is_table() const;
 };
 

@@ -6,7 +6,7 @@
 #include <charconv>
 #include <cstring>
 #include <filesystem>
-#include <stdexcept>
+#include <system_error>
 #include <utility>
 
 #include "command/refusal.hpp"
@@ -22,7 +22,7 @@ namespace fs = std::filesystem;
 }
 
 [[noreturn]] void fail_to_write() {
-  throw std::runtime_error(std::string("the answer could not be written: ") + std::strerror(errno));
+  throw std::system_error(errno, std::generic_category(), "the answer could not be written");
 }
 
 /// \return the file that a name means, be there one or not

@@ -72,6 +72,41 @@ def test_what_the_file_says_stays_and_what_it_leaves_empty_is_filled_in():
     assert rows[1]["class"] == "4.6" and "unmarked_head" in rows[1]["warnings"].split(";")
 
 
+def test_columns_may_be_called_otherwise():
+    table = "place,Size,grade,torque\na,M16,8.8,130N.m\n"
+    done = run("clamp", "--file", "-", "--rename", "Size=thread,grade=class", table=table)
+    row, = rows_of(done)
+    assert (row["Size"], row["grade"]) == ("M16", "8.8") and "thread" not in row and "class" not in row
+    assert float(row["clamp_load_low"]) == alone("--thread", "M16", "--class", "8.8", "--torque", "130N.m")["clamp_load"]["low"]
+    assert done.stderr.decode() == "tauten: not read, only copied: 'place'\n"
+    for words, sentence in [(["Size=thred"], "did you mean thread?"), (["Sizes=thread"], "did you mean Size?"),
+                            (["Size"], "write it like"), (["Size=thread", "grade=thread"], "is there twice"),
+                            (["=thread"], "write it like")]:
+        assert sentence in refused("clamp", "--file", "-", *(word for one in words for word in ("--rename", one)), table=table)
+
+
+def test_a_misread_table_shows_in_the_columns_that_only_go_along():
+    wide = "thread,torque," + ",".join(f"c{i}" for i in range(11)) + "\nM16,130N.m" + ",1" * 11 + "\n"
+    said = run("clamp", "--file", "-", table=wide).stderr.decode()
+    assert said == "tauten: not read, only copied: " + ", ".join(f"'c{i}'" for i in range(8)) + " and 3 more columns\n"
+    assert run("clamp", "--file", "-", table="thread,torque\nM16,130N.m\n").stderr == b""
+
+
+def test_numbers_that_cannot_be_are_shown_with_their_range():
+    table = "thread,torque\nM16,130N.m\n"
+    for option, most in (("--from-row", "1000000000000000"), ("--threads", "256")):
+        for value in ("0", "-1", "x", "1.5", "99999999999999999999"):
+            sentence = refused("clamp", "--file", "-", f"{option}={value}", table=table)
+            assert sentence == f"tauten: {option} is '{value}', but must be a whole number from 1 to {most}\n"
+        assert "has no value; write it like" in refused("clamp", "--file", "-", option, table=table)
+
+
+def test_what_is_no_job_file_is_a_table(tmp_path):
+    for name in ("t.txt", "t.tsv", "t"):
+        (tmp_path / name).write_text("thread\ttorque\nM16\t130N.m\n")
+        assert "commas between the columns" in refused("clamp", "--file", tmp_path / name)
+
+
 def test_a_table_of_answers_can_be_asked_again():
     table = "place,thread,class,torque\na,M16,8.8,130N.m\nb,M99,8.8,130N.m\n"
     first = run("clamp", "--file", "-", table=table)
