@@ -450,8 +450,8 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   for (const auto& [key, text] : said) words.push_back({key, text});
   if (const auto problem = question.check(words)) throw *problem;
   Source source(options.file);
-  if (program.json) throw Error("json", "a table is answered by a table; leave --json out");
   const std::vector<std::string> names = source.header();
+  if (program.json) throw Error("json", "a table is answered by a table; leave --json out");
   const Layout layout = [&] {
     try {
       return layout_of(options, question, names, said);

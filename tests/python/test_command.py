@@ -745,7 +745,9 @@ def test_a_file_that_cannot_be_used_is_refused(name, tmp_path):
 def test_a_file_that_is_not_there_or_no_file_is_refused(tmp_path):
     assert "cannot be read" in refused("clamp", "--file", str(tmp_path / "missing.toml"))[0]
     assert "is a folder" in refused("clamp", "--file", str(tmp_path))[0]
-    assert "larger than 1 MB" in refused("clamp", "--file", "/dev/zero")[0]
+    (tmp_path / "endless.toml").symlink_to("/dev/zero")
+    assert "larger than 1 MB" in refused("clamp", "--file", str(tmp_path / "endless.toml"))[0]
+    assert "is no text" in refused("clamp", "--file", "/dev/zero")[0]
 
 
 BAD_JOINTS = {

@@ -235,7 +235,7 @@ def test_memory_is_bounded_for_any_length_and_number_of_threads(tmp_path, rows, 
 
 def test_progress_is_for_terminals_only(tmp_path):
     fleet(tmp_path / "fleet.csv", 2_000)
-    assert run("clamp", "--file", tmp_path / "fleet.csv").stderr == b""
+    assert run("clamp", "--file", tmp_path / "fleet.csv").stderr == b"tauten: not read, only copied: 'place'\n"
     ours, theirs = pty.openpty()
     feeding = subprocess.Popen([PROGRAM, "clamp", "--file", "-"], stdin=subprocess.PIPE, stdout=subprocess.DEVNULL, stderr=theirs)
     os.close(theirs)
