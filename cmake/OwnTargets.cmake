@@ -7,7 +7,9 @@ endif()
 
 find_program(TAUTEN_CCACHE ccache)
 if(TAUTEN_CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
-  set(CMAKE_CXX_COMPILER_LAUNCHER ${TAUTEN_CCACHE})
+  # A clone in another folder finds what this one has compiled.
+  set(CMAKE_CXX_COMPILER_LAUNCHER
+    ${CMAKE_COMMAND} -E env CCACHE_BASEDIR=${PROJECT_SOURCE_DIR} CCACHE_NOHASHDIR=1 ${TAUTEN_CCACHE})
 endif()
 
 add_library(tauten_own INTERFACE)
@@ -29,3 +31,16 @@ macro(tauten_sources variable)
     list(APPEND ${variable} ${found})
   endforeach()
 endmacro()
+
+# For a target that is words but for its `loops`: the words are compiled with -O1 in a release, since to be built soon
+# matters more there than speed, and a group of them as one file, since all of them pay for the same large headers.
+# Tools that look at each file want TAUTEN_UNITY=OFF.
+option(TAUTEN_UNITY "Compile source files that share large headers together" ON)
+function(tauten_optimise_loops target loops)
+  target_compile_options(${target} PRIVATE $<$<CONFIG:Release>:-O1>)
+  set_source_files_properties(${loops} PROPERTIES COMPILE_OPTIONS $<$<CONFIG:Release>:-O3>)
+endfunction()
+function(tauten_compile_together target group sources)
+  set_target_properties(${target} PROPERTIES UNITY_BUILD ${TAUTEN_UNITY} UNITY_BUILD_MODE GROUP)
+  set_source_files_properties(${sources} PROPERTIES UNITY_GROUP ${group})
+endfunction()

@@ -161,7 +161,7 @@ Error in_words(const Error& error, const ClampJob& job) {
   return shared::renamed(named, "width_across_flats", job.inner_hexagon ? "key" : "socket");
 }
 
-Clamp answer(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
+Clamp clamp_of(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
   const Given given{values};
   const ClampJob job = job_of(given);
   const Outcome<Clamp> found = ask(job);
@@ -169,7 +169,7 @@ Clamp answer(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
   throw in_words(found.error(), job);
 }
 
-Question question(const py::dict& values) {
+Question clamp_question_of(const py::dict& values) {
   const Given given{values};
   const ClampJob job = job_of(given);
   const Outcome<Question> found = try_clamp_question(job);
@@ -239,12 +239,12 @@ void add_joints(py::module_& module) {
            (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
   });
   add_explain(clamp, [](const Clamp& c) { return derivation_of(c); });
-  module.def("clamp_question", question);
-  module.def("clamp", [](const py::dict& values) { return answer(values, try_clamp); });
+  module.def("clamp_question", clamp_question_of);
+  module.def("clamp", [](const py::dict& values) { return clamp_of(values, try_clamp); });
   module.def("torque_for", [](const py::dict& values) {
     const Given given{values};
     given.either("clamp_load", "share");
-    return answer(values, try_torque_for);
+    return clamp_of(values, try_torque_for);
   });
   module.def("quantity_text", [](double si, const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)

@@ -16,7 +16,7 @@ struct ReachAnswer : Reach {
   ReachJob job;
 };
 
-ReachAnswer answer(const py::dict& values) {
+ReachAnswer reach_of(const py::dict& values) {
   const Given given{values};
   ReachJob job;
   given.either("torque", "setting");
@@ -84,7 +84,7 @@ void add_reach(py::module_& module) {
           "Wrench, extensions and fastener to scale: as text, `columns` wide, or as svg")
       .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
   add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach.job, reach); });
-  module.def("reach", answer);
+  module.def("reach", reach_of);
 }
 
 }  // namespace tauten::python

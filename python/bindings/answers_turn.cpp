@@ -75,7 +75,7 @@ TurnAnswer turn_of(const py::dict& values) {
   return *found;
 }
 
-Question question(const py::dict& values) {
+Question turn_question_of(const py::dict& values) {
   const TurnJob job = turn_job_of(Given{values});
   const Outcome<TurnAnswer> answer = try_turn(job);
   if (!answer) throw in_words(answer.error());
@@ -158,7 +158,7 @@ void add_turn(py::module_& module) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });
   module.def("turn", turn_of);
-  module.def("turn_question", question);
+  module.def("turn_question", turn_question_of);
   module.def("curve", curve_of);
 }
 

@@ -18,7 +18,7 @@ namespace tauten::command {
 
 namespace {
 
-std::string torque_text(Torque torque) { return number_text(torque.si, 3) + " N.m"; }
+std::string rounded_torque(Torque torque) { return number_text(torque.si, 3) + " N.m"; }
 
 /// A torque without its unit. The upper end of a band that no fastener reaches is left open.
 std::string figure(Torque torque) {
@@ -65,8 +65,8 @@ std::string minutes_text(double minutes) {
 }
 
 std::string stop_text(const FreeJob& job, const Free& answer) {
-  return detail::stop_sentence(answer, torque_text(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %",
-                               job.limit ? torque_text(*job.limit) : std::string());
+  return detail::stop_sentence(answer, rounded_torque(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %",
+                               job.limit ? rounded_torque(*job.limit) : std::string());
 }
 
 std::string chances_text(const FreeJob& job, const Free& answer) {
@@ -85,12 +85,12 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
   row("tool fails", chance_text(c.tool), answer.tool);
   row("does not move", chance_text(c.not_moving), std::nullopt);
   if (answer.arm) row("the arm reaches", "", answer.arm);
-  return "\nUp to " + torque_text(c.limit) + "\n" + table.text() +
+  return "\nUp to " + rounded_torque(c.limit) + "\n" + table.text() +
          paragraph(fmt::format(
              "Chance: how it ends on the way from {} to that torque, give or take {} % for the number of "
              "trials. Low, Usual, High: torque at which that end would come, whether or not another comes "
              "first; nine of ten cases lie between Low and High.",
-             job.held && !job.held_untreated ? "the " + torque_text(*job.held) + " that it has held" : "zero",
+             job.held && !job.held_untreated ? "the " + rounded_torque(*job.held) + " that it has held" : "zero",
              number_text(100 * answer.standard_error, 2)));
 }
 
@@ -110,7 +110,7 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
     table.row({figure(one.held), chance_text(c.free), chance_text(c.shear), chance_text(c.round), chance_text(c.tool),
                chance_text(c.not_moving)});
   }
-  return "\nIf it has not moved, then from there up to " + torque_text(answer.chances.limit) + "\n" + table.text() +
+  return "\nIf it has not moved, then from there up to " + rounded_torque(answer.chances.limit) + "\n" + table.text() +
          paragraph(
              fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
                          "what drive and tool do comes on top. The further a bolt was pulled without moving, the more "
@@ -181,7 +181,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
   out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
   if (job.held)
     out += paragraph(fmt::format("It has held {}{} and not moved: what would have ended by then is left out.",
-                                 torque_text(*job.held),
+                                 rounded_torque(*job.held),
                                  job.done.empty()     ? ""
                                  : job.held_untreated ? ", before what was done,"
                                                       : ", after what was done,"));
@@ -189,7 +189,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
     out += paragraph(
         fmt::format("It counts on {} of the same flange, whose median lies between {} and {}{}.",
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
-                    torque_text(answer.learned->median.low), torque_text(answer.learned->median.high),
+                    rounded_torque(answer.learned->median.low), rounded_torque(answer.learned->median.high),
                     job.done.empty()       ? ""
                     : learned_treated(job) ? ", after what was done"
                                            : ", before what was done"));

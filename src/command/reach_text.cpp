@@ -16,7 +16,7 @@ namespace {
 /// Columns of the drawing; the page stays readable beside a terminal of eighty.
 constexpr int drawing_columns = 72;
 
-std::string torque_text(Torque torque) { return quantity_text(torque.si, Dim::torque); }
+std::string full_torque(Torque torque) { return quantity_text(torque.si, Dim::torque); }
 
 std::string contributions_text(const Reach& answer) {
   const double all = combined_uncertainty(answer.contributions);
@@ -45,7 +45,7 @@ std::string notes_text(const ReachJob& job, const Reach& answer) {
                      "- ");
   if (job.multiplier)
     out += paragraph(fmt::format("The multiplier takes {} and leans on its arm with {}{}.",
-                                 torque_text(answer.behind_extension), torque_text(answer.reaction_torque),
+                                 full_torque(answer.behind_extension), full_torque(answer.reaction_torque),
                                  answer.reaction_force.si > 0 ? ", " + force(answer.reaction_force) : ""),
                      "- ");
   return out;
@@ -60,12 +60,12 @@ std::string titled_list(const char* title, const std::vector<Notice>& notices) {
 std::string page_of(const ReachJob& job, const Reach& answer) {
   const bool by_setting = job.known == ReachJob::Known::setting;
   std::string out =
-      paragraph(by_setting ? fmt::format("Set to {}, the wrench gives {} at the fastener.", torque_text(answer.setting),
-                                         torque_text(answer.arrives.nominal))
-                           : fmt::format("Set the wrench to {} for {} at the fastener.", torque_text(answer.setting),
-                                         torque_text(answer.arrives.nominal)));
-  out += paragraph(fmt::format("Between {} and {} arrive in about 95 % of cases.", torque_text(answer.arrives.low),
-                               torque_text(answer.arrives.high)));
+      paragraph(by_setting ? fmt::format("Set to {}, the wrench gives {} at the fastener.", full_torque(answer.setting),
+                                         full_torque(answer.arrives.nominal))
+                           : fmt::format("Set the wrench to {} for {} at the fastener.", full_torque(answer.setting),
+                                         full_torque(answer.arrives.nominal)));
+  out += paragraph(fmt::format("Between {} and {} arrive in about 95 % of cases.", full_torque(answer.arrives.low),
+                               full_torque(answer.arrives.high)));
   out += notes_text(job, answer);
   out += "\n" + reach_drawing_text(job, answer, drawing_columns);
   if (!out.ends_with('\n')) out += '\n';

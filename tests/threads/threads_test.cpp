@@ -12,7 +12,7 @@
 #include "tauten/base/column_threads.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
@@ -53,7 +53,7 @@ ClampJob pump_foot() {
 }
 std::string clamped() {
   const Clamp answer = clamp(pump_foot());
-  return json_text(tree_of(answer)) + derivation_text(derivation_of(answer), formulas, Layout::text);
+  return json_text(tree_of(answer)) + derivation_text(derivation_of(answer), shared::registry(), Layout::text);
 }
 std::string torque_asked() {
   ClampJob job = pump_foot();
@@ -89,7 +89,7 @@ FreeJob flange_bolt() {
 std::string freed() {
   const FreeJob job = flange_bolt();
   return json_text(tree_of(free_joint(job))) +
-         derivation_text(derivation_of(job, free_joint(job)), formulas, Layout::markdown);
+         derivation_text(derivation_of(job, free_joint(job)), shared::registry(), Layout::markdown);
 }
 std::string simulated() {
   const Simulation s = simulate(release_model(flange_bolt()), 20'000, 7, 3);
@@ -132,7 +132,7 @@ std::string turned() {
   const TurnAnswer answer = turn(job);
   CurveJob points;
   points.joint = job;
-  return json_text(tree_of(answer)) + derivation_text(derivation_of(answer), formulas, Layout::text) +
+  return json_text(tree_of(answer)) + derivation_text(derivation_of(answer), shared::registry(), Layout::text) +
          json_text(tree_of(curve(points)));
 }
 
@@ -147,14 +147,14 @@ std::string columns() {
   for (std::size_t i = 0; i < 5; ++i) from[i + 1] = reinterpret_cast<char*>(&rest[i]);
   from[6] = reinterpret_cast<char*>(out.data());
   const std::ptrdiff_t steps[] = {sizeof(double), 0, 0, 0, 0, 0, sizeof(double)};
-  find_formula("preload_from_torque")->rows_double(from, steps, torque.size());
+  shared::formula_named("preload_from_torque")->rows_double(from, steps, torque.size());
   for (std::size_t i = 0; i < out.size(); i += 4'001) text += exact_text(out[i]);
   return text;
 }
 
 std::string every_formula() {
   std::string out;
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     std::array<double, detail::most_inputs> x{}, slopes{};
     for (std::size_t i = 0; i < entry.inputs.size(); ++i) x[i] = 0.01 + 0.02 * static_cast<double>(i);
     out += expression_text(entry, Notation::latex) + exact_text(entry.value(x.data())) +

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "tauten/explain/derivation.hpp"
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
@@ -34,7 +34,7 @@ ClampJob pump_foot(double torque = 130) {
 }
 
 std::string written(const Derivation& d, Layout layout = Layout::text, const Style& style = {}) {
-  return derivation_text(d, formulas, layout, style);
+  return derivation_text(d, shared::registry(), layout, style);
 }
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
@@ -175,7 +175,7 @@ TEST_CASE("every step is its formula at its inputs, and its inputs come from bef
   for (const Derivation& d : all_kinds())
     for (const Step& step : d.steps) {
       CAPTURE(step.formula);
-      const Entry* entry = find_formula(step.formula.c_str());
+      const Entry* entry = shared::formula_named(step.formula.c_str());
       REQUIRE(entry != nullptr);
       CHECK(step.value == entry->value(step.inputs.data()));
     }
@@ -247,7 +247,7 @@ TEST_CASE("every layout of every answer is well formed") {
 }
 
 TEST_CASE("every formula of the registry has every layout") {
-  for (const Entry& entry : formulas) {
+  for (const Entry& entry : shared::registry()) {
     CAPTURE(entry.name);
     std::vector<double> x;
     for (const Arg& arg : entry.inputs) {
@@ -273,7 +273,7 @@ TEST_CASE("text in a layout keeps its special characters") {
 }
 
 TEST_CASE("MathML of a formula") {
-  const Entry& entry = *find_formula("stress_diameter");
+  const Entry& entry = *shared::formula_named("stress_diameter");
   const std::string html = written(derivation_of(entry, std::vector{10e-3, 1.5e-3}), Layout::html);
   CHECK(has(html, "<msub><mi>d</mi><mi>s</mi></msub>"));
   CHECK(has(html, "<mfrac displaystyle=\"true\">"));
@@ -330,12 +330,12 @@ TEST_CASE("a style that does not fit is refused in a sentence") {
   refused(set_unit(style, "Leng th=mm"), "unit", "names no quantity");
   const Derivation d = derivation_of(clamp(pump_foot()));
   REQUIRE_FALSE(set_unit(style, "preload=in"));
-  auto found = try_derivation_text(d, formulas, Layout::text, style);
+  auto found = try_derivation_text(d, shared::registry(), Layout::text, style);
   REQUIRE_FALSE(found);
   CHECK(has(found.error().what(), "preload is a force, but in is for a length"));
   Style unknown;
   REQUIRE_FALSE(set_digits(unknown, "prelood=3"));
-  found = try_derivation_text(d, formulas, Layout::text, unknown);
+  found = try_derivation_text(d, shared::registry(), Layout::text, unknown);
   REQUIRE_FALSE(found);
   CHECK(has(found.error().what(), "'prelood'"));
   CHECK_FALSE(try_layout("wax"));

@@ -5,7 +5,7 @@
 #include <random>
 #include <string>
 
-#include "tauten/formulas.hpp"
+#include "shared/registry.hpp"
 #include "tauten/tightening/joint_curve.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
@@ -42,13 +42,13 @@ MonteCarlo trials(const Question& q, const char* output, std::uint64_t count, co
 }  // namespace
 
 TEST_CASE("a formula or a chain as question; what is not known is asked for") {
-  const Question q = try_formula_question(formulas, {{"preload_from_torque"}, {"thread_torque"}}).value();
+  const Question q = try_formula_question(shared::registry(), {{"preload_from_torque"}, {"thread_torque"}}).value();
   CHECK(q.outputs.size() == 1);
   CHECK(q.title == "preload_from_torque, thread_torque");
   const auto joint = try_joint(q, {{"torque", Distribution::normal(48, 2)}});
   REQUIRE_FALSE(joint);
   CHECK(std::string(joint.error().argument()) == "pitch");
-  CHECK_FALSE(try_formula_question(formulas, {{"no_such"}}));
+  CHECK_FALSE(try_formula_question(shared::registry(), {{"no_such"}}));
   const auto output = try_output(q, "speed");
   REQUIRE_FALSE(output);
   CHECK(std::string(output.error().what()).find("thread_torque") != std::string::npos);
