@@ -151,6 +151,10 @@ def test_more_faces_are_a_column():
             assert found == [bolt.clamp_load.nominal, bolt.clamp_load.high, bolt.torque]
         assert table["clamp_load_nominal" if function is tauten.clamp else "torque"][1] != table[
             "clamp_load_nominal" if function is tauten.clamp else "torque"][2]
+    for_all = silent(tauten.clamp, {"thread": ["M16"]}, torque=130, more_faces=texts[1], **fixed)["clamp_load_nominal"][0]
+    assert for_all == tauten.clamp(thread="M16", torque=130, more_faces=lists[1], **fixed).candidates[0].clamp_load.nominal
+    with pytest.raises(TypeError, match="more_faces takes one text.*several stand in one text with semicolons"):
+        tauten.clamp({"thread": ["M16"]}, torque=130, more_faces=lists[1], **fixed)
     with pytest.warns(tauten.DomainWarning):
         wrong = tauten.clamp({"more_faces": ["26mm", "0mm:dry", "26mm:wet paint", [("26mm", "dry")]]}, thread="M16",
                              torque=130)
