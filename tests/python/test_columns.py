@@ -125,9 +125,15 @@ def test_two_spellings_agree_or_are_refused(name):
     assert table["error"][1] == (f"{name.replace('_', '-')} is no, but near names {name}; say which of them holds, and "
                                  "leave the other out")
     assert table["error"].tolist()[::2] == ["", ""] and table["warnings"][0] == table["warnings"][2] == table["warnings"][3]
+
+
+@pytest.mark.parametrize("function, table", [
+    (tauten.free_joint, {"thread": ["M16"], "fire_or_burst": [True], "fire-or-burst": [False]}),
+    (tauten.clamp, {"thread": ["M16"], "torque": [130], "more_faces": ["26mm:oiled"], "more-face": ["26mm:dry"]}),
+])
+def test_one_key_under_two_names_is_refused(function, table):
     with pytest.raises(tauten.Error, match="twice, or under two names"):
-        tauten.free_joint({name: [True], name.replace("_", "-"): [True]}, **fixed) if "_" in name else tauten.clamp(
-            {"more_faces": ["26mm:oiled"], "more-face": ["26mm:dry"]}, thread="M16", torque=130)
+        function(table)
 
 
 def test_a_class_and_a_torsion_ratio_exclude_each_other():
@@ -167,7 +173,7 @@ def test_more_faces_are_a_column():
 # Zero is refused or means the same, said once or in a row.
 
 def numbers():
-    """Every argument that takes a number: SI, the example's own size and nothing else being known of it."""
+    """Every argument that is a key; those that take no number are left when they say so."""
     for verb, name in arguments():
         if name in SAID_ONCE | NO_PART_OF_THE_QUESTION or name in ("trials", "seed"):
             continue
@@ -177,7 +183,7 @@ def numbers():
         yield verb, name
 
 
-def said_alike(verb, name, value, seed):
+def said_alike(verb, name, value):
     """\\return both answers, or both errors, of one argument with a number: alone and as a column"""
     fixed = {key: said for key, said in LEAST[verb].items() if key != name}
     for partner, value_of in (("years", "first_year_loss"), ("first_year_loss", "years")):
@@ -234,7 +240,7 @@ def test_zero_and_other_numbers_mean_the_same_alone_and_in_a_row(verb, name):
     for value in tried:
         value = round(value) if name in ("bit", "washers", "sloping_faces") else value
         try:
-            alone_error, row_error, alone, table = said_alike(verb, name, value, 1)
+            alone_error, row_error, alone, table = said_alike(verb, name, value)
         except TypeError:  # no number goes there: as for a word, in a row and alone
             return
         assert bool(alone_error) == bool(row_error), (value, alone_error, row_error)
@@ -249,7 +255,7 @@ def test_zero_and_other_numbers_mean_the_same_alone_and_in_a_row(verb, name):
                                   "square", "handle_length")),
     *(("reach", name) for name in ("scale_high", "division", "reaction_arm", "smallest_drive"))])
 def test_a_zero_that_cannot_be_is_not_taken_for_not_known(verb, name):
-    alone_error, row_error, _, _ = said_alike(verb, name, 0.0, 1)
+    alone_error, row_error, _, _ = said_alike(verb, name, 0.0)
     assert "is 0" in alone_error and "but must be above 0; write it like" in alone_error
     assert reason(alone_error, name) == reason(row_error, name)
 
