@@ -135,7 +135,7 @@ ClampJob job_of(const Given& given) {
   given("thread", job.thread);
   given("head", job.head);
   given("property_class", job.property_class);
-  given("torque", job.torque);
+  given.above_zero("torque", job.torque);
   given.above_zero("clamp_load", job.clamp_load);
   given("share", job.share);
   given("condition", job.condition);

@@ -27,8 +27,8 @@ ReachAnswer reach_of(const py::dict& values) {
   given("wrench_type", job.wrench.type);
   if (std::string letter; given("wrench_class", letter)) job.wrench.class_letter = letter.size() == 1 ? letter[0] : ' ';
   given("scale_low", job.wrench.scale_low);
-  given("scale_high", job.wrench.scale_high);
-  given("division", job.wrench.division);
+  given.above_zero("scale_high", job.wrench.scale_high);
+  given.above_zero("division", job.wrench.division);
   given("hinged_handle", job.wrench.hinged_handle);
   given("pipe_on_handle", job.wrench.pipe_on_handle);
   given("extensions", job.extensions);
@@ -45,10 +45,10 @@ ReachAnswer reach_of(const py::dict& values) {
     given("multiplier_ratio", multiplier.ratio);
     given("multiplier_efficiency", multiplier.efficiency);
     given("efficiency_range", multiplier.efficiency_range);
-    given("reaction_arm", multiplier.arm);
+    given.above_zero("reaction_arm", multiplier.arm);
   }
   given("bars", job.bars);
-  given("smallest_drive", job.smallest_drive);
+  given.above_zero("smallest_drive", job.smallest_drive);
   given("tolerance_hand", job.tolerances.hand);
   given("tolerance_extension", job.tolerances.extension);
   given("tolerance_extension_angle", job.tolerances.extension_angle);

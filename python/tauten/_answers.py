@@ -221,7 +221,7 @@ _JOINT = """
         Effective diameter of the bearing face, if not the standard's.
     more_faces : list
         Washers and the like under the turned part: ``[(bearing_diameter, condition), ...]``. The face that rubs least
-        slides.
+        slides. In a table one text, "26mm:oiled;30mm:dry".
     torsion : text
         How the section carries torsion: "plastic" (VDI 2230 from 2001 on) or "elastic" (before).
     name : text

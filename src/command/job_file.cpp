@@ -80,7 +80,10 @@ SaidWords said_in(const toml::table& table) {
                                             did_you_mean(word, names, "the keys are " + listed(names)))
                                                .c_str());
     const auto& key = keys[static_cast<std::size_t>(at - names.begin())];
-    words.add(key.name, text_of(key, node));
+    if (const auto* list = node.as_array(); list && key.takes == shared::Takes::several_values)
+      for (const toml::node& item : *list) words.add(key.name, text_of(key, item));
+    else
+      words.add(key.name, text_of(key, node));
   }
   return words;
 }

@@ -20,7 +20,11 @@ constexpr std::pair<std::string_view, std::string_view> other_names[] = {
     {"specified-condition", "specified"},
     {"extensions", "extension"},
     {"bars", "bar"},
+    {"more-faces", "more-face"},
 };
+
+/// What is said once for a whole table: as a column it would be left out without a word.
+constexpr std::string_view said_once[] = {"threads", "columns"};
 
 std::string with_dashes(std::string_view name) {
   std::string text(name);
@@ -105,6 +109,11 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
   for (const std::string& name : names) {
     const int place = key_called(question, name);
     const std::string shown = tauten::detail::shown(name);
+    if (std::find(std::begin(said_once), std::end(said_once), name) != std::end(said_once))
+      return Error(name.c_str(), ("column " + shown +
+                                  " cannot differ from row to row; say it once for the whole table, "
+                                  "or give the column another name if it is something else")
+                                     .c_str());
     if (place >= 0 && std::find(places.begin(), places.end(), place) != places.end())
       return Error(question.keys[static_cast<std::size_t>(place)].name.c_str(),
                    ("column " + shown + " is there twice, or under two names; leave one of them out").c_str());

@@ -36,6 +36,19 @@ Problem put_key(const ClampKey& key, Words text, ClampJob& job) {
   return read_above_zero(key.name, text, job.socket);
 }
 
+/// 26mm:oiled, the effective diameter of the face and what is on it.
+Problem put_face(const ClampKey& key, Words text, ClampJob& job) {
+  const auto parts = split(text, ':');
+  if (parts.size() != 2)
+    return refuse_text(key.name, text,
+                       " is not understood; write its effective diameter and condition like 26mm:oiled");
+  Face& face = job.more_faces.emplace_back();
+  if (auto problem = read_above_zero(key.name, parts[0], face.bearing_diameter)) return problem;
+  face.condition = parts[1];
+  const auto found = try_thread_condition(face.condition);
+  return found ? Problem() : renamed(found.error(), found.error().argument(), key.name);
+}
+
 Problem put_torsion(const ClampKey& key, Words text, ClampJob& job) {
   job.torsion = text == "elastic" ? Torsion::elastic : Torsion::plastic;
   if (text == "plastic" || text == "elastic") return {};
@@ -79,6 +92,13 @@ constexpr ClampKey keys[] = {
      put_band<[](auto& j) -> auto& { return j.bearing_friction; }>, "bearing_friction"},
     {"bearing-diameter", "13mm", "Effective diameter of the bearing face, if not the standard's",
      put_above_zero<[](auto& j) -> auto& { return j.bearing_diameter; }>, "bearing_diameter"},
+    {"more-face",
+     "26mm:oiled",
+     "Washer and the like under the turned part: effective diameter, what is on it",
+     put_face,
+     "more_faces",
+     {},
+     Takes::several_values},
     {"torsion", "plastic", "Torsion of the section: plastic (today) or elastic (before 2001)", put_torsion, "",
      torsion_words},
 };

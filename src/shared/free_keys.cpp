@@ -9,15 +9,16 @@ namespace {
 using FreeKey = Key<FreeQuestion>;
 using Line = std::string_view;
 
-/// What of the surroundings limits heat.
+/// What of the surroundings limits heat: a word of the key `near`, and a key of its own.
 struct Concern {
   const char* word;
+  const char* key;
   bool HeatSurroundings::* member;
 };
-constexpr Concern concerns[] = {{"zinc_or_cadmium", &HeatSurroundings::zinc_or_cadmium},
-                                {"adhesive", &HeatSurroundings::adhesive},
-                                {"fire_or_burst", &HeatSurroundings::fire_or_burst},
-                                {"rubber_or_plastic", &HeatSurroundings::rubber_or_plastic}};
+constexpr Concern concerns[] = {{"zinc_or_cadmium", "zinc-or-cadmium", &HeatSurroundings::zinc_or_cadmium},
+                                {"adhesive", "adhesive", &HeatSurroundings::adhesive},
+                                {"fire_or_burst", "fire-or-burst", &HeatSurroundings::fire_or_burst},
+                                {"rubber_or_plastic", "rubber-or-plastic", &HeatSurroundings::rubber_or_plastic}};
 constexpr const char* concern_words[] = {concerns[0].word, concerns[1].word, concerns[2].word, concerns[3].word};
 
 Problem put_text(std::string FreeNames::* member, Line text, FreeQuestion& question) {
@@ -33,6 +34,38 @@ Problem put_near(const FreeKey& key, Line text, FreeQuestion& question) {
     known += (known.empty() ? "" : ", ") + std::string(concern.word);
   }
   return refuse_text(key.name, text, " is not known; write " + known);
+}
+
+constexpr const char* truth_words[] = {"yes", "no"};
+
+/// Reads yes or no: where no is something else than not to say it.
+Problem read_truth(const char* key, Line text, bool& into) {
+  into = text == "yes" || text == "true" || text == "True" || text == "1";
+  if (into || text == "no" || text == "false" || text == "False" || text == "0") return {};
+  return refuse_text(key, text, " is not known; write yes or no");
+}
+
+/// A concern under its own name. Others may be said by `near` as well, so a no takes nothing back.
+template <bool HeatSurroundings::* member>
+Problem put_concern(const FreeKey& key, Line text, FreeQuestion& question) {
+  bool is_there = false;
+  if (auto problem = read_truth(key.name, text, is_there)) return problem;
+  if (is_there) question.job.near.*member = true;
+  return {};
+}
+
+/// \return that a concern is said to be near, and denied under its own name
+Problem deny_concern(std::span<const Said> said, const HeatSurroundings& near) {
+  for (const Concern& concern : concerns)
+    if (near.*concern.member && has(said, concern.key))
+      for (const Said& pair : said) {
+        bool is_there = true;
+        if (pair.key != concern.key || read_truth(concern.key, pair.text, is_there) || is_there) continue;
+        return Error(concern.key, (std::string(concern.key) + " is no, but near names " + concern.word +
+                                   "; say which of them holds, and leave the other out")
+                                      .c_str());
+      }
+  return {};
 }
 
 Problem put_undone(const FreeKey& key, Line text, FreeQuestion& question) {
@@ -59,6 +92,8 @@ constexpr FreeKey keys[] = {
      put_above_zero<[](auto& q) -> auto& { return q.names.socket; }>},
     {"key", "14mm", "Hexagon key that fits into the head, in place of a socket",
      put_above_zero<[](auto& q) -> auto& { return q.names.key; }>},
+    {"width-across-flats", "24mm", "Width of the head, in place of a socket that fits",
+     put_above_zero<[](auto& q) -> auto& { return q.job.width_across_flats; }>, "width_across_flats"},
     {"bit", "30", "Number of the six-lobed bit that fits, in place of a socket",
      [](const FreeKey& key, Line text, FreeQuestion& q) { return read_bit(key.name, text, q.names.bit.emplace()); },
      "drive_number"},
@@ -82,6 +117,16 @@ constexpr FreeKey keys[] = {
      Words<Aid>::list, Takes::several_values},
     {"near", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_near, "",
      concern_words, Takes::several_values},
+    {"fire-or-burst", "yes", "yes or no: as near fire_or_burst", put_concern<&HeatSurroundings::fire_or_burst>,
+     "fire_or_burst", truth_words},
+    {"rubber-or-plastic", "yes", "yes or no: as near rubber_or_plastic",
+     put_concern<&HeatSurroundings::rubber_or_plastic>, "rubber_or_plastic", truth_words},
+    {"zinc-or-cadmium", "yes", "yes or no: as near zinc_or_cadmium", put_concern<&HeatSurroundings::zinc_or_cadmium>,
+     "zinc_or_cadmium", truth_words},
+    {"adhesive", "yes", "yes or no: as near adhesive", put_concern<&HeatSurroundings::adhesive>, "", truth_words},
+    {"quenched", "yes", "yes or no: quenched and tempered, which follows from the class if not said",
+     [](const FreeKey& key, Line text, FreeQuestion& q) { return read_truth(key.name, text, q.quenched.emplace()); },
+     "", truth_words},
     {"reused",
      "yes",
      "The bolt is to be used again",
@@ -134,6 +179,8 @@ constexpr FreeKey keys[] = {
      put_above_zero<[](auto& q) -> auto& { return q.job.tensile_strength; }>, "tensile_strength"},
     {"yield-strength", "640MPa", "Yield strength, in place of a class",
      put_above_zero<[](auto& q) -> auto& { return q.job.yield_strength; }>, "yield_strength"},
+    {"torsion-ratio", "0.8", "Breaking shear stress over tensile strength, in place of a class",
+     put<[](auto& q) -> auto& { return q.job.torsion_ratio; }>, "torsion_ratio"},
     {"trials", "200000", "Trials of the simulation", put_whole<[](auto& q) -> auto& { return q.job.trials; }>},
     {"seed", "1", "Seed of the simulation; the same gives the same answer",
      put_whole<[](auto& q) -> auto& { return q.job.seed; }>},
@@ -142,7 +189,9 @@ constexpr FreeKey keys[] = {
 /// The library says width_across_flats for whatever tool was said.
 Error in_words(std::span<const Said> said, const Error& error) {
   return renamed(in_words_of<FreeQuestion>(keys, said, error), "width_across_flats",
-                 has(said, "key") ? "key" : "socket");
+                 has(said, "key")                  ? "key"
+                 : has(said, "width-across-flats") ? "width-across-flats"
+                                                   : "socket");
 }
 
 }  // namespace
@@ -152,6 +201,9 @@ std::span<const FreeKey> free_keys() { return keys; }
 Outcome<FreeJob> try_free_job(std::span<const Said> said) {
   FreeQuestion question;
   if (auto problem = set_all<FreeQuestion>(keys, said, question)) return *problem;
+  if (auto problem = deny_concern(said, question.job.near)) return *problem;
+  if (has(said, "class") && has(said, "torsion-ratio"))
+    return Error("torsion-ratio", "class and torsion-ratio exclude each other; leave one of them out");
   if (has(said, "years") != has(said, "first-year-loss"))
     return Error(has(said, "years") ? "first-year-loss" : "years",
                  "years and first-year-loss go together; give both or neither");
@@ -163,6 +215,7 @@ Outcome<FreeJob> try_free_job(std::span<const Said> said) {
     const Error named = renamed(*error, "property_class", "class");
     return in_words(said, named);
   }
+  if (question.quenched) question.job.near.quenched = *question.quenched;
   return question.job;
 }
 

@@ -12,6 +12,7 @@ namespace tauten::shared {
 struct FreeQuestion {
   FreeNames names;
   FreeJob job;
+  std::optional<bool> quenched;  ///< as it is said; else it follows from the class
 };
 
 std::span<const Key<FreeQuestion>> free_keys();

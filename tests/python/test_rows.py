@@ -309,7 +309,7 @@ def test_more_threads_than_rows_change_nothing():
     ({"thread": ["M16"], "torque": [130]}, dict(columns=["verdikt"]), "columns", "no column 'verdikt'; did you mean verdict"),
     ({"thread": ["M16"], "torque": [130]}, dict(columns="clamp_load"), "columns",
      "no column 'clamp_load'; did you mean clamp_load_low, clamp_load_nominal or clamp_load_high"),
-    ({"thread": ["M16"], "torque": [130]}, dict(more_faces=[("20mm", "dry")]), "more_faces", "cannot be said"),
+    ({"thread": ["M16"], "torque": [130]}, dict(name="pump feet"), "name", "cannot be said"),
     ({"class": ["8.8"], "property_class": ["8.8"], "thread": "M16", "torque": 1}, {}, "class", "two names"),
 ])
 def test_wrong_tables(table, said, argument, words):

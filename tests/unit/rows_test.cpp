@@ -226,3 +226,30 @@ TEST_CASE("a column with a slip of the pen is refused, one of somebody else is l
   CHECK(told({"thread"}).find("no column is called torque") != std::string::npos);
   CHECK(told({"torque"}).find("thread, socket or key") != std::string::npos);
 }
+
+TEST_CASE("what limits heat is said by near or under its own name, and not both ways") {
+  const auto job = [](const Pairs& more) {
+    Pairs pairs{{"thread", "M16"}, {"class", "8.8"}};
+    pairs.insert(pairs.end(), more.begin(), more.end());
+    return try_free_job(said_of(pairs));
+  };
+  CHECK_FALSE(job({}).value().near.fire_or_burst);
+  CHECK(job({{"near", "fire_or_burst"}}).value().near.fire_or_burst);
+  CHECK(job({{"fire-or-burst", "yes"}}).value().near.fire_or_burst);
+  CHECK_FALSE(job({{"fire-or-burst", "no"}}).value().near.fire_or_burst);
+  CHECK(job({{"fire-or-burst", "yes"}, {"near", "adhesive"}}).value().near.adhesive);
+  CHECK(std::string(job({{"fire-or-burst", "no"}, {"near", "fire_or_burst"}}).error().argument()) == "fire-or-burst");
+  CHECK(std::string(job({{"fire-or-burst", "perhaps"}}).error().argument()) == "fire-or-burst");
+  CHECK(job({}).value().near.quenched);  // ISO 898-1: class 8.8 is quenched and tempered
+  CHECK_FALSE(job({{"quenched", "no"}}).value().near.quenched);
+  CHECK(std::string(job({{"torsion-ratio", "0.7"}}).error().argument()) == "torsion-ratio");
+}
+
+TEST_CASE("what is said once for a table is refused as a column") {
+  for (const RowQuestion* asked : row_questions())
+    for (const char* name : {"threads", "columns"}) {
+      const std::vector<std::string> names{name};
+      const auto found = try_columns(*asked, names, {});
+      CHECK(std::string(found.error().argument()) == name);
+    }
+}
