@@ -140,6 +140,32 @@ TEST_CASE("chances and loads agree with a simulation") {
   }
 }
 
+TEST_CASE("frictions drawn apart: a fine sum over both and a true wrench") {
+  // Oil on the thread, dry under the head; the draw of the one is laid through by equal shares, so is that of the other.
+  const Fastener f = fastener("M16", "8.8", "oiled", 0, "dry");
+  const double pi = std::acos(-1.0);
+  const auto& g = f.odds.thread.band;
+  const auto& k = f.odds.face.band;
+  const int n = 1500;
+  for (const double torque : {230.0, 250.0, 280.0, 320.0}) {
+    double beyond = 0;
+    for (int i = 0; i < n; ++i) {
+      const double mu = half_triangles(g.low, g.nominal, g.high, (i + 0.5) / n);
+      const double phi = std::atan(f.odds.P / (pi * f.odds.d_2));
+      const double beta = std::atan(std::tan(pi / 6) * std::cos(phi));
+      const double lever = f.odds.d_2 / 2 * std::tan(phi + std::atan(mu / std::cos(beta)));
+      for (int j = 0; j < n; ++j) {
+        const double face = half_triangles(k.low, k.nominal, k.high, (j + 0.5) / n);
+        const double load = torque / (lever + face);
+        const double sigma = load / (pi * f.odds.d_s * f.odds.d_s / 4);
+        const double tau = load * lever / (pi * std::pow(f.odds.d_s, 3) / 12);
+        beyond += sigma * sigma + 3 * tau * tau > f.yield * f.yield;
+      }
+    }
+    CHECK(f.chance.reaching({torque, 0}, f.yield, plastic) == doctest::Approx(beyond / n / n).epsilon(5e-4));
+  }
+}
+
 TEST_CASE("chances of everyday bolts") {
   // Computed apart from the library, printed to the nearest "1 in n": the half of the last figure is allowed.
   const Fastener m16 = fastener("M16", "8.8", "oiled");
