@@ -26,6 +26,7 @@
 
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/bolt_steel.hpp"
+#include "tauten/tightening/chance.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 #include "tauten/tightening/clamp_bolt.hpp"
