@@ -105,6 +105,32 @@ TEST_CASE("group interaction: complementarity against enumeration of all sets, u
   CHECK(clear > 100);
 }
 
+TEST_CASE("group interaction: passes needed, as counted apart from the library, and never more than the rule") {
+  // Script for the collection of figures: 16 bolts, neighbours c, lowest bolt within 10, 5 and 2 %.
+  struct Row {
+    double c;
+    std::size_t circular[3], star_then_circular[3];
+  };
+  const BoltOrder round = try_circular_order(16).value();
+  const BoltOrder star = try_crosswise_order(16).value();
+  const double within[] = {0.1, 0.05, 0.02};
+  for (const Row& row :
+       {Row{0.05, {1, 2, 2}, {2, 2, 2}}, Row{0.1, {2, 2, 2}, {2, 2, 3}}, Row{0.2, {2, 3, 3}, {2, 3, 3}},
+        Row{0.3, {3, 3, 4}, {3, 4, 5}}, Row{0.4, {4, 5, 6}, {5, 6, 7}}}) {
+    const Interaction joint = ring(16, row.c);
+    for (std::size_t i = 0; i < 3; ++i) {
+      CHECK(try_passes_needed(joint, {round}, within[i]).value() == row.circular[i]);
+      CHECK(try_passes_needed(joint, {star, round}, within[i]).value() == row.star_then_circular[i]);
+      CHECK(passes_by_rule(row.c, within[i]) >= static_cast<double>(row.circular[i]));
+    }
+  }
+  // Rigid limit: bolts that do not meet need one pass.
+  CHECK(try_passes_needed(ring(16, 0), {star}, 0.001).value() == 1);
+  CHECK_FALSE(try_passes_needed(ring(4, 0.2), {}, 0.1));
+  CHECK_FALSE(try_passes_needed(ring(4, 0.2), {{0, 1}}, 0.1));
+  CHECK_FALSE(try_passes_needed(ring(4, 0.2), {{0, 1, 2, 3}}, 0));
+}
+
 TEST_CASE("group interaction: bad input is one clear error") {
   CHECK_FALSE(try_interaction(2, {1, 0.2, 0.3, 1}));
   CHECK_FALSE(try_interaction(2, {1, 2, 2, 1}));

@@ -1,6 +1,7 @@
 // Elastic interaction: tightening one bolt changes the loads of the others.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <utility>
@@ -150,6 +151,30 @@ inline Outcome<std::vector<double>> try_compensated_loads(const Interaction& joi
       return detail::bolt_error("limit", bolt, "would be tightened beyond the limit in one pass; use more passes");
   }
   return first;
+}
+
+/// Full passes at the target, each in its own order, until no bolt is below it by more than a share.
+/// \param orders    of the passes; the last one is repeated
+/// \param shortfall share of the target, above 0 and below 1
+/// \return their number; or an error for orders that do not name each bolt once, a shortfall out of range, or where 1000
+///         passes are not enough
+inline Outcome<std::size_t> try_passes_needed(const Interaction& joint, const std::vector<BoltOrder>& orders,
+                                              double shortfall) {
+  if (!(shortfall > 0 && shortfall < 1))
+    return refusal("shortfall", shortfall, "but must be above 0 and below 1; 0.05 is 5 %");
+  if (orders.empty()) return Error("orders", "orders is empty; give the order of at least one pass");
+  for (const BoltOrder& order : orders)
+    if (const auto valid = try_labels(order); !valid || order.size() != joint.size())
+      return Error("orders", "each of the orders must name each bolt of the joint once");
+  std::vector<LoadStep> steps;
+  for (std::size_t pass = 0; pass < 1000; ++pass) {
+    for (const std::size_t bolt : orders[std::min(pass, orders.size() - 1)]) steps.push_back({bolt, 1});
+    const auto history = try_tighten(joint, steps);
+    if (!history) return history.error();
+    const std::vector<double>& loads = history->back();
+    if (*std::min_element(loads.begin(), loads.end()) >= 1 - shortfall) return pass + 1;
+  }
+  return Error("shortfall", "1000 passes are not enough; accept a larger shortfall");
 }
 
 /// Quick rule for full passes until all bolts are within a share of the target, ceil(ln(t/2)/ln c).

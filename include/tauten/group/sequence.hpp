@@ -15,6 +15,14 @@ using BoltOrder = std::vector<std::size_t>;
 
 namespace detail {
 
+/// Sorts by a key of each bolt; bolts with the same key stay as they are.
+inline void sort_by(BoltOrder& order, const std::vector<double>& key) {
+  std::vector<std::size_t> rank(key.size());
+  for (std::size_t i = 0; i < order.size(); ++i) rank[order[i]] = i;
+  std::sort(order.begin(), order.end(),
+            [&](std::size_t a, std::size_t b) { return key[a] < key[b] || (key[a] == key[b] && rank[a] < rank[b]); });
+}
+
 inline BoltOrder crosswise(std::size_t count) {
   if (count == 1) return {0};
   BoltOrder order;
@@ -54,7 +62,7 @@ inline BoltOrder crosswise_order(const Pattern& pattern) {
   }
   BoltOrder round(pattern.size());
   for (std::size_t i = 0; i < round.size(); ++i) round[i] = i;
-  std::stable_sort(round.begin(), round.end(), [&](std::size_t a, std::size_t b) { return angle[a] < angle[b]; });
+  detail::sort_by(round, angle);
   BoltOrder order;
   for (const std::size_t place : detail::crosswise(pattern.size())) order.push_back(round[place]);
   return order;
@@ -76,7 +84,9 @@ inline BoltOrder middle_out_order(const Pattern& pattern, Position from) {
   BoltOrder left(pattern.size());
   for (std::size_t i = 0; i < left.size(); ++i) left[i] = i;
   const auto far = [&](std::size_t i) { return distance(pattern[i], from); };
-  std::stable_sort(left.begin(), left.end(), [&](std::size_t a, std::size_t b) { return far(a) < far(b); });
+  std::vector<double> key(left.size());
+  for (std::size_t i = 0; i < key.size(); ++i) key[i] = far(i);
+  detail::sort_by(left, key);
   BoltOrder order;
   for (std::size_t begin = 0; begin < left.size();) {
     std::size_t end = begin + 1;
@@ -182,10 +192,11 @@ struct UndoingPlan {
 inline UndoingPlan undoing_plan(const Pattern& pattern, bool pressurised = false, Position person = {}) {
   UndoingPlan plan;
   plan.ease = crosswise_order(pattern);
-  if (pressurised)
-    std::stable_sort(plan.ease.begin(), plan.ease.end(), [&](std::size_t a, std::size_t b) {
-      return distance(pattern[a], person) > distance(pattern[b], person);
-    });
+  if (pressurised) {
+    std::vector<double> nearness;
+    for (const Position p : pattern) nearness.push_back(-distance(p, person));
+    detail::sort_by(plan.ease, nearness);
+  }
   // The upper one of the two that stay lets a hanging part hang instead of tip.
   std::size_t top = 0;
   for (std::size_t i = 1; i < pattern.size(); ++i)
