@@ -1,0 +1,57 @@
+// Small dense systems of equations for bolt groups. Plain loops: the matrices have a handful of rows.
+#pragma once
+
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <vector>
+
+namespace tauten::detail {
+
+/// Factors a symmetric positive definite matrix in place, A = L L^T; the lower triangle becomes L.
+/// \param a  n x n, row by row
+/// \param n  number of rows
+/// \return false if the matrix is not positive definite to within rounding
+template <class Matrix>
+bool cholesky(Matrix& a, std::size_t n) noexcept {
+  for (std::size_t j = 0; j < n; ++j) {
+    double pivot = a[j * n + j];
+    const double before = pivot;
+    for (std::size_t k = 0; k < j; ++k) pivot -= a[j * n + k] * a[j * n + k];
+    if (!(pivot > 1e-13 * before)) return false;
+    const double root = std::sqrt(pivot);
+    a[j * n + j] = root;
+    for (std::size_t i = j + 1; i < n; ++i) {
+      double sum = a[i * n + j];
+      for (std::size_t k = 0; k < j; ++k) sum -= a[i * n + k] * a[j * n + k];
+      a[i * n + j] = sum / root;
+    }
+  }
+  return true;
+}
+
+/// Solves L L^T x = b in place.
+template <class Matrix, class Vector>
+void cholesky_solve(const Matrix& l, std::size_t n, Vector& x) noexcept {
+  for (std::size_t i = 0; i < n; ++i) {
+    for (std::size_t k = 0; k < i; ++k) x[i] -= l[i * n + k] * x[k];
+    x[i] /= l[i * n + i];
+  }
+  for (std::size_t i = n; i-- > 0;) {
+    for (std::size_t k = i + 1; k < n; ++k) x[i] -= l[k * n + i] * x[k];
+    x[i] /= l[i * n + i];
+  }
+}
+
+using Vector3 = std::array<double, 3>;
+using Matrix3 = std::array<double, 9>;
+
+/// Adds w b b^T.
+constexpr void add_outer(Matrix3& a, double w, const Vector3& b) noexcept {
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t j = 0; j < 3; ++j) a[3 * i + j] += w * b[i] * b[j];
+}
+
+constexpr double dot(const Vector3& a, const Vector3& b) noexcept { return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]; }
+
+}  // namespace tauten::detail
