@@ -94,7 +94,7 @@ constexpr ClampKey keys[] = {
      put_above_zero<[](auto& j) -> auto& { return j.bearing_diameter; }>, "bearing_diameter"},
     {"more-face",
      "26mm:oiled",
-     "Washer and the like under the turned part: effective diameter, what is on it",
+     "A washer under the turned part: effective diameter, condition",
      put_face,
      "more_faces",
      {},

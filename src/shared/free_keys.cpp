@@ -124,7 +124,7 @@ constexpr FreeKey keys[] = {
     {"zinc-or-cadmium", "yes", "yes or no: as near zinc_or_cadmium", put_concern<&HeatSurroundings::zinc_or_cadmium>,
      "zinc_or_cadmium", truth_words},
     {"adhesive", "yes", "yes or no: as near adhesive", put_concern<&HeatSurroundings::adhesive>, "", truth_words},
-    {"quenched", "yes", "yes or no: quenched and tempered, which follows from the class if not said",
+    {"quenched", "yes", "yes or no: quenched and tempered; default: as the class",
      [](const FreeKey& key, Line text, FreeQuestion& q) { return read_truth(key.name, text, q.quenched.emplace()); },
      "", truth_words},
     {"reused",
