@@ -165,7 +165,7 @@ def identify(*, socket=None, key=None, bit=None, worn=None, property_class=None)
     -------
     Identification
         candidates, each with thread, head (standards), kind, how_common, fit, region and look (how to tell it from the
-        others); unmarked_class, what a steel head without a mark must be taken for.
+        others); unmarked_class, the class to assume for an unmarked steel head.
 
     Raises
     ------
@@ -282,7 +282,7 @@ def torque_for(table=None, /, *, socket=None, key=None, thread=None, head=None, 
 
 _WISH = """    clamp_load : force in N
         Clamp load that is wanted at the usual friction. Without it and without ``share`` the answer is the right torque:
-        three quarters of the proof load, held back so that the worst corner of the band stays within 90 % of yield."""
+        three quarters of the proof load, held back so that the worst case stays within 90 % of yield."""
 
 torque_for.__doc__ = """Tell which wrench setting leaves a wanted clamp load, or else which one is right.
 """ + _JOINT.format(first=_WISH).replace("""    specified_condition : text
@@ -586,7 +586,7 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     handle_length : length in m
         If turned by hand, with ``hand_force`` in N (median pull) and ``hand_variation``.
     shear_risk, wanted_chance : number
-        Chance of shearing that is put up with, 0.05; chance of release at which no stronger aid is looked for, 0.9.
+        Accepted chance of shearing, 0.05; chance of release at which no stronger aid is looked for, 0.9.
     done : list
         Aids already used: ``["brush", "fluid:24h", {"aid": "heat", "nut_rise": 100}]``; of brush, fluid (with its
         soak_hours, and thin_fluid), tighten_first, impact, heat, cold. Of heat and cold, nut_rise and bolt_rise in K.

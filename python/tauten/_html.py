@@ -61,7 +61,7 @@ def identification(self):
              c.look) for c in self.candidates]
     mark = self.property_class
     note = f"<p>Class {escape(mark.name)}: {escape(mark.marks)}.</p>" if mark else ""
-    return _table("", columns, rows) + note + (f"<p>A steel head without a mark must be taken for class "
+    return _table("", columns, rows) + note + (f"<p>Treat an unmarked steel head as class "
                                                f"{escape(self.unmarked_class)}.</p>")
 
 
@@ -90,8 +90,8 @@ def _use(use):
     if use.aid == "fluid":
         return f"{'thin ' if use.thin_fluid else ''}fluid {use.soak_hours:g} h"
     if use.aid == "heat":
-        return f"heat nut {use.nut_rise:.3g} K"
-    return f"chill bolt {use.bolt_rise:.3g} K" if use.aid == "cold" else use.aid.replace("_", " ")
+        return f"heat the nut by {use.nut_rise:.3g} K"
+    return f"chill the bolt by {use.bolt_rise:.3g} K" if use.aid == "cold" else use.aid.replace("_", " ")
 
 
 def _plan_row(step, mark):

@@ -49,8 +49,8 @@ std::string use_text(const AidUse& use) {
   const std::string aid = plain_words(word_of(use.aid));
   if (use.aid == Aid::fluid)
     return fmt::format("{}{} {} h", use.thin_fluid ? "thin " : "", aid, number_text(use.soak_hours, 3));
-  if (use.aid == Aid::heat) return fmt::format("heat nut {} K", number_text(use.nut_rise.si, 3));
-  if (use.aid == Aid::cold) return fmt::format("chill bolt {} K", number_text(use.bolt_rise.si, 3));
+  if (use.aid == Aid::heat) return fmt::format("heat the nut by {} K", number_text(use.nut_rise.si, 3));
+  if (use.aid == Aid::cold) return fmt::format("chill the bolt by {} K", number_text(use.bolt_rise.si, 3));
   return aid;
 }
 
@@ -111,12 +111,11 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
                chance_text(c.not_moving)});
   }
   return "\nIf it has not moved, then from there up to " + rounded_torque(answer.chances.limit) + "\n" + table.text() +
-         paragraph(
-             fmt::format("The risk that is put up with, {} %, is that of shearing alone over the whole pull; "
-                         "what drive and tool do comes on top. The further a bolt was pulled without moving, the more "
-                         "often it shears for each time that it comes free. Ask again with held to have the "
-                         "torque to stop at for this very bolt.",
-                         number_text(100 * job.shear_risk, 3)));
+         paragraph(fmt::format(
+             "The accepted risk, {} %, covers shearing only, over the whole pull; damage to drive and tool is "
+             "extra. The higher the torque a bolt has withstood, the more likely it is to shear rather "
+             "than come free. Ask again with held to have the torque to stop at for this very bolt.",
+             number_text(100 * job.shear_risk, 3)));
 }
 
 std::string plan_text(const FreeJob& job, const Free& answer) {
@@ -160,10 +159,10 @@ bool learned_treated(const FreeJob& job) {
 std::string after_text(const Free& answer) {
   const AfterRelease& after = answer.after;
   std::string out = paragraph(
-      fmt::format("Tightened again with the torque of its sheet, it gets {:.0f} to {:.0f} % of the preload that the "
-                  "sheet means, "
-                  "usually {:.0f} %.",
-                  100 * after.preload_ratio.low, 100 * after.preload_ratio.high, 100 * after.preload_ratio.nominal),
+      fmt::format(
+          "Retightened to the specified torque, the bolt would reach {:.0f} to {:.0f} % of the intended preload "
+          "(typically {:.0f} %); it may break.",
+          100 * after.preload_ratio.low, 100 * after.preload_ratio.high, 100 * after.preload_ratio.nominal),
       "- ");
   return "\nAfterwards\n" + out + list_of(after.notices);
 }

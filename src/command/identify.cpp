@@ -53,8 +53,7 @@ void add_identify(Program& program) {
     if (program.json) return program.say(json_of(answer));
     if (!answer.candidates.empty()) program.out += page_of(answer, *all);
     if (answer.mark) program.out += (answer.candidates.empty() ? "" : "\n") + text_of(*answer.mark);
-    program.out +=
-        paragraph(fmt::format("A steel head without a mark must be taken for class {}.", answer.unmarked_class));
+    program.out += paragraph(fmt::format("Treat an unmarked steel head as class {}.", answer.unmarked_class));
   });
 }
 

@@ -14,10 +14,10 @@ namespace {
 constexpr const char* closing_words =
     R"(A length, torque, force or angle carries its unit: 48N.m 35lbf.ft 12mm 5/8in 25kN 90deg. Shares
 and coefficients have none: 75% 0.12.
-Exit codes: 0 all well; 2 wrong input, told in one sentence; 3 some joints of a file failed, the
-others are answered; 1 anything else, such as a full disk.
-Estimates are no release for service: the maker's manual, local codes and licensed practice come
-first.)";
+Exit codes: 0 all well; 2 invalid input, explained in one sentence; 3 some joints of a file failed,
+the others are answered; 1 anything else, such as a full disk.
+The answers are estimates and do not approve a joint for service; the manufacturer's manual, local
+codes and licensed professionals take precedence.)";
 
 void refuse(Program& program, const Error& error) {
   program.code = wrong_input;

@@ -53,7 +53,11 @@ def test_command_line(cases):
         run = subprocess.run([PROGRAM, "eval", name, *words, "--json"], capture_output=True, text=True, check=True)
         return json.loads(run.stdout)["value"]
 
-    rows = [(name, row, value) for name, (values, inputs) in cases.items() for row, value in zip(inputs, values)]
+    # A process for each row takes a minute; CI asks for all of them.
+    step = 1 if os.environ.get("TAUTEN_WHOLE") else 10
+    rows = [(name, row, value) for name, (values, inputs) in cases.items()
+            for row, value in list(zip(inputs, values))[::step]]
+    assert {row[0] for row in rows} == set(cases)
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
         found = list(pool.map(answered, [row[:2] for row in rows]))
     differing = [(row, value) for row, value in zip(rows, found) if row[2] != value]

@@ -189,7 +189,7 @@ def test_explanation_as_data_and_in_a_notebook():
     # The chosen style goes along into the notebook.
     assert "lbf" in answer.explain(style=tauten.Style(units={"preload": "lbf"}))._repr_html_()
     # A candidate by itself still carries the caution.
-    assert "no release for service" in answer.candidates[0].explain()
+    assert "approve a joint for service" in answer.candidates[0].explain()
 
 
 def TURN():
@@ -355,7 +355,7 @@ def test_print_shows_a_page():
     answer = tauten.clamp(**PUMP_FOOT)
     page = str(answer)
     assert len(page.splitlines()) > 5 and max(map(len, page.splitlines())) <= 100
-    for word in ("Clamp load", "fit", "146.4 N.m", "no release for service"):
+    for word in ("Clamp load", "fit", "146.4 N.m", "approve a joint for service"):
         assert word in page
     assert "\n" not in repr(answer)
     for other in (tauten.identify(socket="24mm"), tauten.reach(torque="130N.m", extensions=[("100mm", "45deg")]),

@@ -296,7 +296,7 @@ def test_reach_shows_drawing_band_causes_and_cautions(tmp_path):
     path = tmp_path / "reach.svg"
     page = said("reach", "--torque", "130N.m", "--wrench-length", "400mm", "--extension", "100mm@30deg", "--svg", str(path))
     for words in ("Set the wrench to 106.9 N.m", "arrive in about 95 %", "extension 100 mm at 30 deg", "operator",
-                  "estimate", "Take care", "No pipe"):
+                  "estimate", "Take care", "Do not put a pipe"):
         assert words in page, words
     assert xml.etree.ElementTree.parse(path).getroot().tag.endswith("svg")
     assert "above the wrench's" in said("reach", "--torque", "300N.m", "--scale-high", "200N.m")
@@ -350,13 +350,13 @@ def test_free_page_has_no_breakaway_without_its_band():
         if re.search(rf"\b{usual:.0f}\b", line):
             assert f"{low:.0f}" in line and f"{high:.0f}" in line, line
     for words in ("Stop at ", "Up to 200 N.m", "comes free", "shears", "corners go", "tool fails", "does not move",
-                  "Next: ", "Afterwards", "Take care", "(Estimate.)", "no release for service"):
+                  "Next: ", "Afterwards", "Take care", "(Estimate.)", "approve a joint for service"):
         assert words in page, words
 
 
 def test_free_page_says_what_a_bolt_that_has_held_is_in_for():
     page = " ".join(said(*STUCK, "--limit", "300N.m").split())
-    assert "If it has not moved, then from there up to 300 N.m" in page and "the more often it shears for each time that it comes free" in page
+    assert "If it has not moved, then from there up to 300 N.m" in page and "the more likely it is to shear rather than come free" in page
     page = " ".join(said(*STUCK, "--held", "200N.m").split())
     assert "It has held 200 N.m and not moved" in page and "on the way from the 200 N.m that it has held" in page
     page = " ".join(said(*STUCK, "--held", "200N.m", "--done", "brush", "--held-untreated").split())
@@ -843,7 +843,7 @@ def test_pages_fit_a_hundred_columns(words):
 
 def test_help_tells_the_exit_codes():
     for words in (["--help"], ["clamp", "--help"]):
-        assert "Exit codes: 0 all well; 2 wrong input" in said(*words)
+        assert "Exit codes: 0 all well; 2 invalid input" in said(*words)
 
 
 def test_help_lists_the_words_that_an_option_takes():

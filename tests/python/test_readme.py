@@ -21,7 +21,7 @@ def test_code_blocks_are_the_example_files():
 
 def test_first_words_state_the_job():
     lines = (ROOT / "README.md").read_text(encoding="utf-8").splitlines()
-    assert lines[0] == "# tauten" and lines[2].startswith("Someone takes a joint apart")
+    assert lines[0] == "# tauten" and lines[2].startswith("Someone dismantles a joint")
 
 
 def test_number_of_printed_figures_is_what_the_readme_says():

@@ -104,7 +104,7 @@ def test_other_names_of_arguments_are_told():
 
 
 def test_sentences_wrap_and_columns_scroll():
-    caution = "- Nobody stands where wrench, bar or extension go when they slip. Pull, do not push. Wear eye protection."
+    caution = "- Keep everyone out of the path of a wrench, bar or extension that may slip. Pull, do not push. Wear eye protection."
     printed = ("$ tauten clamp\n\nEnd            Chance\n-------------  ------\ncomes free         88\n"
                + "\n  ".join(textwrap.wrap(caution, 100)))
     shown = pages.output(printed)

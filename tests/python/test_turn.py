@@ -86,8 +86,8 @@ def test_pages_say_what_is_needed():
     low, usual, high = (load / KN for load in answer.clamp_load)
     assert f"Clamp load {low:.3g} to {high:.3g} kN, usually {usual:.3g} kN" in page
     for words in ("Turn by 60 deg from snug at 60 N.m", f"At the handle that is {math.degrees(answer.handle_angle):.3g} deg",
-                  "past yield", "The bolt serves once", "turn of the nut", "combined method", "no release for service",
-                  "Snug is where all gaps are closed", "At the end of the turn the torque lies"):
+                  "past yield", "The bolt serves once", "turn of the nut", "combined method", "approve a joint for service",
+                  "Snug is where all gaps are closed", "The torque at the end of the turn should be"):
         assert words in page, words
     plot = program("curve", *shlex.split(SAID))
     for words in ("angle from snug in deg", "preload in kN", "F first yield", "Y yield point", "E elongation used up"):

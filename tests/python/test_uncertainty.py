@@ -263,7 +263,7 @@ def test_results_tell_how_they_came_about():
     assert [told.get(f"from_{index.name}", 0) for index in shares.inputs] == [index.first for index in shares.inputs]
     # A whole answer brings its cautions along.
     whole = u.budget(u.clamp(**PUMP_FOOT))
-    assert "no release for service" in " ".join(str(whole.explain()).split()) and whole._repr_latex_().startswith("\\par")
+    assert "approve a joint for service" in " ".join(str(whole.explain()).split()) and whole._repr_latex_().startswith("\\par")
 
 
 def test_trials_without_a_value_are_told():

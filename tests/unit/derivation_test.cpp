@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "tauten/explain/derivation.hpp"
 #include "shared/registry.hpp"
+#include "tauten/explain/derivation.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
@@ -136,7 +136,7 @@ TEST_CASE("from socket to verdict: the printed load follows from the printed lin
        {"socket             24 mm", "assumed: fits the tool", "prevailing torque  9 N.m",
         "M_A = M_S*(1 + e_W) - M_P - M_D", "= 130 N.m*(1 + 0) - 9 N.m - 0 N.m", "= 121 N.m", "121 N.m/(2 mm/(2*pi)",
         "M_T = M_G + M_P", "most friction and weak wrench", "least friction and strong wrench", "Result",
-        "Verdict: fit. ", "Take care", "no release for service", "Source: VDI 2230",
+        "Verdict: fit. ", "Take care", "approve a joint for service", "Source: VDI 2230",
         "Stated range: pitch 0.2 mm to 8 mm", "clamp load"})
     CHECK_MESSAGE(has(text, part), part);
   // The order of a derivation.

@@ -21,9 +21,9 @@ inline constexpr Caution stored_energy{
     "stored_energy",
     "Support the load and unload the joint before loosening: it may hold energy in springs or pressure."};
 inline constexpr Caution line_of_slip{
-    "line_of_slip", "Nobody stands where wrench, bar or extension go when they slip. Pull, do not push."};
+    "line_of_slip", "Keep everyone out of the path of a wrench, bar or extension that may slip. Pull, do not push."};
 inline constexpr Caution eye_protection{"eye_protection", "Wear eye protection."};
-inline constexpr Caution no_pipe{"no_pipe", "No pipe on the handle of a torque wrench."};
+inline constexpr Caution no_pipe{"no_pipe", "Do not put a pipe on the handle of a torque wrench."};
 inline constexpr Caution impact_sockets{"impact_sockets", "Use only impact-rated sockets on impact tools."};
 inline constexpr Caution heat_near{"heat_near",
                                    "No heat near fuel, gas, oil, brake fluid, gas springs, airbags, sealed cavities or "
@@ -34,18 +34,19 @@ inline constexpr Caution heat_after_fluid{
     "can out of reach, air the place, and watch for fire while you work and afterwards. Heed the fluid's data sheet."};
 inline constexpr Caution fluid_after_heat{
     "fluid_after_heat",
-    "Fluid on a hot joint flashes into fume or fire: let it cool until a hand can rest on it before fluid goes on."};
+    "Fluid on a hot joint can flash into vapour or fire: let the joint cool to hand-warm before applying it."};
 inline constexpr Caution cold_burns{
     "cold_burns",
-    "Freezing sprays and dry ice burn skin and eyes and take the air of a small room; some sprays catch fire. Gloves, "
-    "goggles, fresh air, no flame."};
+    "Freezing sprays and dry ice burn skin and eyes and displace the air in a small room (suffocation); some sprays "
+    "catch fire. Wear gloves and goggles, ventilate, and keep flames away."};
 inline constexpr Caution replace_used_up{
     "replace_used_up",
-    "Replace fasteners that were tightened past yield, torque-to-yield types, used-up locking elements, and anything "
-    "necked, cracked or glowed."};
+    "Replace fasteners that were tightened past yield, torque-to-yield types, used-up locking elements, and any "
+    "fastener that is necked or cracked or has been red-hot."};
 inline constexpr Caution no_release{
     "no_release",
-    "An estimate is no release for service: the maker's manual, local codes and licensed practice come first."};
+    "These are estimates and do not approve a joint for service; the manufacturer's manual, local codes and licensed "
+    "professionals take precedence."};
 
 inline constexpr const Caution* all[] = {&stored_energy,  &line_of_slip,    &eye_protection,   &no_pipe,
                                          &impact_sockets, &heat_near,       &heat_after_fluid, &fluid_after_heat,

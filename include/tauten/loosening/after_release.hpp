@@ -57,9 +57,9 @@ inline AfterRelease after_release(const ReleaseHistory& past) {
       "a torque for oiled threads.");
   say(past.sheared || past.rounded, true, "replace_damaged", "Replace the sheared or rounded fastener.");
   say(past.past_yield, true, "replace_past_yield", "Replace fasteners tightened past yield and torque-to-yield types.");
-  say(past.glowed, true, "replace_glowed", "Replace any fastener that glowed.");
+  say(past.glowed, true, "replace_glowed", "Replace any fastener that has been red-hot.");
   say(past.heated && !past.glowed, true, "replace_heated",
-      "Replace the heated bolt unless it surely stayed below 300 \u00b0C.", true);
+      "Replace the heated bolt unless you are certain that it stayed below 300 \u00b0C.", true);
   say(past.locking_element, false, "replace_locking", "Locking nuts, patches and adhesive are used up: renew them.");
   say(past.rusted, false, "inspect_rusted",
       "Look at the thread after cleaning. Replace a fastener that is necked, cracked or pitted at the root.");

@@ -188,8 +188,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
   for (std::vector<AidUse>& aids : sequences(job.done, heat.allowed, heat.greatest_rise)) {
     PlanStep step;
     ReleaseModel m = start;
-    step.why = aids.empty() ? "nothing is spent or damaged by trying up to the torque to stop at"
-                            : aid_effect(aids.back().aid).why;
+    step.why = aids.empty() ? "costs nothing but the risks listed above" : aid_effect(aids.back().aid).why;
     bool cut = false;
     for (const AidUse& use : aids) {
       m = with_aid(m, use, job.thread_friction, job.bearing_friction);

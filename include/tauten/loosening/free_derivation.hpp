@@ -24,9 +24,8 @@ inline std::string stop_sentence(const Free& answer, const std::string& stop_at,
   if (answer.round.high.si <= 0 && answer.breakaway.high.si > 0)
     return "Do not pull: the tool spins on what is left of the drive. Take one that grips, and ask again.";
   if (answer.stop_at.si <= 0)
-    return answer.stopped_by_shear
-               ? "Do not turn it as it is: any torque bears a greater risk of shearing than is put up with."
-               : "Nothing holds it; it turns without torque.";
+    return answer.stopped_by_shear ? "Do not turn it as it is: any torque exceeds the accepted risk of shearing."
+                                   : "Nothing holds it; it turns without torque.";
   const std::string why = answer.stopped_by_shear ? "beyond it the chance of shearing passes " + risk +
                                                         (answer.arm ? ", for an arm that gets there" : "")
                                                   : std::string("beyond it more torque frees next to nothing");
@@ -84,7 +83,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
     out.push_back(figure("handle_length", job.handle_length));
     out.push_back({"hand_force", Dim::force, {pull, pull, pull}, "", "median", false, "N"});
   }
-  out.push_back(figure("shear_risk", job.shear_risk, "chance of shearing that is put up with", false, "%"));
+  out.push_back(figure("shear_risk", job.shear_risk, "accepted chance of shearing", false, "%"));
   return out;
 }
 

@@ -66,7 +66,7 @@ struct FreeJob {
   double hand_variation = 0.35;
 
   std::optional<Torque> limit;  ///< torque that will not be exceeded; none: the advised one
-  double shear_risk = 0.05;     ///< chance of shearing that is put up with
+  double shear_risk = 0.05;     ///< accepted chance of shearing
   double wanted_chance = 0.9;   ///< chance of coming free at which no stronger aid is looked for
 
   std::vector<AidUse> done;     ///< aids already used

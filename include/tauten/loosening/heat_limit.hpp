@@ -46,12 +46,11 @@ inline HeatLimit heat_limit(const HeatSurroundings& near) {
   rule(near.quenched, 425, "heat_tempering",
        "Bolts of class 8.8 to 12.9 are tempered at 425 \u00b0C or above (ISO 898-1); more heat softens them for good.",
        false);
-  rule(near.reused, 300, "heat_reuse", "A bolt to be used again stays below 300 \u00b0C. Replace any that glowed.",
-       true);
+  rule(near.reused, 300, "heat_reuse",
+       "Keep a bolt that will be used again below 300 \u00b0C. Replace any that has been red-hot.", true);
   rule(
       near.zinc_or_cadmium, 200, "heat_coating",
-      "Zinc and cadmium: not above about 200 \u00b0C. Above it the steel may crack in the molten metal and the fume is "
-      "poisonous.",
+      "Above about 200 \u00b0C molten zinc or cadmium can crack the steel, and the fumes are poisonous: stay below it.",
       true);
   rule(near.rubber_or_plastic, 100, "heat_rubber",
        "Rubber or plastic within reach of the heat: keep it below 100 \u00b0C or take it away first.", true);

@@ -23,8 +23,8 @@ inline void add_notices(ClampCandidate& c, const Suspect& s, const ClampBolt& bo
   add_bolt_notices(c.notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, job.condition);
   if (c.yield_utilisation.high > 1)
     c.notices.push_back({"stretched",
-                         "A bolt tightened past yield has been used up: replace it and never tighten it to this torque "
-                         "again, unless its maker specifies torque to yield.",
+                         "Replace a bolt tightened past yield. Use this torque only if the maker specifies yield "
+                         "tightening, and then with a new bolt each time.",
                          false});
   if (c.limited_by_strength)
     c.notices.push_back({"limited_by_strength",

@@ -57,8 +57,8 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
                              const std::string& condition) {
   if (doubts.class_assumed)
     notices.push_back({"unmarked_head",
-                       std::string("No class is given. A steel head without a mark must be taken for ") +
-                           unmarked_class + "; read the head, the figures for strength depend on it.",
+                       std::string("No class is given. Treat an unmarked steel head as class ") + unmarked_class +
+                           ". Check the head: all strength figures depend on it.",
                        true});
   if (bolt.strength.stainless && condition != "stainless-paste")
     notices.push_back({"galling",

@@ -140,14 +140,15 @@ inline std::string verdict_of(const ClampCandidate& c) {
 
 inline std::string meaning_of(const std::string& verdict) {
   if (verdict == "would shear")
-    return "At the worst corner of the band the bolt twists off before the torque is reached.";
-  if (verdict == "yields") return "At the worst corner of the band the bolt stretches for good; do not use it again.";
+    return "In the worst case of friction and wrench error the bolt shears before the torque is reached.";
+  if (verdict == "yields")
+    return "In the worst case of friction and wrench error the bolt stretches for good; do not use it again.";
   if (verdict == "near yield")
-    return "At the worst corner of the band less than a tenth of the yield strength is left.";
+    return "In the worst case of friction and wrench error less than a tenth of the yield strength is left.";
   if (verdict == "slack")
-    return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
-  return "The usual clamp load is at least half of the proof load, and the worst corner of the band stays below nine "
-         "tenths of yield.";
+    return "The typical clamp load is below half of the proof load; the joint may slip or shake loose.";
+  return "The typical clamp load is at least half of the proof load, and the worst case stays below nine tenths of "
+         "yield.";
 }
 
 }  // namespace detail

@@ -19,13 +19,14 @@ inline std::string turn_meaning(const std::string& verdict) {
     return "In the worst case the bolt uses up its uniform elongation before the end of the turn; it necks and may "
            "break.";
   if (verdict == "past yield")
-    return "The bolt is turned past yield: the load hangs on its strength and hardly on friction, and it serves once.";
+    return "The bolt is turned past yield: the load depends on bolt strength and hardly on friction; use the "
+           "bolt once only.";
   if (verdict == "yields")
     return "In the worst case the bolt stretches for good; do not use it again unless it was measured.";
   if (verdict == "near yield") return "In the worst case less than a tenth of the yield strength is left.";
   if (verdict == "slack")
-    return "The usual clamp load is below half of the proof load; the joint may slip or shake loose.";
-  return "The usual clamp load is at least half of the proof load, and the worst case stays below nine tenths of "
+    return "The typical clamp load is below half of the proof load; the joint may slip or shake loose.";
+  return "The typical clamp load is at least half of the proof load, and the worst case stays below nine tenths of "
          "yield.";
 }
 
@@ -79,13 +80,12 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   // Of a bolt that may break no load is named, and nothing is said that asks to turn so far or counts on a load.
   const bool borne = !a.may_neck;
   say(borne && a.torque.low.si > 0, "watch_the_torque",
-      "At the end of the turn the torque lies between " + shop_text(a.torque.low) + " and " + shop_text(a.torque.high) +
-          ". If it does not, stop and find out why: a seized thread, a wrong bolt, a gap that was still open.");
+      "The torque at the end of the turn should be " + shop_text(a.torque.low) + " to " + shop_text(a.torque.high) +
+          ". Outside that, stop and find out why: a seized thread, a wrong bolt, a gap that was still open.");
   say(a.may_neck, "may_neck",
-      "Do not turn so far: the bolt may neck and break. The usual one stands at " +
-          shop_text(Angle(a.clamping.si + a.bolt_twist.si)) + ", with " +
-          percent_text(a.plastic_strain.nominal / setup.steel.uniform_elongation) +
-          " of its uniform elongation used up. Ask the maker for the angle.");
+      "Do not turn so far: the bolt may neck and break. The typical bolt has used up " +
+          percent_text(a.plastic_strain.nominal / setup.steel.uniform_elongation) + " of its uniform elongation at " +
+          shop_text(Angle(a.clamping.si + a.bolt_twist.si)) + ". Ask the maker for the angle.");
   say(a.past_yield, "single_use",
       "Tightened past yield: a bolt for one use. Replace it once it is loosened, whatever the strain would allow, "
       "unless "
@@ -93,7 +93,7 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(!a.past_yield && a.yield_utilisation.high > 1, "stretched",
       "It may be stretched for good. Measure its length before and after, and replace it if it has grown.");
   say(borne && a.proof_share.nominal < useful_proof_share, "may_be_slack",
-      "The usual clamp load is " + percent_text(a.proof_share.nominal) + " of the proof load.");
+      "The typical clamp load is " + percent_text(a.proof_share.nominal) + " of the proof load.");
   say(borne && a.tool_twist > noticeable_twist, "bar_twist",
       "The bars twist by " + shop_text(a.tool_twist) + "; take the angle at the socket, or read " +
           shop_text(a.handle_angle) + " at the handle.");

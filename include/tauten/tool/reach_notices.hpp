@@ -31,9 +31,9 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
        "The hand stands " + shop_text(Length(std::fabs(job.hand_offset.si))) +
            (job.hand_offset.si > 0 ? " beyond" : " inside") + " the mark; the setting counts on it. Mark the place.");
   warn(extended && job.support_share > 0, "support_hand",
-       "A second hand at the wrench head takes from what the extension adds; its share is a guess.", true);
+       "A second hand on the wrench head cancels part of what the extension adds; the share is assumed.", true);
   warn(wrench.hinged_handle, "hinged_handle", "Keep the hinged handle straight while you pull.");
-  warn(job.tilt.si != 0, "tilted", "The wrench is tilted by " + shop_text(job.tilt) + "; the socket may climb off.");
+  warn(job.tilt.si != 0, "tilted", "The wrench is tilted by " + shop_text(job.tilt) + "; the socket may slip off.");
   warn(job.universal_joint > usual_joint_bend, "universal_joint_bend",
        "The universal joint is bent by " + shop_text(job.universal_joint) + "; the torque swings by up to " +
            percent_text(1 / std::cos(job.universal_joint.si) - 1) + " within a turn. Keep to " +
@@ -51,7 +51,7 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
        "The setting lies below " + percent_text(lowest_tested_share) +
            " of the wrench's greatest torque, where its accuracy may never have been tested.");
   warn(reach.hand_force > median_pull, "hand_force",
-       "The pull of " + shop_text(reach.hand_force) + " is more than half of all people can give (" +
+       "The pull needed, " + shop_text(reach.hand_force) + ", is beyond what half of all people can exert (" +
            shop_text(median_pull) + ", braced). Take a longer wrench or a torque multiplier.",
        true);
   if (const SquareDrive* drive = find_square_drive(job.smallest_drive))
@@ -80,8 +80,8 @@ inline std::vector<Notice> reach_cautions(const ReachJob& job, const Reach& reac
                                                                      : shop_text(reach.reaction_torque)) +
                                         ". Rest it on something that takes it, and keep fingers away."});
   if (!job.bars.empty())
-    list.push_back({"wound_up_bars", "The bars hold " + shop_text(reach.stored_energy) +
-                                         " when wound up and let go of it at once if the socket slips."});
+    list.push_back({"wound_up_bars", "Wound up, the bars store " + shop_text(reach.stored_energy) +
+                                         " and release it all at once if the socket slips. Keep clear."});
   list.push_back(cautions::no_release);
   return list;
 }
