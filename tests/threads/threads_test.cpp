@@ -9,10 +9,10 @@
 #include <thread>
 #include <vector>
 
+#include "shared/registry.hpp"
 #include "tauten/base/column_threads.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
-#include "shared/registry.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
