@@ -112,7 +112,7 @@ def answer(question, table, said, columns, threads):
     columns: names of the columns of the answer, or one name; empty for the usual ones.
     """
     columns = (columns,) if isinstance(columns, str) else columns
-    options = dict(question=question, said=said, columns=tuple(columns), threads=threads)
+    options = dict(question=question, said=said, columns=tuple(columns), jobs=threads)
     if _is_a(table, "dask.dataframe", "DataFrame"):
         return table.map_partitions(_frame, **options, meta=_frame(table._meta, **options))
     if _is_a(table, "pandas", "DataFrame"):

@@ -24,7 +24,7 @@ constexpr std::pair<std::string_view, std::string_view> other_names[] = {
 };
 
 /// What is said once for a whole table: as a column it would be left out without a word.
-constexpr std::string_view said_once[] = {"threads", "columns"};
+constexpr std::string_view said_once[] = {"jobs", "columns"};
 
 std::string with_dashes(std::string_view name) {
   std::string text(name);

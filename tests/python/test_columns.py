@@ -109,7 +109,7 @@ def test_no_heat_is_planned_beside_fuel_in_the_row_that_says_so_and_only_there()
 
 
 def test_heat_that_was_used_beside_fuel_is_refused_in_that_row():
-    fixed = dict(thread="M16", property_class="8.8", limit="200N.m", done="heat:150K", trials=2000)
+    fixed = dict(thread="M16", property_class="8.8", limit="200N.m", aids="heat:150K", trials=2000)
     with pytest.warns(tauten.DomainWarning, match="1 of 2 rows"):
         table = tauten.free_joint({"fire_or_burst": [True, False]}, **fixed)
     with pytest.raises(tauten.Error) as one:
@@ -266,9 +266,9 @@ def test_the_command_line_says_them_too(tmp_path):
         return subprocess.run([PROGRAM, *words], capture_output=True, text=True, timeout=60)
     free = "free --json --thread M16 --class 8.8 --rust heavy_rust --trials 20000".split()
     plain, near, own, denied = (json.loads(run(*free, *more).stdout) for more in (
-        [], ["--near", "fire_or_burst"], ["--fire-or-burst", "yes"], ["--fire-or-burst", "no"]))
+        [], ["--surroundings", "fire_or_burst"], ["--fire-or-burst", "yes"], ["--fire-or-burst", "no"]))
     assert near == own != plain == denied
-    wrong = run(*free, "--near", "adhesive", "--adhesive", "no")
+    wrong = run(*free, "--surroundings", "adhesive", "--adhesive", "no")
     assert wrong.returncode == 2 and "adhesive is no, but near names adhesive" in wrong.stderr
     table = tmp_path / "flange.csv"
     table.write_text("thread,class,rust,fire_or_burst\nM16,8.8,heavy_rust,yes\nM16,8.8,heavy_rust,no\n")

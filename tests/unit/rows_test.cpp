@@ -233,21 +233,21 @@ TEST_CASE("what limits heat is said by near or under its own name, and not both 
     pairs.insert(pairs.end(), more.begin(), more.end());
     return try_free_job(said_of(pairs));
   };
-  CHECK_FALSE(job({}).value().near.fire_or_burst);
-  CHECK(job({{"near", "fire_or_burst"}}).value().near.fire_or_burst);
-  CHECK(job({{"fire-or-burst", "yes"}}).value().near.fire_or_burst);
-  CHECK_FALSE(job({{"fire-or-burst", "no"}}).value().near.fire_or_burst);
-  CHECK(job({{"fire-or-burst", "yes"}, {"near", "adhesive"}}).value().near.adhesive);
+  CHECK_FALSE(job({}).value().surroundings.fire_or_burst);
+  CHECK(job({{"near", "fire_or_burst"}}).value().surroundings.fire_or_burst);
+  CHECK(job({{"fire-or-burst", "yes"}}).value().surroundings.fire_or_burst);
+  CHECK_FALSE(job({{"fire-or-burst", "no"}}).value().surroundings.fire_or_burst);
+  CHECK(job({{"fire-or-burst", "yes"}, {"near", "adhesive"}}).value().surroundings.adhesive);
   CHECK(std::string(job({{"fire-or-burst", "no"}, {"near", "fire_or_burst"}}).error().argument()) == "fire-or-burst");
   CHECK(std::string(job({{"fire-or-burst", "perhaps"}}).error().argument()) == "fire-or-burst");
-  CHECK(job({}).value().near.quenched);  // ISO 898-1: class 8.8 is quenched and tempered
-  CHECK_FALSE(job({{"quenched", "no"}}).value().near.quenched);
+  CHECK(job({}).value().surroundings.quenched);  // ISO 898-1: class 8.8 is quenched and tempered
+  CHECK_FALSE(job({{"quenched", "no"}}).value().surroundings.quenched);
   CHECK(std::string(job({{"torsion-ratio", "0.7"}}).error().argument()) == "torsion-ratio");
 }
 
 TEST_CASE("what is said once for a table is refused as a column") {
   for (const RowQuestion* asked : row_questions())
-    for (const char* name : {"threads", "columns"}) {
+    for (const char* name : {"jobs", "columns"}) {
       const std::vector<std::string> names{name};
       const auto found = try_columns(*asked, names, {});
       CHECK(std::string(found.error().argument()) == name);
