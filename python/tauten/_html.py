@@ -65,21 +65,6 @@ def identification(self):
                                                f"{escape(self.unmarked_class)}.</p>")
 
 
-def reach(self):
-    """The drawing, the figures, and what makes them uncertain."""
-    rows = [("Set", _text(self.setting, "N.m")), ("At the fastener", self.arrives),
-            ("Pull of the hand", f"{_core.quantity_text(self.hand_force, '')} N")]
-    if self.torsional_stiffness is not None:
-        rows.append(("Twist of the bars", _text(self.twist, "rad")))
-    if self.reaction_torque:
-        rows.append(("Reaction torque", _text(self.reaction_torque, "N.m")))
-    causes = [(c.cause.replace("_", " "), _percent(c.range), "estimate" if c.is_estimate else "")
-              for c in self.contributions]
-    return (_wide(self._repr_svg_()) + _table("", ("", "Reach"), rows) +
-            _table("What makes it uncertain", ("Cause", "Full width", ""), causes) +
-            _list(self.warnings + self.cautions))
-
-
 def end_of_drive(free):
     """How what the tool holds gives way, in the words of the command line."""
     return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners go"
@@ -196,11 +181,12 @@ def latex(self):
 
 def attach(records):
     """Gives the classes of answers their tables."""
-    own = {"Clamp": clamp, "Identification": identification, "Reach": reach, "Free": free, "Turn": turn,
+    own = {"Clamp": clamp, "Identification": identification, "Free": free, "Turn": turn,
            "Curve": one_curve, "Budget": budget,
            "MonteCarlo": monte_carlo, "Sobol": sobol, "TighteningCurve": curve}
     for name, cls in records.items():
-        cls._repr_html_ = own.get(name, record)
+        if not hasattr(cls, "page"):
+            cls._repr_html_ = own.get(name, record)
         if hasattr(cls, "derivation"):
             cls._repr_latex_ = latex
     records["Derivation"]._repr_html_ = lambda self: str(self.explain("html"))
