@@ -1,7 +1,7 @@
 // Threads, classes and conditions by name, which fastener it is, and the clamp load that a torque leaves.
 #include "answers.hpp"
 #include "bindings.hpp"
-#include "shared/identification.hpp"
+#include "shared/identification_page.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 
@@ -226,6 +226,8 @@ void add_joints(py::module_& module) {
     for (const shared::Identified& c : i.candidates) text += (text.empty() ? "" : ", ") + c.thread;
     return "Identification(" + (text.empty() ? std::to_string(i.candidates.size()) + " candidates" : text) + ")";
   });
+  add_page(all,
+           [](const shared::Identification& i, const PageUnits& units) { return shared::page_of(i, units, true); });
   module.def("identify", identification_of);
 
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");

@@ -38,7 +38,7 @@ _records = {name: item for name, item in vars(_core).items() if hasattr(item, "_
 for _record in _records.values():
     _record.__module__ = __name__
 _html.attach(_records)
-_shown.attach(_records, ("Clamp", "Identification", "Free", "Turn", "TighteningCurve", "Curve", "Budget", "MonteCarlo",
+_shown.attach(_records, ("Clamp", "Free", "Turn", "TighteningCurve", "Curve", "Budget", "MonteCarlo",
                          "Sobol"))
 
 formulas = Formulas(_core.entries)

@@ -54,17 +54,6 @@ def clamp(self):
     return _table(self.name, columns, rows) + _list(said.values())
 
 
-def identification(self):
-    """One row for each candidate."""
-    columns = ("", "Thread", "Head or nut", "Standard", "Width", "Met", "Fit", "What to look at")
-    rows = [(c.rank, c.thread, c.kind, c.head, "" if c.socket is None else _text(c.socket, "m"), c.how_common, c.fit,
-             c.look) for c in self.candidates]
-    mark = self.property_class
-    note = f"<p>Class {escape(mark.name)}: {escape(mark.marks)}.</p>" if mark else ""
-    return _table("", columns, rows) + note + (f"<p>Treat an unmarked steel head as class "
-                                               f"{escape(self.unmarked_class)}.</p>")
-
-
 def end_of_drive(free):
     """How what the tool holds gives way, in the words of the command line."""
     return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners go"
@@ -181,7 +170,7 @@ def latex(self):
 
 def attach(records):
     """Gives the classes of answers their tables."""
-    own = {"Clamp": clamp, "Identification": identification, "Free": free, "Turn": turn,
+    own = {"Clamp": clamp, "Free": free, "Turn": turn,
            "Curve": one_curve, "Budget": budget,
            "MonteCarlo": monte_carlo, "Sobol": sobol, "TighteningCurve": curve}
     for name, cls in records.items():

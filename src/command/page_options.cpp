@@ -29,7 +29,7 @@ void print(Program& program, const PageOptions& options, const Page& page) {
   const PageFormat format = try_page_format(options.format).value();
   if (options.is_short) {
     program.out += page.first_line() + "\n";
-    program.complaints += std::string("tauten: ") + standing_cautions_line() + "\n";
+    if (page.standing_cautions) program.complaints += "tauten: " + standing_cautions_line() + "\n";
     return;
   }
   program.out += page_as(page, format, verdict_colours());
