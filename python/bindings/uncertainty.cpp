@@ -183,7 +183,7 @@ py::object monte_carlo_of(const UncertaintyQuestion& question, const py::dict& i
     throw Error("trials", "trials is 0; leave it out to run until the digits are certain");
   given("most_trials", how.most_trials);
   given("seed", how.seed);
-  given("threads", how.threads);
+  given("jobs", how.jobs);
   Listener listener(progress);
   how.progress = listener.progress();
   Outcome<MonteCarlo> found = [&] {
@@ -205,7 +205,7 @@ py::object sobol_of(const UncertaintyQuestion& question, const py::dict& inputs,
   given("trials", how.trials);
   given("batches", how.batches);
   given("seed", how.seed);
-  given("threads", how.threads);
+  given("jobs", how.jobs);
   Listener listener(progress);
   how.progress = listener.progress();
   const Outcome<Sobol> found = [&] {

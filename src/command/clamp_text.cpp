@@ -243,7 +243,7 @@ std::string page_of(const std::vector<Joint>& joints) {
       if (!cautions::is_one(notice.code)) below += paragraph(notice_text(notice), "- ");
   }
   std::string out = table.text();
-  out += "Low, Typical, High: clamp load. Yield: worst case of yield. A ? marks an assumed class.\n";
+  out += "Low, Typical, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n";
   const auto leaves_none_here = [](const Joint& joint) {
     const auto* answer = std::get_if<Clamp>(&joint.answer);
     return answer && leaves_none(answer->candidates.front());
