@@ -20,7 +20,7 @@ struct FreeAnswer : Free {
 };
 
 /// Diameter, pitch, width and strengths: plain, or by thread, tool and class.
-void read_fastener(const Given& given, FreeJob& job) {
+void read_fastener(const Arguments& given, FreeJob& job) {
   given.either("property_class", "torsion_ratio");
   FreeNames names;
   given("thread", names.thread);
@@ -47,7 +47,7 @@ void read_use(const std::string& name, py::handle item, AidUse& use) {
 }
 
 /// As a record, or as text as the command line takes it: "freed:85N.m".
-void read_outcome(const std::string& name, py::handle item, Undone& one) {
+void read_outcome(const std::string& name, py::handle item, Neighbour& one) {
   if (py::isinstance<py::str>(item)) {
     if (const auto problem = shared::read_undone(name.c_str(), item.cast<std::string>(), one)) throw *problem;
     return;
@@ -55,12 +55,12 @@ void read_outcome(const std::string& name, py::handle item, Undone& one) {
   py::dict members = read_members(name, item, {"how", "torque", "treated"});
   if (members.contains("how") && py::isinstance<py::str>(members["how"]) &&
       shared::means_unmoved(members["how"].cast<std::string>()))
-    members["how"] = word_of(Undone::How::unmoved);
+    members["how"] = word_of(Neighbour::How::unmoved);
   read(name, members, one);
 }
 
 template <class T>
-void read_each(const Given& given, const char* name, std::vector<T>& into,
+void read_each(const Arguments& given, const char* name, std::vector<T>& into,
                void (*read_one)(const std::string&, py::handle, T&)) {
   if (!given.has(name)) return;
   if (py::isinstance<py::str>(given.values[name])) {  // one text is a list of one
@@ -73,7 +73,7 @@ void read_each(const Given& given, const char* name, std::vector<T>& into,
 }
 
 /// One word, or a list of them.
-void read_each(const Given& given, const char* name, HeatSurroundings& into) {
+void read_each(const Arguments& given, const char* name, HeatSurroundings& into) {
   if (!given.has(name)) return;
   std::vector<std::string> words;
   if (py::isinstance<py::str>(given.values[name]))
@@ -84,7 +84,7 @@ void read_each(const Given& given, const char* name, HeatSurroundings& into) {
     if (const auto problem = shared::read_surroundings(name, word, into)) throw *problem;
 }
 
-FreeJob job_of(const Given& given) {
+FreeJob job_of(const Arguments& given) {
   FreeJob job;
   read_fastener(given, job);
   given("rust", job.rust);
@@ -121,7 +121,7 @@ FreeJob job_of(const Given& given) {
 }
 
 FreeAnswer answer(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   const FreeJob job = job_of(given);
   const Outcome<Free> found = [&] {
     const py::gil_scoped_release others_may_run;
@@ -132,14 +132,14 @@ FreeAnswer answer(const py::dict& values) {
   throw shared::renamed(shared::renamed(found.error(), "width_across_flats", tool), "drive_number", "bit");
 }
 
-Question question(const py::dict& values) {
-  const auto found = try_free_question(job_of(Given{values}));
+UncertaintyQuestion question(const py::dict& values) {
+  const auto found = try_free_question(job_of(Arguments{values}));
   if (!found) throw found.error();
   return *found;
 }
 
 std::string percent(double chance) {
-  // The usual number of trials does not resolve less.
+  // The typical number of trials does not resolve less.
   return chance < 1e-3 ? "below 0.1 %" : number_text(100 * chance, 2) + " %";
 }
 

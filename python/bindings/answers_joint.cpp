@@ -100,20 +100,20 @@ struct ClassInfo : PropertyClass {
 
 ClassInfo class_of(const py::object& name, const py::object& diameter) {
   Length d;
-  if (!diameter.is_none()) Given{py::dict(py::arg("diameter") = diameter)}.above_zero("diameter", d);
+  if (!diameter.is_none()) Arguments{py::dict(py::arg("diameter") = diameter)}.above_zero("diameter", d);
   const std::string text = read_text("property_class", name);
   return {tauten::property_class(text, d), head_marks(text)};
 }
 
 shared::Identification identification_of(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   // The question is asked in words, so that command line and Python share one answer.
   std::vector<std::pair<const char*, std::string>> words;
   for (const char* name : {"socket", "key", "worn"})
     if (Length width; given(name, width)) words.emplace_back(name, exact_text(width.si) + "m");
   if (given.has("bit")) words.emplace_back("bit", std::to_string(read_whole("bit", values["bit"], 0, 1000000)));
   if (std::string name; given("property_class", name)) words.emplace_back("class", name);
-  std::vector<shared::Said> said;
+  std::vector<shared::Assignment> said;
   for (const auto& [key, text] : words) said.push_back({key, text});
   const Outcome<shared::Identification> found = shared::try_identify(said);
   if (!found) throw shared::renamed(found.error(), "class", "property_class");
@@ -121,12 +121,12 @@ shared::Identification identification_of(const py::dict& values) {
 }
 
 /// Looks a condition up ahead of the question, so that the error names the argument where it stands.
-void check_condition(const Given& given, const char* name, const std::string& key) {
+void check_condition(const Arguments& given, const char* name, const std::string& key) {
   if (!given.has(name)) return;
   if (const auto found = try_thread_condition(key); !found) throw shared::renamed(found.error(), "condition", name);
 }
 
-ClampJob job_of(const Given& given) {
+ClampJob job_of(const Arguments& given) {
   ClampJob job;
   given.either("socket", "key");
   given("name", job.name);
@@ -162,17 +162,17 @@ Error in_words(const Error& error, const ClampJob& job) {
 }
 
 Clamp clamp_of(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
-  const Given given{values};
+  const Arguments given{values};
   const ClampJob job = job_of(given);
   const Outcome<Clamp> found = ask(job);
   if (found) return *found;
   throw in_words(found.error(), job);
 }
 
-Question clamp_question_of(const py::dict& values) {
-  const Given given{values};
+UncertaintyQuestion clamp_question_of(const py::dict& values) {
+  const Arguments given{values};
   const ClampJob job = job_of(given);
-  const Outcome<Question> found = try_clamp_question(job);
+  const Outcome<UncertaintyQuestion> found = try_clamp_question(job);
   if (!found) throw in_words(found.error(), job);
   return *found;
 }
@@ -244,7 +244,7 @@ void add_joints(py::module_& module) {
   module.def("clamp_question", clamp_question_of);
   module.def("clamp", [](const py::dict& values) { return clamp_of(values, try_clamp); });
   module.def("torque_for", [](const py::dict& values) {
-    const Given given{values};
+    const Arguments given{values};
     given.either("clamp_load", "share");
     return clamp_of(values, try_torque_for);
   });

@@ -18,7 +18,7 @@ struct ReachAnswer : Reach {
 };
 
 ReachAnswer reach_of(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   ReachJob job;
   given.either("torque", "setting");
   if (!given("torque", job.torque) && !given("setting", job.torque))

@@ -16,7 +16,7 @@ namespace tauten::python {
 namespace {
 
 /// What `turn` and `curve` are both asked.
-TurnJob joint_of(const Given& given) {
+TurnJob joint_of(const Arguments& given) {
   TurnJob job;
   given("name", job.name);
   given("thread", job.thread);
@@ -44,7 +44,7 @@ TurnJob joint_of(const Given& given) {
 
 Error in_words(const Error& error) { return shared::renamed(error, "standard", "head"); }
 
-TurnJob turn_job_of(const Given& given) {
+TurnJob turn_job_of(const Arguments& given) {
   TurnJob job = joint_of(given);
   given.above_zero("angle", job.angle);
   given("angle_at_handle", job.angle_at_handle);
@@ -70,20 +70,20 @@ TurnJob turn_job_of(const Given& given) {
 }
 
 TurnAnswer turn_of(const py::dict& values) {
-  const Outcome<TurnAnswer> found = try_turn(turn_job_of(Given{values}));
+  const Outcome<TurnAnswer> found = try_turn(turn_job_of(Arguments{values}));
   if (!found) throw in_words(found.error());
   return *found;
 }
 
-Question turn_question_of(const py::dict& values) {
-  const TurnJob job = turn_job_of(Given{values});
+UncertaintyQuestion turn_question_of(const py::dict& values) {
+  const TurnJob job = turn_job_of(Arguments{values});
   const Outcome<TurnAnswer> answer = try_turn(job);
   if (!answer) throw in_words(answer.error());
   return turn_question(job, *answer);
 }
 
 CurveAnswer curve_of(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   CurveJob job;
   job.joint = joint_of(given);
   given.above_zero("end_angle", job.end_angle);
@@ -153,7 +153,7 @@ void add_turn(py::module_& module) {
   curve.def("columns", columns_of, "The points as NumPy arrays, by name, in SI");
   add_record<CurveZone>(module, "CurveZone", "A stretch of the curve");
   auto answer = add_record<CurveAnswer>(module, "TighteningCurve",
-                                        "Torque and preload against the angle, at low, usual and high friction");
+                                        "Torque and preload against the angle, at low, typical and high friction");
   set_repr(answer, [](const CurveAnswer& a) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });

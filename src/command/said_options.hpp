@@ -16,7 +16,7 @@ namespace tauten::command {
 /// What was said on the command line, with the texts that it points to.
 struct SaidWords {
   std::deque<std::string> texts;  // a deque keeps its items where they are
-  std::vector<shared::Said> said;
+  std::vector<shared::Assignment> said;
 
   SaidWords() = default;
   SaidWords(const SaidWords&) = delete;  // what was said points into `texts`
@@ -28,7 +28,7 @@ struct SaidWords {
   }
   std::vector<std::pair<std::string, std::string>> pairs() const {
     std::vector<std::pair<std::string, std::string>> all;
-    for (const shared::Said& pair : said) all.emplace_back(pair.key, pair.text);
+    for (const shared::Assignment& pair : said) all.emplace_back(pair.key, pair.text);
     return all;
   }
 };
@@ -59,7 +59,7 @@ std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, st
   for (const shared::Key<Job>& key : keys) {
     if (std::find(without.begin(), without.end(), key.name) != without.end()) continue;
     const std::string name = std::string("--") + key.name;
-    if (key.takes == shared::Takes::nothing) {
+    if (key.takes == shared::Takes::flag) {
       verb.add_flag_callback(name, [words, &key] { words->add(key.name, "yes"); }, key.help);
       continue;
     }

@@ -103,12 +103,12 @@ constexpr ClampKey keys[] = {
      torsion_words},
 };
 
-Problem exclude(std::span<const Said> said, const char* one, const char* other) {
+Problem exclude(std::span<const Assignment> said, const char* one, const char* other) {
   if (!has(said, one) || !has(said, other)) return {};
   return Error(other, (std::string(one) + " and " + other + " exclude each other; leave one of them out").c_str());
 }
 
-Outcome<Clamp> answer(std::span<const Said> said, Outcome<Clamp> (*ask)(const ClampJob&)) {
+Outcome<Clamp> answer(std::span<const Assignment> said, Outcome<Clamp> (*ask)(const ClampJob&)) {
   const Outcome<ClampJob> job = try_clamp_job(said);
   if (!job) return job.error();
   Outcome<Clamp> found = ask(*job);
@@ -120,7 +120,7 @@ Outcome<Clamp> answer(std::span<const Said> said, Outcome<Clamp> (*ask)(const Cl
 
 std::span<const ClampKey> clamp_keys() { return keys; }
 
-Outcome<ClampJob> try_clamp_job(std::span<const Said> said) {
+Outcome<ClampJob> try_clamp_job(std::span<const Assignment> said) {
   ClampJob job;
   if (auto problem = set_all<ClampJob>(keys, said, job)) return *problem;
   for (const auto& [one, other] :
@@ -129,12 +129,12 @@ Outcome<ClampJob> try_clamp_job(std::span<const Said> said) {
   return job;
 }
 
-Outcome<Clamp> try_clamp(std::span<const Said> said) {
+Outcome<Clamp> try_clamp(std::span<const Assignment> said) {
   if (!has(said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");
   return answer(said, tauten::try_clamp);
 }
 
-Outcome<Clamp> try_torque_for(std::span<const Said> said) {
+Outcome<Clamp> try_torque_for(std::span<const Assignment> said) {
   if (has(said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
   return answer(said, tauten::try_torque_for);
 }

@@ -14,7 +14,7 @@ Problem read_hours(const char* key, std::string_view text, double& hours) {
 
 }  // namespace
 
-Problem read_undone(const char* key, std::string_view text, Undone& one) {
+Problem read_undone(const char* key, std::string_view text, Neighbour& one) {
   const auto parts = split(text, ':');
   if (parts.size() < 2 || parts.size() > 3 || (parts.size() == 3 && parts[2] != "treated"))
     return refuse_text(
@@ -22,7 +22,7 @@ Problem read_undone(const char* key, std::string_view text, Undone& one) {
         " is not understood; write what became of it and the torque, like freed:85N.m, or freed:85N.m:treated "
         "if it had the aids already used");
   if (means_unmoved(parts[0]))
-    one.how = Undone::How::unmoved;
+    one.how = Neighbour::How::unmoved;
   else if (read(key, parts[0], one.how))
     return refuse_text(key, parts[0], " is not known; write freed, sheared, rounded or unmoved");
   one.treated = parts.size() == 3;
@@ -45,8 +45,8 @@ Problem read_aid(const char* key, std::string_view text, AidUse& use) {
   if (use.aid == Aid::heat) {
     if (auto problem = read(key, parts[1], use.nut_rise)) return problem;
     // The bolt follows the nut as it does where nothing is said.
-    const AidUse usual;
-    use.bolt_rise.si = use.nut_rise.si * usual.bolt_rise.si / usual.nut_rise.si;
+    const AidUse nominal;
+    use.bolt_rise.si = use.nut_rise.si * nominal.bolt_rise.si / nominal.nut_rise.si;
     return parts.size() == 3 ? read(key, parts[2], use.bolt_rise) : Problem();
   }
   use.thin_fluid = parts.size() == 3;

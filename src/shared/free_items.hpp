@@ -4,7 +4,7 @@
 #include "shared/keys.hpp"
 #include "tauten/loosening/aid_use.hpp"
 #include "tauten/loosening/heat_limit.hpp"
-#include "tauten/loosening/undone.hpp"
+#include "tauten/loosening/neighbour.hpp"
 
 namespace tauten::shared {
 
@@ -12,7 +12,7 @@ namespace tauten::shared {
 inline bool means_unmoved(std::string_view word) { return word == "not_moved" || word == "not-moved"; }
 
 /// Reads freed:85N.m, or freed:85N.m:treated for one that had the aids that are named as done.
-Problem read_undone(const char* key, std::string_view text, Undone& one);
+Problem read_undone(const char* key, std::string_view text, Neighbour& one);
 
 /// Reads brush; fluid:24h or fluid:24h:thin; heat:150K, heat:150K:60K for nut and bolt; cold:30K for the bolt.
 Problem read_aid(const char* key, std::string_view text, AidUse& use);

@@ -62,7 +62,7 @@ constexpr FreeKey keys[] = {
     {"drive", "six_point", "six_point, else twelve_point, open_end, internal_hexagon, hexalobular",
      put<[](auto& q) -> auto& { return q.names.drive; }>, "", Words<DriveFit>::list},
     {"loosened", "freed:85N.m", "One of the flange, and its torque; freed:60N.m:treated if after done", put_loosened,
-     "loosened", Words<Undone::How>::list, Takes::several_values},
+     "loosened", Words<Neighbour::How>::list, Takes::several_values},
     {"held", "150N.m", "Torque that this very bolt was pulled to and has not moved",
      put_above_zero<[](auto& q) -> auto& { return q.job.held.emplace(); }>},
     {"held-untreated",
@@ -71,7 +71,7 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.held_untreated; }>,
      "held_untreated",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"aid", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K", put_aid, "aids",
      Words<Aid>::list, Takes::several_values},
     {"surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_surroundings,
@@ -85,7 +85,7 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.surroundings.reused; }>,
      "",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"preload", "55kN", "What it was tightened to; without it a share of yield with a wide band",
      put<[](auto& q) -> auto& { return q.job.preload; }>},
     {"years", "20", "Years in place; goes with first-year-loss", put<[](auto& q) -> auto& { return q.job.years; }>},
@@ -139,7 +139,7 @@ constexpr FreeKey keys[] = {
 };
 
 /// The library says width_across_flats for whatever tool was said.
-Error in_words(std::span<const Said> said, const Error& error) {
+Error in_words(std::span<const Assignment> said, const Error& error) {
   return renamed(in_words_of<FreeQuestion>(keys, said, error), "width_across_flats",
                  has(said, "key")                  ? "key"
                  : has(said, "width-across-flats") ? "width-across-flats"
@@ -150,7 +150,7 @@ Error in_words(std::span<const Said> said, const Error& error) {
 
 std::span<const FreeKey> free_keys() { return keys; }
 
-Outcome<FreeJob> try_free_job(std::span<const Said> said) {
+Outcome<FreeJob> try_free_job(std::span<const Assignment> said) {
   FreeQuestion question;
   if (auto problem = set_all<FreeQuestion>(keys, said, question)) return *problem;
   if (has(said, "class") && has(said, "torsion-ratio"))
@@ -170,7 +170,7 @@ Outcome<FreeJob> try_free_job(std::span<const Said> said) {
   return question.job;
 }
 
-Outcome<FreeAnswer> try_free(std::span<const Said> said) {
+Outcome<FreeAnswer> try_free(std::span<const Assignment> said) {
   const Outcome<FreeJob> job = try_free_job(said);
   if (!job) return job.error();
   const auto found = try_free_joint(*job);

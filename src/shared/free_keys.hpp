@@ -23,9 +23,9 @@ struct FreeAnswer : Free {
 };
 
 /// \return the job that is said, names looked up
-Outcome<FreeJob> try_free_job(std::span<const Said> said);
+Outcome<FreeJob> try_free_job(std::span<const Assignment> said);
 
 /// Whether it comes free before something gives, where to stop, and what to do next.
-Outcome<FreeAnswer> try_free(std::span<const Said> said);
+Outcome<FreeAnswer> try_free(std::span<const Assignment> said);
 
 }  // namespace tauten::shared

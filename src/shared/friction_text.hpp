@@ -17,7 +17,7 @@ inline constexpr auto condition_words = [] {
   return words;
 }();
 
-/// 0.12, or low..usual..high as in 0.08..0.12..0.16
+/// 0.12, or low..nominal..high as in 0.08..0.12..0.16
 inline Problem read_band(const char* key, std::string_view text, std::optional<Band<double>>& into) {
   double parts[3] = {};
   int count = 0;
@@ -33,7 +33,7 @@ inline Problem read_band(const char* key, std::string_view text, std::optional<B
     rest.remove_prefix(dots + 2);
   }
   return Error(key, (std::string(key) + " " + tauten::detail::shown(text) +
-                     " is neither one number nor three; write it like 0.12 or, low..usual..high, 0.08..0.12..0.16")
+                     " is neither one number nor three; write it like 0.12 or, low..nominal..high, 0.08..0.12..0.16")
                         .c_str());
 }
 

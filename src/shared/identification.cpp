@@ -41,7 +41,7 @@ const char* fit_text(Fit fit) {
 }
 
 Identified in_words(const Candidate& c) {
-  constexpr const char* how_common[] = {"everyday", "usual", "seldom", "rare"};
+  constexpr const char* how_common[] = {"everyday", "common", "seldom", "rare"};
   const Head& head = c.heads.front();
   Identified out{c.rank,
                  c.thread.name(),
@@ -62,7 +62,7 @@ Identified in_words(const Candidate& c) {
   return out;
 }
 
-Outcome<std::vector<Candidate>> candidates_of(std::span<const Said> said, const IdentifyJob& job) {
+Outcome<std::vector<Candidate>> candidates_of(std::span<const Assignment> said, const IdentifyJob& job) {
   if (has(said, "bit")) return try_identify_drive_number(job.bit);
   if (!has(said, "socket") && !has(said, "key")) return std::vector<Candidate>();
   IdentifyOptions options;
@@ -75,7 +75,7 @@ Outcome<std::vector<Candidate>> candidates_of(std::span<const Said> said, const 
 
 std::span<const IdentifyKey> identify_keys() { return keys; }
 
-Outcome<Identification> try_identify(std::span<const Said> said) {
+Outcome<Identification> try_identify(std::span<const Assignment> said) {
   IdentifyJob job;
   if (auto problem = set_all<IdentifyJob>(keys, said, job)) return *problem;
   const int tools = int{has(said, "socket")} + int{has(said, "key")} + int{has(said, "bit")};

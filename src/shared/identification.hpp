@@ -90,6 +90,6 @@ struct Identification {
   }
 };
 
-Outcome<Identification> try_identify(std::span<const Said> said);
+Outcome<Identification> try_identify(std::span<const Assignment> said);
 
 }  // namespace tauten::shared

@@ -19,7 +19,7 @@
 namespace tauten::shared {
 
 /// One pair as somebody said it.
-struct Said {
+struct Assignment {
   std::string_view key;
   std::string_view text;
 };
@@ -30,7 +30,7 @@ using Problem = std::optional<Error>;
 enum class Takes : unsigned char {
   one_value,
   several_values,  ///< it may be said again
-  nothing          ///< it is said or not; as text it takes yes
+  flag             ///< it is said or not; as text it takes yes
 };
 
 /// Something that can be said about a `Job`.
@@ -150,7 +150,7 @@ Problem put_above_zero(const Key<Job>& key, std::string_view text, Job& job) {
 /// Puts all that was said into a job.
 /// \return what is wrong with the first pair that is wrong, or nothing
 template <class Job>
-Problem set_all(std::span<const Key<Job>> keys, std::span<const Said> said, Job& job) {
+Problem set_all(std::span<const Key<Job>> keys, std::span<const Assignment> said, Job& job) {
   const auto refuse = [](std::string_view key, const std::string& sentence) {
     return Error(std::string(key.substr(0, 40)).c_str(), sentence.c_str());
   };
@@ -163,7 +163,7 @@ Problem set_all(std::span<const Key<Job>> keys, std::span<const Said> said, Job&
     }
     const std::string name(said[i].key.substr(0, 40));
     if (key == nullptr) return refuse(name, "there is no key '" + name + "'; the keys are " + known);
-    for (const Said& other : said.first(i))
+    for (const Assignment& other : said.first(i))
       if (other.key == key->name && key->takes != Takes::several_values)
         return refuse(name, name + " is given twice; give it once");
     if (said[i].text.empty()) return refuse(name, name + " is empty; write it like " + key->example);
@@ -178,16 +178,16 @@ Problem set_all(std::span<const Key<Job>> keys, std::span<const Said> said, Job&
 
 /// \return the error of the library in the words of the keys that were said
 template <class Job>
-Error in_words_of(std::span<const Key<Job>> keys, std::span<const Said> said, const Error& error) {
-  for (const Said& pair : said)
+Error in_words_of(std::span<const Key<Job>> keys, std::span<const Assignment> said, const Error& error) {
+  for (const Assignment& pair : said)
     for (const Key<Job>& key : keys)
       if (pair.key == key.name && std::string_view(key.argument) == error.argument())
         return renamed(error, key.argument, key.name);
   return error;
 }
 
-inline bool has(std::span<const Said> said, std::string_view key) {
-  for (const Said& pair : said)
+inline bool has(std::span<const Assignment> said, std::string_view key) {
+  for (const Assignment& pair : said)
     if (pair.key == key) return true;
   return false;
 }

@@ -83,14 +83,14 @@ constexpr ReachKey keys[] = {
      put<[](auto& j) -> auto& { return j.wrench.hinged_handle; }>,
      "hinged_handle",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"pipe-on-handle",
      "yes",
      "A pipe is on the handle",
      put<[](auto& j) -> auto& { return j.wrench.pipe_on_handle; }>,
      "pipe_on_handle",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"tolerance-hand", "20mm", "How far the hand may be off; like those below an estimate if not said",
      put<[](auto& j) -> auto& { return j.tolerances.hand; }>, "tolerance_hand"},
     {"tolerance-extension", "1mm", "How far the reach of the extension may be off",
@@ -106,7 +106,7 @@ constexpr ReachKey keys[] = {
 };
 
 /// One of several extensions or bars has a name of its own in the library.
-Error in_words(std::span<const Said> said, const Error& error) {
+Error in_words(std::span<const Assignment> said, const Error& error) {
   const Line argument = error.argument();
   if (argument.starts_with("extension_")) return {"extension", error.what()};
   if (argument.starts_with("bar_")) return {"bar", error.what()};
@@ -117,7 +117,7 @@ Error in_words(std::span<const Said> said, const Error& error) {
 
 std::span<const ReachKey> reach_keys() { return keys; }
 
-Outcome<ReachAnswer> try_reach(std::span<const Said> said) {
+Outcome<ReachAnswer> try_reach(std::span<const Assignment> said) {
   ReachJob job;
   if (auto problem = set_all<ReachJob>(keys, said, job)) return *problem;
   const bool setting = has(said, "setting");

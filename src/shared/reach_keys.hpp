@@ -15,6 +15,6 @@ struct ReachAnswer : Reach {
 };
 
 /// What to set for a torque at the fastener, or what a setting gives there; one of `torque` and `setting` must be said.
-Outcome<ReachAnswer> try_reach(std::span<const Said> said);
+Outcome<ReachAnswer> try_reach(std::span<const Assignment> said);
 
 }  // namespace tauten::shared

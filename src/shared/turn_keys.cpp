@@ -67,7 +67,7 @@ constexpr TurnKey keys[] = {
      put<[](auto& q) -> auto& { return q.joint.angle_at_handle; }>,
      "angle_at_handle",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"clamp-load", "60kN", "Clamp load that is wanted",
      put_above_zero<[](auto& q) -> auto& { return q.joint.clamp_load; }>, "clamp_load"},
     {"share", "75%", "Share of the proof load that is wanted; 75% if nothing is said",
@@ -97,7 +97,7 @@ constexpr TurnKey keys[] = {
      put<[](auto& q) -> auto& { return q.joint.after.load_across; }>,
      "load_across",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"bolt-warming", "60K", "By how much the bolt is warmer in service",
      put<[](auto& q) -> auto& { return q.joint.after.bolt_warming; }>, "bolt_warming"},
     {"plate-warming", "60K", "By how much the layers are warmer in service",
@@ -116,7 +116,7 @@ constexpr TurnKey keys[] = {
      put<[](auto& q) -> auto& { return q.joint.structural; }>,
      "",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"sloping-faces", "1", "Outer faces that slope, up to 1 in 20, for that comparison",
      put_count<&TurnJob::sloping_faces>, "sloping_faces"},
 
@@ -176,14 +176,14 @@ constexpr std::size_t place_of(Line name) {
   return place;
 }
 
-Outcome<CurveJob> job_of(std::span<const TurnKey> allowed, std::span<const Said> said) {
+Outcome<CurveJob> job_of(std::span<const TurnKey> allowed, std::span<const Assignment> said) {
   CurveJob job;
   if (auto problem = set_all<CurveJob>(allowed, said, job)) return *problem;
   return job;
 }
 
 /// One of several bars has a name of its own in the library, and a layer is no more than a layer here.
-Error in_words(std::span<const TurnKey> allowed, std::span<const Said> said, const Error& error) {
+Error in_words(std::span<const TurnKey> allowed, std::span<const Assignment> said, const Error& error) {
   const Line argument = error.argument();
   if (argument.starts_with("bar_")) return {"bar", error.what()};
   if (!has(said, "layer") && argument == "layers") return {"layer", error.what()};
@@ -201,13 +201,13 @@ std::span<const TurnKey> turn_keys() { return std::span(keys).first(place_of("en
 
 std::span<const TurnKey> curve_keys() { return std::span(keys).subspan(place_of("name")); }
 
-Outcome<TurnJob> try_turn_job(std::span<const Said> said) {
+Outcome<TurnJob> try_turn_job(std::span<const Assignment> said) {
   const Outcome<CurveJob> job = job_of(turn_keys(), said);
   if (!job) return job.error();
   return job->joint;
 }
 
-Outcome<TurnAnswer> try_turn(std::span<const Said> said) {
+Outcome<TurnAnswer> try_turn(std::span<const Assignment> said) {
   const Outcome<CurveJob> job = job_of(turn_keys(), said);
   if (!job) return job.error();
   auto found = tauten::try_turn(job->joint);
@@ -215,7 +215,7 @@ Outcome<TurnAnswer> try_turn(std::span<const Said> said) {
   return found;
 }
 
-Outcome<CurveAnswer> try_curve(std::span<const Said> said) {
+Outcome<CurveAnswer> try_curve(std::span<const Assignment> said) {
   const Outcome<CurveJob> job = job_of(curve_keys(), said);
   if (!job) return job.error();
   auto found = tauten::try_curve(*job);

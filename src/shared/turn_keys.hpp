@@ -14,12 +14,12 @@ std::span<const Key<CurveJob>> turn_keys();
 std::span<const Key<CurveJob>> curve_keys();
 
 /// \return the job that is said
-Outcome<TurnJob> try_turn_job(std::span<const Said> said);
+Outcome<TurnJob> try_turn_job(std::span<const Assignment> said);
 
 /// How far to turn for a load, or what a specification of snug torque and angle leaves.
-Outcome<TurnAnswer> try_turn(std::span<const Said> said);
+Outcome<TurnAnswer> try_turn(std::span<const Assignment> said);
 
 /// Torque and preload against the angle.
-Outcome<CurveAnswer> try_curve(std::span<const Said> said);
+Outcome<CurveAnswer> try_curve(std::span<const Assignment> said);
 
 }  // namespace tauten::shared
