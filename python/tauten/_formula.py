@@ -207,7 +207,7 @@ class Formula(_core.Kernel):
         """The right-hand side of the formula, derived from what is computed.
 
         notation: "text", "latex", or "algebra" (Python syntax with argument names, for a computer-algebra system).
-        inputs: values to put in place of the symbols; either all or none.
+        inputs: values to put instead of the symbols; either all or none.
         """
         return self._entry.expression(notation, self._numbers((), inputs)[0] if inputs else None)
 

@@ -31,21 +31,21 @@ std::string contributions_text(const Reach& answer) {
   }
   return table.text() +
          paragraph("Full width: any value within it is equally likely. Of the band: share of the variance.") +
-         paragraph(fmt::format("All of it goes into a clamp load as clamp --torque {} --wrench-accuracy {}%.",
+         paragraph(fmt::format("To carry this into a clamp load: tauten clamp --torque {} --wrench-accuracy {}%",
                                number_text(answer.arrives.nominal.si, 4) + "N.m",
                                number_text(100 * answer.wrench_accuracy, 3)));
 }
 
 std::string notes_text(const ReachJob& job, const Reach& answer) {
   const auto force = [](Force f) { return detail::shop_text(Force(std::round(f.si))); };
-  std::string out = paragraph("The hand pulls with " + force(answer.hand_force) + ".", "- ");
+  std::string out = paragraph("Pull at the handle: " + force(answer.hand_force) + ".", "- ");
   if (answer.torsional_stiffness)
-    out += paragraph(fmt::format("The bars twist by {} and hold {}.", quantity_text(answer.twist.si, Dim::angle, 3),
+    out += paragraph(fmt::format("The bars twist by {} and store {}.", quantity_text(answer.twist.si, Dim::angle, 3),
                                  quantity_text(answer.stored_energy.si, Dim::energy, 3)),
                      "- ");
   if (job.multiplier)
-    out += paragraph(fmt::format("The multiplier takes {} and leans on its arm with {}{}.",
-                                 full_torque(answer.behind_extension), full_torque(answer.reaction_torque),
+    out += paragraph(fmt::format("Multiplier: input {}, reaction {}{}.", full_torque(answer.behind_extension),
+                                 full_torque(answer.reaction_torque),
                                  answer.reaction_force.si > 0 ? ", " + force(answer.reaction_force) : ""),
                      "- ");
   return out;
@@ -64,13 +64,13 @@ std::string page_of(const ReachJob& job, const Reach& answer) {
                                          full_torque(answer.arrives.nominal))
                            : fmt::format("Set the wrench to {} for {} at the fastener.", full_torque(answer.setting),
                                          full_torque(answer.arrives.nominal)));
-  out += paragraph(fmt::format("Between {} and {} arrive in about 95 % of cases.", full_torque(answer.arrives.low),
+  out += paragraph(fmt::format("In about 95 % of cases the fastener gets {} to {}.", full_torque(answer.arrives.low),
                                full_torque(answer.arrives.high)));
   out += notes_text(job, answer);
   out += "\n" + reach_drawing_text(job, answer, drawing_columns);
   if (!out.ends_with('\n')) out += '\n';
   out += "\nWhat makes it uncertain\n" + contributions_text(answer);
-  return out + titled_list("Mind", answer.warnings) + titled_list("Take care", answer.cautions);
+  return out + titled_list("Notes", answer.warnings) + titled_list("Take care", answer.cautions);
 }
 
 }  // namespace tauten::command

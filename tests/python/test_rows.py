@@ -263,7 +263,7 @@ def test_columns_of_times_are_no_numbers(kind):
         with pytest.raises(tauten.Error, match="torque: the column holds times .*numbers in N.m") as caught:
             tauten.clamp(table, **FEET)
         assert caught.value.argument == "torque"
-    # A time that is no key is nobody's matter.
+    # A time that is not a key is nobody's matter.
     assert set(silent(tauten.clamp, {"thread": "M16", "torque": [130, 120], "done_on": times}, **FEET)["error"]) == {""}
 
 
@@ -301,7 +301,7 @@ def test_more_threads_than_rows_change_nothing():
 
 
 @pytest.mark.parametrize("table, said, argument, words", [
-    ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
+    ({"thread": ["M16"]}, {}, "torque", "no column is named torque"),
     ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition=" "), "condition", "is empty; leave it out"),

@@ -11,7 +11,7 @@
 
 namespace tauten {
 
-/// The parts of a step as text in one notation. What is no formula is plain text.
+/// The parts of a step as text in one notation. What is not a formula is plain text.
 struct StepText {
   std::string title;        ///< what the formula gives
   std::string symbol;       ///< M_A

@@ -124,7 +124,7 @@ inline Outcome<BoltLimits> try_bolt_limits(const Thread& t, std::string_view tol
 }
 
 /// \copydoc try_bolt_limits
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline BoltLimits bolt_limits(const Thread& t, std::string_view tolerance_class = "") {
   return try_bolt_limits(t, tolerance_class).value();
 }
@@ -148,7 +148,7 @@ inline Outcome<NutLimits> try_nut_limits(const Thread& t, std::string_view toler
 }
 
 /// \copydoc try_nut_limits
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline NutLimits nut_limits(const Thread& t, std::string_view tolerance_class = "") {
   return try_nut_limits(t, tolerance_class).value();
 }

@@ -25,7 +25,7 @@ inline constexpr SquareDrive square_drives[] = {
     {"1", Length(25e-3), Length(25.4e-3), Torque(2745.0), Torque(2471.0)},
 };
 inline constexpr Source square_drive_sources[] = {{"ISO 1174-1", "widths of driving squares", Seen::memory},
-                                                  {"ISO 1711-1", "greatest test torque per drive", Seen::memory},
+                                                  {"ISO 1711-1", "maximum test torque per drive", Seen::memory},
                                                   {"ISO 3315", "test torques of driving parts", Seen::memory}};
 
 /// \param width  metric name or width of the square; 12.5 mm and 12.7 mm both mean 1/2 inch

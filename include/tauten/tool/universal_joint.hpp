@@ -35,7 +35,7 @@ struct UniversalJointLeastRatio {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
   };
   static constexpr Arg output = {"speed_ratio", "i_u", Dim::number, positive};
-  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, least ratio", Seen::memory}};
+  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, minimum ratio", Seen::memory}};
 
   template <class Real>
   static constexpr Real eval(Real beta) noexcept {
@@ -53,7 +53,7 @@ struct UniversalJointGreatestRatio {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
   };
   static constexpr Arg output = {"speed_ratio", "i_u", Dim::number, positive};
-  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, greatest ratio", Seen::memory}};
+  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, maximum ratio", Seen::memory}};
 
   template <class Real>
   static constexpr Real eval(Real beta) noexcept {
@@ -71,7 +71,7 @@ struct UniversalJointBend {
       {"variation", "v", Dim::number, non_negative, within(0, 0.42)},
   };
   static constexpr Arg output = {"bend_angle", "beta", Dim::angle, within(0, 1.5707963267948966)};
-  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, greatest ratio", Seen::memory}};
+  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, maximum ratio", Seen::memory}};
 
   template <class Real>
   static constexpr Real eval(Real v) noexcept {

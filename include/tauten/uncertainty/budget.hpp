@@ -101,7 +101,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
 }
 
 /// \copydoc try_budget
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Budget budget(const Model& model, const JointDistribution& inputs, double k = 2) {
   return try_budget(model, inputs, k).value();
 }

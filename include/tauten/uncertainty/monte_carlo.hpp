@@ -184,7 +184,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
 }
 
 /// \copydoc try_monte_carlo
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline MonteCarlo monte_carlo(const Model& model, const JointDistribution& inputs,
                               const MonteCarloOptions& options = {}) {
   return try_monte_carlo(model, inputs, options).value();

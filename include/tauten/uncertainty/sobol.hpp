@@ -181,7 +181,7 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
 }
 
 /// \copydoc try_sobol
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Sobol sobol(const Model& model, const JointDistribution& inputs, const SobolOptions& options = {}) {
   return try_sobol(model, inputs, options).value();
 }
