@@ -44,7 +44,7 @@ double number_of(const std::string& column, const shared::RowKey& key, py::handl
   if (number != -1 || PyErr_Occurred() == nullptr) return number;
   const py::error_already_set problem;
   if (problem.matches(PyExc_OverflowError))
-    throw Error(column.c_str(), (column + " is beyond 1.8e308, the greatest number that can be said").c_str());
+    throw Error(column.c_str(), (column + " is beyond 1.8e308, the largest number that can be written").c_str());
   refuse_type(column, key, value);
 }
 

@@ -146,7 +146,7 @@ def _of_answer(answer, ask, said):
 def clamp(**joint):
     """The clamp load that a torque leaves, as a question for the most common fastener. Takes what `tauten.clamp` takes.
 
-    Inputs: torque, thread_friction, bearing_friction, bearing_diameter, strength (a factor on the least of the class).
+    Inputs: torque, thread_friction, bearing_friction, bearing_diameter, strength (a factor on the minimum of the class).
     Outputs: clamp_load, yield_utilisation (above 1 the bolt yields). The title names the fastener, ``others`` those that fit
     too: give thread and head to ask about one of them. Raises Error like `tauten.clamp`.
     """
@@ -204,7 +204,7 @@ def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
     what : text, Formula, list or UncertaintyQuestion
         See `question`.
     inputs : dict
-        Distribution or fixed value of each input; of a whole answer only what is not as usual.
+        Distribution or fixed value of each input; of a whole answer only what is not the default.
     output : text
         Name of the result, if there are several; the first if not given.
     correlations : list of (input, input, coefficient)

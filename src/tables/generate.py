@@ -118,7 +118,7 @@ class Table:
 GRADED = """/// One figure with how it was seen.
 struct Graded {
   double value;  ///< m; absent where the standard has no such grade
-  Seen seen;     ///< a figure that is only remembered must not be given as a limit
+  Seen seen;     ///< a figure from memory must not be given as a limit
 };
 """
 

@@ -88,7 +88,7 @@ inline constexpr Formula<RootDiameter> root_diameter{};
 /// This root carries the breaking torques of ISO 898-7.
 struct MinimumRootDiameter {
   static constexpr const char* name = "minimum_root_diameter";
-  static constexpr const char* summary = "Least root diameter of the bolt thread";
+  static constexpr const char* summary = "Minimum root diameter of the bolt thread";
   static constexpr Arg inputs[] = {
       {"minimum_pitch_diameter", "d_2min", Dim::length, positive},
       {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},

@@ -90,9 +90,10 @@ inline Outcome<ThreadTolerances> thread_tolerances(const Thread& t, std::string_
 }
 
 inline Error only_remembered(const Thread& t, std::string_view name) {
-  return refuse("tolerance_class", "tolerance class " + shown(name) + " for " + t.name() +
-                                       ": a figure of ISO 965-1 behind these limits is only remembered, not seen in " +
-                                       "print, and is not given as a limit; take the limits from the standard");
+  return refuse("tolerance_class",
+                "tolerance class " + shown(name) + " for " + t.name() +
+                    ": a figure of ISO 965-1 behind these limits is from memory, not checked against " +
+                    "print, and is not given as a limit; take the limits from the standard");
 }
 
 /// Limits of a bolt thread, also where they rest on remembered figures: for estimates that say so.

@@ -30,7 +30,7 @@ inline constexpr Formula<UniversalJointRatio> universal_joint_ratio{};
 /// Least ratio over a turn, cos(beta): for speed and, a quarter turn later, for torque.
 struct UniversalJointLeastRatio {
   static constexpr const char* name = "universal_joint_least_ratio";
-  static constexpr const char* summary = "Least ratio of a universal joint over the turn";
+  static constexpr const char* summary = "Minimum ratio of a universal joint over the turn";
   static constexpr Arg inputs[] = {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
   };
@@ -48,7 +48,7 @@ inline constexpr Formula<UniversalJointLeastRatio> universal_joint_least_ratio{}
 /// Greatest ratio over a turn, 1/cos(beta): 3.5 % above one at 15 degrees, 15.5 % at 30 degrees.
 struct UniversalJointGreatestRatio {
   static constexpr const char* name = "universal_joint_greatest_ratio";
-  static constexpr const char* summary = "Greatest ratio of a universal joint over the turn";
+  static constexpr const char* summary = "Maximum ratio of a universal joint over the turn";
   static constexpr Arg inputs[] = {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
   };
