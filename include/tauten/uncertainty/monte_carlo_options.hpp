@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tauten/base/error.hpp"
+#include "tauten/base/refusal.hpp"
 
 namespace tauten {
 
@@ -38,8 +39,8 @@ struct MonteCarloOptions {
 
 namespace detail {
 
-inline Error too_few_threads(int threads) {
-  return {"jobs", ("jobs is " + std::to_string(threads) + ", but must be at least 1").c_str()};
+inline Error too_few_jobs(int threads) {
+  return refusal("jobs", threads, "but must be at least 1; give the number of worker threads");
 }
 
 }  // namespace detail

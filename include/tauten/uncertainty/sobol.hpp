@@ -3,6 +3,7 @@
 // Saltelli et al., Computer Physics Communications 181, 2010; total order after Jansen, same journal 117, 1999.
 #pragma once
 
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
@@ -129,12 +130,11 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
   if (inputs.correlated())
     return Error("correlations", "Sobol indices are for independent inputs; use a budget where inputs are correlated");
   if (options.batches < 4 || options.batches > 1000)
-    return Error("batches", ("batches is " + std::to_string(options.batches) + ", but must be from 4 to 1000").c_str());
+    return refusal("batches", static_cast<double>(options.batches), "but must be from 4 to 1000; 32 is the default");
   if (options.trials < 1000 || options.trials > 1'000'000'000)
-    return Error("trials", ("trials is " + std::to_string(options.trials) +
-                            ", but must be from 1000 to 1e9; 65536 give indices to about 0.01")
-                               .c_str());
-  if (options.jobs < 1) return detail::too_few_threads(options.jobs);
+    return refusal("trials", static_cast<double>(options.trials),
+                   "but must be from 1000 to 1e9; 65536 give indices to about 0.01");
+  if (options.jobs < 1) return detail::too_few_jobs(options.jobs);
   constexpr std::uint64_t rows = JointDistribution::block;
   const std::uint64_t blocks = (options.trials + rows * options.batches - 1) / (rows * options.batches);
 

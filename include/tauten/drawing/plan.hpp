@@ -7,11 +7,17 @@
 #include <vector>
 
 #include "tauten/tool/chain.hpp"
-#include "tauten/tool/plan_point.hpp"
 
 namespace tauten {
 
-/// Wrench, extensions and fastener with what is to be written beside them. The drive is the origin.
+/// On the plan x runs in the wrench's direction and y to the side of positive angles; on paper x runs to the right and
+/// y downward.
+struct PlanPoint {
+  double x;
+  double y;
+};
+
+/// Wrench, extensions and fastener with their labels. The drive is the origin.
 struct ToolPlan {
   Length hand;  ///< from the hand to the drive
   std::vector<ExtensionLink> links;
