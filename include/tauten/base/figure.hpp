@@ -1,4 +1,4 @@
-// A named figure of an answer, as data: what it starts from or what it finds, with its band and where it comes from.
+// A named figure of an answer, as data: an input or a result, with its band and its origin.
 #pragma once
 
 #include <string>
@@ -21,7 +21,7 @@ struct Figure {
   Band<double> value{};         ///< SI; all three are equal for a plain figure
   std::string text{};           ///< stands instead of the numbers: "M10x1.25"
   std::string note{};           ///< where it comes from or when it holds, in a few words
-  bool assumed = false;         ///< nobody said so
+  bool assumed = false;         ///< not given
   const char* unit = "";        ///< in which it is shown, if not in that of the workshop: "%"
 
   /// Lists the members, for bindings and JSON.

@@ -1,4 +1,4 @@
-// Quantities as people write them: 48N.m, 35lbf.ft, 12mm, 5/8in, 90deg. SI, inch and kgf spellings.
+// Quantities as text with units: 48N.m, 35lbf.ft, 12mm, 5/8in, 90deg. SI, inch and kgf spellings.
 #pragma once
 
 #include <charconv>

@@ -49,9 +49,9 @@ struct PlanScale {
 };
 
 /// \param points  of the plan
-/// \param width   greatest width of the paper
-/// \param height  greatest height of the paper
-/// \return the greatest scale at which all points fit
+/// \param width   maximum width of the paper
+/// \param height  maximum height of the paper
+/// \return the maximum scale at which all points fit
 inline PlanScale fit_plan(const std::vector<PlanPoint>& points, double width, double height) {
   const auto [left, right] =
       std::minmax_element(points.begin(), points.end(), [](PlanPoint a, PlanPoint b) { return a.x < b.x; });

@@ -21,7 +21,7 @@ struct StepText {
   std::string source;       ///< document, place, and how it was seen
   std::string validity;     ///< "" or the ranges that the source states
   std::string note;
-  std::vector<std::string> warnings;  ///< why the value is to be treated with care
+  std::vector<std::string> warnings;  ///< why the value needs care
 
   /// Lists the members, for bindings and JSON.
   template <class V>

@@ -36,12 +36,12 @@ struct ThreadConditionRow {
   const char* key;        ///< short name: "oiled"
   const char* title;      ///< what it is
   const char* group;      ///< bare, coated, paste, stainless, locked or field
-  double thread_low;      ///< least coefficient of friction in the thread
+  double thread_low;      ///< lowest coefficient of friction in the thread
   double thread_nominal;  ///< typical coefficient of friction in the thread
-  double thread_high;     ///< greatest coefficient of friction in the thread
-  double face_low;        ///< least coefficient of friction under head or nut
+  double thread_high;     ///< highest coefficient of friction in the thread
+  double face_low;        ///< lowest coefficient of friction under head or nut
   double face_nominal;    ///< typical coefficient of friction under head or nut
-  double face_high;       ///< greatest coefficient of friction under head or nut
+  double face_high;       ///< highest coefficient of friction under head or nut
   bool lubricated;        ///< true if a fluid, paste or wax is on the surface
   const char* note;       ///< what else to know; may be ""
   unsigned char source;   ///< index into condition_sources

@@ -8,12 +8,12 @@
 
 namespace tauten {
 
-/// A square drive. The torques are remembered: treat them as a hint.
+/// A square drive. The torques are from memory: a hint.
 struct SquareDrive {
   const char* inch;
   Length nominal;             ///< the metric name of the size
-  Length male;                ///< greatest width of the male square
-  Torque socket_test_torque;  ///< greatest test torque of a hand-operated socket with this drive
+  Length male;                ///< maximum width of the male square
+  Torque socket_test_torque;  ///< maximum test torque of a hand-operated socket with this drive
   Torque driver_test_torque;  ///< test torque of bars, ratchets and adaptors
 };
 
@@ -39,7 +39,7 @@ constexpr const SquareDrive* find_square_drive(Length width) noexcept {
   return nullptr;
 }
 
-/// A hexagon key: least hardness and test torque.
+/// A hexagon key: minimum hardness and test torque.
 struct HexagonKey {
   Length width;  ///< across the flats
   Torque test_torque;

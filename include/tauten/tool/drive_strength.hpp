@@ -1,4 +1,4 @@
-// What squares, hexagons and wrenches take: plastic torsion of the section and the test torques of the standards.
+// Strength of squares, hexagons and wrenches: plastic torsion of the section and the test torques of the standards.
 #pragma once
 
 #include "tauten/base/formula.hpp"

@@ -1,4 +1,4 @@
-// A reach from the hand to the fastener.
+// The derivation of a reach, from the hand to the fastener.
 #pragma once
 
 #include "tauten/base/derivation.hpp"

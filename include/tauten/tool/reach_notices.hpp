@@ -1,4 +1,4 @@
-// What `reach` has to say beside its numbers.
+// The notices and cautions of `reach`.
 #pragma once
 
 #include "tauten/base/caution.hpp"

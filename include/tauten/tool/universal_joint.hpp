@@ -27,7 +27,7 @@ struct UniversalJointRatio {
 /// \copydoc UniversalJointRatio
 inline constexpr Formula<UniversalJointRatio> universal_joint_ratio{};
 
-/// Least ratio over a turn, cos(beta): for speed and, a quarter turn later, for torque.
+/// Minimum ratio over a turn, cos(beta): for speed and, a quarter turn later, for torque.
 struct UniversalJointLeastRatio {
   static constexpr const char* name = "universal_joint_least_ratio";
   static constexpr const char* summary = "Minimum ratio of a universal joint over the turn";
@@ -45,7 +45,7 @@ struct UniversalJointLeastRatio {
 /// \copydoc UniversalJointLeastRatio
 inline constexpr Formula<UniversalJointLeastRatio> universal_joint_least_ratio{};
 
-/// Greatest ratio over a turn, 1/cos(beta): 3.5 % above one at 15 degrees, 15.5 % at 30 degrees.
+/// Maximum ratio over a turn, 1/cos(beta): 3.5 % above one at 15 degrees, 15.5 % at 30 degrees.
 struct UniversalJointGreatestRatio {
   static constexpr const char* name = "universal_joint_greatest_ratio";
   static constexpr const char* summary = "Maximum ratio of a universal joint over the turn";
@@ -63,7 +63,7 @@ struct UniversalJointGreatestRatio {
 /// \copydoc UniversalJointGreatestRatio
 inline constexpr Formula<UniversalJointGreatestRatio> universal_joint_greatest_ratio{};
 
-/// Bend at which the greatest ratio is a given variation above one: the safe bend for a tolerance on the torque.
+/// Bend at which the maximum ratio is a given variation above one: the safe bend for a tolerance on the torque.
 struct UniversalJointBend {
   static constexpr const char* name = "universal_joint_bend";
   static constexpr const char* summary = "Bend of a universal joint that keeps to a given variation";

@@ -1,4 +1,4 @@
-// First-order propagation: which input brings how much of the uncertainty.
+// First-order propagation: the contribution of each input to the uncertainty.
 // Source: JCGM 100:2008 (GUM), clauses 5.1, 5.2 and 6.2.
 #pragma once
 

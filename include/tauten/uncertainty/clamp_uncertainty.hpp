@@ -17,7 +17,7 @@ struct ClampScatter {
   std::optional<double> friction_correlation;  ///< of thread and face; absent: independent. One lubricant on both makes
                                                ///< them go together, which widens the spread
   std::optional<Distribution> bearing_diameter;  ///< D_Km; absent: triangular, 5 % to either side
-  std::optional<Distribution> strength;  ///< factor on the least strengths of the class; absent: as bolts are sold
+  std::optional<Distribution> strength;  ///< factor on the minimum strengths of the class; absent: as bolts are sold
 };
 
 /// A clamp job as functions of what scatters, for any of the methods in this room.

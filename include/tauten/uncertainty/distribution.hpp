@@ -1,4 +1,4 @@
-// What is known of one input: a fixed number, or a spread with mean, standard deviation, quantiles and random draws.
+// Knowledge of one input: a fixed number, or a spread with mean, standard deviation, quantiles and random draws.
 #pragma once
 
 #include <algorithm>

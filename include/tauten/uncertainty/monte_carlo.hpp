@@ -64,7 +64,7 @@ struct MonteCarlo {
 
 namespace detail {
 
-/// Least number of trials in a block (clause 7.9.4 b): 10 000, or more where the tails are thin.
+/// Minimum number of trials in a block (clause 7.9.4 b): 10 000, or more where the tails are thin.
 inline std::uint64_t trials_per_block(double coverage) {
   return static_cast<std::uint64_t>(std::max(10'000.0, std::ceil(100 / (1 - coverage) - 1e-9)));
 }

@@ -1,4 +1,4 @@
-// Which input the variance of a result comes from, where the model is not linear: Sobol indices of first and total order.
+// Contributions of the inputs to the variance of a result, also of non-linear models: Sobol indices.
 // Sources (from memory): Sobol, "Sensitivity estimates for nonlinear mathematical models", 1993; first order after
 // Saltelli et al., Computer Physics Communications 181, 2010; total order after Jansen, same journal 117, 1999.
 #pragma once
@@ -51,7 +51,7 @@ struct Sobol {
   }
 };
 
-/// How Sobol indices are to be found.
+/// How Sobol indices are found.
 struct SobolOptions {
   std::uint64_t trials = 65536;  ///< rounded up to full blocks of 256 in each batch
   std::uint64_t batches = 32;

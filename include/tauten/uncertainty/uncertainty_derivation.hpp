@@ -1,4 +1,4 @@
-// How an uncertainty came about: what is known of the inputs, the formulas at their means, and what each input brings.
+// The derivation of an uncertainty: the inputs, the formulas at their means, and the contribution of each input.
 #pragma once
 
 #include "tauten/base/derivation.hpp"
