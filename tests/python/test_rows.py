@@ -323,7 +323,7 @@ def test_an_unknown_column_shows_whole_names(ask):
     with pytest.raises(tauten.Error) as caught:
         ask({"thread": ["M16"], "torque": [130]}, columns=["nothing_alike"])
     known, more = re.fullmatch(r"the answer has no column 'nothing_alike'; it has (.*?)(?: and (\d+) more)?; the guide to "
-                               r"many joints tells how they are called", str(caught.value)).groups()
+                               r"many joints lists their names", str(caught.value)).groups()
     # Each name that is shown is a whole one: it can be asked for.
     answers = ask({"thread": [], "torque": []}, columns=known.split(", "))
     shown = {"property_class" if name == "class" else name for name in known.split(", ")}

@@ -147,9 +147,9 @@ def test_columns_and_first_row_are_chosen():
 
 @pytest.mark.parametrize("table, words", [
     ("", "no header"), ("\n", "no header"), ("thread;torque\nM16;1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
-    ("thread,thread,torque\nM16,M16,1N.m\n", "two columns called 'thread'"), ("thread\nM16\n", "called torque"),
+    ("thread,thread,torque\nM16,M16,1N.m\n", "two columns named 'thread'"), ("thread\nM16\n", "named torque"),
     ("torque\n1N.m\n", "thread, socket or key"), ("thread,torqe\nM16,1N.m\n", "did you mean torque?"),
-    ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "no text"),
+    ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "not text"),
     ('thread,torque\nM16,"' + "x" * 2_200_000 + "\n", "more than 1 MB in row 1"),
 ], ids=lambda text: text[:20])
 def test_bad_files_are_refused_in_one_sentence(table, words):
