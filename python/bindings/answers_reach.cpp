@@ -1,7 +1,7 @@
 // What to set on a wrench with extensions, joints and bars, and what arrives.
 #include "answers.hpp"
 #include "bindings.hpp"
-#include "tauten/tool/drawing.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/tool/reach_derivation.hpp"
 #include "tauten/question/reach_page.hpp"

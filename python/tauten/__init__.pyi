@@ -538,7 +538,7 @@ class _root_diameter(_Formula, Protocol):
 root_diameter: _root_diameter
 
 class _minimum_root_diameter(_Formula, Protocol):
-    """Least root diameter of the bolt thread.
+    """Minimum root diameter of the bolt thread.
 
     minimum_pitch_diameter d_2min [m], pitch P [m] -> minimum_root_diameter d_3min [m]
     """
@@ -1826,7 +1826,7 @@ class _universal_joint_ratio(_Formula, Protocol):
 universal_joint_ratio: _universal_joint_ratio
 
 class _universal_joint_least_ratio(_Formula, Protocol):
-    """Least ratio of a universal joint over the turn.
+    """Minimum ratio of a universal joint over the turn.
 
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """
@@ -1840,7 +1840,7 @@ class _universal_joint_least_ratio(_Formula, Protocol):
 universal_joint_least_ratio: _universal_joint_least_ratio
 
 class _universal_joint_greatest_ratio(_Formula, Protocol):
-    """Greatest ratio of a universal joint over the turn.
+    """Maximum ratio of a universal joint over the turn.
 
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """

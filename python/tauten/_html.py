@@ -141,14 +141,14 @@ def budget(self):
              _for_one(line, self.unit), _text(line.contribution, self.unit), _percent(line.share + 0.0))
             for line in self.contributions]
     return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
-                  ("Input", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
+                  ("Input", "Mean", "Standard uncertainty", "Sensitivity", "Contribution", "Share"), rows)
 
 
 def monte_carlo(self):
     """Mean, intervals, and how certain they are."""
     covered = _percent(self.coverage)
     interval = [(f"{covered}, {name}", f"{_text(i.low, self.unit)} to {_text(i.high, self.unit)}")
-                for name, i in (("as many below as above", self.symmetric), ("shortest", self.shortest))]
+                for name, i in (("symmetric", self.symmetric), ("shortest", self.shortest))]
     rows = [("Mean", _text(self.mean, self.unit)), ("Standard uncertainty", _text(self.standard_uncertainty, self.unit)),
             *interval, ("Trials", self.trials), *([("Of them without a value, left out", self.outside)] if self.outside else []),
             ("Numerical tolerance", _text(self.tolerance, self.unit)),

@@ -118,7 +118,7 @@ class Table:
 GRADED = """/// One figure with how it was seen.
 struct Graded {
   double value;  ///< m; absent where the standard has no such grade
-  Seen seen;     ///< a figure that is only remembered must not be given as a limit
+  Seen seen;     ///< a figure from memory must not be given as a limit
 };
 """
 
@@ -310,12 +310,12 @@ HEADERS = [
                   name("key", "key", 'short name: "oiled"'),
                   name("title", "title", "what it is"),
                   name("group", "group", "bare, coated, paste, stainless, locked or field"),
-                  real("thread_low", "thread_low", "least coefficient of friction in the thread"),
+                  real("thread_low", "thread_low", "lowest coefficient of friction in the thread"),
                   real("thread_nominal", "thread_nominal", "typical coefficient of friction in the thread"),
-                  real("thread_high", "thread_high", "greatest coefficient of friction in the thread"),
-                  real("face_low", "face_low", "least coefficient of friction under head or nut"),
+                  real("thread_high", "thread_high", "highest coefficient of friction in the thread"),
+                  real("face_low", "face_low", "lowest coefficient of friction under head or nut"),
                   real("face_nominal", "face_nominal", "typical coefficient of friction under head or nut"),
-                  real("face_high", "face_high", "greatest coefficient of friction under head or nut"),
+                  real("face_high", "face_high", "highest coefficient of friction under head or nut"),
                   flag("lubricated", "lubricated", "true if a fluid, paste or wax is on the surface"),
                   name("note", "note", 'what else to know; may be ""'),
               ]),

@@ -263,7 +263,7 @@ def test_columns_of_times_are_no_numbers(kind):
         with pytest.raises(tauten.Error, match="torque: the column holds times .*numbers in N.m") as caught:
             tauten.clamp(table, **FEET)
         assert caught.value.argument == "torque"
-    # A time that is no key is nobody's matter.
+    # A time that is not a key is nobody's matter.
     assert set(silent(tauten.clamp, {"thread": "M16", "torque": [130, 120], "done_on": times}, **FEET)["error"]) == {""}
 
 
@@ -301,7 +301,7 @@ def test_more_threads_than_rows_change_nothing():
 
 
 @pytest.mark.parametrize("table, said, argument, words", [
-    ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
+    ({"thread": ["M16"]}, {}, "torque", "no column is named torque"),
     ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition=" "), "condition", "is empty; leave it out"),
@@ -323,7 +323,7 @@ def test_an_unknown_column_shows_whole_names(ask):
     with pytest.raises(tauten.Error) as caught:
         ask({"thread": ["M16"], "torque": [130]}, columns=["nothing_alike"])
     known, more = re.fullmatch(r"the answer has no column 'nothing_alike'; it has (.*?)(?: and (\d+) more)?; the guide to "
-                               r"many joints tells how they are called", str(caught.value)).groups()
+                               r"many joints lists their names", str(caught.value)).groups()
     # Each name that is shown is a whole one: it can be asked for.
     answers = ask({"thread": [], "torque": []}, columns=known.split(", "))
     shown = {"property_class" if name == "class" else name for name in known.split(", ")}

@@ -11,6 +11,7 @@
 
 #include "shared/registry.hpp"
 #include "tauten/base/column_threads.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/loosening/free_derivation.hpp"
@@ -20,7 +21,6 @@
 #include "tauten/tightening/torque.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
 #include "tauten/tightening/turn_derivation.hpp"
-#include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"

@@ -299,7 +299,7 @@ TEST_CASE("units and digits of one quantity, of a dimension, of all") {
   REQUIRE_FALSE(set_digits(style, "preload=3"));
   const std::string text = written(d, Layout::text, style);
   CHECK(has(text, "0.0787402 in"));  // 2 mm
-  CHECK(has(text, "kN"));            // proof load, which is no preload
+  CHECK(has(text, "kN"));            // proof load, which is not a preload
   // 51.24 kN at the typical friction are 11 520 lbf.
   CHECK(has(text, "= 11521 lbf") == false);
   const double pounds = clamp(pump_foot()).candidates.front().clamp_load.nominal.si / 4.4482216152605;

@@ -57,7 +57,7 @@ TEST_CASE("group sequence: legacy labels go clockwise and mean opposite pairs") 
   CHECK_FALSE(try_labels({0, 0}));
 }
 
-TEST_CASE("group sequence: patterns that are no circle") {
+TEST_CASE("group sequence: patterns that are not circles") {
   const Pattern feet = try_rectangle_pattern(Length(0.2), Length(0.1)).value();
   CHECK(crosswise_order(feet) == BoltOrder{0, 2, 1, 3});
   // Positions in any order: opposite corners all the same.

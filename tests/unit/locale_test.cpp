@@ -8,13 +8,13 @@
 #include <string>
 
 #include "shared/registry.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/joint/build.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
-#include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 

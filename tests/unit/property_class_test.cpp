@@ -71,7 +71,7 @@ TEST_CASE("figures behave as strengths do") {
   CHECK(std::isnan(property_class("4.6").torsion_ratio));
 }
 
-TEST_CASE("ways of writing a class, and figures that are only remembered") {
+TEST_CASE("ways of writing a class, and figures that are from memory") {
   for (const char* text : {"A4-80", "a4-80", " A4 -80"}) CHECK(property_class(text).name == "A4-80");
   CHECK(property_class("8,8").name == "8.8");
   CHECK(property_class("8.8 Structural").name == "8.8 structural");

@@ -222,7 +222,7 @@ TEST_CASE("a column with a slip of the pen is refused, one of somebody else is l
   CHECK(told({"thread", "torqe"}).find("did you mean torque?") != std::string::npos);
   CHECK(told({"thread", "torque", "condtion"}).find("did you mean condition?") != std::string::npos);
   CHECK(told({"thread", "torque", "class", "property_class"}).find("under two names") != std::string::npos);
-  CHECK(told({"thread"}).find("no column is called torque") != std::string::npos);
+  CHECK(told({"thread"}).find("no column is named torque") != std::string::npos);
   CHECK(told({"torque"}).find("thread, socket or key") != std::string::npos);
 }
 

@@ -7,8 +7,8 @@
 #include <optional>
 
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/joint/joint.hpp"
-#include "tauten/joint/refusal.hpp"
 #include "tauten/part/hole_table.hpp"
 #include "tauten/thread/profile.hpp"
 

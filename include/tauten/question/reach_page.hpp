@@ -6,7 +6,7 @@
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
-#include "tauten/tool/drawing.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/tool/reach_job.hpp"
 
 namespace tauten {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/base/outcome.hpp"
-#include "tauten/joint/refusal.hpp"
+#include "tauten/base/refusal.hpp"
 
 namespace tauten {
 

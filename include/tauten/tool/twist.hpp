@@ -1,4 +1,4 @@
-// What the spring in a drive line does: bars in series, readings of the angle, stored energy and blows.
+// Elasticity of a drive line: bars in series, readings of the angle, stored energy and impact.
 #pragma once
 
 #include "tauten/base/formula.hpp"

@@ -1,7 +1,8 @@
-// First-order propagation: which input brings how much of the uncertainty.
+// First-order propagation: the contribution of each input to the uncertainty.
 // Source: JCGM 100:2008 (GUM), clauses 5.1, 5.2 and 6.2.
 #pragma once
 
+#include "tauten/base/refusal.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 
 namespace tauten {
@@ -64,9 +65,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
   const std::size_t n = model.inputs.size();
   if (inputs.size() != n) return Error("inputs", "the inputs belong to another model; make them for this one");
   if (!Interval{0, 100, true}.contains(k))
-    return Error(
-        "coverage_factor",
-        ("coverage_factor is " + number_text(k) + ", but must be above 0 and at most 100; 2 is typical").c_str());
+    return refusal("coverage_factor", k, "but must be above 0 and at most 100; 2 is typical");
   std::vector<double> x(n), u(n), c(n);
   for (std::size_t i = 0; i < n; ++i) {
     x[i] = inputs[i].mean();
@@ -101,7 +100,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
 }
 
 /// \copydoc try_budget
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Budget budget(const Model& model, const JointDistribution& inputs, double k = 2) {
   return try_budget(model, inputs, k).value();
 }

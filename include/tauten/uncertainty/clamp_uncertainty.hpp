@@ -17,7 +17,7 @@ struct ClampScatter {
   std::optional<double> friction_correlation;  ///< of thread and face; absent: independent. One lubricant on both makes
                                                ///< them go together, which widens the spread
   std::optional<Distribution> bearing_diameter;  ///< D_Km; absent: triangular, 5 % to either side
-  std::optional<Distribution> strength;  ///< factor on the least strengths of the class; absent: as bolts are sold
+  std::optional<Distribution> strength;  ///< factor on the minimum strengths of the class; absent: as bolts are sold
 };
 
 /// A clamp job as functions of what scatters, for any of the methods in this room.
@@ -135,10 +135,11 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   out.inputs = *joint;
 
   if (!scatter.strength)
-    out.notices.push_back({"strength_estimated",
-                           "Bolts are taken to be 12 % stronger than the least of their class, give or take 6 %; give "
-                           "the strength as 1 to reckon with the least.",
-                           true});
+    out.notices.push_back(
+        {"strength_estimated",
+         "Bolts are assumed to be 12 % (plus or minus 6 %) stronger than the minimum of their class; give "
+         "the strength as 1 to use the minimum.",
+         true});
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
                            "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
@@ -256,17 +257,17 @@ inline Outcome<std::vector<ClampUncertainty>> try_clamp_uncertainty(const ClampJ
 }
 
 /// \copydoc try_clamp_models
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline std::vector<ClampModel> clamp_models(const ClampJob& job, const ClampScatter& scatter = {}) {
   return try_clamp_models(job, scatter).value();
 }
 /// \copydoc try_clamp_question
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline UncertaintyQuestion clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
   return try_clamp_question(job, scatter).value();
 }
 /// \copydoc try_clamp_uncertainty
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline std::vector<ClampUncertainty> clamp_uncertainty(const ClampJob& job, const ClampScatter& scatter = {},
                                                        const MonteCarloOptions& options = {}) {
   return try_clamp_uncertainty(job, scatter, options).value();

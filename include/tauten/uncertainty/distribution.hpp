@@ -1,4 +1,4 @@
-// What is known of one input: a fixed number, or a spread with mean, standard deviation, quantiles and random draws.
+// Knowledge of one input: a fixed number, or a spread with mean, standard deviation, quantiles and random draws.
 #pragma once
 
 #include <algorithm>
@@ -85,7 +85,7 @@ class Distribution {
     return made;
   }
 
-  // The same, throwing the error in place of returning one.
+  // The same, throwing the error instead of returning one.
   static Distribution normal(double mean, double deviation) { return try_normal(mean, deviation).value(); }
   static Distribution lognormal(double median, double variation) { return try_lognormal(median, variation).value(); }
   static Distribution uniform(double low, double high) { return try_uniform(low, high).value(); }

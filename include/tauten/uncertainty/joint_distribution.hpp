@@ -129,7 +129,7 @@ inline Outcome<JointDistribution> try_joint(const Model& model, const std::vecto
 }
 
 /// \copydoc try_joint
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline JointDistribution joint_distribution(const Model& model, const std::vector<InputDistribution>& given,
                                             const std::vector<Correlation>& correlations = {}) {
   return try_joint(model, given, correlations).value();

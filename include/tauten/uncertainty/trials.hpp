@@ -1,4 +1,4 @@
-// Statistics of random trials: coverage intervals, blocks and their scatter, and the tolerance that digits ask for.
+// Statistics of random trials: coverage intervals, blocks and their scatter, and the tolerance for a number of digits.
 // Source: JCGM 101:2008, clauses 7.5 to 7.9; clause numbers from memory.
 #pragma once
 
@@ -121,7 +121,7 @@ struct Gathered {
   }
   double mean() const noexcept { return all.mean; }
   double standard_uncertainty() const noexcept { return all.deviation(); }
-  /// The greatest numerical standard error of mean, uncertainty and both ends; NaN after the first block.
+  /// The maximum numerical standard error of mean, uncertainty and both ends; NaN after the first block.
   double worst_error() const noexcept {
     if (block_mean.count < 2) return __builtin_nan("");
     return std::max(std::max(block_mean.error(), block_deviation.error()),

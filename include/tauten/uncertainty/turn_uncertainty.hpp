@@ -71,8 +71,8 @@ inline Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const 
         "turn less far");
   out.notices = {
       {"strength_estimated",
-       "Bolts are taken to be 12 % stronger than the least of their class, give or take 6 %; give the "
-       "strength as 1 to reckon with the least.",
+       "Bolts are assumed to be 12 % (plus or minus 6 %) stronger than the minimum of their class; give the "
+       "strength as 1 to use the minimum.",
        true},
       {"resilience_estimated", "How far resilience and angle may be off is an estimate unless it was given.", true}};
   if (answer.may_neck)
@@ -86,7 +86,7 @@ inline Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const 
 }
 
 /// \copydoc try_turn_question
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline UncertaintyQuestion turn_question(const TurnJob& job, const TurnAnswer& answer) {
   return try_turn_question(job, answer).value();
 }
