@@ -96,16 +96,6 @@ inline std::vector<double> loads_of(const Interaction& A, const std::vector<doub
   return loads;
 }
 
-/// Sum of products in four parts, which processors add up at once.
-inline double dot(const double* a, const double* b, std::size_t count) noexcept {
-  double sum[4] = {};
-  std::size_t i = 0;
-  for (; i + 4 <= count; i += 4)
-    for (std::size_t k = 0; k < 4; ++k) sum[k] += a[i + k] * b[i + k];
-  for (; i < count; ++i) sum[0] += a[i] * b[i];
-  return (sum[0] + sum[1]) + (sum[2] + sum[3]);
-}
-
 }  // namespace detail
 
 /// Loads of all bolts while one after another is tightened. All other nuts stay where they are; a bolt that others
