@@ -72,6 +72,18 @@ void read_each(const Given& given, const char* name, std::vector<T>& into,
     read_one(name + ("[" + std::to_string(place++) + "]"), item, into.emplace_back());
 }
 
+/// One word, or a list of them.
+void read_each(const Given& given, const char* name, HeatSurroundings& into) {
+  if (!given.has(name)) return;
+  std::vector<std::string> words;
+  if (py::isinstance<py::str>(given.values[name]))
+    given(name, words.emplace_back());
+  else
+    given(name, words);
+  for (const std::string& word : words)
+    if (const auto problem = shared::read_surroundings(name, word, into)) throw *problem;
+}
+
 FreeJob job_of(const Given& given) {
   FreeJob job;
   read_fastener(given, job);
@@ -99,10 +111,7 @@ FreeJob job_of(const Given& given) {
   read_each(given, "aids", job.aids, read_use);
   if (given.has("held")) given.above_zero("held", job.held.emplace());
   given("held_untreated", job.held_untreated);
-  given("zinc_or_cadmium", job.surroundings.zinc_or_cadmium);
-  given("adhesive", job.surroundings.adhesive);
-  given("fire_or_burst", job.surroundings.fire_or_burst);
-  given("rubber_or_plastic", job.surroundings.rubber_or_plastic);
+  read_each(given, "surroundings", job.surroundings);
   given("reused", job.surroundings.reused);
   read_each(given, "loosened", job.loosened, read_outcome);
   given("trials", job.trials);

@@ -545,9 +545,8 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
                engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
                years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
                drive_square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
-               wanted_chance=None, aids=None, held=None, held_untreated=None, loosened=None, zinc_or_cadmium=None,
-               adhesive=None, fire_or_burst=None, rubber_or_plastic=None, reused=None, quenched=None, trials=None,
-               seed=None, jobs=None, columns=None):
+               wanted_chance=None, aids=None, held=None, held_untreated=None, loosened=None, surroundings=None,
+               reused=None, quenched=None, trials=None, seed=None, jobs=None, columns=None):
     """Tell whether a stuck fastener comes free before it shears or its drive gives, where to stop, and what to do next.
 
     Parameters
@@ -599,8 +598,10 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
         Like fasteners of the same flange: ``["freed:85N.m", ("sheared", "120N.m"), ...]``; freed, sheared, rounded,
         unmoved. They were turned without the aids already used; one that had them says so, ``"freed:60N.m:treated"`` or
         ``("freed", "60N.m", True)``.
-    zinc_or_cadmium, adhesive, fire_or_burst, rubber_or_plastic, reused, quenched : bool
-        What limits heat; ``quenched`` follows from the class.
+    surroundings : text or list of texts
+        What limits heat: "fire_or_burst", "rubber_or_plastic", "zinc_or_cadmium", "adhesive".
+    reused, quenched : bool
+        The bolt is to be used again; it is quenched and tempered, which follows from the class if not given.
     trials, seed, jobs : whole number
         Of the simulation; the same seed gives the same answer on any number of threads. With a table the threads share
         its rows.

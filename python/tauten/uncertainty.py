@@ -290,7 +290,7 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
         `budget`.
     """
     options = {"coverage": coverage, "interval": interval, "digits": digits, "trials": trials, "most_trials": most_trials,
-               "seed": seed, "jobs": threads}
+               "seed": seed, "jobs": jobs}
     asked = question(what)
     known, pairs, output = _inputs(inputs), _pairs(correlations), _name(output)
     return _run(lambda call: asked.monte_carlo(known, pairs, output, _answers._given(options), call), progress)
@@ -306,6 +306,6 @@ def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, job
     ``explain()``.
     Raises Error like `monte_carlo`.
     """
-    options = {"trials": trials, "batches": batches, "seed": seed, "jobs": threads}
+    options = {"trials": trials, "batches": batches, "seed": seed, "jobs": jobs}
     asked, known, output = question(what), _inputs(inputs), _name(output)
     return _run(lambda call: asked.sobol(known, output, options, call), progress)

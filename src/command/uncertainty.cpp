@@ -27,7 +27,7 @@ namespace {
 struct Run {
   std::vector<std::string> scatter;
   std::vector<std::string> correlate;
-  std::string output, coverage, trials, digits, seed, threads;
+  std::string output, coverage, trials, digits, seed, jobs;
   bool shortest = false;
   bool sobol = false;
 };

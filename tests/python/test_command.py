@@ -413,7 +413,7 @@ def test_reach_and_free_agree_with_python():
     stuck = tauten.free_joint(
         thread="M16", property_class="8.8", socket="24mm", rust="heavy_rust", limit="200N.m", trials=20000,
         loosened=[("freed", "205N.m"), ("unmoved", "210N.m"), ("sheared", "380N.m")],
-        aids=["brush", {"aid": "fluid", "soak_hours": 24, "thin_fluid": True}], rubber_or_plastic=True, handle_length="0.6m")
+        aids=["brush", {"aid": "fluid", "soak_hours": 24, "thin_fluid": True}], surroundings="rubber_or_plastic", handle_length="0.6m")
     assert answer(*STUCK, "--limit", "200N.m", "--trials", "20000", *FLANGE, "--aid", "brush", "--aid", "fluid:24h:thin",
                   "--surroundings", "rubber_or_plastic", "--handle-length", "600mm") == json.loads(stuck.to_json())
     key = tauten.free_joint(thread="M12", property_class="10.9", key="10mm", preload="30kN", drive_square="12.7mm", trials=20000,
@@ -506,7 +506,7 @@ NONSENSE = {
     "option of another verb": (["clamp", "--angle", "45deg"], "no option '--angle'; see tauten clamp --help", "option"),
     "argument of Python": (["clamp", "--wrench-accuracy", "4%"], "did you mean --wrench-accuracy? See tauten clamp --help", "option"),
     "angle behind a comma": (["reach", "--torque", "9N.m", "--extension", "75mm,45deg"], "like 75mm@45deg", "extension"),
-    "several in one": (["free", "--thread", "M16", "--loosened", "freed:85N.m,unmoved:90N.m"], "say undone again for each", "undone"),
+    "several in one": (["free", "--thread", "M16", "--loosened", "freed:85N.m,unmoved:90N.m"], "say loosened again for each", "loosened"),
     "risk in percent": (["free", "--thread", "M16", "--class", "8.8", "--shear-risk", "5"], "for example 0.05 or 5%",
                         "shear-risk"),
     "stray word": (["clamp", "M10", "--torque", "5N.m"], "'M10'", "option"),
@@ -543,11 +543,11 @@ NONSENSE = {
     "unknown condition": ([*CLAMP, "--torque", "5N.m", "--condition", "honey"], "give one of dry, oiled", "condition"),
     "unknown face": ([*CLAMP, "--torque", "5N.m", "--face", "honey"], "face 'honey'", "face"),
     "unknown specified": ([*CLAMP, "--torque", "5N.m", "--specified", "honey"], "specified 'honey'", "specified"),
-    "wrench too bad": ([*CLAMP, "--torque", "5N.m", "--wrench-accuracy", "60%"], "wrench is 0.6, but must be at least 0", "wrench"),
-    "wrench negative": ([*CLAMP, "--torque", "5N.m", "--wrench-accuracy", "-4%"], "wrench is -0.04", "wrench"),
+    "wrench too bad": ([*CLAMP, "--torque", "5N.m", "--wrench-accuracy", "60%"], "wrench-accuracy is 0.6, but must be at least 0", "wrench-accuracy"),
+    "wrench negative": ([*CLAMP, "--torque", "5N.m", "--wrench-accuracy", "-4%"], "wrench-accuracy is -0.04", "wrench-accuracy"),
     "share too large": ([*CLAMP, "--torque", "5N.m", "--share", "150%"], "share is 1.5, but must be", "share"),
     "prevailing takes all": ([*CLAMP, "--torque", "5N.m", "--prevailing-torque", "9N.m"], "nothing is left", "torque"),
-    "prevailing negative": ([*CLAMP, "--torque", "5N.m", "--prevailing-torque", "-9N.m"], "prevailing is -9 N.m", "prevailing"),
+    "prevailing negative": ([*CLAMP, "--torque", "5N.m", "--prevailing-torque", "-9N.m"], "prevailing-torque is -9 N.m", "prevailing-torque"),
     "band falls": ([*CLAMP, "--torque", "5N.m", "--thread-friction", "0.2..0.1..0.3"], "must rise", "thread-friction"),
     "band of two": ([*CLAMP, "--torque", "5N.m", "--thread-friction", "0.1..0.2"], "0.08..0.12..0.16", "thread-friction"),
     "band of four": ([*CLAMP, "--torque", "5N.m", "--bearing-friction", "0.1..0.2..0.3..0.4"], "neither", "bearing-friction"),
@@ -605,7 +605,7 @@ NONSENSE = {
     "reach type": ([*REACH, "--wrench-type", "click"], "write indicating, setting", "wrench-type"),
     "reach arm alone": ([*REACH, "--reaction-arm", "9mm"], "multiplier-ratio is missing", "multiplier-ratio"),
     "reach gain": ([*REACH, "--multiplier-ratio", "4", "--multiplier-efficiency", "2"], "at most 1", "multiplier-efficiency"),
-    "reach no drive": ([*REACH, "--drive-square", "0mm"], "must be above 0", "smallest-drive"),
+    "reach no drive": ([*REACH, "--drive-square", "0mm"], "must be above 0", "drive-square"),
     "reach svg": ([*REACH, "--svg", "/"], "cannot be written", "svg"),
     "reach stray": ([*REACH, "--extension", "9mm", "9mm"], "'9mm'", "option"),
     "free nothing": (["free"], "give a thread like M16, or diameter and pitch; identify tells", "thread"),
@@ -627,17 +627,17 @@ NONSENSE = {
     "free lobes without a head": (["free", "--thread", "M24", "--class", "8.8", "--drive", "hexalobular"], "ISO 14579", "bit"),
     "free rust": ([*FREE, "--rust", "awful"], "write clean, aged_dry", "rust"),
     "free limit": ([*FREE, "--limit", "0N.m"], "above 0", "limit"),
-    "free undone": ([*FREE, "--loosened", "freed"], "like freed:85N.m", "undone"),
-    "free undone how": ([*FREE, "--loosened", "lost:85N.m"], "freed, sheared, rounded or unmoved", "undone"),
-    "free undone bare": ([*FREE, "--loosened", "freed:85"], "'freed:85' has no unit; write it like freed:85N.m", "undone"),
-    "free undone bare treated": ([*FREE, "--loosened", "freed:85:treated"], "write it like freed:85N.m:treated", "undone"),
-    "free undone zero": ([*FREE, "--loosened", "freed:85N.m", "--loosened", "freed:0N.m"], "must be above 0", "undone"),
-    "free done": ([*FREE, "--aid", "hammer"], "write brush, fluid", "done"),
-    "free cut": ([*FREE, "--aid", "cut"], "needs no torque", "done"),
-    "free soak": ([*FREE, "--aid", "fluid:24"], "write it like 24h", "done"),
-    "free brush": ([*FREE, "--aid", "brush:2h"], "says too much", "done"),
-    "free heat near fuel": ([*FREE, "--aid", "heat", "--surroundings", "fire_or_burst"], "No heat", "done"),
-    "free near": ([*FREE, "--surroundings", "cat"], "write zinc_or_cadmium", "near"),
+    "free undone": ([*FREE, "--loosened", "freed"], "like freed:85N.m", "loosened"),
+    "free undone how": ([*FREE, "--loosened", "lost:85N.m"], "freed, sheared, rounded or unmoved", "loosened"),
+    "free undone bare": ([*FREE, "--loosened", "freed:85"], "'freed:85' has no unit; write it like freed:85N.m", "loosened"),
+    "free undone bare treated": ([*FREE, "--loosened", "freed:85:treated"], "write it like freed:85N.m:treated", "loosened"),
+    "free undone zero": ([*FREE, "--loosened", "freed:85N.m", "--loosened", "freed:0N.m"], "must be above 0", "loosened"),
+    "free done": ([*FREE, "--aid", "hammer"], "write brush, fluid", "aid"),
+    "free cut": ([*FREE, "--aid", "cut"], "needs no torque", "aid"),
+    "free soak": ([*FREE, "--aid", "fluid:24"], "write it like 24h", "aid"),
+    "free brush": ([*FREE, "--aid", "brush:2h"], "says too much", "aid"),
+    "free heat near fuel": ([*FREE, "--aid", "heat", "--surroundings", "fire_or_burst"], "No heat", "aid"),
+    "free near": ([*FREE, "--surroundings", "cat"], "write zinc_or_cadmium", "surroundings"),
     "free years": ([*FREE, "--years", "5"], "go together", "first-year-loss"),
     "free hand": ([*FREE, "--hand-force", "350N"], "goes with handle-length", "handle-length"),
     "free trials": ([*FREE, "--trials", "1"], "at least 1000", "trials"),
@@ -787,8 +787,8 @@ def test_one_bad_joint_does_not_spoil_the_others(name, tmp_path):
 
 
 def test_a_file_says_the_same_as_the_options(tmp_path):
-    words = {"socket": "24mm", "class": "10.9", "torque": "180N.m", "condition": "zinc", "face": "oiled", "wrench": "3%",
-             "prevailing": "4N.m", "shank": "1N.m", "thread-friction": "0.10..0.12..0.15", "torsion": "elastic",
+    words = {"socket": "24mm", "class": "10.9", "torque": "180N.m", "condition": "zinc", "face": "oiled", "wrench-accuracy": "3%",
+             "prevailing-torque": "4N.m", "shank-torque": "1N.m", "thread-friction": "0.10..0.12..0.15", "torsion": "elastic",
              "bearing-diameter": "20mm", "share": "70%", "specified": "dry", "name": "coupling"}
     path = write(tmp_path, "[[joint]]\n" + "".join(f'{key} = "{value}"\n' for key, value in words.items()))
     from_file = answer("clamp", "--file", path)["joints"][0]
@@ -851,7 +851,7 @@ def test_help_lists_the_words_that_an_option_takes():
         text = " ".join(said(verb, "--help").split())
         assert "condition, face, specified: dry, oiled, " in text and "class: 3.6, 4.6, " in text
         assert "torsion: plastic, elastic." in text
-    assert "undone: freed, sheared, rounded, unmoved." in said("free", "--help")
+    assert "loosened: freed, sheared, rounded, unmoved." in said("free", "--help")
 
 
 # What was wrong once
@@ -880,7 +880,7 @@ def test_no_page_ever_shows_nan():
 
 def test_a_refusal_shows_how_its_own_argument_is_written():
     base = ["clamp", "--thread", "M10", "--torque", "5N.m"]
-    for option, example in (("share", "0.75 or 75%"), ("wrench", "0.04 or 4%")):
+    for option, example in (("share", "0.75 or 75%"), ("wrench-accuracy", "0.04 or 4%")):
         for value in ("much", "300%"):
             assert f"like {example}" in refused(*base, f"--{option}", value)[0]
     assert "0.12" in refused(*base, "--thread-friction", "much")[0]

@@ -275,7 +275,7 @@ def test_columns_of_times_are_no_numbers(kind):
 def test_a_number_of_threads_that_cannot_be_is_refused(ask, threads, words):
     with pytest.raises(tauten.Error, match=words) as caught:
         ask({"thread": ["M16"] * 3, "torque": 5}, jobs=threads)
-    assert caught.value.argument == "threads"
+    assert caught.value.argument == "jobs"
     for no_number in ("2", True, 1.5):
         with pytest.raises(TypeError, match="^threads takes a whole number, not (str|bool|float)$"):
             ask({"thread": ["M16"] * 3}, jobs=no_number)

@@ -363,7 +363,7 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.monte_carlo(ask, inputs, coverage=95), "coverage", "is 95,", "0.95")
     refused(lambda: u.monte_carlo(ask, inputs, digits=9), "digits", "is 9,")
     for run in (u.monte_carlo, u.sobol):
-        refused(lambda: run(ask, inputs, jobs=-3), "threads", "is -3,")
+        refused(lambda: run(ask, inputs, jobs=-3), "jobs", "is -3,")
     refused(lambda: u.sobol(ask, inputs, batches=2), "batches", "is 2,")
     refused(lambda: u.sobol(ask, inputs, trials=10), "trials", "is 10,")
     refused(lambda: u.monte_carlo(ask, inputs, interval="widest"), "interval", "shortest")
@@ -388,7 +388,7 @@ def test_what_cannot_be_is_refused():
 def test_a_whole_answer_takes_no_word_that_it_does_not_know(ask, said):
     """What is misspelled would be left out without a word, and the figures would be those of another joint."""
     assert ask(**said).outputs
-    for word in ("conditon", "threads", "columns", "table"):
+    for word in ("conditon", "jobs", "columns", "table"):
         with pytest.raises(TypeError, match=f"'{word}'"):
             ask(**said, **{word: "oiled"})
     with pytest.raises(TypeError, match="needs a torque"):
@@ -501,7 +501,7 @@ def test_page_of_the_command_line():
     (["stress_area", "diameter=uniform:10mm:9mm", "pitch=1mm"], "rise"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "x"], "whole number"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "0"], "leave it out"),
-    (["stress_area", "diameter=10mm", "pitch=1mm", "--jobs", "0"], "threads is 0"),
+    (["stress_area", "diameter=10mm", "pitch=1mm", "--jobs", "0"], "jobs is 0"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--coverage", "2"], "coverage is 2"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--correlate", "a"], "coefficient"),
     (["stress_area,thread_torque"], "no later formula"), (["clamp", "--thread", "M16"], "torque is missing"),

@@ -406,7 +406,7 @@ TEST_CASE("held: what cannot have been held, or says nothing, is refused with a 
   CHECK(refused([](FreeJob& j) { j.held = j.limit = Torque(50.0); }, "limit"));
   CHECK(refused([](FreeJob& j) { j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.held = Torque(50.0), j.held_untreated = true; }, "held_untreated"));
-  CHECK(refused([](FreeJob& j) { j.loosened = {{Undone::How::freed, Torque(50.0), true}}; }, "undone"));
+  CHECK(refused([](FreeJob& j) { j.loosened = {{Undone::How::freed, Torque(50.0), true}}; }, "loosened"));
 }
 
 TEST_CASE("heat on a joint that was wetted: the caution comes where either was used or is planned, and only then") {

@@ -60,7 +60,7 @@ struct FreeJob {
   Length head_height;                     ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
   std::optional<Length> drive_clearance;  ///< width of the opening less that of what goes into it; none: the usual one
   Length corner_loss;                     ///< radial wear of the corners, or of the ridges between lobes
-  Length drive_square;                          ///< smallest square drive in the chain; 0: none
+  Length drive_square;                    ///< smallest square drive in the chain; 0: none
   Length handle_length;                   ///< 0: not by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
@@ -73,7 +73,8 @@ struct FreeJob {
   std::optional<Torque> held;   ///< this very fastener was pulled to it and has not moved
   bool held_untreated = false;  ///< that was before the aids already used; else after them
   HeatSurroundings surroundings;
-  std::vector<Undone> loosened;  ///< like fasteners of the same flange; without the aids already used, unless they say so
+  std::vector<Undone>
+      loosened;  ///< like fasteners of the same flange; without the aids already used, unless they say so
   int trials = 200'000;
   std::uint64_t seed = 1;
   int jobs = 1;

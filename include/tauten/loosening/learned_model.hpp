@@ -71,9 +71,10 @@ inline std::optional<Error> learn_from(const FreeJob& job, bool treated, Learned
   const TorqueSample sample(m, job.seed);
   const Lognormal before = sample.lognormal(Draws::free), shank = sample.lognormal(Draws::shear);
   if (!(before.median > 0))
-    return Error("loosened",
-                 "loosened: as it is described, the joint comes free without torque, so that nothing can be learned from "
-                 "like ones; look at rust and preload, or leave loosened out");
+    return Error(
+        "loosened",
+        "loosened: as it is described, the joint comes free without torque, so that nothing can be learned from "
+        "like ones; look at rust and preload, or leave loosened out");
   const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
   if (!found) return found.error();
   m = with_learned(m, before, found->predictive, job.seed);
