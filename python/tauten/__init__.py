@@ -1,7 +1,7 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
-`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach` and `free_joint` answer whole questions.
+`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group` and `sequence` answer whole questions.
 
 >>> import tauten
 >>> round(tauten.preload_from_nut_factor(torque="48N.m", diameter="10mm", nut_factor=0.16))
@@ -19,6 +19,7 @@ from tauten._core import Style
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._explanation import Explanation
 from tauten._formula import Check, Formula, Formulas
+from tauten._groups import group, pattern, sequence
 
 
 def quantity(text):
@@ -61,5 +62,5 @@ def __getattr__(name):
 
 
 __all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
-           "conditions", "curve", "formulas", "free_joint", "identify", "property_class", "quantity", "reach", "thread",
-           "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]
+           "conditions", "curve", "formulas", "free_joint", "group", "identify", "pattern", "property_class", "quantity", "reach",
+           "sequence", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]

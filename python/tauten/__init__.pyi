@@ -9,8 +9,9 @@ from tauten._core import AfterRelease as AfterRelease
 from tauten._core import AidUse as AidUse
 from tauten._core import Arg as Arg
 from tauten._core import Band as Band
-from tauten._core import Capacity as Capacity
+from tauten._core import BoltGroup as BoltGroup
 from tauten._core import Budget as Budget
+from tauten._core import Capacity as Capacity
 from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
@@ -22,19 +23,23 @@ from tauten._core import Curve as Curve
 from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
+from tauten._core import DrillingCandidate as DrillingCandidate
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
-from tauten._core import IfHeld as IfHeld
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
+from tauten._core import IfHeld as IfHeld
 from tauten._core import Learned as Learned
 from tauten._core import LoadDiagram as LoadDiagram
 from tauten._core import LoadPoint as LoadPoint
 from tauten._core import Lognormal as Lognormal
 from tauten._core import MethodBand as MethodBand
+from tauten._core import ModelLoad as ModelLoad
 from tauten._core import MonteCarlo as MonteCarlo
 from tauten._core import Notice as Notice
 from tauten._core import NutRotation as NutRotation
+from tauten._core import Pattern as Pattern
+from tauten._core import PatternWay as PatternWay
 from tauten._core import PlanStep as PlanStep
 from tauten._core import PropertyClass as PropertyClass
 from tauten._core import Range as Range
@@ -50,6 +55,8 @@ from tauten._core import Style as Style
 from tauten._core import Thread as Thread
 from tauten._core import ThreadCondition as ThreadCondition
 from tauten._core import TighteningCurve as TighteningCurve
+from tauten._core import TighteningPass as TighteningPass
+from tauten._core import TighteningSequence as TighteningSequence
 from tauten._core import TorqueContribution as TorqueContribution
 from tauten._core import Turn as Turn
 from tauten._core import TurnJoint as TurnJoint
@@ -78,6 +85,62 @@ def quantity(text: str) -> float: ...
 def thread(designation: Union[str, Thread]) -> Thread: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
+def pattern(
+    what: Optional[Any] = ...,
+    /,
+    *,
+    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    chords: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    name: Optional[str] = ...,
+    hole: Optional[Quantity] = ...,
+    outside: Optional[Quantity] = ...,
+    height: Optional[Quantity] = ...,
+    tolerance: Optional[Quantity] = ...,
+) -> Pattern: ...
+def group(
+    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    load: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    at: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    torque: Optional[Quantity] = ...,
+    weights: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    force: Optional[Quantity] = ...,
+    moment: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    outline: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    bolt_area: Optional[Quantity] = ...,
+    modular_ratio: Optional[Quantity] = ...,
+    model: Optional[str] = ...,
+    tension_model: Optional[str] = ...,
+    preload: Optional[Quantity] = ...,
+    load_factor: Optional[Quantity] = ...,
+    friction: Optional[Quantity] = ...,
+) -> BoltGroup: ...
+def sequence(
+    pattern: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    method: Optional[str] = ...,
+    start: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    order: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    labels: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    at_once: Optional[int] = ...,
+    shares: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    rounds: Optional[int] = ...,
+    most: Optional[Quantity] = ...,
+    torque: Optional[Quantity] = ...,
+    pressurised: Optional[bool] = ...,
+    person: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    interaction: Optional[Union[float, Sequence[Any], NDArray[Any]]] = ...,
+    gasket: Optional[dict[str, Any]] = ...,
+    readings: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    load: Optional[Quantity] = ...,
+    shortfall: Optional[Quantity] = ...,
+    limit: Optional[Quantity] = ...,
+    friction_scatter: Optional[Quantity] = ...,
+    act_scatter: Optional[Quantity] = ...,
+    wrench_scatter: Optional[Quantity] = ...,
+    trials: Optional[int] = ...,
+    seed: Optional[int] = ...,
+) -> TighteningSequence: ...
 def identify(
     *,
     socket: Optional[Quantity] = ...,

@@ -339,6 +339,25 @@ HEADERS = [
             real("thickness", "thickness_mm", "thickness h, nominal, m"),
         ]),
     ]),
+    ("group/drilling_table.hpp", "Bolt patterns of flanges, motors and ports.", "", [
+        Table("drilling", "CircleDrilling", "circle_drillings", "Evenly spaced holes on a circle.", [
+            name("standard", "standard", '"EN 1092-1"'),
+            name("rating", "rating", '"PN16", "class 150", "10K"'),
+            name("size", "size", '"DN100"; that of inch standards is the DN equivalent of the NPS'),
+            real("outside", "outside_mm", "outside diameter D, m"),
+            real("circle", "circle_mm", "bolt circle K, m"),
+            count("count", "count", "number of holes n"),
+            real("hole", "hole_mm", "hole diameter L, m"),
+        ]),
+        Table("drilling_rectangle", "RectangleDrilling", "rectangle_drillings", "Four holes in a rectangle.", [
+            name("standard", "standard", '"IEC 60072-1 feet"'),
+            name("size", "size", '"frame 132M"'),
+            real("across", "across_mm", "distance across the shaft, or the longer one of a port, m"),
+            real("along", "along_mm", "distance along the shaft, or the shorter one of a port, m"),
+            real("hole", "hole_mm", "hole diameter, m"),
+            real("height", "height_mm", "shaft height, m"),
+        ]),
+    ]),
 ]
 
 
