@@ -272,7 +272,7 @@ Pattern read_pattern(const std::string& name, py::handle value) {
 }
 
 PatternAnswer pattern_answer(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   given.either("positions", "chords");
   given.either("positions", "name");
   given.either("chords", "name");
@@ -361,7 +361,7 @@ py::object ways_of(const PatternAnswer& part, const py::object& on, const py::ob
   return to_python(ways);
 }
 
-void read_shear(const Given& given, const Pattern& pattern, ShearModel model, BoltGroup& answer,
+void read_shear(const Arguments& given, const Pattern& pattern, ShearModel model, BoltGroup& answer,
                 std::optional<ElasticShear>& shear) {
   ShearLoad load;
   if (given.has("load")) {
@@ -399,7 +399,7 @@ void read_shear(const Given& given, const Pattern& pattern, ShearModel model, Bo
   if (force == 0 && shear->most.si > 0) answer.torque_coefficient = std::fabs(shear->torque.si) / shear->most.si;
 }
 
-void read_tension(const Given& given, const Pattern& pattern, TensionModel model, BoltGroup& answer) {
+void read_tension(const Arguments& given, const Pattern& pattern, TensionModel model, BoltGroup& answer) {
   LiftingLoad load;
   given("force", load.force);
   if (given.has("moment")) {
@@ -430,7 +430,7 @@ void read_tension(const Given& given, const Pattern& pattern, TensionModel model
 }
 
 BoltGroup group_answer(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   if (!given.has("positions"))
     throw Error("positions", "give the positions of the bolts, or a pattern like \"circle:8:160mm\"");
   const Pattern pattern = read_pattern("positions", values["positions"]);
@@ -521,7 +521,7 @@ std::vector<std::vector<double>> read_matrix(const std::string& name, py::handle
   return matrix;
 }
 
-FlangeOnGasket read_flange(const Given& given, const Pattern& pattern) {
+FlangeOnGasket read_flange(const Arguments& given, const Pattern& pattern) {
   const py::dict values = given.values["gasket"];
   FlangeOnGasket f;
   f.count = pattern.size();
@@ -545,7 +545,7 @@ FlangeOnGasket read_flange(const Given& given, const Pattern& pattern) {
 }
 
 /// The interaction that was given, in one of three ways; none if it was not.
-std::optional<Interaction> read_interaction(const Given& given, const Pattern& pattern, const BoltOrder& order,
+std::optional<Interaction> read_interaction(const Arguments& given, const Pattern& pattern, const BoltOrder& order,
                                             TighteningSequence& answer) {
   const std::size_t n = pattern.size();
   given.either("interaction", "gasket");
@@ -589,7 +589,7 @@ std::optional<Interaction> read_interaction(const Given& given, const Pattern& p
 }
 
 TighteningSequence sequence_answer(const py::dict& values) {
-  const Given given{values};
+  const Arguments given{values};
   if (!given.has("pattern")) throw Error("pattern", "give a pattern, like \"circle:8:160mm\", or the number of bolts");
   const Pattern pattern = read_pattern("pattern", values["pattern"]);
   const std::size_t n = pattern.size();

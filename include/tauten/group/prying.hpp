@@ -6,8 +6,8 @@
 #include <optional>
 
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/words.hpp"
-#include "tauten/joint/refusal.hpp"
 
 namespace tauten {
 
@@ -49,7 +49,7 @@ inline std::optional<Error> prying_plate_error(const PryingPlate& plate) {
     return refusal("hole", plate.hole, "but must be 0 or more and below the tributary length");
   if (!is_positive(plate.strength)) return refusal("strength", plate.strength, "but must be above 0");
   if (!(plate.resistance_factor > 0 && plate.resistance_factor <= 1))
-    return refusal("resistance_factor", plate.resistance_factor, "but must be above 0, up to 1; 0.9 is usual");
+    return refusal("resistance_factor", plate.resistance_factor, "but must be above 0, up to 1; 0.9 is typical");
   return {};
 }
 
