@@ -168,13 +168,14 @@ class ShearState {
   void to_limit(Vector3& q) noexcept {
     double most = 0;
     for (std::size_t i = 0; i < arm_.size(); ++i) {
-      const double d = displaced(i, q).size();
-      if (d > most) {
-        most = d;
+      const ShearForce d = displaced(i, q);
+      const double squares = d.x * d.x + d.y * d.y;
+      if (squares > most) {
+        most = squares;
         worst_ = i;
       }
     }
-    for (double& part : q) part /= most;
+    for (double& part : q) part /= std::sqrt(most);
   }
   /// \return sum of forces and torque; `secant` and `tangent` get the stiffnesses that belong to them
   Vector3 resist(const Vector3& q, Matrix3& secant, Matrix3& tangent) const noexcept {

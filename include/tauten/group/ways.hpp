@@ -132,8 +132,9 @@ inline Outcome<std::vector<Way>> try_ways_on(const Pattern& part, const Pattern&
       }
     }
     if (most > tolerance.si) continue;
-    way.turn = Angle(turn);
-    way.off = Length(most);
+    // What is left of rounding is nothing to a person.
+    way.turn = Angle(std::fabs(turn) < 1e-9 ? 0 : turn);
+    way.off = Length(most < 1e-9 ? 0 : most);
     const bool known = std::any_of(ways.begin(), ways.end(), [&](const Way& w) { return w.partner == way.partner; });
     if (!known) ways.push_back(std::move(way));
   }
