@@ -71,6 +71,18 @@ std::string structural_text(const StructuralTurn& s) {
          paragraph("The preload to be reached is " + text_of(s.least_preload) + ", 0.7 of the tensile load.");
 }
 
+std::string engagement_text(const ThreadEngagement& e) {
+  const std::string held = e.breaks_first
+                               ? "the bolt breaks before the thread strips"
+                               : "the thread strips at " + text_of(e.strip_load.low, 3) +
+                                     (e.strip_load.low < e.strip_load.high ? " to " + text_of(e.strip_load.high, 3)
+                                                                           : std::string(" or above"));
+  if (e.strips == "nut")
+    return paragraph(fmt::format("N{}, {} high: {}.", e.holder.substr(1), text_of(e.engaged_length, 3), held));
+  return paragraph(fmt::format("Thread in {}, {} engaged, {} needed: {}.", e.holder, text_of(e.engaged_length, 3),
+                               text_of(e.needed_length, 3), held));
+}
+
 std::string reuse_text(const TurnAnswer& a) {
   if (a.may_neck) return "Replace the bolt.";
   if (a.past_yield) return "The bolt serves once: replace it when it is loosened.";
@@ -95,12 +107,17 @@ std::string page_of(const TurnAnswer& a) {
   out += paragraph(fmt::format("Verdict: {}. {}", a.verdict, a.meaning)) + "\n" + figures_text(a);
   out += paragraph(fmt::format("Of the angle {} stretch the joint and {} twist the bolt. {}", text_of(a.clamping, 3),
                                text_of(a.bolt_twist, 2), reuse_text(a)));
+  if (a.engagement) out += engagement_text(*a.engagement);
   if (a.diagram.working_load.si != 0)
-    out +=
-        paragraph(fmt::format("With {} from outside the bolt bears {} and {} of clamp load are left; the parts part at "
-                              "{}.",
-                              text_of(a.diagram.working_load), text_of(a.diagram.bolt_load),
-                              text_of(a.diagram.clamp_load), text_of(a.diagram.separation_load)));
+    out += paragraph(
+        fmt::format("At a working load of {} the bolt carries up to {} (proof load {}, tensile load {}). {}; "
+                    "the joint separates at {}.",
+                    text_of(a.service.working_load, 3), text_of(a.service.bolt_load.nominal, 3),
+                    text_of(a.service.proof_load, 3), text_of(a.service.tensile_load, 3),
+                    a.service.clamp_load.nominal.si > 0
+                        ? "After all losses " + text_of(a.service.clamp_load.nominal, 3) + " of clamp load remains"
+                        : std::string("After all losses no clamp load remains"),
+                    text_of(a.service.separation_load, 3)));
   if (a.structural) out += structural_text(*a.structural);
   return out + "\nTake care\n" + list_of(a.notices);
 }

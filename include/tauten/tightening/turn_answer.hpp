@@ -6,8 +6,11 @@
 #include <vector>
 
 #include "tauten/joint/diagram.hpp"
+#include "tauten/joint/engagement.hpp"
+#include "tauten/joint/face_pressure.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 #include "tauten/tightening/curve.hpp"
+#include "tauten/tightening/in_service.hpp"
 #include "tauten/tightening/method.hpp"
 #include "tauten/tightening/residual.hpp"
 #include "tauten/tightening/turn_job.hpp"
@@ -31,6 +34,7 @@ struct TurnJoint {
   PlateModel plate_model = PlateModel::chosen;
   double joint_constant = 0;  ///< share of a working load under head and nut that reaches the bolt
   Force proof_load{};
+  Force tensile_load{};   ///< minimum load at which the bolt breaks
   Force first_yield{};    ///< preload at which the surface of the thread begins to flow while the wrench turns
   Force yield_preload{};  ///< preload at which the whole thread has reached its yield strength while the wrench turns
   Angle rate_angle{};     ///< from 10 % to 100 % of the torque for three quarters of the proof load
@@ -52,6 +56,7 @@ struct TurnJoint {
     visit("plate_model", &TurnJoint::plate_model);
     visit("joint_constant", &TurnJoint::joint_constant);
     visit("proof_load", &TurnJoint::proof_load);
+    visit("tensile_load", &TurnJoint::tensile_load);
     visit("first_yield", &TurnJoint::first_yield);
     visit("yield_preload", &TurnJoint::yield_preload);
     visit("rate_angle", &TurnJoint::rate_angle);
@@ -84,7 +89,8 @@ struct StructuralTurn {
   std::optional<NutRotation> turn_of_nut;  ///< none beyond the table
   std::optional<Band<Force>> turn_of_nut_load;
   std::optional<NutRotation> combined;  ///< second step of the combined method; none beyond the table
-  Torque combined_first_torque{};       ///< its first step, at the usual friction
+  Torque full_torque{};            ///< for the least preload: by the declared k-value, else at the typical friction
+  Torque combined_first_torque{};  ///< first step of the combined method: 0.75 of it
   std::optional<Band<Force>> combined_load;
 
   template <class V>
@@ -93,6 +99,7 @@ struct StructuralTurn {
     visit("turn_of_nut", &StructuralTurn::turn_of_nut);
     visit("turn_of_nut_load", &StructuralTurn::turn_of_nut_load);
     visit("combined", &StructuralTurn::combined);
+    visit("full_torque", &StructuralTurn::full_torque);
     visit("combined_first_torque", &StructuralTurn::combined_first_torque);
     visit("combined_load", &StructuralTurn::combined_load);
   }
@@ -123,13 +130,17 @@ struct TurnAnswer {
   bool may_neck = false;           ///< in the worst case uniform elongation is used up, and the bolt necks
   Band<Force> by_torque;           ///< what the usual torque at the end would leave if it alone were aimed at;
                                    ///< `absent` if it might twist the bolt off
-  ResidualClamp residual;          ///< after embedding and all other losses
-  LoadDiagram diagram;             ///< of the usual preload, with the working load
-  int tightenings = 0;             ///< that the strain allows at the usual friction, this one counted; at most 20
-  bool single_use = false;         ///< tightened past yield: replace the bolt once it is loosened
+  std::optional<ThreadEngagement> engagement;  ///< none where nothing is known of such a nut
+  std::vector<FacePressure> pressures;         ///< under head, nut and washers, at the highest load in service
+  ResidualClamp residual;                      ///< after embedding and all other losses
+  InService service;                           ///< working load and warmth against bolt and joint
+  LoadDiagram diagram;                         ///< of the typical preload after all losses, with the working load
+  int tightenings = 0;      ///< that the strain allows at the usual friction, this one counted; at most 20
+  bool single_use = false;  ///< tightened past yield: replace the bolt once it is loosened
   std::vector<MethodBand> methods;
   std::optional<StructuralTurn> structural;
-  std::string verdict;  ///< slack, fit, near yield, yields, past yield, would neck
+  std::string
+      verdict;  ///< slack, fit, near yield, yields, past yield, would neck; or in service: see `service_verdict`
   std::string meaning;  ///< the verdict in a sentence
   std::vector<Notice> notices;
   std::vector<Step> steps;  ///< how the nominal figures came about
@@ -157,7 +168,10 @@ struct TurnAnswer {
     visit("past_yield", &TurnAnswer::past_yield);
     visit("may_neck", &TurnAnswer::may_neck);
     visit("by_torque", &TurnAnswer::by_torque);
+    visit("engagement", &TurnAnswer::engagement);
+    visit("pressures", &TurnAnswer::pressures);
     visit("residual", &TurnAnswer::residual);
+    visit("service", &TurnAnswer::service);
     visit("diagram", &TurnAnswer::diagram);
     visit("tightenings", &TurnAnswer::tightenings);
     visit("single_use", &TurnAnswer::single_use);

@@ -1,6 +1,8 @@
 // The whole question of tightening by angle: how far to turn from snug for a clamp load, or what a specification leaves.
 #pragma once
 
+#include "tauten/part/hot_strength.hpp"
+#include "tauten/tightening/nut_factor_torque.hpp"
 #include "tauten/tightening/reuse.hpp"
 #include "tauten/tightening/turn_corner.hpp"
 #include "tauten/tightening/turn_notices.hpp"
@@ -107,7 +109,8 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
 inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, TurnAnswer& a) {
   const AfterTurn& after = job.after;
   const TurnedBolt& bolt = setup.turned;
-  const int layers = static_cast<int>(setup.joint.layers.size());
+  // A plain grip stands for two parts with one parting line.
+  const int layers = static_cast<int>(setup.joint.layers.size()) + (job.grip.si > 0 ? 1 : 0);
   // A stud has a nut on one side and sits in its part on the other, like a screw in a tapped hole.
   const bool one_face = job.kind != JointKind::through_bolt;
   const Outcome<Length> embeds =
@@ -128,10 +131,21 @@ inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, Tur
       try_residual_clamp(a.clamp_load, losses, bolt.bolt_resilience, bolt.plate_resilience);
   if (!residual) return residual.error();
   a.residual = *residual;
-  const Outcome<LoadDiagram> diagram = try_load_diagram(
-      a.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience, after.working_load, after.load_introduction);
+  const Outcome<LoadDiagram> diagram =
+      try_load_diagram(a.residual.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience, after.working_load,
+                       after.load_introduction);
   if (!diagram) return diagram.error();
   a.diagram = *diagram;
+  a.service = in_service(a.clamp_load, a.residual.clamp_load, Force(std::max(-losses.thermal.si, 0.0)),
+                         diagram->joint_constant, after.working_load);
+  // The rise counts from a tightening at 20 degrees Celsius.
+  a.service.strength_share = setup.bolt.strength.stainless          ? hot_strength_austenitic(after.bolt_warming)
+                             : after.bolt_warming > hottest_service ? hot_strength(after.bolt_warming)
+                                                                    : 1;
+  a.pressures = face_pressures(setup.built, a.service.bolt_load.nominal, a.service.bolt_load.high);
+  a.engagement = setup.engagement;
+  a.service.proof_load = Force(a.service.strength_share * setup.joint.proof_load.si);
+  a.service.tensile_load = Force(a.service.strength_share * setup.joint.tensile_load.si);
   return std::nullopt;
 }
 
@@ -156,6 +170,11 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   if (auto e = outside("sloping_faces", Quantity<Dim::number>(job.sloping_faces), {0, 2})) return *e;
   s.least_preload =
       Force(target_preload.si(0.7, thread.nominal_stress_area().si, structural_strength(setup.bolt.strength)));
+  if (is_given(job.k_factor))
+    if (auto e = outside("k_factor", Quantity<Dim::number>(job.k_factor), {0.05, 0.3})) return *e;
+  s.full_torque =
+      Torque(is_given(job.k_factor) ? torque_from_nut_factor.si(s.least_preload.si, thread.diameter.si, job.k_factor)
+                                    : plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
   if (const auto turn = try_turn_of_nut(thread.diameter, setup.joint.length, job.sloping_faces)) {
     s.turn_of_nut = *turn;
     TurnJob by_table = job;
@@ -164,8 +183,7 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   }
   if (const auto turn = try_combined_method(thread.diameter, setup.joint.grip)) {
     s.combined = *turn;
-    s.combined_first_torque =
-        Torque(combined_first_torque_share * plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
+    s.combined_first_torque = Torque(combined_first_torque_share * s.full_torque.si);
     const TurnSpec spec{s.combined_first_torque.si, turn->angle.si, false};
     s.combined_load = load_borne(turn_bands(setup, job, spec));
   }
@@ -185,6 +203,9 @@ inline void forget_load(TurnAnswer& a) {
   const Force none(absent);
   a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
   a.residual.nominal_loss = none;
+  a.service.bolt_load = a.service.clamp_load = {none, none, none};
+  a.service.separation_load = none;
+  a.pressures.clear();
   a.proof_share = {absent, absent, absent};
   a.diagram = LoadDiagram{};
   a.methods.clear();
@@ -259,7 +280,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
     a.structural = *structural;
   }
   a.verdict = turn_verdict(a);
-  a.meaning = turn_meaning(a.verdict);
+  a.meaning = turn_meaning(a);
   a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
   if (a.may_neck) forget_load(a);
   return a;
