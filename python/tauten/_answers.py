@@ -401,7 +401,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     -------
     Turn
         angle, handle_angle and their parts in rad; clamp_load, torque, yield_utilisation, lasting_stretch and more as
-        `Band`; past_yield, may_neck, engagement, pressures, residual, service, diagram, tightenings, single_use, methods, structural, verdict and notices;
+        `Band`; past_yield, may_neck, engagement,
+        pressures, residual, service, diagram, tightenings, single_use, methods, structural, verdict and notices;
         ``explain()`` shows the nominal figures.
 
     Raises
@@ -420,7 +421,7 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     >>> foot = dict(thread="M16", property_class="8.8", condition="oiled", snug_torque="60N.m",
     ...             layers=[("20mm", "grey cast iron", "70mm"), ("35mm", "steel", "70mm")])
     >>> tauten.turn(angle="60deg", **foot).verdict
-    'past yield'
+    'yields as intended'
     >>> wanted = tauten.turn(share=0.6, **foot)
     >>> again = tauten.turn(angle=wanted.angle, **foot)
     >>> abs(again.clamp_load.nominal / wanted.clamp_load.nominal - 1) < 1e-6

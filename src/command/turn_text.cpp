@@ -24,8 +24,8 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
                                text_of(joint.length), joint.length_assumed ? " (assumed)" : "", text_of(joint.grip),
                                plain_words(word_of(joint.kind)))) +
          paragraph(fmt::format(
-             "Resilience: bolt {}, layers {} by {}. Of a working load {} % reach the bolt. A {} joint: {} from 10 % to "
-             "all of the torque.",
+             "Resilience: bolt {}, layers {} by {}. {} % of a working load reaches the bolt. Joint rate: {} ({} from "
+             "10 to 100 % of the torque).",
              text_of(joint.bolt_resilience, 3), text_of(joint.plate_resilience, 3),
              plain_words(word_of(joint.plate_model)), number_text(100 * joint.joint_constant, 2),
              joint.rate == "between" ? "medium" : joint.rate, text_of(joint.rate_angle, 2)));
@@ -35,7 +35,7 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
 std::string cell_of(double x) { return std::isfinite(x) ? number_text(x, 3) : "-"; }
 
 std::string figures_text(const TurnAnswer& a) {
-  Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Usual", "", true}, {"High", "", true}});
+  Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Typical", "", true}, {"High", "", true}});
   const auto row = [&](const char* title, const char* unit, const auto& band, auto scaled) {
     table.row({title, unit, cell_of(scaled(band.low)), cell_of(scaled(band.nominal)), cell_of(scaled(band.high))});
   };
@@ -58,7 +58,7 @@ std::string structural_text(const StructuralTurn& s) {
                {"First torque", "N.m", true},
                {"Turn", "deg", true},
                {"Low", "kN", true},
-               {"Usual", "kN", true},
+               {"Typical", "kN", true},
                {"High", "kN", true}});
   const auto row = [&](const char* title, const std::string& torque, const NutRotation& turn, const Band<Force>& load) {
     table.row({title, torque, number_text(turn.angle.shop(), 3), cell_of(load.low.shop()), cell_of(load.nominal.shop()),
@@ -85,27 +85,27 @@ std::string engagement_text(const ThreadEngagement& e) {
 
 std::string reuse_text(const TurnAnswer& a) {
   if (a.may_neck) return "Replace the bolt.";
-  if (a.past_yield) return "The bolt serves once: replace it when it is loosened.";
-  if (a.tightenings == 0) return "The strain allows no such tightening.";
+  if (a.past_yield) return "Use the bolt once only: replace it when it is loosened.";
+  if (a.tightenings == 0) return "The bolt cannot take this tightening even once.";
   return a.tightenings >= 20
-             ? "The usual bolt stays below the strain that limits reuse."
-             : fmt::format("The strain allows the usual bolt to be tightened {} times at most.", a.tightenings);
+             ? "The typical bolt stays below the strain that limits reuse."
+             : fmt::format("The strain allows the typical bolt to be tightened {} times at most.", a.tightenings);
 }
 
 }  // namespace
 
 std::string page_of(const TurnAnswer& a) {
   std::string out = joint_text(a.name, a.joint);
-  out += paragraph(
-      fmt::format("Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
-                  a.may_neck ? "No clamp load is named: the bolt may break."
-                             : fmt::format("Clamp load {} to {}, usually {}.", number_text(a.clamp_load.low.shop(), 3),
-                                           text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
+  out += paragraph(fmt::format(
+      "Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
+      a.may_neck ? "No clamp load is given: the bolt may break."
+                 : fmt::format("Clamp load {} to {}, typically {}.", number_text(a.clamp_load.low.shop(), 3),
+                               text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
   if (a.tool_twist.si > 0)
     out += paragraph(fmt::format("At the handle that is {}, as the bars twist by {}.", text_of(a.handle_angle, 3),
                                  text_of(a.tool_twist, 3)));
   out += paragraph(fmt::format("Verdict: {}. {}", a.verdict, a.meaning)) + "\n" + figures_text(a);
-  out += paragraph(fmt::format("Of the angle {} stretch the joint and {} twist the bolt. {}", text_of(a.clamping, 3),
+  out += paragraph(fmt::format("{} of the angle stretches the joint, {} twists the bolt. {}", text_of(a.clamping, 3),
                                text_of(a.bolt_twist, 2), reuse_text(a)));
   if (a.engagement) out += engagement_text(*a.engagement);
   if (a.diagram.working_load.si != 0)

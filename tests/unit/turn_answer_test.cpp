@@ -120,9 +120,12 @@ TEST_CASE("turn: angle and load are inverses, also past yield") {
 
 TEST_CASE("turn: the usual turn lies on the usual curve") {
   const CurveAnswer drawn = curve({.joint = foot(), .points = 4000});
-  for (const double degrees : {5.0, 20.0, 30.0, 60.0, 120.0})
-    CHECK(turn(turned(degrees)).clamp_load.nominal.si ==
-          near(preload_at(drawn.nominal, degrees * pi_value / 180)).epsilon(2e-4));
+  for (const double degrees : {5.0, 20.0, 30.0, 60.0, 120.0}) {
+    // The curve is drawn for the least strength of the class.
+    TurnJob job = turned(degrees);
+    job.strength_surplus = 0;
+    CHECK(turn(job).clamp_load.nominal.si == near(preload_at(drawn.nominal, degrees * pi_value / 180)).epsilon(2e-4));
+  }
 }
 
 TEST_CASE("turn: bands hold the usual figure, and each doubt widens them") {
@@ -287,13 +290,15 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   TurnJob good = wanted(50);
   good.angle_tolerance = Angle(0);
   good.thread_friction = good.bearing_friction = Band<double>{0.11, 0.12, 0.13};
-  CHECK(verdict(good) == "fit");
+  CHECK(verdict(good) == "within limits");
   good.clamp_load = 77.0_kN;
-  CHECK(verdict(good) == "near yield");
-  good.clamp_load = 85.0_kN;
-  CHECK(verdict(good) == "yields");
-  CHECK(verdict(turned(60)) == "past yield");
-  CHECK(verdict(turned(450)) == "would neck");
+  CHECK(verdict(good) == "within limits");
+  good.clamp_load = 92.0_kN;
+  CHECK(verdict(good) == "may yield");
+  good.clamp_load = 47.0_kN;
+  CHECK(verdict(good) == "may be slack");
+  CHECK(verdict(turned(60)) == "yields as intended");
+  CHECK(verdict(turned(450)) == "necks");
 
   const TurnAnswer elastic = turn(wanted(50));
   CHECK(elastic.tightenings == 20);
@@ -310,7 +315,8 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   CHECK(necked.methods.empty());
   CHECK(std::isnan(necked.by_torque.high.si));
   CHECK(says(necked.notices, "may_neck"));
-  CHECK(turn(turned(450)).plastic_strain.high < 1.05 * 0.06);
+  // The bolt as sold stretches a quarter further than half of the least elongation.
+  CHECK(turn(turned(450)).plastic_strain.high < 1.05 * 1.25 * 0.06);
   // What is said does not contradict it. Each of these holds of the turns below, if the bolt bears them.
   TurnJob pulled = turned(450);
   pulled.after.working_load = 200.0_kN;
@@ -337,12 +343,31 @@ TEST_CASE("turn: mild steel stays on its plateau") {
   job.grip = 55.0_mm;
   job.snug_torque = 30.0_N_m;
   job.angle = 60.0_deg;
+  job.strength_surplus = 0;
   const double lever = 2e-3 / (2 * pi_value) + 0.12 * (16e-3 - 0.649519 * 2e-3) / std::sqrt(3.0);
   const double d_s = 16e-3 - 0.938194 * 2e-3;
   const double plateau = 300e6 * pi_value / 4 * d_s * d_s / std::sqrt(1 + 27 * lever * lever / (d_s * d_s));
   const TurnAnswer a = turn(job);
   CHECK(a.clamp_load.nominal.si == near(plateau).epsilon(0.015));
   CHECK(std::fabs(a.clamp_load.nominal.shop() - 42) < 1);
+  // A bolt as sold is 12 % stronger, and one that just meets its class is the low end.
+  job.strength_surplus = 0.2;
+  CHECK(turn(job).clamp_load.nominal.si == near(1.12 * a.clamp_load.nominal.si).epsilon(5e-3));
+  CHECK(turn(job).clamp_load.low <= a.clamp_load.nominal);
+}
+
+TEST_CASE("turn: past yield the load is that of the bolt as it is sold") {
+  // M16, class 8.8, oiled, 45 degrees from 60 N.m on steel: about 105 kN, where the least strength of the class gives 97.8
+  // (worked out apart, without flow in the engaged thread, which makes the joint a little softer).
+  TurnJob job = turned(45);
+  job.layers = {{.thickness = 55.0_mm, .outer_diameter = 70.0_mm}};
+  const TurnAnswer sold = turn(job);
+  CHECK(sold.verdict == "yields as intended");
+  CHECK(std::fabs(sold.clamp_load.nominal.shop() - 105) < 0.02 * 105);
+  job.strength_surplus = 0;
+  const TurnAnswer least = turn(job);
+  CHECK(std::fabs(least.clamp_load.nominal.shop() - 97.8) < 0.02 * 97.8);
+  CHECK(sold.clamp_load.low <= least.clamp_load.nominal);
 }
 
 TEST_CASE("turn: losses and a working load") {
@@ -605,6 +630,26 @@ TEST_CASE("turn: torques of EN 1090-2 by the declared k-value") {
   CHECK(std::fabs(a.structural->combined_first_torque.si - 322) < 1);
   job.k_factor = 1.25;
   CHECK(std::string(try_turn(job).error().argument()) == "k_factor");
+}
+
+TEST_CASE("turn: the rotation of the capacity test does not neck most bolts") {
+  // Printed demand from snug: 240 degrees up to 4 d, 360 up to 8 d, 420 above. Here at 4, 8 and 12 d: within each step the
+  // test bolt with the most thread in its grip; necking is not yet breaking, which is what the test forbids.
+  for (const char* size : {"M16", "M20", "M24"})
+    for (const auto& [lengths, degrees] : {std::pair{4.0, 240.0}, {8.0, 360.0}, {12.0, 420.0}}) {
+      CAPTURE(size);
+      CAPTURE(lengths);
+      TurnJob job;
+      job.thread = size;
+      job.property_class = "8.8";
+      job.condition = "oiled";
+      const double d = 1e-3 * std::stod(size + 1);
+      job.length = Length(lengths * d);
+      job.grip = Length(lengths * d - 0.9 * d - 4e-3);
+      job.snug_torque = Torque(2.4e6 * d * d * d);
+      job.angle = Angle(degrees * pi_value / 180);
+      CHECK(turn(job).chance_of_necking < 0.5);
+    }
 }
 
 TEST_CASE("turn: structural bolts bear the rotation that their test asks for") {

@@ -105,8 +105,9 @@ struct StructuralTurn {
   }
 };
 
-/// How far to turn, or what a turn leaves, and between what limits. Low and nominal go by the least strength of the
-/// class; the ends of a band combine all that lowers and all that raises the figure.
+/// How far to turn, or what a turn leaves, and between what limits. Nominal is
+/// the bolt as it is sold; 19 in 20 lie in a band, whose low end is never above
+/// what a bolt leaves that just meets its class.
 struct TurnAnswer {
   std::string name;
   TurnJoint joint;
@@ -120,7 +121,11 @@ struct TurnAnswer {
   Angle bolt_twist{};    ///< part that twists the bolt; it springs back in part
   Angle tool_twist{};    ///< part that twists the bars; it springs back
   Band<Force> snug_load;
-  Band<Force> clamp_load;  ///< `absent` where the bolt may break, and so is all that follows from it
+  Band<Force> clamp_load;        ///< `absent` where the bolt may break, and so is all that follows from it
+  Band<Force> worst_case;        ///< with everything that is not known at one end of its range
+  double chance_of_yield = 0;    ///< of a bolt that just meets its class, while the wrench turns
+  double chance_of_slack = 0;    ///< that less than half of the proof load is left
+  double chance_of_necking = 0;  ///< of bolts as they are sold
   Band<double> proof_share;
   Band<double> yield_utilisation;  ///< stress while the wrench turns over the least yield strength
   Band<Torque> torque;             ///< at the end of the turn: what a wrench would show
@@ -139,8 +144,9 @@ struct TurnAnswer {
   bool single_use = false;  ///< tightened past yield: replace the bolt once it is loosened
   std::vector<MethodBand> methods;
   std::optional<StructuralTurn> structural;
-  std::string
-      verdict;  ///< slack, fit, near yield, yields, past yield, would neck; or in service: see `service_verdict`
+  std::string verdict;  ///< strips, necks, may strip, may neck, one of
+                        ///< `service_verdict`, yields as intended, may yield, slack, may
+                        ///< be slack, within limits: the first that applies
   std::string meaning;  ///< the verdict in a sentence
   std::vector<Notice> notices;
   std::vector<Step> steps;  ///< how the nominal figures came about
@@ -160,6 +166,10 @@ struct TurnAnswer {
     visit("tool_twist", &TurnAnswer::tool_twist);
     visit("snug_load", &TurnAnswer::snug_load);
     visit("clamp_load", &TurnAnswer::clamp_load);
+    visit("worst_case", &TurnAnswer::worst_case);
+    visit("chance_of_yield", &TurnAnswer::chance_of_yield);
+    visit("chance_of_slack", &TurnAnswer::chance_of_slack);
+    visit("chance_of_necking", &TurnAnswer::chance_of_necking);
     visit("proof_share", &TurnAnswer::proof_share);
     visit("yield_utilisation", &TurnAnswer::yield_utilisation);
     visit("torque", &TurnAnswer::torque);

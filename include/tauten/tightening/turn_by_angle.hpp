@@ -38,7 +38,8 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
   if (job.snug_torque.si == 0) {
     if (job.angle.si > 0)
       return refuse("snug_torque",
-                    "snug_torque is missing; an angle counts from the torque at which all gaps are closed, write it "
+                    "snug_torque is missing; an angle counts from the torque "
+                    "at which all gaps are closed, write it "
                     "like 60N.m");
     const double load = wish.load > 0 ? wish.load : wish.utilisation * setup.joint.yield_preload.si;
     return plain_setting(setup.bolt, load / 4, c.lost);
@@ -54,7 +55,7 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
 
 /// How far the usual bolt is turned for what is wanted.
 inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish, double snug) {
-  const TurnCorner usual = corner_of(setup, job, {snug, 0, false}, &Band<double>::nominal, 0, false);
+  const TurnCorner usual = typical_corner(setup, job, {snug, 0, false});
   const bool by_load = wish.load > 0;
   const double target = by_load ? wish.load : wish.utilisation;
   const TurnEnd end = turn_corner(setup, usual, target, [&](const Turning& t, double, double) {
@@ -160,7 +161,7 @@ inline double structural_strength(const PropertyClass& strength) {
 /// Of a bolt that may break no load is named.
 inline Band<Force> load_borne(const TurnBands& bands) {
   const Force none(absent);
-  return bands.necks ? Band<Force>{none, none, none} : band_of<Dim::force>(bands.preload);
+  return bands.necks() ? Band<Force>{none, none, none} : band_of<Dim::force>(bands.preload);
 }
 
 /// The turns of structural bolting on this joint.
@@ -201,7 +202,7 @@ inline std::vector<MethodBand> method_bands(Force preload) {
 /// Takes out of the answer what hangs on a load that may not be left.
 inline void forget_load(TurnAnswer& a) {
   const Force none(absent);
-  a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
+  a.clamp_load = a.worst_case = a.by_torque = a.residual.clamp_load = {none, none, none};
   a.residual.nominal_loss = none;
   a.service.bolt_load = a.service.clamp_load = {none, none, none};
   a.service.separation_load = none;
@@ -259,9 +260,12 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.lasting_stretch = band_of<Dim::length>(bands.stretch);
   const double proof = setup.joint.proof_load.si;
   a.proof_share = {bands.preload.low / proof, bands.preload.nominal / proof, bands.preload.high / proof};
-  // Within a hundred thousandth, so that a wish for all of yield is not taken for more by its last digit.
-  a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
-  a.may_neck = bands.necks;
+  a.past_yield = bands.chance_of_yield >= 0.5;
+  a.may_neck = bands.necks();
+  a.worst_case = band_of<Dim::force>(bands.worst_case);
+  a.chance_of_yield = bands.chance_of_yield;
+  a.chance_of_slack = bands.chance_of_slack;
+  a.chance_of_necking = bands.chance_of_necking;
   const double end = a.torque.nominal.si;
   const Band<double> alone = effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost);
   a.by_torque = load_left(setup.bolt, alone, tensile_band(setup.bolt, alone));

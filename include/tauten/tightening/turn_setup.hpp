@@ -27,6 +27,8 @@ struct TurnSetup {
   double tool_twist = 0;  ///< of the bars, rad per N.m
   double expansion = 0;   ///< of the layers, weighted by thickness
   bool width_assumed = false;
+  bool one_friction = true;     ///< thread and face bear one condition and rub much
+                                ///< or little together
   std::vector<Notice> notices;  ///< of the model of the layers
 
   TurningFriction friction(double Band<double>::* at) const {
@@ -86,12 +88,15 @@ inline std::optional<Error> turn_range_error(const TurnJob& job) {
   if (auto e = outside("washers", Share(job.washers), {0, 2})) return e;
   if (job.washers == 2 && job.kind != JointKind::through_bolt)
     return refusal("washers", Share(job.washers),
-                   "but must be 0 or 1, for the far end sits in its part and takes none; only a through_bolt takes 2");
+                   "but must be 0 or 1, for the far end sits in its part and "
+                   "takes none; only a through_bolt takes 2");
   if (auto e = outside("grip", job.grip, {0, 10})) return e;
   if (auto e = outside("engagement", job.engagement, {0, 1})) return e;
   if (auto e = outside("nut_height", job.nut_height, {0, 1})) return e;
   if (job.engagement.si > 0 && job.kind == JointKind::through_bolt)
-    return refuse("engagement", "engagement is of a tapped hole, but this is a through bolt; give nut_height instead");
+    return refuse("engagement",
+                  "engagement is of a tapped hole, but this is a "
+                  "through bolt; give nut_height instead");
   if (job.engagement.si > 0 && job.kind == JointKind::tapped_hole && job.length.si > 0)
     return refuse("engagement", "engagement and length exclude each other; leave one of them out");
   if ((job.nut_height.si > 0 || !job.nut_class.empty()) && job.kind == JointKind::tapped_hole)
@@ -106,7 +111,9 @@ inline Outcome<std::vector<TurnLayer>> turn_layers(const TurnJob& job, const Thr
   if (job.grip.si != 0 && !layers.empty()) return refuse("grip", "grip is given beside layers; leave one of them out");
   if (job.grip.si != 0) layers.push_back({.thickness = job.grip});
   if (layers.empty())
-    return refuse("layers", "no clamped layer is given; give at least one, for example 20 mm of steel, or a grip");
+    return refuse("layers",
+                  "no clamped layer is given; give at least one, for "
+                  "example 20 mm of steel, or a grip");
   if (job.washers == 0) return layers;
   const Outcome<Washer> part = try_washer(thread);
   if (!part) return part.error();
@@ -254,7 +261,9 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   if (!suspect) return suspect.error();
   const Outcome<ClampBolt> bolt = bolt_of(same, suspect->thread, suspect->bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
-  TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, {}, {}, 0, 0, 0, false, {}};
+  TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, {}, {}, 0, 0, 0, false, true, {}};
+  setup.one_friction = !job.thread_friction && !job.bearing_friction &&
+                       (job.face_condition.empty() || job.face_condition == job.condition);
 
   Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect->thread);
   if (!described) return described.error();
