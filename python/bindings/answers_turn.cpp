@@ -29,6 +29,9 @@ TurnJob joint_of(const Arguments& given) {
   given.above_zero("grip", job.grip);
   given("washers", job.washers);
   given("tapped_material", job.tapped_material);
+  given.above_zero("engagement", job.engagement);
+  given("nut_class", job.nut_class);
+  given.above_zero("nut_height", job.nut_height);
   given("plate_model", job.plate_model);
   given.above_zero("snug_torque", job.snug_torque);
   given("condition", job.condition);
@@ -65,6 +68,7 @@ TurnJob turn_job_of(const Arguments& given) {
   given("working_load", job.after.working_load);
   given("load_introduction", job.after.load_introduction);
   given("structural", job.structural);
+  given("k_factor", job.k_factor);
   given("sloping_faces", job.sloping_faces);
   return job;
 }
@@ -137,6 +141,9 @@ void add_turn(py::module_& module) {
   add_record<TurnLayer>(module, "TurnLayer", "A clamped layer");
   add_record<TurnJoint>(module, "TurnJoint", "What was understood of a joint, and how it answers to load");
   add_record<ResidualClamp>(module, "ResidualClamp", "What remains of the clamp load and what was lost on the way");
+  add_record<ThreadEngagement>(module, "ThreadEngagement", "The thread that holds a bolt, and when it strips");
+  add_record<FacePressure>(module, "FacePressure", "Pressure under head, nut or washer");
+  add_record<InService>(module, "InService", "Loads on bolt and joint in service");
   add_record<LoadPoint>(module, "LoadPoint", "A point of the load-extension diagram");
   add_record<LoadDiagram>(module, "LoadDiagram", "Load-extension diagram: lines of bolt and clamped parts");
   add_record<MethodBand>(module, "MethodBand", "Preload that a way of tightening would leave");

@@ -23,12 +23,12 @@ from tauten._core import Curve as Curve
 from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
-from tauten._core import DrillingCandidate as DrillingCandidate
+from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
-from tauten._core import IfHeld as IfHeld
+from tauten._core import InService as InService
 from tauten._core import Learned as Learned
 from tauten._core import LoadDiagram as LoadDiagram
 from tauten._core import LoadPoint as LoadPoint
@@ -54,6 +54,7 @@ from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
 from tauten._core import Thread as Thread
 from tauten._core import ThreadCondition as ThreadCondition
+from tauten._core import ThreadEngagement as ThreadEngagement
 from tauten._core import TighteningCurve as TighteningCurve
 from tauten._core import TighteningPass as TighteningPass
 from tauten._core import TighteningSequence as TighteningSequence
@@ -266,6 +267,9 @@ def turn(
     length: Optional[Quantity] = ...,
     shank_diameter: Optional[Quantity] = ...,
     tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
     plate_model: Optional[str] = ...,
     condition: Optional[str] = ...,
     face_condition: Optional[str] = ...,
@@ -287,6 +291,7 @@ def turn(
     working_load: Optional[Quantity] = ...,
     load_introduction: Optional[Quantity] = ...,
     structural: Optional[bool] = ...,
+    k_factor: Optional[Quantity] = ...,
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
 ) -> Turn: ...
@@ -311,6 +316,9 @@ def turn(
     length: Optional[Quantity] = ...,
     shank_diameter: Optional[Quantity] = ...,
     tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
     plate_model: Optional[str] = ...,
     condition: Optional[str] = ...,
     face_condition: Optional[str] = ...,
@@ -332,6 +340,7 @@ def turn(
     working_load: Optional[Quantity] = ...,
     load_introduction: Optional[Quantity] = ...,
     structural: Optional[bool] = ...,
+    k_factor: Optional[Quantity] = ...,
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
@@ -349,6 +358,9 @@ def curve(
     length: Optional[Quantity] = ...,
     shank_diameter: Optional[Quantity] = ...,
     tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
     plate_model: Optional[str] = ...,
     snug_torque: Optional[Quantity] = ...,
     condition: Optional[str] = ...,
@@ -739,6 +751,132 @@ class _breaking_torque(_Formula, Protocol):
     def __call__(self, torsion_ratio: Any, tensile_strength: Any, root_diameter: Any, **options: Any) -> Any: ...
 
 breaking_torque: _breaking_torque
+
+class _external_strip_area(_Formula, Protocol):
+    """Area in which the thread of a bolt strips.
+
+    engaged_length L_e [m], pitch P [m], minor_diameter D_1 [m], pitch_diameter d_2 [m] -> strip_area A_SG [m2]
+    """
+    @overload
+    def __call__(self, engaged_length: _Number, pitch: _Number, minor_diameter: _Number, pitch_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, engaged_length: _Numbers, pitch: _Numbers, minor_diameter: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, engaged_length: Any, pitch: Any, minor_diameter: Any, pitch_diameter: Any, **options: Any) -> Any: ...
+
+external_strip_area: _external_strip_area
+
+class _internal_strip_area(_Formula, Protocol):
+    """Area in which the thread of a nut or tapped hole strips.
+
+    engaged_length L_e [m], pitch P [m], diameter d [m], pitch_diameter D_2 [m] -> strip_area A_SGM [m2]
+    """
+    @overload
+    def __call__(self, engaged_length: _Number, pitch: _Number, diameter: _Number, pitch_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, engaged_length: _Numbers, pitch: _Numbers, diameter: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, engaged_length: Any, pitch: Any, diameter: Any, pitch_diameter: Any, **options: Any) -> Any: ...
+
+internal_strip_area: _internal_strip_area
+
+class _strip_strength_ratio(_Formula, Protocol):
+    """Strip strength of the internal over that of the external thread.
+
+    internal_shear_strength tau_BM [Pa], internal_area A_SGM [m2], external_shear_strength tau_BS [Pa], external_area A_SG [m2] -> strength_ratio R_S [1]
+    """
+    @overload
+    def __call__(self, internal_shear_strength: _Number, internal_area: _Number, external_shear_strength: _Number, external_area: _Number) -> float: ...
+    @overload
+    def __call__(self, internal_shear_strength: _Numbers, internal_area: _Numbers, external_shear_strength: _Numbers, external_area: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, internal_shear_strength: Any, internal_area: Any, external_shear_strength: Any, external_area: Any, **options: Any) -> Any: ...
+
+strip_strength_ratio: _strip_strength_ratio
+
+class _nut_dilation_factor(_Formula, Protocol):
+    """Strip strength kept by a nut that widens.
+
+    width_ratio s_d [1] -> dilation_factor C_1 [1]
+    """
+    @overload
+    def __call__(self, width_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, width_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, width_ratio: Any, **options: Any) -> Any: ...
+
+nut_dilation_factor: _nut_dilation_factor
+
+class _bolt_thread_bending_factor(_Formula, Protocol):
+    """Effect of thread bending on the strip strength of the bolt.
+
+    strength_ratio R_S [1] -> bending_factor C_2 [1]
+    """
+    @overload
+    def __call__(self, strength_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, strength_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, strength_ratio: Any, **options: Any) -> Any: ...
+
+bolt_thread_bending_factor: _bolt_thread_bending_factor
+
+class _nut_thread_bending_factor(_Formula, Protocol):
+    """Effect of thread bending on the strip strength of the nut.
+
+    strength_ratio R_S [1] -> bending_factor C_3 [1]
+    """
+    @overload
+    def __call__(self, strength_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, strength_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, strength_ratio: Any, **options: Any) -> Any: ...
+
+nut_thread_bending_factor: _nut_thread_bending_factor
+
+class _strip_load(_Formula, Protocol):
+    """Load at which a thread strips.
+
+    shear_strength tau_u [Pa], strip_area A_SG [m2], dilation_factor C_1 [1], bending_factor C_3 [1] -> load F_mG [N]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, strip_area: _Number, dilation_factor: _Number, bending_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: _Numbers, strip_area: _Numbers, dilation_factor: _Numbers, bending_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, shear_strength: Any, strip_area: Any, dilation_factor: Any, bending_factor: Any, **options: Any) -> Any: ...
+
+strip_load: _strip_load
+
+class _needed_engagement(_Formula, Protocol):
+    """Engagement at which the internal thread carries a load.
+
+    load F [N], shear_strength tau_u [Pa], pitch P [m], diameter d [m], pitch_diameter D_2 [m], dilation_factor C_1 [1], bending_factor C_3 [1] -> engaged_length m_ges [m]
+    """
+    @overload
+    def __call__(self, load: _Number, shear_strength: _Number, pitch: _Number, diameter: _Number, pitch_diameter: _Number, dilation_factor: _Number, bending_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, load: _Numbers, shear_strength: _Numbers, pitch: _Numbers, diameter: _Numbers, pitch_diameter: _Numbers, dilation_factor: _Numbers, bending_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, load: Any, shear_strength: Any, pitch: Any, diameter: Any, pitch_diameter: Any, dilation_factor: Any, bending_factor: Any, **options: Any) -> Any: ...
+
+needed_engagement: _needed_engagement
+
+class _bearing_pressure(_Formula, Protocol):
+    """Pressure under a head or nut.
+
+    load F [N], outer_diameter d_a [m], inner_diameter d_i [m] -> pressure p [Pa]
+    """
+    @overload
+    def __call__(self, load: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, load: _Numbers, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, load: Any, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
+
+bearing_pressure: _bearing_pressure
 
 class _mean_bearing_diameter(_Formula, Protocol):
     """Effective bearing diameter, mean of outer and hole diameter.

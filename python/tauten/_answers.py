@@ -302,8 +302,9 @@ _TURNED = """    thread : text or Thread
         Mark on the head; without it the weakest class is assumed.
     layers : list
         Clamped layers from the turned face down: ``[(thickness, material, outer_diameter, hole_diameter), ...]``, each as
-        far as it is known. Materials: "steel", "austenitic steel", "grey cast iron", "ductile iron", "aluminium"; of
-        others give a dict with ``elastic_modulus``. Without a width three bearing faces are taken.
+        far as it is known. Materials: "steel", "austenitic steel", "grey cast iron", "ductile iron", "aluminium",
+        "cast aluminium", "steel S355", "quenched and tempered steel"; of others give a dict with ``elastic_modulus``. Without
+        a width three bearing faces are taken.
     grip : length in m
         So much steel, in place of layers.
     washers : whole number
@@ -316,6 +317,12 @@ _TURNED = """    thread : text or Thread
         Of the bolt, the shortest standard length that reaches if not given; of a reduced shank.
     tapped_material : text
         Of the part with the tapped hole.
+    engagement : length in m
+        Engaged thread in a tapped hole; what the length gives, or what the bolt needs to break first, if not given.
+    nut_class : text
+        Of the nut, "8"; the class that matches the bolt if not given.
+    nut_height : length in m
+        Of the nut; ISO 4032 if not given.
     plate_model : text
         "chosen" (if not given), "deformation_cone", "frustum" or "exponential".
     snug_torque : torque in N.m
@@ -334,11 +341,12 @@ _TURNED = """    thread : text or Thread
 
 def turn(table=None, /, *, thread=None, property_class=None, angle=None, angle_at_handle=None, clamp_load=None,
          share=None, utilisation=None, snug_torque=None, layers=None, grip=None, washers=None, kind=None, head=None,
-         length=None, shank_diameter=None, tapped_material=None, plate_model=None, condition=None, face_condition=None,
+         length=None, shank_diameter=None, tapped_material=None, engagement=None,
+         nut_class=None, nut_height=None, plate_model=None, condition=None, face_condition=None,
          thread_friction=None, bearing_friction=None, prevailing_torque=None, bearing_diameter=None, bars=None,
          wrench_accuracy=None, angle_tolerance=None, resilience_tolerance=None, strength_surplus=None, roughness=None,
          load_across=None, bolt_warming=None, plate_warming=None, creep_share=None, neighbours=None, working_load=None,
-         load_introduction=None, structural=None, sloping_faces=None, name=None, columns=None, jobs=None):
+         load_introduction=None, structural=None, k_factor=None, sloping_faces=None, name=None, columns=None, jobs=None):
     return _ask("turn", _core.turn, locals())
 
 
@@ -383,6 +391,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
         Where the working load acts: 1 under head and nut, 0 in the parting line.
     structural : bool
         Compare with the turns of structural bolting; ``sloping_faces`` 0, 1 or 2.
+    k_factor : number
+        Mean k-value that is declared for the bolt set, k_m; EN 1090-2 takes 0.125 for class K1.
     columns : text or list of texts
     jobs : whole number
         Of a table, as for `clamp`.
@@ -391,7 +401,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     -------
     Turn
         angle, handle_angle and their parts in rad; clamp_load, torque, yield_utilisation, lasting_stretch and more as
-        `Band`; past_yield, may_neck, residual, diagram, tightenings, single_use, methods, structural, verdict and notices;
+        `Band`; past_yield, may_neck, engagement,
+        pressures, residual, service, diagram, tightenings, single_use, methods, structural, verdict and notices;
         ``explain()`` shows the nominal figures.
 
     Raises
@@ -410,7 +421,7 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     >>> foot = dict(thread="M16", property_class="8.8", condition="oiled", snug_torque="60N.m",
     ...             layers=[("20mm", "grey cast iron", "70mm"), ("35mm", "steel", "70mm")])
     >>> tauten.turn(angle="60deg", **foot).verdict
-    'past yield'
+    'yields as intended'
     >>> wanted = tauten.turn(share=0.6, **foot)
     >>> again = tauten.turn(angle=wanted.angle, **foot)
     >>> abs(again.clamp_load.nominal / wanted.clamp_load.nominal - 1) < 1e-6
@@ -419,7 +430,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
 
 
 def curve(*, thread=None, property_class=None, layers=None, grip=None, washers=None, kind=None, head=None, length=None,
-          shank_diameter=None, tapped_material=None, plate_model=None, snug_torque=None, condition=None,
+          shank_diameter=None, tapped_material=None, engagement=None,
+         nut_class=None, nut_height=None, plate_model=None, snug_torque=None, condition=None,
           face_condition=None, thread_friction=None, bearing_friction=None, prevailing_torque=None,
           bearing_diameter=None, end_angle=None, points=None, slope_share=None, name=None):
     return _one(_core.curve, _given(locals()))

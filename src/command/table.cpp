@@ -10,9 +10,12 @@ namespace tauten::command {
 namespace {
 
 const char* colour_of(const std::string& cell) {
-  if (cell == "fit") return "\033[32m";
-  if (cell == "slack" || cell == "near yield" || cell == "past yield") return "\033[33m";
-  if (cell == "yields" || cell == "would shear" || cell == "would neck" || cell == "error") return "\033[31m";
+  if (cell == "fit" || cell == "within limits") return "\033[32m";
+  if (cell == "slack" || cell == "near yield" || cell == "yields as intended" || cell.starts_with("may "))
+    return "\033[33m";
+  if (cell == "yields" || cell == "would shear" || cell == "necks" || cell == "strips" ||
+      cell.ends_with("s in service") || cell == "error")
+    return "\033[31m";
   return nullptr;
 }
 

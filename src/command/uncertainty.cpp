@@ -14,6 +14,7 @@
 #include "shared/free_keys.hpp"
 #include "shared/keys.hpp"
 #include "shared/turn_keys.hpp"
+#include "tauten/uncertainty/chance_text.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
@@ -106,7 +107,8 @@ std::string run_text(const MonteCarlo& run, const Budget& budget, const Model& m
   out += paragraph(fmt::format("First-order estimate: {}, standard uncertainty {}.", text(budget.value),
                                text(budget.standard_uncertainty, 3)));
   if (d == Dim::number)
-    out += paragraph(fmt::format("The ratio exceeds 1 in {} % of trials.", number_text(100 * run.chance_above(1), 3)));
+    out += paragraph(
+        fmt::format("The ratio exceeds 1 in {} of trials.", chance_text(run.chance_above(1), run.sorted.size())));
   const char* certain = run.stopped     ? "The run was stopped; these are the figures so far. "
                         : run.converged ? ""
                                         : "Not certain to the digits requested; use more trials. ";

@@ -8,6 +8,7 @@
 #include "tauten/loosening/heat.hpp"
 #include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/rust.hpp"
+#include "tauten/part/hot_strength.hpp"
 
 namespace tauten {
 
@@ -98,17 +99,6 @@ constexpr const AidEffect& aid_effect(Aid aid) noexcept { return aid_effects[sta
 /// Median factor of penetrating fluid on friction and bond: towards 0.6, a thin mix towards 0.4, over about 8 hours.
 inline double fluid_factor(double soak_hours, bool thin) noexcept {
   return 1 - (thin ? 0.6 : 0.4) * -std::expm1(-soak_hours / 8);
-}
-
-/// Share of the room-temperature strength that a hot bolt has: R_p0.2 of class 8.8 at 20, 100, 200, 250, 300 degrees
-/// Celsius (from memory), and falling on beyond (judgement).
-inline double hot_strength(Quantity<Dim::temperature> rise) noexcept {
-  constexpr double at[] = {0, 80, 180, 230, 280, 405, 580};
-  constexpr double share[] = {1, 590.0 / 640, 540.0 / 640, 510.0 / 640, 480.0 / 640, 0.5, 0.2};
-  if (rise.si <= 0) return 1;
-  for (int i = 1; i < 7; ++i)
-    if (rise.si < at[i]) return share[i - 1] + (share[i] - share[i - 1]) * (rise.si - at[i - 1]) / (at[i] - at[i - 1]);
-  return share[6];
 }
 
 namespace detail {

@@ -111,6 +111,19 @@ inline Outcome<BoltLimits> bolt_limits_even_remembered(const Thread& t, std::str
                     figures->seen};
 }
 
+/// The same of a nut thread.
+inline Outcome<NutLimits> nut_limits_even_remembered(const Thread& t, std::string_view name) {
+  const Outcome<ThreadTolerances> figures = thread_tolerances(t, name, false);
+  if (!figures) return figures.error();
+  const double D_2 = t.pitch_diameter().si + figures->deviation;
+  const double D_1 = t.minor_diameter().si + figures->deviation;
+  return NutLimits{Length(t.diameter.si + figures->deviation),
+                   {Length(D_2 + figures->pitch), Length(D_2)},
+                   {Length(D_1 + figures->crest), Length(D_1)},
+                   std::string(name),
+                   figures->seen};
+}
+
 }  // namespace detail
 
 /// Limits of a bolt thread after ISO 965-1.
@@ -136,16 +149,9 @@ inline BoltLimits bolt_limits(const Thread& t, std::string_view tolerance_class 
 /// \return the limits, or an error if ISO 965-1 has no such class or its figures were not seen in print
 inline Outcome<NutLimits> try_nut_limits(const Thread& t, std::string_view tolerance_class = "") {
   if (tolerance_class.empty()) tolerance_class = t.tolerance_class.empty() ? "6H" : std::string_view(t.tolerance_class);
-  const Outcome<detail::ThreadTolerances> figures = detail::thread_tolerances(t, tolerance_class, false);
-  if (!figures) return figures.error();
-  if (figures->seen >= Seen::memory) return detail::only_remembered(t, tolerance_class);
-  const double D_2 = t.pitch_diameter().si + figures->deviation;
-  const double D_1 = t.minor_diameter().si + figures->deviation;
-  return NutLimits{Length(t.diameter.si + figures->deviation),
-                   {Length(D_2 + figures->pitch), Length(D_2)},
-                   {Length(D_1 + figures->crest), Length(D_1)},
-                   std::string(tolerance_class),
-                   figures->seen};
+  const Outcome<NutLimits> limits = detail::nut_limits_even_remembered(t, tolerance_class);
+  if (limits && limits->seen >= Seen::memory) return detail::only_remembered(t, tolerance_class);
+  return limits;
 }
 
 /// \copydoc try_nut_limits

@@ -13,7 +13,7 @@ struct UniversalJointRatio {
   static constexpr const char* summary = "Speed ratio of a universal joint over the turn";
   static constexpr Arg inputs[] = {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
-      {"rotation", "theta", Dim::angle, any_sign},
+      {"rotation", "theta", Dim::angle, any_sign, within(-13, 13)},
   };
   static constexpr Arg output = {"speed_ratio", "i_u", Dim::number, positive};
   static constexpr Source sources[] = {

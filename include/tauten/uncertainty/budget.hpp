@@ -55,7 +55,7 @@ struct Budget {
 /// \return the k factor of a normal distribution: 1.96 for 95 %
 inline double coverage_factor(double coverage) noexcept { return normal_quantile((1 + coverage) / 2); }
 
-/// First-order propagation. Exact for linear models; where the model bends within the spread of its inputs, or its
+/// First-order propagation, with the correlation coefficients of the inputs themselves. Exact for linear models; where the model bends within the spread of its inputs, or its
 /// inputs are skewed, compare with `monte_carlo`.
 /// \param model   the function
 /// \param inputs  of `try_joint` for this model
@@ -81,7 +81,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
   double variance = 0;
   for (std::size_t i = 0; i < n; ++i) {
     double with_all = 0;
-    for (std::size_t j = 0; j < n; ++j) with_all += inputs.correlation(i, j) * c[j] * u[j];
+    for (std::size_t j = 0; j < n; ++j) with_all += inputs.input_correlation(i, j) * c[j] * u[j];
     const double part = c[i] * u[i] * with_all;
     variance += part;
     out.contributions.push_back(

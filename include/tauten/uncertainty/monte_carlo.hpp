@@ -157,7 +157,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
       out.outside += count - block.sorted.size();
       gathered.add(block);
       out.tolerance = detail::numerical_tolerance(gathered.standard_uncertainty(), options.digits);
-      out.converged = gathered.worst_error() <= out.tolerance / 2;
+      out.converged = gathered.worst_half_width() <= out.tolerance || gathered.is_constant();
       enough = out.converged && !fixed;
     }
     if (options.progress && !out.stopped && !enough && out.trials < limit) {  // what is done cannot be stopped
