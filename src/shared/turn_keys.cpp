@@ -116,7 +116,7 @@ constexpr TurnKey keys[] = {
      put<[](auto& q) -> auto& { return q.joint.structural; }>,
      "",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"k-factor", "0.125", "Declared mean k-value of a structural bolt set; EN 1090-2: 0.125 for class K1",
      put<[](auto& q) -> auto& { return q.joint.k_factor; }>, "k_factor"},
     {"sloping-faces", "1", "Outer faces that slope, up to 1 in 20, for that comparison",

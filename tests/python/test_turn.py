@@ -83,8 +83,8 @@ def test_csv_and_json_exclude_each_other():
 def test_pages_say_what_is_needed():
     page = program("turn", *shlex.split(SAID), "--angle", "60deg", "--bar", "square:250mm:12.7mm", "--structural")
     answer = tauten.turn(angle="60deg", bars=[("square", "250mm", "12.7mm")], **FOOT)
-    low, usual, high = (load / KN for load in answer.clamp_load)
-    assert f"Clamp load {low:.3g} to {high:.3g} kN, typically {usual:.3g} kN" in page
+    low, nominal, high = (load / KN for load in answer.clamp_load)
+    assert f"Clamp load {low:.3g} to {high:.3g} kN, typically {nominal:.3g} kN" in page
     for words in ("Turn by 60 deg from snug at 60 N.m", f"At the handle that is {math.degrees(answer.handle_angle):.3g} deg",
                   "yields as intended", "Use the bolt once only", "turn of the nut", "combined method", "approve a joint for service",
                   "Snug is where all gaps are closed", "The torque at the end of the turn should be"):

@@ -31,7 +31,7 @@ TEST_CASE("turn: the band of 19 in 20 lies within 2 % of a simulation, below yie
     job.snug_torque = Torque(snug);
     job.angle = Angle(degrees * 3.14159265358979323846 / 180);
     const TurnAnswer a = turn(job);
-    const Question asked = turn_question(job, a);
+    const UncertaintyQuestion asked = turn_question(job, a);
     // Thread and face are oiled alike: they rub much or little together.
     const JointDistribution inputs = try_joint(asked, {}, {{"thread_friction", "bearing_friction", 1}}).value();
     const MonteCarlo run = monte_carlo(asked.outputs.front(), inputs, {.trials = 2000});

@@ -15,7 +15,7 @@ inline constexpr Source condition_sources[] = {
   {"VDI 2230 Part 1:2003", "Table A5, classes C and D as reprinted: galvanic zinc without lubricant", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, class B as reprinted: galvanic zinc with oil or grease", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, classes A and B as reprinted: wax or solid lubricant in a top coat", Seen::once},
-  {"ISO 10683", "total friction as usually ordered: 0.09 to 0.14", Seen::memory},
+  {"ISO 10683", "total friction as typically ordered: 0.09 to 0.14", Seen::memory},
   {"VDI 2230 Part 1:2003", "Table A5, class D as reprinted: hot-dip galvanised without lubricant", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, class B as reprinted: hot-dip galvanised with wax or solid lubricant", Seen::once},
   {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.16; band from K (from memory) 0.106 to 0.25", Seen::memory},

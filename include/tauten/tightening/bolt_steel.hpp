@@ -3,7 +3,7 @@
 
 #include "tauten/base/math.hpp"
 #include "tauten/base/outcome.hpp"
-#include "tauten/joint/refusal.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/part/property_class.hpp"
 
 namespace tauten {

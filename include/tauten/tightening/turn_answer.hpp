@@ -140,7 +140,7 @@ struct TurnAnswer {
   ResidualClamp residual;                      ///< after embedding and all other losses
   InService service;                           ///< working load and warmth against bolt and joint
   LoadDiagram diagram;                         ///< of the typical preload after all losses, with the working load
-  int tightenings = 0;      ///< that the strain allows at the usual friction, this one counted; at most 20
+  int tightenings = 0;      ///< that the strain allows at the typical friction, this one counted; at most 20
   bool single_use = false;  ///< tightened past yield: replace the bolt once it is loosened
   std::vector<MethodBand> methods;
   std::optional<StructuralTurn> structural;

@@ -55,7 +55,7 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
 
 /// How far the typical bolt is turned for what is wanted.
 inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish, double snug) {
-  const TurnCorner usual = typical_corner(setup, job, {snug, 0, false});
+  const TurnCorner nominal = typical_corner(setup, job, {snug, 0, false});
   const bool by_load = wish.load > 0;
   const double target = by_load ? wish.load : wish.utilisation;
   const TurnEnd end = turn_corner(setup, nominal, target, [&](const Turning& t, double, double) {

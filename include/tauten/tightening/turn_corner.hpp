@@ -113,7 +113,7 @@ struct TurnSpec {
 };
 
 /// Strength of bolts as they are sold over the least of their class, and its
-/// variation: 12 % above and 6 % by the usual surplus of 20 %, which is close
+/// variation: 12 % above and 6 % by the typical surplus of 20 %, which is close
 /// to the most that one finds. Judgement, no source.
 struct StrengthSold {
   double median;
@@ -124,13 +124,13 @@ inline StrengthSold strength_sold(const TurnJob& job) noexcept {
 }
 
 /// Uniform elongation of bolts as they are sold over half of the least
-/// elongation of their class: a quarter more by the usual surplus. Judgement.
+/// elongation of their class: a quarter more by the typical surplus. Judgement.
 inline double elongation_sold(const TurnJob& job) noexcept { return 1 + 1.25 * job.strength_surplus; }
 
 /// The bolt as it is sold, everything else at its median.
 inline TurnCorner typical_corner(const TurnSetup& setup, const TurnJob& job, const TurnSpec& spec) {
   const double snug = EffectiveTorque::eval(spec.snug, 0.0, setup.conditions.lost, 0.0);
-  return {setup.usual(), 1, strength_sold(job).median, std::max(snug, 0.0), 0, elongation_sold(job)};
+  return {setup.nominal(), 1, strength_sold(job).median, std::max(snug, 0.0), 0, elongation_sold(job)};
 }
 
 /// \param friction  which end of the band
@@ -183,8 +183,8 @@ inline TurnBands turn_bands(const TurnSetup& setup, const TurnJob& job, const Tu
                     end.stretch};
   };
   TurnBands bands;
-  bands.usual = turn_by(setup, typical, spec);
-  const Measures middle = measured(bands.usual);
+  bands.nominal = turn_by(setup, typical, spec);
+  const Measures middle = measured(bands.nominal);
   Measures above{}, below{};
   double yield_above = 0;
   const auto take = [&](const TurnCorner& corner, bool of_strength) {
@@ -248,8 +248,8 @@ inline TurnBands turn_bands(const TurnSetup& setup, const TurnJob& job, const Tu
   bands.chance_of_slack = beyond(middle[1] - useful_proof_share * setup.joint.proof_load.si, below[1]);
   const double limit = limit_of(typical);
   constexpr double elongation_variation = 0.15;  // judgement
-  bands.chance_of_necking = !bands.usual.reached ? 1
-                            : bands.usual.strain > 0
+  bands.chance_of_necking = !bands.nominal.reached ? 1
+                            : bands.nominal.strain > 0
                                 ? beyond(limit - middle[4], above[4] + square(elongation_variation * limit))
                                 : 0;
   bands.weakest_necks = !weak.reached;

@@ -236,7 +236,7 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
       setup.reduced_shank() || !tensile
           ? Force(load_at_stress.si(circle_area(turned.section_diameter.si), strength.tensile_strength.si))
           : tensile->value;
-  joint.first_yield = Force(first_yield_preload(turned, setup.usual(), flow_start));
+  joint.first_yield = Force(first_yield_preload(turned, setup.nominal(), flow_start));
   joint.yield_preload =
       Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
                                 turned.section_diameter.si, setup.bolt.mu_G.nominal));

@@ -64,11 +64,11 @@ inline Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const 
                 {"bearing_friction", band(setup->bolt.mu_K)},
                 {"resilience", Distribution::triangular(1 - softer, 1, 1 + softer)},
                 {"strength", Distribution::lognormal(strength.median, strength.variation)}};
-  std::vector<double> usual;
-  for (const Given& input : out.inputs) usual.push_back(input.distribution.mean());
-  if (!end_of(usual).reached)
+  std::vector<double> nominal;
+  for (const InputDistribution& input : out.inputs) nominal.push_back(input.distribution.mean());
+  if (!end_of(nominal).reached)
     return refusal("angle", answer.angle,
-                   "but the usual bolt necks and may break on the way, so that "
+                   "but the typical bolt necks and may break on the way, so that "
                    "there is no clamp load to be certain of; "
                    "turn less far");
   out.notices = {{"strength_estimated",
