@@ -58,18 +58,18 @@ inline constexpr ThreadConditionRow thread_conditions[] = {
   {"zinc-flake", "zinc flake with a lubricant in the coating", "coated", 0.09, 0.12, 0.14, 0.09, 0.12, 0.14, true, "", 6},
   {"galvanised", "hot-dip galvanised without lubricant", "coated", 0.20, 0.26, 0.35, 0.20, 0.26, 0.35, false, "", 7},
   {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 8},
-  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fume is poisonous", 9},
+  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fumes are poisonous", 9},
   {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", 10},
   {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", 11},
   {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", 12},
   {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", 13},
   {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "", 14},
   {"rusty-oiled", "rusty and brushed; then oiled", "field", 0.10, 0.15, 0.24, 0.10, 0.15, 0.24, true, "", 15},
-  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.50, 0.24, 0.32, 0.50, false, "galls: threads may seize while tightening", 16},
+  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.50, 0.24, 0.32, 0.50, false, "dry stainless threads gall and may seize while tightening", 16},
   {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", 17},
   {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.24, 0.08, 0.14, 0.24, true, "", 18},
   {"adhesive", "steel with a liquid thread-locking adhesive in the thread", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "adhesive in the thread only; it is wet while tightening, and used up on loosening", 19},
-  {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "oiled steel to dry zinc; wax and paste lie lower and galvanised or stainless threads higher", 20},
+  {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "friction unknown: the band runs from oiled steel to dry zinc; wax and paste are lower and galvanised or stainless threads higher", 20},
 };
 
 }  // namespace tauten::table
