@@ -181,7 +181,7 @@ std::string class_text(const ClampCandidate& c) { return c.property_class + (c.c
 
 std::string line_of(const ClampCandidate& c) {
   return c.thread + ", class " + class_text(c) + ", at " + quantity_text(c.torque.si, Dim::torque) + ": " +
-         (c.limited_by_strength ? "no clamp load left" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
+         (c.verdict == "breaks" ? "no clamp load" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
 }
 
 }  // namespace

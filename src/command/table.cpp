@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cstdlib>
 #include <cstring>
+#include <iterator>
+#include <string_view>
 #include <utility>
 
 namespace tauten::command {
@@ -12,10 +14,13 @@ namespace tauten::command {
 namespace {
 
 const char* colour_of(const std::string& cell) {
-  if (cell == "fit") return "\033[32m";
-  if (cell == "slack" || cell == "near yield" || cell == "past yield") return "\033[33m";
-  if (cell == "yields" || cell == "would shear" || cell == "would neck" || cell == "error") return "\033[31m";
-  return nullptr;
+  static constexpr std::string_view good[] = {"within limits", "fit"};
+  static constexpr std::string_view doubtful[] = {"may be slack", "slack", "may yield", "near yield", "past yield"};
+  static constexpr std::string_view bad[] = {"yields", "may break", "breaks", "would neck", "error"};
+  const auto one_of = [&](const auto& verdicts) {
+    return std::find(std::begin(verdicts), std::end(verdicts), cell) != std::end(verdicts);
+  };
+  return one_of(good) ? "\033[32m" : one_of(doubtful) ? "\033[33m" : one_of(bad) ? "\033[31m" : nullptr;
 }
 
 std::string trimmed(std::string line) {

@@ -160,7 +160,7 @@ std::vector<Figure> row_figures() {
 
 /// The clamp load that a torque leaves; figures of the most common fastener that fits.
 const RowQuestion& clamp_rows();
-/// The torque for a clamp load, for a share of the proof load or, without either, the right torque.
+/// The torque for a clamp load, for a share of the proof load or, without either, the suggested torque.
 const RowQuestion& torque_rows();
 
 }  // namespace tauten::shared
