@@ -44,23 +44,18 @@ def record(self):
     return _table("", ("", type(self).__name__), [row for row in self._rows() if row[0] not in _HIDDEN])
 
 
-def chance_text(chance):
-    """A chance in words; what is rarer than 1 in 100 gets no number."""
-    return _core.chance_text(chance)
-
-
 def clamp(self):
     """The answer in one line, one row for each fastener that it can be, then the notices."""
     first = self.candidates[0]
-    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load (19 of 20)", "Worst case", "Chance of yield",
-               "Verdict", "Suggested torque")
+    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load", "Chance of yield", "Verdict", "Suggested torque")
     rows = [(c.thread, c.head, c.property_class + (" (assumed)" if c.class_assumed else ""), _text(c.torque, "N.m"),
-             c.clamp_load if c.verdict != "breaks" else "none", c.worst_case if c.verdict != "breaks" else "none",
-             chance_text(c.chance_of_yield), c.verdict, _text(c.suggested_torque, "N.m")) for c in self.candidates]
+             c.clamp_load if c.verdict != "breaks" else "none", _core.chance_text(c.chance_of_yield), c.verdict,
+             _text(c.suggested_torque, "N.m")) for c in self.candidates]
     cases = [(case.condition, case.clamp_load if case.verdict != "breaks" else "none", case.verdict,
               _text(case.suggested_torque, "N.m")) for case in first.by_condition]
     said = {notice.text: notice for notice in (*self.candidates[0].notices, *self.notices)}
-    return (f"<p>{escape(first.summary)}<br>{escape(first.meaning)}</p>" + _table(self.name, columns, rows) +
+    worst = f" Worst case of friction and wrench: {first.worst_case}." if first.verdict != "breaks" else ""
+    return (f"<p>{escape(first.summary)}</p><p>{escape(first.meaning + worst)}</p>" + _table(self.name, columns, rows) +
             (_table("If the threads are", ("Condition", "Clamp load", "Verdict", "Suggested torque"), cases)
              if cases else "") + _list(said.values()))
 

@@ -592,7 +592,7 @@ def test_steps_are_there_in_words():
         assert text.expression == formula.expression() and text.symbol == formula.output.symbol
         assert text.result == formula.output.text(step.value) and str(formula.sources[0]) in text.source
         assert text.note == step.note and text.title == formula.summary
-    load = next(text for text, step in zip(texts, derivation.steps) if step.formula == "preload_from_torque")
+    load = next(text for text, step in zip(texts, derivation.steps) if step.formula == "preload_from_torque_exact")
     assert "0.01*14.7 mm" in load.with_values and "thread_friction 0.02 to 1" in load.validity
     assert load.warnings == ("thread_friction is 0.01, outside the stated range 0.02 to 1",)
     inches = derivation.step_texts("latex", tauten.Style(units={"length": "in"}))
