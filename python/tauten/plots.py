@@ -529,7 +529,7 @@ def plot_torque_share(rows, axes=None):
         step = next(step for step in bolt.steps if step.formula == "preload_from_torque_exact")
         shape, load, torque = step.inputs[1:], step.value, step.inputs[0]
         pitch, pitch_diameter, thread_friction, bearing_friction, bearing_diameter = shape
-        useful = tauten.pitch_share.ufunc(*shape)
+        useful = tauten.thread_torque_exact.ufunc(load, pitch, pitch_diameter, 0.0) / torque  # without friction
         thread = tauten.thread_torque_exact.ufunc(load, pitch, pitch_diameter, thread_friction) / torque
         face = tauten.bearing_torque.ufunc(load, bearing_friction, bearing_diameter) / torque
         left = 0.0

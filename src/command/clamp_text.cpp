@@ -139,7 +139,10 @@ constexpr const char* legend_text =
     "Low to high: clamp load in 19 of 20 cases. Yield: chance that a bolt that just meets its class stretches for "
     "good.";
 
-std::string chance_cell(double chance) { return chance < 0.01 ? "<1 in 100" : chance_text(chance); }
+/// A chance in a narrow column.
+std::string chance_cell(double chance) {
+  return chance < 0.01 ? "<1 %" : chance > 0.95 ? fmt::format(">{} %", chance > 0.99 ? 99 : 95) : chance_text(chance);
+}
 std::string suggested_cell(const ClampCandidate& c) {
   return detail::is_given(c.suggested_torque.si) ? detail::settable_text(c.suggested_torque) : "-";
 }
@@ -213,9 +216,10 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
       {"#", "", true}, {"Thread", ""}, {"Head or nut", "", false, 20}, {"Class", "", false, 10}};
   if (!one_torque) columns.push_back({"Torque", "N.m", true});
   for (const char* load : {"Low", "Typical", "High"}) columns.push_back({load, "kN", true});
-  columns.push_back({"Proof", "%", true});
+  const bool for_load = job.clamp_load.si > 0;
+  if (!for_load) columns.push_back({"Proof", "%", true});
   columns.push_back({"Yield", "", true});
-  columns.push_back({"Suggested", "N.m", true});
+  if (one_torque || for_load) columns.push_back({"Suggest", "N.m", true});
   columns.push_back({"Verdict", ""});
   Table table(columns);
   Sayings cautions;
@@ -226,16 +230,16 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
     std::vector<std::string> row = {number, c.thread, c.head.empty() ? "-" : standards_text(c.head, 20), class_text(c)};
     if (!one_torque) row.push_back(torque_cell(c));
     for (const Force load : {c.clamp_load.low, c.clamp_load.nominal, c.clamp_load.high}) row.push_back(load_text(load));
-    row.push_back(percent_text(c.proof_share.nominal));
+    if (!for_load) row.push_back(percent_text(c.proof_share.nominal));
     row.push_back(chance_cell(c.chance_of_yield));
-    row.push_back(suggested_cell(c));
+    if (one_torque || for_load) row.push_back(suggested_cell(c));
     row.push_back(c.verdict);
     table.row(std::move(row));
     for (const Notice& notice : c.notices) cautions.add(notice_text(notice), number);
     looks.emplace_back(fmt::format("{}  {:9} ", number, c.thread), c.look);
   }
   out += table.text();
-  out += paragraph(std::string(legend_text) + " Proof: typical share of the proof load.");
+  out += paragraph(std::string(legend_text) + (for_load ? "" : " Proof: typical share of the proof load."));
   if (std::any_of(candidates.begin(), candidates.end(), has_none)) out += none_text;
   if (const std::size_t more = answer.candidates.size() - shown; more > 0)
     out += fmt::format("{} less common {} this tool too; --all shows {}.\n", more,
@@ -257,7 +261,7 @@ std::string page_of(const std::vector<Joint>& joints) {
                {"Typical", "kN", true},
                {"High", "kN", true},
                {"Yield", "", true},
-               {"Suggested", "N.m", true},
+               {"Suggest", "N.m", true},
                {"Verdict", ""}});
   std::string below;
   for (std::size_t i = 0; i < joints.size(); ++i) {

@@ -396,9 +396,12 @@ def test_torque_share():
         row = [bar for bar in bars(axes) if abs(bar[0] + 0.31 - place) < 0.01]
         assert [bar[1] for bar in row] == pytest.approx([0, row[0][2], row[1][2]]) and row[-1][2] == pytest.approx(100)
         bolt = answer.candidates[0]
-        # ISO 16047: of T = K F d the pitch takes F P/(2 pi), the thread F mu d2/sqrt(3).
+        # Of T = K F d the pitch takes F P/(2 pi), and the thread what pushes a wedge up its slope beside that.
         whole = bolt.nut_factor.nominal * size.diameter
-        thread = tauten.thread_condition(name).thread_friction.nominal * size.pitch_diameter / math.sqrt(3)
+        slope = math.atan(size.pitch / (math.pi * size.pitch_diameter))
+        flank = math.atan(math.tan(math.pi / 6) * math.cos(slope))
+        friction = math.atan(tauten.thread_condition(name).thread_friction.nominal / math.cos(flank))
+        thread = size.pitch_diameter / 2 * math.tan(slope + friction) - size.pitch / (2 * math.pi)
         assert row[0][2] == pytest.approx(100 * size.pitch / (2 * math.pi) / whole)
         assert row[1][2] - row[1][1] == pytest.approx(100 * thread / whole)
     with pytest.raises(ValueError, match="no row"):
