@@ -153,7 +153,7 @@ std::string capacities_text(const Free& answer) {
 
 /// Whether what was learned last, and is told, is of fasteners that had the aids.
 bool learned_treated(const FreeJob& job) {
-  return std::any_of(job.undone.begin(), job.undone.end(), [](const Undone& one) { return one.treated; });
+  return std::any_of(job.loosened.begin(), job.loosened.end(), [](const Undone& one) { return one.treated; });
 }
 
 std::string after_text(const Free& answer) {
@@ -176,12 +176,12 @@ std::string page_of(const FreeJob& job, const Free& answer) {
           ? fmt::format("{} drive number {}", drive, job.drive_number)
           : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats.shop()), drive);
   std::string out = paragraph(fmt::format("{}, {}. Rust: {}.", thread_text(job), tool, rust_state(job.rust).title));
-  if (!job.done.empty()) out += paragraph("Already done: " + aids_text(job.done) + ".");
+  if (!job.aids.empty()) out += paragraph("Already done: " + aids_text(job.aids) + ".");
   out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
   if (job.held)
     out += paragraph(fmt::format("It has held {}{} and not moved: what would have ended by then is left out.",
                                  rounded_torque(*job.held),
-                                 job.done.empty()     ? ""
+                                 job.aids.empty()     ? ""
                                  : job.held_untreated ? ", before what was done,"
                                                       : ", after what was done,"));
   if (answer.learned)
@@ -189,7 +189,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
         fmt::format("It counts on {} of the same flange, whose median lies between {} and {}{}.",
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
                     rounded_torque(answer.learned->median.low), rounded_torque(answer.learned->median.high),
-                    job.done.empty()       ? ""
+                    job.aids.empty()       ? ""
                     : learned_treated(job) ? ", after what was done"
                                            : ", before what was done"));
   out += paragraph(stop_text(job, answer));

@@ -91,7 +91,7 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
 }
 
 inline Lognormal square_capacity(const FreeJob& job) noexcept {
-  const SquareDrive* drive = job.square.si > 0 ? find_square_drive(job.square) : nullptr;
+  const SquareDrive* drive = job.drive_square.si > 0 ? find_square_drive(job.drive_square) : nullptr;
   return drive != nullptr ? Lognormal{capacity_estimates.tool_above_test * drive->driver_test_torque.si,
                                       capacity_estimates.tool_variation}
                           : never_reached;

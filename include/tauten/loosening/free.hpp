@@ -109,23 +109,23 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       true);
   say(lobes, "clean_recess",
       "Clean the recess to its floor and drive the bit home: a recess that is half filled holds half as much.");
-  const HeatLimit heat = heat_limit(job.near);
+  const HeatLimit heat = heat_limit(job.surroundings);
   if (heat.allowed) answer.notices.push_back(cautions::heat_near);
   const auto warn = [&](bool holds, const Caution& caution) {
     if (holds) answer.notices.push_back(caution);
   };
-  warn(comes_after(Aid::heat, Aid::fluid, job.done, answer.steps), cautions::heat_after_fluid);
-  warn(comes_after(Aid::fluid, Aid::heat, job.done, answer.steps), cautions::fluid_after_heat);
-  warn(is_used(Aid::cold, job.done, answer.steps), cautions::cold_burns);
+  warn(comes_after(Aid::heat, Aid::fluid, job.aids, answer.steps), cautions::heat_after_fluid);
+  warn(comes_after(Aid::fluid, Aid::heat, job.aids, answer.steps), cautions::fluid_after_heat);
+  warn(is_used(Aid::cold, job.aids, answer.steps), cautions::cold_burns);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
       "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +
           shop_text(answer.stop_at) + ".");
   say(!job.preload && rust_state(job.rust).loaded, "preload_assumed",
       "The preload is not known; about half of yield is taken, with a wide band.", true);
-  say(job.square.si > 0 && find_square_drive(job.square) == nullptr, "square_unknown",
-      "No square drive of " + shop_text(job.square) + " is known; its strength was not looked at.");
-  say(job.square.si > 0 && find_square_drive(job.square) != nullptr, "square_from_memory",
+  say(job.drive_square.si > 0 && find_square_drive(job.drive_square) == nullptr, "square_unknown",
+      "No square drive of " + shop_text(job.drive_square) + " is known; its strength was not looked at.");
+  say(job.drive_square.si > 0 && find_square_drive(job.drive_square) != nullptr, "square_from_memory",
       "The strength of the square drive is remembered.", true);
   say(true, "rust_estimate",
       "What rust does to friction, bond and section is judgement: no measured figures were found. Trust the order of "
@@ -153,8 +153,8 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
 inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& next) {
   ReleaseHistory past;
   past.rusted = job.rust != Rust::clean && job.rust != Rust::aged_dry;
-  past.locking_element = job.prevailing_torque.si > 0 || job.near.adhesive;
-  for (const std::vector<AidUse>* aids : {&job.done, &next})
+  past.locking_element = job.prevailing_torque.si > 0 || job.surroundings.adhesive;
+  for (const std::vector<AidUse>* aids : {&job.aids, &next})
     for (const AidUse& use : *aids) {
       past.fluid_left = past.fluid_left || use.aid == Aid::fluid;
       past.heated = past.heated || use.aid == Aid::heat;
@@ -172,7 +172,7 @@ inline Torque stop_of(const FreeJob& job, const ReleaseModel& m, const std::opti
     strong.arm = never_reached;
     std::optional<Held> borne = held;
     if (borne) borne->model.arm = never_reached;
-    shear = simulate(strong, s.drawn(), job.seed, job.threads, 0, borne).limit_for_shear(job.shear_risk);
+    shear = simulate(strong, s.drawn(), job.seed, job.jobs, 0, borne).limit_for_shear(job.shear_risk);
   }
   return std::min(shear, s.limit_for_gain());
 }
@@ -182,10 +182,10 @@ inline Torque stop_of(const FreeJob& job, const ReleaseModel& m, const std::opti
 /// \param answer  has the torque to stop at of that run
 inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optional<Held>& held, const Simulation& bare,
                  Free& answer) {
-  const HeatLimit heat = heat_limit(job.near);
+  const HeatLimit heat = heat_limit(job.surroundings);
   // A quarter of them will do for a comparison, unless most fall out of the count.
   const auto trials = static_cast<std::uint64_t>(held ? job.trials : std::max(1000, job.trials / 4));
-  for (std::vector<AidUse>& aids : sequences(job.done, heat.allowed, heat.greatest_rise)) {
+  for (std::vector<AidUse>& aids : sequences(job.aids, heat.allowed, heat.greatest_rise)) {
     PlanStep step;
     ReleaseModel m = start;
     step.why = aids.empty() ? "costs nothing but the risks listed above" : aid_effect(aids.back().aid).why;
@@ -199,7 +199,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
     if (cut) {
       step.chances.free = 1;
     } else {
-      const Simulation s = aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
+      const Simulation s = aids.empty() ? bare : simulate(m, trials, job.seed, job.jobs, bare.greatest().si, held);
       step.stop_at = aids.empty() ? answer.stop_at : stop_of(job, m, held, s);
       if (job.limit) step.stop_at = std::min(step.stop_at, *job.limit);
       step.chances = s.at(step.stop_at);
@@ -248,7 +248,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   answer.learned = release->learned;
 
   const auto trials = static_cast<std::uint64_t>(job.trials);
-  const Simulation s = simulate(model, trials, job.seed, job.threads, end_of_range(model), held);
+  const Simulation s = simulate(model, trials, job.seed, job.jobs, end_of_range(model), held);
   if (s.trials() < detail::least_held) return detail::never_held(job, s.trials());
   const detail::TorqueSample sample(model, job.seed, held);
   if (sample.count() < detail::least_held) return detail::never_held(job, sample.count());
