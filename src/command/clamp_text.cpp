@@ -133,6 +133,13 @@ std::string wrench_text(std::span<const ClampCandidate> candidates) {
   return fmt::format("+-{} %{}", fmt::join(shares, " or "), shares.size() > 1 ? " by its setting" : "");
 }
 
+/// Notices that tell what to do now stand at the top of the page.
+bool is_to_do(const Notice& notice) {
+  static constexpr std::string_view codes[] = {"corrected_torque", "torque_suggests_class", "may_break", "stretched",
+                                               "may_have_yielded"};
+  return std::find(std::begin(codes), std::end(codes), notice.code) != std::end(codes);
+}
+
 bool has_none(const ClampCandidate& c) { return c.verdict == "breaks"; }
 constexpr const char* none_text = "\"-\": the bolt breaks, so no clamp load is given.\n";
 constexpr const char* legend_text =
@@ -209,6 +216,8 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
                                  answer.candidates.size() == 2 ? "fastener fits" : "fasteners fit", tool),
                      "- ");
   }
+  for (const Notice& notice : first.notices)
+    if (is_to_do(notice)) out += paragraph(notice_text(notice), "- ");
   out += paragraph(first.meaning, "- ") + paragraph(suggestion_text(job, first), "- ") + cases_text(first) +
          paragraph(worst_case_text(first), "- ") + "\n";
 
@@ -235,7 +244,8 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
     if (one_torque || for_load) row.push_back(suggested_cell(c));
     row.push_back(c.verdict);
     table.row(std::move(row));
-    for (const Notice& notice : c.notices) cautions.add(notice_text(notice), number);
+    for (const Notice& notice : c.notices)
+      if (i > 0 || !is_to_do(notice)) cautions.add(notice_text(notice), number);
     looks.emplace_back(fmt::format("{}  {:9} ", number, c.thread), c.look);
   }
   out += table.text();

@@ -99,13 +99,15 @@ class ClampRows : public RowAnswers {
     if (!tauten::detail::something_is_left(torque, parts.conditions)) return asked(row);
     ClampRow& out = known.parts->row;
     out.torque = Torque(torque);
+    out.corrected_torque = tauten::detail::corrected_setting(torque, parts.conditions.lost, parts.condition_ratio);
     tauten::detail::put_figures(out, parts.bolt, parts.chance, parts.conditions, torque, wanted_);
     if (wants_least_class_)
       out.least_class = tauten::detail::least_class(parts.bolt, parts.chance, parts.conditions, torque);
     if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out);
     if (wants_summary_) out.summary = tauten::detail::summary_of(out, parts.conditions);
     codes_ = parts.codes;
-    if (const char* code = tauten::detail::verdict_code(out)) add_codes(Notice{code, ""}, codes_);
+    for (const char* code : tauten::detail::torque_codes(out, true))
+      if (code) add_codes(Notice{code, ""}, codes_);
     if (!codes_.empty() && !parts.common_codes.empty()) codes_ += ';';
     codes_ += parts.common_codes;
     return told(out);
@@ -118,6 +120,7 @@ class ClampRows : public RowAnswers {
     tauten::detail::ClampBolt bolt;
     tauten::detail::BoltChance chance;
     ClampRow row;
+    double condition_ratio;    ///< for the corrected torque
     std::string codes;         ///< of the fastener, whatever the torque
     std::string common_codes;  ///< of what holds for every candidate
   };
@@ -140,11 +143,13 @@ class ClampRows : public RowAnswers {
       const auto bolt = tauten::detail::bolt_of(*job, suspect, *conditions);
       if (!bolt) continue;  // the class is not made in this size: no candidate
       const tauten::detail::BoltChance chance(*bolt, conditions->lost);
-      Parts& parts = known.parts.emplace(Parts{*conditions, *bolt, chance, *row_of(answer), "", ""});
+      Parts& parts = known.parts.emplace(Parts{*conditions, *bolt, chance, *row_of(answer),
+                                               tauten::detail::condition_ratio(*job, suspect, *bolt), "", ""});
       const ClampCandidate& first = answer->candidates.front();
-      const char* of_verdict = tauten::detail::verdict_code(first);
+      const auto of_torque = tauten::detail::torque_codes(first, true);
       for (const Notice& notice : first.notices)
-        if (!of_verdict || std::string_view(notice.code) != of_verdict) add_codes(notice, parts.codes);
+        if (std::find(of_torque.begin(), of_torque.end(), notice.code) == of_torque.end())
+          add_codes(notice, parts.codes);
       add_codes(answer->notices, parts.common_codes);
       return;
     }

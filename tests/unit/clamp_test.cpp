@@ -640,3 +640,48 @@ TEST_CASE("a bolt is thrown away only where it is likely to have yielded") {
   const std::string good = codes(tightened("M16", "8.8", 160, "oiled"));
   for (const char* code : {"may_have_yielded", "stretched", "may_break", "slack"}) CHECK_FALSE(has(good, code));
 }
+
+TEST_CASE("a torque for another condition is corrected") {
+  // 60 lbf.ft for dry threads, M10 8.8 with moly paste. Levers written out: pitch 1.5 mm, d_2 9.026 mm, face 12.815 mm.
+  const auto lever = [](double mu) {
+    const double slope = std::atan(1.5 / (std::acos(-1.0) * 9.026));
+    const double flank = std::atan(std::tan(std::acos(-1.0) / 6) * std::cos(slope));
+    return 9.026 / 2 * std::tan(slope + std::atan(mu / std::cos(flank))) + mu * 12.815 / 2;
+  };
+  ClampJob job;
+  job.thread = "M10";
+  job.property_class = "10.9";
+  job.torque = Torque(60 * 1.3558179483);
+  job.condition = "moly-paste";
+  job.specified_condition = "dry";
+  const ClampCandidate c = clamp(job).candidates.front();
+  const double expected = 60 * lever(0.08) / lever(0.17);
+  CHECK(std::round(expected) == 32);
+  CHECK(c.corrected_torque.si / 1.3558179483 == near(expected).epsilon(1e-4));
+  // The corrected setting gives the load that was meant.
+  ClampJob meant = job, set = job;
+  meant.condition = "dry";
+  set.torque = c.corrected_torque;
+  CHECK(clamp(set).candidates.front().clamp_load.nominal.si ==
+        near(clamp(meant).candidates.front().clamp_load.nominal.si));
+  CHECK(std::isnan(tightened("M10", "10.9", 40, "oiled").corrected_torque.si));
+  // What a locking nut takes is the same on both.
+  set = job, set.torque = Torque(job.torque.si + 9), set.prevailing_torque = Torque(9);
+  CHECK(clamp(set).candidates.front().corrected_torque.si == near(c.corrected_torque.si + 9));
+  // `torque_for` names the setting under the other condition.
+  job.torque = Torque();
+  const ClampCandidate wanted = torque_for(job).candidates.front();
+  CHECK(wanted.corrected_torque.si == near(wanted.torque.si * lever(0.17) / lever(0.08)).epsilon(1e-4));
+}
+
+TEST_CASE("a torque that the assumed class does not bear suggests a mark to look for") {
+  const auto notice = [](double torque) {
+    const ClampCandidate c = tightened("M12", "", torque, "dry");
+    for (const Notice& n : c.notices)
+      if (n.code == std::string("torque_suggests_class")) return n.text;
+    return std::string();
+  };
+  CHECK(notice(20).empty());
+  CHECK(notice(85).find("suggests class 8.8 or above") != std::string::npos);
+  CHECK(notice(900).find("more than any class") != std::string::npos);
+}

@@ -19,10 +19,6 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const C
   return bolt_of(job, s.thread, s.bearing_diameter, c);
 }
 
-inline void add_verdict_notice(ClampCandidate& c) {
-  if (const char* code = verdict_code(c)) c.notices.push_back({code, text_of_verdict_code(code, c), false});
-}
-
 /// Writes down what changes with the torque but for words: loads, chances, shares and verdict.
 inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const BoltChance& chance, const Conditions& c,
                         double setting, WantedFigures wanted = {}) {
@@ -74,6 +70,24 @@ inline std::vector<ConditionCase> cases_of(const ClampJob& job, const Suspect& s
   return out;
 }
 
+/// Torque here over torque under the specified condition, for the same clamp load at nominal friction; `absent` if no
+/// condition is specified.
+inline double condition_ratio(const ClampJob& job, const Suspect& s, const ClampBolt& bolt) {
+  if (job.specified_condition.empty()) return absent;
+  ClampJob meant = job;
+  meant.condition = job.specified_condition;
+  meant.face_condition = "";
+  meant.thread_friction.reset(), meant.bearing_friction.reset();
+  const Outcome<Conditions> c = conditions_of(meant);
+  const Outcome<ClampBolt> there = c ? bolt_of(meant, s, *c) : Outcome<ClampBolt>(c.error());
+  return there ? plain_setting(bolt, 1, 0) / plain_setting(*there, 1, 0) : absent;
+}
+
+/// \param ratio  of `condition_ratio`, or its inverse to go the other way
+inline Torque corrected_setting(double setting, double lost, double ratio) {
+  return Torque((setting - lost) * ratio + lost);
+}
+
 /// Everything about one fastener at one wrench setting.
 inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
                                             double setting) {
@@ -111,9 +125,12 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   out.meaning = meaning_of(out);
   out.summary = summary_of(out, c);
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
+  const double ratio = condition_ratio(job, s, bolt);
+  out.corrected_torque = corrected_setting(setting, c.lost, job.torque.si > 0 ? ratio : 1 / ratio);
   const double at_target = chance.of_yield({suggestion.target, c.accuracy_at(suggestion.target)});
   add_fastener_notices(out.notices, out, s, bolt, job, at_target);
-  add_verdict_notice(out);
+  for (const char* code : torque_codes(out, job.torque.si > 0))
+    if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
   // Without a torque in the job the setting was worked out for a load.
   const double wanted = job.torque.si > 0       ? 0
                         : job.clamp_load.si > 0 ? job.clamp_load.si

@@ -1,6 +1,7 @@
 // What a clamp answer says beside its figures: the answer in one line, and its warnings.
 #pragma once
 
+#include <array>
 #include <cmath>
 
 #include "tauten/base/number_text.hpp"
@@ -97,17 +98,39 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
 }
 
-/// The warning that goes with a verdict, if there is one.
-/// \return its code, or nullptr
-inline const char* verdict_code(const ClampCandidate& c) {
-  if (c.chance_of_breaking > accepted_chance) return "may_break";
-  if (c.chance_of_yield >= 0.5) return "stretched";
-  if (c.verdict == "may yield") return "may_have_yielded";
-  if (c.verdict == "may be slack" || c.verdict == "slack") return "may_be_slack";
-  return nullptr;
+/// The warnings that depend on the torque, in their order: a correction for the specified condition, a class that the
+/// torque suggests, and the one that goes with the verdict. nullptr for those that there are not.
+inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool torque_given) {
+  const bool corrected = is_given(c.corrected_torque.si) && std::fabs(c.corrected_torque.si / c.torque.si - 1) >= 0.02;
+  const bool suggests = c.class_assumed && torque_given && c.chance_of_yield > accepted_chance_of_yield;
+  const char* of_verdict = nullptr;
+  if (c.chance_of_breaking > accepted_chance)
+    of_verdict = "may_break";
+  else if (c.chance_of_yield >= 0.5)
+    of_verdict = "stretched";
+  else if (c.verdict == "may yield")
+    of_verdict = "may_have_yielded";
+  else if (c.verdict == "may be slack" || c.verdict == "slack")
+    of_verdict = "may_be_slack";
+  return {corrected ? "corrected_torque" : nullptr, suggests ? "torque_suggests_class" : nullptr, of_verdict};
 }
 
-inline std::string text_of_verdict_code(std::string_view code, const ClampCandidate& c) {
+/// \param code  one of `torque_codes`
+inline std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job) {
+  if (code == "corrected_torque") {
+    const std::string other = number_text(c.corrected_torque.shop(), 3) + " N.m";
+    if (!(job.torque.si > 0)) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
+    std::string text =
+        "The torque is for '" + job.specified_condition + "': for the same clamp load set " + other + " here.";
+    if (c.corrected_torque.si > c.suggested_torque.si)
+      text += " The suggested torque, " + settable_text(c.suggested_torque) + " N.m, is lower.";
+    return text;
+  }
+  if (code == "torque_suggests_class") {
+    const std::string start = number_text(c.torque.shop()) + " N.m on " + c.thread;
+    if (c.least_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
+    return start + " suggests class " + c.least_class + " or above: look for the mark before you tighten.";
+  }
   if (code == "may_break")
     return "The bolt may break while it is tightened, and parts may fly along its axis: do not use this torque. "
            "Replace "

@@ -103,8 +103,8 @@ inline void put_chances(ClampCandidate& out, const ClampBolt& bolt, const BoltCh
                                                           : chance.of_load_below(wrench, enough);
   if (!wanted.clamp_load) return;
   const Band<double> load = chance.load(wrench);
-  // As long as every bolt holds, the typical load is that at nominal friction and a true wrench.
-  const double typical = never_breaks ? out.worst_case.nominal.si : load.nominal;
+  // As long as the bolts hold, the typical load is that at nominal friction and a true wrench.
+  const double typical = out.chance_of_breaking < 0.01 ? out.worst_case.nominal.si : load.nominal;
   if (!never_breaks) out.worst_case.high = Force(std::min(out.worst_case.high.si, chance.most_borne()));
   // Without spread the ends may miss the middle by the last digits.
   out.clamp_load = {Force(std::min(load.low, typical)), Force(typical), Force(std::max(load.high, typical))};
