@@ -142,7 +142,8 @@ class ClampRows : public RowAnswers {
     for (const tauten::detail::Suspect& suspect : *suspects) {
       const auto bolt = tauten::detail::bolt_of(*job, suspect, *conditions);
       if (!bolt) continue;  // the class is not made in this size: no candidate
-      const tauten::detail::BoltChance chance(*bolt, conditions->lost);
+      tauten::detail::BoltChance chance(*bolt, conditions->lost);
+      chance.prepare(conditions->accuracy_at(answer->candidates.front().torque.si));
       Parts& parts = known.parts.emplace(Parts{*conditions, *bolt, chance, *row_of(answer),
                                                tauten::detail::condition_ratio(*job, suspect, *bolt), "", ""});
       const ClampCandidate& first = answer->candidates.front();
