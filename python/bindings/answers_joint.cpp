@@ -181,7 +181,7 @@ std::string class_text(const ClampCandidate& c) { return c.property_class + (c.c
 
 std::string line_of(const ClampCandidate& c) {
   return c.thread + ", class " + class_text(c) + ", at " + quantity_text(c.torque.si, Dim::torque) + ": " +
-         (c.limited_by_strength ? "no clamp load left" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
+         (c.verdict == "breaks" ? "no clamp load" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
 }
 
 }  // namespace
@@ -230,6 +230,11 @@ void add_joints(py::module_& module) {
            [](const shared::Identification& i, const PageUnits& units) { return shared::page_of(i, units, true); });
   module.def("identify", identification_of);
 
+  auto case_type = add_record<ConditionCase>(module, "ConditionCase",
+                                            "What one fastener does at the torque if a condition is on its threads");
+  set_repr(case_type, [](const ConditionCase& c) {
+    return "ConditionCase(" + c.condition + ": " + AnyBand::of(c.clamp_load).text() + ", " + c.verdict + ")";
+  });
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
   add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });
@@ -248,6 +253,7 @@ void add_joints(py::module_& module) {
     given.either("clamp_load", "share");
     return clamp_of(values, try_torque_for);
   });
+  module.def("chance_text", [](double chance) { return chance_text(chance); });
   module.def("quantity_text", [](double si, const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)
       if (const auto dimension = static_cast<Dim>(i); unit == describe(dimension).si_unit)

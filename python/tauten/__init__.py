@@ -8,8 +8,8 @@ Every formula is a function of this package and an item of ``tauten.formulas``. 
 30000
 >>> tauten.stress_area.output.unit
 'm2'
->>> tauten.clamp(socket="24mm", property_class="8.8", torque="130N.m", condition="oiled").candidates[0].verdict
-'fit'
+>>> tauten.clamp(socket="24mm", property_class="8.8", torque="150N.m", condition="oiled").candidates[0].verdict
+'within limits'
 """
 from tauten import _core, _html, _shown
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,

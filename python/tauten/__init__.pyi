@@ -16,6 +16,7 @@ from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
+from tauten._core import ConditionCase as ConditionCase
 from tauten._core import ClassMark as ClassMark
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
@@ -1060,6 +1061,20 @@ class _preload_from_torque_exact(_Formula, Protocol):
 
 preload_from_torque_exact: _preload_from_torque_exact
 
+class _nut_factor_exact(_Formula, Protocol):
+    """Nut factor from friction (exact form).
+
+    diameter d [m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> nut_factor K [1]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+nut_factor_exact: _nut_factor_exact
+
 class _thread_torque(_Formula, Protocol):
     """Torque in the thread at a preload (linear form).
 
@@ -1073,6 +1088,20 @@ class _thread_torque(_Formula, Protocol):
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
 thread_torque: _thread_torque
+
+class _thread_torque_exact(_Formula, Protocol):
+    """Torque in the thread at a preload (exact form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_torque M_G [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+thread_torque_exact: _thread_torque_exact
 
 class _bearing_torque(_Formula, Protocol):
     """Friction torque under the turned head or nut.

@@ -45,13 +45,19 @@ def record(self):
 
 
 def clamp(self):
-    """One row for each fastener that it can be, then what is to be said."""
-    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load", "Yield utilisation", "Verdict", "Right torque")
+    """The answer in one line, one row for each fastener that it can be, then the notices."""
+    first = self.candidates[0]
+    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load", "Chance of yield", "Verdict", "Suggested torque")
     rows = [(c.thread, c.head, c.property_class + (" (assumed)" if c.class_assumed else ""), _text(c.torque, "N.m"),
-             c.clamp_load, f"{_percent(c.yield_utilisation.low)} to {_percent(c.yield_utilisation.high)}", c.verdict,
-             _text(c.right_torque, "N.m")) for c in self.candidates]
+             c.clamp_load if c.verdict != "breaks" else "none", _core.chance_text(c.chance_of_yield), c.verdict,
+             _text(c.suggested_torque, "N.m")) for c in self.candidates]
+    cases = [(case.condition, case.clamp_load if case.verdict != "breaks" else "none", case.verdict,
+              _text(case.suggested_torque, "N.m")) for case in first.by_condition]
     said = {notice.text: notice for notice in (*self.candidates[0].notices, *self.notices)}
-    return _table(self.name, columns, rows) + _list(said.values())
+    worst = f" Worst case of friction and wrench: {first.worst_case}." if first.verdict != "breaks" else ""
+    return (f"<p>{escape(first.summary)}</p><p>{escape(first.meaning + worst)}</p>" + _table(self.name, columns, rows) +
+            (_table("If the threads are", ("Condition", "Clamp load", "Verdict", "Suggested torque"), cases)
+             if cases else "") + _list(said.values()))
 
 
 def end_of_drive(free):

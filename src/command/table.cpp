@@ -4,19 +4,23 @@
 
 #include <cstdlib>
 #include <cstring>
+#include <algorithm>
+#include <iterator>
+#include <string_view>
 
 namespace tauten::command {
 
 namespace {
 
 const char* colour_of(const std::string& cell) {
-  if (cell == "fit" || cell == "within limits") return "\033[32m";
-  if (cell == "slack" || cell == "near yield" || cell == "yields as intended" || cell.starts_with("may "))
-    return "\033[33m";
-  if (cell == "yields" || cell == "would shear" || cell == "necks" || cell == "strips" ||
-      cell.ends_with("s in service") || cell == "error")
-    return "\033[31m";
-  return nullptr;
+  static constexpr std::string_view good[] = {"within limits"};
+  static constexpr std::string_view doubtful[] = {"may be slack", "slack", "may yield", "yields as intended", "may neck"};
+  static constexpr std::string_view bad[] = {"yields", "may break", "breaks", "necks", "strips", "error"};
+  const auto one_of = [&](const auto& verdicts) {
+    return std::find(std::begin(verdicts), std::end(verdicts), cell) != std::end(verdicts);
+  };
+  if (cell.ends_with("s in service")) return "\033[31m";
+  return one_of(good) ? "\033[32m" : one_of(doubtful) ? "\033[33m" : one_of(bad) ? "\033[31m" : nullptr;
 }
 
 }  // namespace

@@ -430,7 +430,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   const auto beside = [&](CLI::Option* option, const char* type) { option->type_name(type)->needs(options->option); };
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
-         "verdict,right_torque");
+         "verdict,suggested_torque");
   beside(verb.add_option("--from-row", options->from_row, "Resume at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
          "1");

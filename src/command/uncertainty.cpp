@@ -14,7 +14,7 @@
 #include "shared/free_keys.hpp"
 #include "shared/keys.hpp"
 #include "shared/turn_keys.hpp"
-#include "tauten/uncertainty/chance_text.hpp"
+#include "tauten/uncertainty/trial_chance.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"

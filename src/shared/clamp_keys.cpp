@@ -72,7 +72,7 @@ constexpr ClampKey keys[] = {
     {"torque", "48N.m", "Setting of the wrench", put_above_zero<[](auto& j) -> auto& { return j.torque; }>},
     {"clamp-load", "25kN", "Clamp load that is wanted", put_above_zero<[](auto& j) -> auto& { return j.clamp_load; }>,
      "clamp_load"},
-    {"share", "75%", "Share of the proof load: wanted, or what the right torque aims at",
+    {"share", "75%", "Share of the proof load that the suggested torque aims at",
      put<[](auto& j) -> auto& { return j.share; }>},
     {"condition", "oiled", "What is on the threads; without it the band is wide",
      put_name<[](auto& j) -> auto& { return j.condition; }, try_thread_condition>, "", condition_words},

@@ -15,7 +15,7 @@ Outcome<ClampJob> try_clamp_job(std::span<const Assignment> said);
 /// The clamp load that a torque leaves; `torque` must be among what is said.
 Outcome<Clamp> try_clamp(std::span<const Assignment> said);
 
-/// The torque for a clamp load, for a share of the proof load or, without either, the right torque.
-Outcome<Clamp> try_torque_for(std::span<const Assignment> said);
+/// The torque for a clamp load, for a share of the proof load or, without either, the suggested torque.
+Outcome<Clamp> try_torque_for(std::span<const Said> said);
 
 }  // namespace tauten::shared

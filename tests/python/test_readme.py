@@ -41,7 +41,7 @@ def test_number_of_printed_figures_is_what_the_readme_says():
 def test_python_example_runs():
     run = subprocess.run([sys.executable, EXAMPLES / "clamp.py"], capture_output=True, text=True)
     assert run.returncode == 0, run.stderr
-    assert run.stdout.startswith("M16: 38 to 75 kN, fit")
+    assert run.stdout.startswith("M16: 48 to 77 kN, within limits")
 
 
 @pytest.mark.parametrize("line", (EXAMPLES / "clamp.sh").read_text(encoding="utf-8").splitlines())

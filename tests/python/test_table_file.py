@@ -57,8 +57,8 @@ def test_every_row_is_the_answer_to_its_question():
         bolt = alone(*words.split())
         for end in ("low", "nominal", "high"):
             assert float(row[f"clamp_load_{end}"]) == bolt["clamp_load"][end]
-        assert float(row["yield_utilisation_high"]) == bolt["yield_utilisation"]["high"]
-        assert float(row["right_torque"]) == bolt["right_torque"]
+        assert float(row["chance_of_yield"]) == bolt["chance_of_yield"]
+        assert float(row["suggested_torque"]) == bolt["suggested_torque"]
         assert row["verdict"] == bolt["verdict"]
         assert row["error"] == ""
     assert [row["row"] for row in rows] == ["1", "2"]

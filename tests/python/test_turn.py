@@ -136,10 +136,17 @@ def test_the_far_end_of_a_stud_and_a_bolt_without_shank():
 
 # ---- against plain arithmetic and another program of the section --------------------------------------------------
 
+def helix_lever(pitch, pitch_diameter, friction):
+    """Torque in the thread per newton: a wedge on a helix, flank angle in the section normal to the thread."""
+    slope = math.atan(pitch / (math.pi * pitch_diameter))
+    flank = math.atan(math.tan(math.pi / 6) * math.cos(slope))
+    return pitch_diameter / 2 * math.tan(slope + math.atan(friction / math.cos(flank)))
+
+
 def test_turn_by_hand():
     answer = tauten.turn(angle="15deg", length="80mm", **FOOT, **SURE)
     pitch_diameter, root = 16 * MM - 0.649519 * 2 * MM, 16 * MM - 1.226869 * 2 * MM
-    thread = 2 * MM / (2 * math.pi) + 0.12 * pitch_diameter / math.sqrt(3)
+    thread = helix_lever(2 * MM, pitch_diameter, 0.12)
     lever = thread + 0.12 * 10 * MM
     bolt = (0.9 * 16 + 42) * MM / (205e9 * math.pi / 4 * (16 * MM) ** 2) + 21 * MM / (205e9 * math.pi / 4 * root ** 2)
     assert answer.joint.bolt_resilience == pytest.approx(bolt, rel=1e-5)
@@ -204,7 +211,7 @@ def test_curve_against_another_integration():
     drawn = tauten.curve(**{**FOOT, "snug_torque": None}, **SURE, length="80mm", end_angle="100deg", points=400)
     columns = drawn.nominal.columns()
     pitch_diameter, root = 16 * MM - 0.649519 * 2 * MM, 16 * MM - 1.226869 * 2 * MM
-    thread = 2 * MM / (2 * math.pi) + 0.12 * pitch_diameter / math.sqrt(3)
+    thread = helix_lever(2 * MM, pitch_diameter, 0.12)
     twist = (42 * MM / (16 * MM) ** 4 + 17 * MM / root ** 4) * 32 / math.pi / (205e9 / 2.6)
     degrees = [10, 20, 30, 40, 60, 80]
     other = explicit_curve(drawn.joint.bolt_resilience + drawn.joint.plate_resilience, twist, thread,

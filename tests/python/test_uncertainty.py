@@ -174,7 +174,7 @@ def test_whole_answers():
         assert u.monte_carlo(question).mean == run.mean  # on one thread as on two
         assert sum(index.first for index in u.sobol(question).inputs) < 1.05
         assert question.notices and output in repr(run)
-    load = tauten.clamp(**PUMP_FOOT).candidates[0].clamp_load
+    load = tauten.clamp(**PUMP_FOOT).candidates[0].worst_case
     run = u.monte_carlo(u.clamp(**PUMP_FOOT), {"bearing_diameter": "19.995mm"})
     assert load.low <= run.values[0] and run.values[-1] <= load.high
     assert np.all(np.diff(run.values) >= 0)

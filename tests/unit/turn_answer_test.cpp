@@ -48,6 +48,13 @@ bool says(const std::vector<Notice>& notices, const std::string& code) {
   return false;
 }
 
+/// Torque in the thread per newton: a wedge on a helix, flank angle in the section normal to the thread.
+double helix_lever(double pitch, double d_2, double mu) {
+  const double slope = std::atan(pitch / (std::acos(-1.0) * d_2));
+  const double flank = std::atan(std::tan(std::acos(-1.0) / 6) * std::cos(slope));
+  return d_2 / 2 * std::tan(slope + std::atan(mu / std::cos(flank)));
+}
+
 /// Preload of a curve at an angle, between its points.
 double preload_at(const Curve& curve, double angle) {
   for (std::size_t i = 1; i < curve.points.size(); ++i) {
@@ -70,7 +77,7 @@ TEST_CASE("turn: an elastic turn by hand") {
   // ISO 68-1 by its own figures: d_2 = d - 0.649519 P, d_3 = d - 1.226869 P.
   const double d_2 = 16e-3 - 0.649519 * 2e-3;
   const double d_3 = 16e-3 - 1.226869 * 2e-3;
-  const double thread = 2e-3 / (2 * pi_value) + 0.12 * d_2 / std::sqrt(3.0);
+  const double thread = helix_lever(2e-3, d_2, 0.12);
   const double lever = thread + 0.12 * 20e-3 / 2;
   CHECK(a.snug_load.nominal.si == near(60 / lever));
   // Bolt of 80 mm: 42 mm shank and 13 mm free thread in the grip, 0.9 d for head and nut, 0.5 d for engaged thread.
@@ -173,20 +180,20 @@ TEST_CASE("turn: friction counts for little past yield, and all of it by torque"
   job.strength_surplus = 0;
   const Band<Force> load = turn(job).clamp_load;
   CHECK(load.high.si / load.low.si < 1.25);
-  // The torque that the typical bolt needs breaks the one with little friction.
-  CHECK(std::isnan(a.by_torque.nominal.si));
+  // By the torque that the typical bolt needs the loads of bolts that hold spread further.
+  CHECK(a.by_torque.high.si / a.by_torque.low.si > load.high.si / load.low.si);
   const TurnAnswer elastic = turn(turned(10));
   CHECK(elastic.by_torque.nominal.si == near(elastic.clamp_load.nominal.si));
   CHECK(elastic.by_torque.high.si / elastic.by_torque.low.si > 1.4);
-  // ISO 16047 at both ends of the friction and 4 % of the wrench.
+  // VDI 2230 Part 1:2003, Table A8: tightening factor 1.6 to 2.0 with a torque wrench and estimated friction. 1.6 holds in
+  // 19 of 20 cases; the worst case, at both ends of the friction and 4 % of the wrench, lies outside.
+  CHECK(elastic.by_torque.high.si / elastic.by_torque.low.si == near(1.6).epsilon(0.03));
   const double torque = elastic.torque.nominal.si;
   const auto by_hand = [&](double factor, double thread, double face) {
-    return factor * torque /
-           (2e-3 / (2 * pi_value) + thread * (16e-3 - 0.649519 * 2e-3) / std::sqrt(3.0) +
-            face * (22.49e-3 + 17.5e-3) / 4);
+    return factor * torque / (helix_lever(2e-3, 16e-3 - 0.649519 * 2e-3, thread) + face * (22.49e-3 + 17.5e-3) / 4);
   };
-  CHECK(elastic.by_torque.low.si == near(by_hand(0.96, elastic.thread_friction.high, elastic.bearing_friction.high)));
-  CHECK(elastic.by_torque.high.si == near(by_hand(1.04, elastic.thread_friction.low, elastic.bearing_friction.low)));
+  CHECK(elastic.by_torque.low.si > by_hand(0.96, elastic.thread_friction.high, elastic.bearing_friction.high));
+  CHECK(elastic.by_torque.high.si < by_hand(1.04, elastic.thread_friction.low, elastic.bearing_friction.low));
 }
 
 TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") {
@@ -199,11 +206,11 @@ TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") 
   // Greatest load of a shank of 10 mm with the thread torque F_M G on it, fully plastic: sigma = F_M/A and
   // tau = 12 F_M G/(pi d^3) = 3 F_M G/(A d), so that F_M sqrt(1 + 3 (3 G/d)^2) = A R_m. At the least thread friction.
   const double area = pi_value / 4 * 10e-3 * 10e-3;
-  const auto lever = [](double mu) { return 2e-3 / (2 * pi_value) + mu * (16e-3 - 0.649519 * 2e-3) / std::sqrt(3.0); };
+  const auto lever = [](double mu) { return helix_lever(2e-3, 16e-3 - 0.649519 * 2e-3, mu); };
   const auto most = [&](double strength, double mu) {
     return strength * area / std::sqrt(1 + 27 * lever(mu) * lever(mu) / (10e-3 * 10e-3));
   };
-  // What the slippery bolt gets from the torque of the typical one, on a face from 17.5 to 22.49 mm, 4 % too much of it.
+  // The worst case: what the slippery bolt gets from the torque of the typical one, on a face from 17.5 to 22.49 mm, 4 % too much of it.
   const auto asked = [&](const TurnAnswer& a) {
     const auto whole = [&](double Band<double>::* at) {
       return lever(a.thread_friction.*at) + a.bearing_friction.*at * (22.49e-3 + 17.5e-3) / 4;
@@ -216,11 +223,9 @@ TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") 
     const TurnAnswer a = turn(job);
     CHECK_FALSE(a.may_neck);
     const double limit = most(800e6, a.thread_friction.low);
-    CHECK((asked(a) > limit) == (utilisation > 0.93));
-    if (asked(a) > limit)
-      CHECK(std::isnan(a.by_torque.high.si));
-    else
-      CHECK(a.by_torque.high.si == near(asked(a)));
+    // No bolt that holds bears more than its shank, and few reach the worst case.
+    CHECK(a.by_torque.high.si < std::min(asked(a), limit));
+    CHECK(a.by_torque.high.si > 0.8 * std::min(asked(a), limit));
   }
 }
 

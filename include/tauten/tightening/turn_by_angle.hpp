@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/part/hot_strength.hpp"
-#include "tauten/tightening/nut_factor_torque.hpp"
+#include "tauten/tightening/clamp_verdict.hpp"
 #include "tauten/tightening/reuse.hpp"
 #include "tauten/tightening/turn_corner.hpp"
 #include "tauten/tightening/turn_notices.hpp"
@@ -85,20 +85,20 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
   const double tightens = lost > 0
                               ? step(a.steps, "of the snug torque", effective_torque, a.snug_torque.si, 0.0, lost, 0.0)
                               : a.snug_torque.si;
-  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque, tightens, P,
-                                               d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
+  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque_exact,
+                                               tightens, P, d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
                                         : 0;
   const bool elastic = end.strain == 0;
   const double gain = (elastic ? end.preload : setup.joint.first_yield.si) - snug;
   if (gain > 0)
     step(a.steps, elastic ? "turn that stretches the joint" : "the same up to first yield; beyond, the curve counts",
          angle_from_preload, gain, bolt.bolt_resilience.si, bolt.plate_resilience.si, P);
-  step(a.steps, "at the end of the turn", tightening_torque, end.preload, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
+  step(a.steps, "at the end of the turn", tightening_torque_exact, end.preload, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
        b.D_Km.nominal);
   if (const auto stiffness = torsional_stiffness(job.bars, a.steps))
     step(a.steps, "with the twist of the bars", handle_angle, end.angle, a.snug_torque.si, end.torque + lost,
          stiffness->si);
-  double thread = step(a.steps, "what reaches the shank", thread_torque, end.preload, P, d_2, b.mu_G.nominal);
+  double thread = step(a.steps, "what reaches the shank", thread_torque_exact, end.preload, P, d_2, b.mu_G.nominal);
   if (b.prevailing > 0) thread = step(a.steps, "", shank_torsion, thread, b.prevailing);
   step(a.steps, "while the wrench turns", yield_utilisation, end.preload, thread, bolt.section_diameter.si,
        b.strength.yield_strength.si);
@@ -267,8 +267,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.chance_of_slack = bands.chance_of_slack;
   a.chance_of_necking = bands.chance_of_necking;
   const double end = a.torque.nominal.si;
-  const Band<double> alone = effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost);
-  a.by_torque = load_left(setup.bolt, alone, tensile_band(setup.bolt, alone));
+  a.by_torque = load_by_torque(setup.bolt, {end, setup.conditions.accuracy_at(end)}, setup.conditions.lost);
   explain_turn(setup, job, nominal, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =

@@ -238,8 +238,8 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
           : tensile->value;
   joint.first_yield = Force(first_yield_preload(turned, setup.nominal(), flow_start));
   joint.yield_preload =
-      Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
-                                turned.section_diameter.si, setup.bolt.mu_G.nominal));
+      Force(assembly_preload_exact.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
+                                      turned.section_diameter.si, setup.bolt.mu_G.nominal));
   const double load = default_proof_share * joint.proof_load.si;
   const double torque = plain_setting(setup.bolt, load, 0);
   const double lever = torque / load;

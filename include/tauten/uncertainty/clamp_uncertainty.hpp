@@ -70,17 +70,17 @@ struct ClampFunction {
   auto free_load(const Span& x) const {
     using Real = std::remove_cvref_t<decltype(x[0])>;
     const Real torque = EffectiveTorque::eval<Real>(x[0], 0, lost, 0);
-    return preload_from_torque.si(torque, P, d_2, x[1], x[2], x[3]);
+    return preload_from_torque_exact.si(torque, P, d_2, x[1], x[2], x[3]);
   }
   template <class Span>
   auto load(const Span& x) const {
-    return smaller(free_load(x), assembly_preload.si(x[4] * tensile_strength, 1, P, d_2, d_s, x[1]));
+    return smaller(free_load(x), assembly_preload_exact.si(x[4] * tensile_strength, 1, P, d_2, d_s, x[1]));
   }
   template <class Span>
   auto utilisation(const Span& x) const {
     using Real = std::remove_cvref_t<decltype(x[0])>;
     const Real tension = free_load(x);
-    const Real twist = ShankTorsion::eval<Real>(thread_torque.si(tension, P, d_2, x[1]), prevailing);
+    const Real twist = ShankTorsion::eval<Real>(thread_torque_exact.si(tension, P, d_2, x[1]), prevailing);
     const auto strength = x[4] * yield_strength;
     return torsion == Torsion::plastic ? yield_utilisation.si(tension, twist, d_s, strength)
                                        : yield_utilisation_elastic.si(tension, twist, d_s, strength);
@@ -194,10 +194,10 @@ inline UncertaintyQuestion question_of(const ClampModel& model) {
   for (std::size_t i = 0; i < model.inputs.size(); ++i)
     out.inputs.push_back({model.clamp_load.inputs[i].name, model.inputs[i]});
   out.notices = model.notices;
-  if (model.candidate.limited_by_strength)
-    out.notices.push_back({"limited_by_strength",
-                           "The bolt may twist off before the torque is reached. Such trials count with the load that "
-                           "the bolt bears, but then none is left.",
+  if (model.candidate.tensile_utilisation.high >= 1)
+    out.notices.push_back({"may_break",
+                           "The bolt may break before the torque is reached. Such trials count with the load at which "
+                           "it breaks, but then none is left.",
                            false});
   out.notices.push_back(cautions::no_release);
   return out;
