@@ -269,7 +269,7 @@ clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that
     >>> print(answer.candidates[0].summary)
     M16 8.8, oiled, 150 N.m: clamp load 59 kN (48 to 77 kN in 19 of 20 cases). Within limits; up to 173 N.m is possible.
     >>> print(answer.candidates[0].worst_case)
-    43.78 to 86.62 kN, usual 58.95 kN
+    43.78 to 86.62 kN, typical 58.95 kN
     >>> answers = tauten.clamp({"thread": ["M12", "M16"], "torque": [80, 150]}, property_class="8.8", condition="oiled")
     >>> answers["verdict"].tolist()
     ['may yield', 'within limits']

@@ -230,9 +230,9 @@ def plot_scatter(answers, axes=None):
         raise ValueError("plot_scatter: answers for at least two torques are needed")
     axes = _axes(axes, 8, 4.6)
     torques = [bolt.torque for bolt in bolts]
-    low, usual, high = ([load / 1e3 for load in loads] for loads in zip(*(bolt.clamp_load for bolt in bolts)))
+    low, nominal, high = ([load / 1e3 for load in loads] for loads in zip(*(bolt.clamp_load for bolt in bolts)))
     axes.fill_between(torques, low, high, color=SKY, alpha=0.45, linewidth=0, label="clamp load in 19 of 20 cases")
-    axes.plot(torques, usual, color=BLUE, linewidth=2, label="usual")
+    axes.plot(torques, nominal, color=BLUE, linewidth=2, label="typical")
     last = bolts[-1]
     lost = [bolt.torque for bolt in bolts if not math.isfinite(bolt.clamp_load.nominal)]
     if lost:

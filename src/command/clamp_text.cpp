@@ -76,7 +76,7 @@ class Sayings {
 std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
   if (c.suggested_limit == "chance of yield") return "held back to a chance of yielding of 1 in 100";
   if (c.suggested_limit == "worst case") return "held back to where the worst case just yields";
-  const double share = detail::is_given(job.share) ? job.share : usual_proof_share;
+  const double share = detail::is_given(job.share) ? job.share : default_proof_share;
   return fmt::format("{} % of the proof load at nominal friction", number_text(100 * share, 3));
 }
 

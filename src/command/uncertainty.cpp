@@ -108,7 +108,7 @@ std::string run_text(const MonteCarlo& run, const Budget& budget, const Model& m
                                text(budget.standard_uncertainty, 3)));
   if (d == Dim::number)
     out += paragraph(
-        fmt::format("The ratio exceeds 1 in {} of trials.", chance_text(run.chance_above(1), run.sorted.size())));
+        fmt::format("The ratio exceeds 1 in {} of trials.", trial_chance_text(run.chance_above(1), run.sorted.size())));
   const char* certain = run.stopped     ? "The run was stopped; these are the figures so far. "
                         : run.converged ? ""
                                         : "Not certain to the digits requested; use more trials. ";

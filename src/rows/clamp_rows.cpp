@@ -205,7 +205,7 @@ std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<c
   return std::make_unique<ClampRows>(question, wanted, threads);
 }
 
-constexpr const char* usual_figures[] = {
+constexpr const char* standard_figures[] = {
     "thread",          "class",           "torque",  "clamp_load_low",   "clamp_load_nominal",
     "clamp_load_high", "chance_of_yield", "verdict", "suggested_torque", "candidates"};
 

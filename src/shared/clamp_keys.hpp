@@ -16,6 +16,6 @@ Outcome<ClampJob> try_clamp_job(std::span<const Assignment> said);
 Outcome<Clamp> try_clamp(std::span<const Assignment> said);
 
 /// The torque for a clamp load, for a share of the proof load or, without either, the suggested torque.
-Outcome<Clamp> try_torque_for(std::span<const Said> said);
+Outcome<Clamp> try_torque_for(std::span<const Assignment> said);
 
 }  // namespace tauten::shared

@@ -70,9 +70,9 @@ def test_band_by_hand():
     bolt = tauten.clamp(**PUMP_FOOT).candidates[0]
     assert bolt.thread == "M16" and bolt.head.startswith("ISO 4014") and bolt.verdict == "may be slack"
     # Oil: 0.08, 0.12, 0.16; wrench 4 %.
-    low, usual, high = bolt.worst_case
-    assert usual == bolt.clamp_load.nominal == pytest.approx(130 / lever(0.12), rel=1e-9)
-    assert low < bolt.clamp_load.low < usual < bolt.clamp_load.high < high
+    low, nominal, high = bolt.worst_case
+    assert nominal == bolt.clamp_load.nominal == pytest.approx(130 / lever(0.12), rel=1e-9)
+    assert low < bolt.clamp_load.low < nominal < bolt.clamp_load.high < high
     assert low == pytest.approx(0.96 * 130 / lever(0.16), rel=1e-9)
     assert high == pytest.approx(1.04 * 130 / lever(0.08), rel=1e-9)
     assert bolt.nut_factor.nominal == pytest.approx(lever(0.12) / 0.016, rel=1e-9)
@@ -726,4 +726,4 @@ def test_example_file():
     # Computed apart: 19 of 20 cases of an oiled M16 at 150 N.m; see unit/clamp_test.cpp.
     assert first == "M16: 48 to 77 kN, within limits"
     loads = [150 / (2e-3 / (2 * math.pi) + mu * (14.7e-3 / math.sqrt(3) + 10e-3)) for mu in (0.08, 0.12, 0.16)]
-    assert second == f"[{' '.join(f'{load / KN:.0f}.' for load in loads)}] kN at low, usual and high friction"
+    assert second == f"[{' '.join(f'{load / KN:.0f}.' for load in loads)}] kN at low, typical and high friction"

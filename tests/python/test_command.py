@@ -116,8 +116,8 @@ def test_clamp_agrees_with_plain_arithmetic(name):
     first = got["candidates"][0]
     newton_mm = torque * 1000
     expected = {
-        "nut_factor": [bolt.nut_factor(low), bolt.nut_factor(usual), bolt.nut_factor(high)],
-        "worst_case": [bolt.load(0.96 * newton_mm, high), bolt.load(newton_mm, usual), bolt.load(1.04 * newton_mm, low)],
+        "nut_factor": [bolt.nut_factor(low), bolt.nut_factor(nominal), bolt.nut_factor(high)],
+        "worst_case": [bolt.load(0.96 * newton_mm, high), bolt.load(newton_mm, nominal), bolt.load(1.04 * newton_mm, low)],
     }
     for key, figures in expected.items():
         assert [first[key][k] for k in ("low", "nominal", "high")] == pytest.approx(figures, rel=1e-9), key

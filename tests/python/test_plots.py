@@ -126,12 +126,12 @@ def test_clamp_band(joint):
     axes = plots.plot_clamp_band(answer)
     words = check_texts(axes)
     shown = answer.candidates[:6]
-    assert {"clamp load of one bolt in kN", "clamp load in 19 of 20 cases", "usual", "proof load",
+    assert {"clamp load of one bolt in kN", "clamp load in 19 of 20 cases", "typical", "proof load",
             answer.name or "Clamp load"} <= words
     for bolt in shown:
-        low, usual, high = (load / 1e3 for load in bolt.clamp_load)
-        assert math.isnan(usual) == (bolt.verdict == "breaks")
-        assert (f"{low:.3g} to {high:.3g}, usual {usual:.3g} kN" if usual > 0 else "none left") in words
+        low, nominal, high = (load / 1e3 for load in bolt.clamp_load)
+        assert math.isnan(nominal) == (bolt.verdict == "breaks")
+        assert (f"{low:.3g} to {high:.3g}, typical {nominal:.3g} kN" if nominal > 0 else "none left") in words
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
 
 
@@ -281,13 +281,13 @@ def test_scatter(torques):
     axes = plots.plot_scatter(answers)
     words = check_texts(axes)
     bolts = sorted((answer.candidates[0] for answer in answers), key=lambda bolt: bolt.torque)
-    assert {"setting of the wrench in N·m", "clamp load of one bolt in kN", "usual", "proof load", "M16, 8.8",
+    assert {"setting of the wrench in N·m", "clamp load of one bolt in kN", "typical", "proof load", "M16, 8.8",
             f"suggested torque, {bolts[-1].suggested_torque:.0f} N·m"} <= words
     lines = {line.get_label(): line for line in axes.get_lines()}
-    assert list(lines["usual"].get_xdata()) == sorted(torques)
-    usual = [bolt.clamp_load.nominal / 1e3 for bolt in bolts]
-    assert list(lines["usual"].get_ydata()) == pytest.approx(usual, nan_ok=True)
-    assert any(map(math.isnan, usual)) == ("breaks: no clamp load" in words) == (max(torques) > 300)
+    assert list(lines["typical"].get_xdata()) == sorted(torques)
+    nominal = [bolt.clamp_load.nominal / 1e3 for bolt in bolts]
+    assert list(lines["typical"].get_ydata()) == pytest.approx(nominal, nan_ok=True)
+    assert any(map(math.isnan, nominal)) == ("breaks: no clamp load" in words) == (max(torques) > 300)
     assert lines["proof load"].get_ydata()[0] == bolts[0].proof_load / 1e3
     corners = {tuple(point) for point in axes.collections[0].get_paths()[0].vertices}
     for bolt in (bolt for bolt in bolts if math.isfinite(bolt.clamp_load.nominal)):

@@ -16,7 +16,6 @@
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/tightening/torque.hpp"
-#include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 

@@ -83,7 +83,7 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
     return;
   }
-  const std::string share = number_text(100 * (is_given(job.share) ? job.share : usual_proof_share), 3);
+  const std::string share = number_text(100 * (is_given(job.share) ? job.share : default_proof_share), 3);
   const std::string target =
       share + " % of the proof load needs " + settable_text(c.target_torque) + " N.m at nominal friction";
   if (c.suggested_limit == "chance of yield")

@@ -15,7 +15,7 @@ namespace tauten {
 /// \param trials  that were counted
 /// \return "8.0 %": the last digit counts at least the standard error sqrt(p (1 - p)/n); "below 0.03 %" where it happened
 ///         in none, which is 3/n, and "above 99.97 %" where it happened in all
-inline std::string chance_text(double chance, std::uint64_t trials) {
+inline std::string trial_chance_text(double chance, std::uint64_t trials) {
   const auto n = static_cast<double>(trials);
   const double rare = 3 / n;
   if (chance * n < 0.5) return "below " + number_text(100 * rare, 1) + " %";
