@@ -151,6 +151,7 @@ void add_free_joint(py::module_& module) {
   add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
   add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
   add_record<Capacity>(module, "Capacity", "What one part takes before it gives, and where the figure comes from");
+  add_record<StopBound>(module, "StopBound", "One limit of the torque, and what it follows from");
   add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");

@@ -44,6 +44,7 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
+from tauten._core import StopBound as StopBound
 from tauten._core import StepText as StepText
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style

@@ -41,7 +41,7 @@ std::string thread_text(const FreeJob& job) {
 }
 
 std::string band_text(const Band<Torque>& band) {
-  return fmt::format("{} to {} N.m, usually {} N.m", number_text(band.low.si, 3), number_text(band.high.si, 3),
+  return fmt::format("{} to {} N.m, typically {} N.m", number_text(band.low.si, 3), number_text(band.high.si, 3),
                      number_text(band.nominal.si, 3));
 }
 
@@ -65,14 +65,14 @@ std::string minutes_text(double minutes) {
 }
 
 std::string stop_text(const FreeJob& job, const Free& answer) {
-  return detail::stop_sentence(answer, rounded_torque(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %",
+  return detail::stop_sentence(job, answer, rounded_torque(answer.stop_at), number_text(100 * job.shear_risk, 3) + " %",
                                job.limit ? rounded_torque(*job.limit) : std::string());
 }
 
 std::string chances_text(const FreeJob& job, const Free& answer) {
   const Chances& c = answer.chances;
   Table table(
-      {{"End", ""}, {"Chance", "%", true}, {"Low", "N.m", true}, {"Usual", "N.m", true}, {"High", "N.m", true}});
+      {{"End", ""}, {"Chance", "%", true}, {"Low", "N.m", true}, {"Typical", "N.m", true}, {"High", "N.m", true}});
   const auto row = [&](const char* end, const std::string& chance, const std::optional<Band<Torque>>& band) {
     if (band)
       table.row({end, chance, figure(band->low), figure(band->nominal), figure(band->high)});
@@ -87,8 +87,8 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
   if (answer.arm) row("the arm reaches", "", answer.arm);
   return "\nUp to " + rounded_torque(c.limit) + "\n" + table.text() +
          paragraph(fmt::format(
-             "Chance: how it ends on the way from {} to that torque, give or take {} % for the number of "
-             "trials. Low, Usual, High: torque at which that end would come, whether or not another comes "
+             "Chance: outcome on the way from {} to that torque; sampling error about {} percentage points. "
+             "Low, Typical, High: torque at which that outcome would come, whether or not another comes "
              "first; nine of ten cases lie between Low and High.",
              job.held && !job.held_untreated ? "the " + rounded_torque(*job.held) + " that it has held" : "zero",
              number_text(100 * answer.standard_error, 2)));
@@ -112,18 +112,21 @@ std::string if_held_text(const FreeJob& job, const Free& answer) {
   }
   return "\nIf it has not moved, then from there up to " + rounded_torque(answer.chances.limit) + "\n" + table.text() +
          paragraph(fmt::format(
-             "The accepted risk, {} %, covers shearing only, over the whole pull; damage to drive and tool is "
-             "extra. The higher the torque a bolt has withstood, the more likely it is to shear rather "
-             "than come free. Ask again with held to have the torque to stop at for this very bolt.",
+             "The accepted chance, {} %, holds for shearing and for damage to the drive, each over the whole pull. "
+             "The higher the torque a bolt has withstood, the more likely it is to shear rather than come free. Give "
+             "that torque as held to find where to stop with this very bolt.",
              number_text(100 * job.shear_risk, 3)));
 }
 
 std::string plan_text(const FreeJob& job, const Free& answer) {
+  const bool lobes = job.drive == DriveFit::hexalobular;
   Table table({{"", ""},
-               {"What to do", "", false, 44},
+               {"What to do", "", false, 36},
                {"Stop at", "N.m", true},
                {"Free", "%", true},
                {"Shears", "%", true},
+               {lobes ? "Recess" : "Corners", "%", true},
+               {"Tool", "%", true},
                {"Time", "", true},
                {"Damage", "0 to 4", true}});
   for (std::size_t i = 0; i < answer.steps.size(); ++i) {
@@ -131,20 +134,21 @@ std::string plan_text(const FreeJob& job, const Free& answer) {
     const bool cut = !step.aids.empty() && step.aids.back().aid == Aid::cut;
     table.row({i == answer.next ? ">" : "", aids_text(step.aids), cut ? "-" : figure(step.stop_at),
                cut ? "-" : reached_text(step.chances.free), cut ? "-" : chance_text(step.chances.shear),
+               cut ? "-" : chance_text(step.chances.round), cut ? "-" : chance_text(step.chances.tool),
                minutes_text(step.minutes), std::to_string(step.damage)});
   }
   const PlanStep& next = answer.steps[answer.next];
   return "\nWhat to do\n" + table.text() +
          paragraph(
-             "Damage: 0 none, 1 marks, 2 the fastener may suffer, 3 its neighbours may suffer, 4 it is destroyed.") +
-         paragraph(
-             fmt::format("Next: {}; {}. It is the first line with a chance of {} % to come free or, if none has it, "
-                         "the last one.",
-                         aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
+             "Damage: 0 none, 1 marks, 2 fastener, drive or tool may suffer, 3 its neighbours may suffer, 4 it is "
+             "destroyed.") +
+         paragraph(fmt::format(
+             "Next: {}; {}. First line with at least a {} % chance of release; if there is none, the last line.",
+             aids_text(next.aids), next.why, number_text(100 * job.wanted_chance, 3)));
 }
 
 std::string capacities_text(const Free& answer) {
-  std::string out = "\nWhat each part takes (estimates)\n";
+  std::string out = "\nStrength of each part\n";
   for (const Capacity& c : answer.capacities)
     out += paragraph(fmt::format("{}: {} ({}, {}).", c.part, band_text(c.torque), c.source.document, c.source.place),
                      "- ");
@@ -175,24 +179,24 @@ std::string page_of(const FreeJob& job, const Free& answer) {
       job.drive == DriveFit::hexalobular
           ? fmt::format("{} drive number {}", drive, job.drive_number)
           : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats.shop()), drive);
-  std::string out = paragraph(fmt::format("{}, {}. Rust: {}.", thread_text(job), tool, rust_state(job.rust).title));
-  if (!job.done.empty()) out += paragraph("Already done: " + aids_text(job.done) + ".");
-  out += paragraph(fmt::format("Breakaway, an estimate: {}, in nine of ten cases.", band_text(answer.breakaway)));
+  std::string out = paragraph(stop_text(job, answer));
+  out += paragraph(fmt::format("{}, {}. Rust: {}.", thread_text(job), tool, rust_state(job.rust).title));
+  if (!job.done.empty()) out += paragraph("Aids already used: " + aids_text(job.done) + ".");
+  out += paragraph(fmt::format("Breakaway torque: {}, in nine of ten cases.", band_text(answer.breakaway)));
   if (job.held)
-    out += paragraph(fmt::format("It has held {}{} and not moved: what would have ended by then is left out.",
+    out += paragraph(fmt::format("It withstood {}{} without moving; outcomes below that are excluded.",
                                  rounded_torque(*job.held),
                                  job.done.empty()     ? ""
-                                 : job.held_untreated ? ", before what was done,"
-                                                      : ", after what was done,"));
+                                 : job.held_untreated ? ", before the aids,"
+                                                      : ", after the aids,"));
   if (answer.learned)
     out += paragraph(
-        fmt::format("It counts on {} of the same flange, whose median lies between {} and {}{}.",
+        fmt::format("This includes the results of {} of the same flange; their median is between {} and {}{}.",
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
                     rounded_torque(answer.learned->median.low), rounded_torque(answer.learned->median.high),
                     job.done.empty()       ? ""
-                    : learned_treated(job) ? ", after what was done"
-                                           : ", before what was done"));
-  out += paragraph(stop_text(job, answer));
+                    : learned_treated(job) ? ", after the aids"
+                                           : ", before the aids"));
   out += chances_text(job, answer) + if_held_text(job, answer) + capacities_text(answer) + plan_text(job, answer) +
          after_text(answer);
   return out + "\nTake care\n" + list_of(answer.notices);

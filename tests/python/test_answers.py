@@ -556,7 +556,7 @@ def test_free_of_a_six_lobed_drive():
     assert filled.round.nominal == pytest.approx(3 / 8 * answer.round.nominal, rel=0.02)
     assert filled.chances.round > answer.chances.round
     assert "recess strips" in answer.explain() and "drive number 70" in answer.explain()
-    assert "recess strips" in answer._repr_html_() and "corners go" not in answer._repr_html_()
+    assert "recess strips" in answer._repr_html_() and "corners round off" not in answer._repr_html_()
     rows = tauten.free_joint({"thread": ["M16", "M10"], "bit": [70, 50]}, property_class="8.8", rust="rusted", trials=20000)
     assert rows["round_nominal"][0] == pytest.approx(answer.round.nominal, rel=1e-12)
     refused(tauten.free_joint, "bit", **dict(screw, bit=31))

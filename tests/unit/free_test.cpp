@@ -29,6 +29,27 @@ FreeJob flange_bolt() {
   return job;
 }
 
+/// A rusted bolt of the discharge pipe, M16 of class 8.8.
+FreeJob m16_bolt() {
+  FreeJob job;
+  job.diameter = Length(16e-3);
+  job.pitch = Length(2e-3);
+  job.width_across_flats = Length(24e-3);
+  job.tensile_strength = Stress(800e6);
+  job.yield_strength = Stress(640e6);
+  job.torsion_ratio = 0.84;
+  job.rust = Rust::rusted;
+  job.trials = 100'000;
+  return job;
+}
+
+/// The torque at which one limit lies; -1 if it is not among them.
+double bound(const Free& answer, StopLimit limit) {
+  for (const StopBound& one : answer.stop_bounds)
+    if (one.limit == limit) return one.torque.si;
+  return -1.0;
+}
+
 bool has(const std::vector<Notice>& list, const std::string& code) {
   for (const Notice& one : list)
     if (code == one.code) return true;
@@ -119,7 +140,7 @@ TEST_CASE("capacities stand on the standards' figures") {
   CHECK(spins.stop_at.si == 0);
   CHECK(spins.chances.round == 1);
   CHECK(spins.curve.back().limit > spins.breakaway.nominal);
-  CHECK(detail::stop_sentence(spins, "0 N.m", "5 %", "").find("the tool spins") != std::string::npos);
+  CHECK(detail::stop_sentence(gone, spins, "0 N.m", "5 %", "").find("the tool spins") != std::string::npos);
   // What rust has left of the corners has to be measured, and nothing is known of the widest tools.
   CHECK(has(free_joint(flange_bolt()).notices, "measure_corners"));
   CHECK_FALSE(has(spins.notices, "measure_corners"));
@@ -273,9 +294,9 @@ TEST_CASE("learning: the band of the answer is the learned one, however far the 
     for (const double torque : torques) job.undone.push_back({Undone::How::freed, Torque(torque)});
     const Free answer = free_joint(job);
     CAPTURE(torques[0]);
-    CHECK(answer.breakaway.low.si == near(answer.learned->torque.low.si).epsilon(0.15));
-    CHECK(answer.breakaway.nominal.si == near(answer.learned->torque.nominal.si).epsilon(0.05));
-    CHECK(answer.breakaway.high.si == near(answer.learned->torque.high.si).epsilon(0.25));  // its tail is longer
+    CHECK(answer.breakaway.low.si == near(answer.learned->torque.low.si).epsilon(0.01));
+    CHECK(answer.breakaway.nominal.si == near(answer.learned->torque.nominal.si).epsilon(0.01));
+    CHECK(answer.breakaway.high.si == near(answer.learned->torque.high.si).epsilon(0.01));
     CHECK(has(answer.notices, "outcomes_at_odds") == (torques[0] == 10 || torques[0] == 400));
   }
 }
@@ -286,31 +307,78 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   job.limit = Torque(80.0);
   const Free before = free_joint(job);
   REQUIRE(before.shear.low.si > 60);
-  double stop = before.stop_at.si, shear = before.chances.shear, high = before.shear.high.si;
+  double middle = before.shear.nominal.si, shear = before.chances.shear, high = before.shear.high.si;
   for (int sheared = 1; sheared <= 4; ++sheared) {
     job.undone.push_back({Undone::How::sheared, Torque(60.0)});  // below the band
     const Free after = free_joint(job);
     CAPTURE(sheared);
-    CHECK(after.stop_at.si < stop);
+    CHECK(after.stop_at <= before.stop_at);
+    CHECK(after.stop_at.si <= 60);
+    CHECK(after.shear.nominal.si < middle);
+    CHECK(bound(after, StopLimit::shear) < bound(before, StopLimit::shear));
     CHECK(after.chances.shear > shear);
     CHECK(after.shear.high.si < high);
-    stop = after.stop_at.si;
+    middle = after.shear.nominal.si;
     shear = after.chances.shear;
     high = after.shear.high.si;
   }
   // The torque at which the next one shears is that of the update itself.
   const detail::TorqueSample sample(release_model(job), job.seed);
-  const Learned shank =
-      learn(prior_of(sample.lognormal(detail::Draws::shear)), detail::seen_as(Undone::How::sheared, job.undone));
+  const Learned shank = learn(prior_of(sample.lognormal(detail::Draws::shear), detail::least_between_shanks),
+                              detail::seen_as(Undone::How::sheared, job.undone));
   CHECK(free_joint(job).shear.nominal.si == near(shank.torque.nominal.si).epsilon(0.03));
 
   job = flange_bolt();
   job.corner_loss = Length(0.6e-3);
   const Free fresh = free_joint(job);
+  job.limit = fresh.stop_at;
   for (int i = 0; i < 3; ++i) job.undone.push_back({Undone::How::rounded, Torque(0.6 * fresh.round.low.si)});
   const Free rounded = free_joint(job);
   CHECK(rounded.round.nominal.si < 0.8 * fresh.round.nominal.si);
   CHECK(rounded.chances.round > fresh.chances.round);
+}
+
+TEST_CASE("learning: six bolts that sheared at one torque speak for the seventh, whatever the class says") {
+  FreeJob job = m16_bolt();
+  for (int i = 0; i < 6; ++i) job.undone.push_back({Undone::How::sheared, Torque(200.0)});
+  const Free answer = free_joint(job);
+  // Where six of six lie within a hair of 200 N.m, nobody expects the next one a tenth away from it.
+  CHECK(answer.shear.nominal.si == near(200).epsilon(0.02));
+  CHECK(answer.shear.low.si > 170);
+  CHECK(answer.shear.high.si < 235);
+  CHECK(answer.stop_at.si < 200);
+  CHECK(has(answer.notices, "outcomes_at_odds"));
+}
+
+TEST_CASE("learning: what became of a fastener is at odds with its description, however it ended") {
+  using How = Undone::How;
+  const auto odd = [](How how, double torque) {
+    FreeJob job = m16_bolt();
+    job.undone = {{how, Torque(torque)}};
+    return has(free_joint(job).notices, "outcomes_at_odds");
+  };
+  // Breakaway 173 to 589 N.m, shank 401 to 608 N.m in nine of ten cases; corners far above.
+  CHECK_FALSE(odd(How::freed, 320));
+  CHECK(odd(How::freed, 60));
+  CHECK(odd(How::freed, 900));  // the shank would have gone
+  CHECK_FALSE(odd(How::sheared, 470));
+  CHECK(odd(How::sheared, 200));
+  CHECK(odd(How::sheared, 900));
+  CHECK_FALSE(odd(How::unmoved, 300));
+  CHECK(odd(How::unmoved, 900));
+  CHECK(odd(How::rounded, 200));
+}
+
+TEST_CASE("learning: treated fasteners have the learned band too, and aids still help what was learned") {
+  FreeJob job = m16_bolt();
+  job.done = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 8}};
+  job.undone = {{Undone::How::freed, Torque(260.0)}, {Undone::How::freed, Torque(150.0), true}};
+  const Free treated = free_joint(job);
+  CHECK(treated.breakaway.low.si == near(treated.learned->torque.low.si).epsilon(0.01));
+  CHECK(treated.breakaway.high.si == near(treated.learned->torque.high.si).epsilon(0.01));
+  job.undone = {{Undone::How::freed, Torque(260.0)}};
+  const Free untreated = free_joint(job);
+  CHECK(untreated.breakaway.nominal.si < 0.85 * untreated.learned->torque.nominal.si);
 }
 
 TEST_CASE("a handle: who reaches a torque has the arm for it, so that it never raises the torque to stop at") {
@@ -436,18 +504,104 @@ TEST_CASE("heat on a joint that was wetted: the caution comes where either was u
 
 TEST_CASE("the torque to stop at in words: nothing holds, too risky, a limit below or above") {
   FreeJob job = flange_bolt();
-  const auto says = [](const Free& answer, const char* limit, const char* words) {
-    return detail::stop_sentence(answer, "50 N.m", "5 %", limit).find(words) != std::string::npos;
+  const auto says = [&](const Free& answer, const char* limit, const char* words) {
+    return detail::stop_sentence(job, answer, "50 N.m", "5 %", limit).find(words) != std::string::npos;
   };
   Free answer;
   CHECK(says(answer, "", "turns without torque"));
-  answer.stopped_by_shear = true;
+  answer.stop_limit = StopLimit::shear;
   CHECK(says(answer, "", "Do not turn it"));
   answer.stop_at = Torque(50.0);
   answer.chances.limit = Torque(30.0);
   CHECK(says(answer, "30 N.m", "Your limit: 30 N.m. Without it: Stop at 50 N.m"));
   answer.chances.limit = Torque(70.0);
   CHECK(says(answer, "70 N.m", "does not lie below"));
+  const std::pair<StopLimit, const char*> reasons[] = {{StopLimit::shear, "chance of shearing exceeds 5 %"},
+                                                       {StopLimit::corners, "corners round off exceeds 5 %"},
+                                                       {StopLimit::tool, "socket is not tested"},
+                                                       {StopLimit::square, "square drive is not tested"},
+                                                       {StopLimit::sister, "already sheared or rounded off"},
+                                                       {StopLimit::balance, "more often than it frees"},
+                                                       {StopLimit::gain, "frees next to nothing"}};
+  for (const auto& [limit, words] : reasons) {
+    answer.stop_limit = limit;
+    CHECK(says(answer, "", words));
+  }
+  // What it has held is not to be passed again where the risk is used up.
+  job.held = Torque(60.0);
+  CHECK(says(answer, "", "Do not pull it further as it is: it has held 60 N.m"));
+}
+
+TEST_CASE("the torque to stop at is the least of all limits, and the answer names which") {
+  FreeJob job = m16_bolt();
+  // ISO 1711-1, as reprinted: 451 N.m for sockets of 24 mm, 1165 N.m for 36 mm. Balance of this bolt by the audit of
+  // these answers: about 500 N.m.
+  const Free rusted = free_joint(job);
+  CHECK(rusted.stop_limit == StopLimit::tool);
+  CHECK(rusted.stop_at.si == near(451).epsilon(2e-3));
+  CHECK(bound(rusted, StopLimit::balance) == near(500).epsilon(0.03));
+  for (const StopBound& one : rusted.stop_bounds) CHECK(one.torque >= rusted.stop_at);
+  job.width_across_flats = Length(36e-3);
+  CHECK(bound(free_joint(job), StopLimit::tool) == near(1165).epsilon(2e-3));
+  // ISO 3315, from memory: 202 N.m for a square of 3/8 inch.
+  job = m16_bolt();
+  job.square = Length(9.53e-3);
+  const Free small = free_joint(job);
+  CHECK(small.stop_limit == StopLimit::square);
+  CHECK(small.stop_at.si == near(202));
+  // JIS B 4648, Table 1: 590 N.m for a key of 14 mm.
+  job = m16_bolt();
+  job.drive = DriveFit::internal_hexagon;
+  job.width_across_flats = Length(14e-3);
+  CHECK(bound(free_joint(job), StopLimit::tool) == near(590));
+  // Corners that go before anything else must not be pulled on, whatever the shank stands.
+  job = m16_bolt();
+  job.corner_loss = Length(1.5e-3);
+  const Free worn = free_joint(job);
+  CHECK(worn.stop_at.si <= bound(worn, StopLimit::corners));
+  CHECK(worn.chances.round <= job.shear_risk + 1e-9);
+  for (const PlanStep& step : worn.steps) CHECK(step.chances.round <= job.shear_risk + 1e-9);
+}
+
+TEST_CASE("a fastener is never pulled beyond the least torque at which a like one sheared or rounded off") {
+  FreeJob job = m16_bolt();
+  job.undone = {{Undone::How::sheared, Torque(200.0)}, {Undone::How::sheared, Torque(210.0)}};
+  const Free two = free_joint(job);
+  CHECK(two.stop_at.si <= 200);
+  for (const PlanStep& step : two.steps) CHECK(step.stop_at.si <= 200);
+  job.undone = {{Undone::How::rounded, Torque(150.0)}, {Undone::How::freed, Torque(90.0)}};
+  CHECK(free_joint(job).stop_at.si <= 150);
+}
+
+TEST_CASE("asking again and again never shears more than the accepted share of all fasteners") {
+  FreeJob job = m16_bolt();
+  job.rust = Rust::heavy_rust;
+  const ReleaseModel m = release_model(job);
+  const Simulation all = simulate(m, 200'000, 99);  // other draws than those of the answer
+  const double first = free_joint(job).stop_at.si;
+  job.held = Torque(250.0);
+  for (int pull = 0; pull < 12; ++pull) {
+    const auto next = try_free_joint(job);
+    REQUIRE(next);
+    CHECK(next->stop_at.si <= first + 2);
+    CHECK(all.at(next->stop_at).shear <= job.shear_risk + 0.003);
+    if (next->stop_at > *job.held) {
+      // What this very bolt risks from here on, and what it was in for before.
+      CHECK(all.at(*job.held).shear + next->chances.shear <= job.shear_risk + 0.003);
+      job.held = next->stop_at;
+    }
+  }
+}
+
+TEST_CASE("no line of a plan whose bolt, corners or tool may go is harmless") {
+  for (const Rust rust : {Rust::clean, Rust::rusted, Rust::heavy_rust})
+    for (const double worn : {0.0, 1.0e-3}) {
+      FreeJob job = m16_bolt();
+      job.rust = rust;
+      job.corner_loss = Length(worn);
+      for (const PlanStep& step : free_joint(job).steps)
+        CHECK((step.damage >= 2 || step.chances.shear + step.chances.round + step.chances.tool < 1e-3));
+    }
 }
 
 TEST_CASE("the steps: torque at the head is what the shank takes beside its tension, and the face on top") {

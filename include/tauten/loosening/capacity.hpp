@@ -90,11 +90,28 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
   return {guess.tool_above_test * test, guess.tool_variation};
 }
 
-inline Lognormal square_capacity(const FreeJob& job) noexcept {
+/// \return what the tool must bear by its standard; of a six-lobed bit, which has no test, the low end of its estimate
+inline Torque tool_test_torque(const FreeJob& job) noexcept {
+  const double s = job.width_across_flats.si;
+  if (job.drive == DriveFit::hexalobular) return Torque(tool_capacity(job).quantile(0.05));
+  if (job.drive == DriveFit::open_end) return Torque(OpenEndTestTorque::eval(s));
+  if (job.drive != DriveFit::internal_hexagon) return Torque(RingTestTorque::eval(s));
+  const HexagonKey* key = find_hexagon_key(job.width_across_flats);
+  // The least ratio of the printed figures to s^3, 198 MPa, where no key of this width is in the table.
+  return key != nullptr ? key->test_torque
+                        : Torque(HexagonKeyTestTorque::eval(HexagonKeyTestTorque::inputs[0].usual.low, s));
+}
+
+/// \return what bars, ratchets and adaptors with this square must bear by their standard, or nothing if it is unknown
+inline std::optional<Torque> square_test_torque(const FreeJob& job) noexcept {
   const SquareDrive* drive = job.square.si > 0 ? find_square_drive(job.square) : nullptr;
-  return drive != nullptr ? Lognormal{capacity_estimates.tool_above_test * drive->driver_test_torque.si,
-                                      capacity_estimates.tool_variation}
-                          : never_reached;
+  return drive != nullptr ? std::optional<Torque>(drive->driver_test_torque) : std::nullopt;
+}
+
+inline Lognormal square_capacity(const FreeJob& job) noexcept {
+  const auto test = square_test_torque(job);
+  return test ? Lognormal{capacity_estimates.tool_above_test * test->si, capacity_estimates.tool_variation}
+              : never_reached;
 }
 
 /// Length over which bolt and nut hold each other.

@@ -48,9 +48,9 @@ inline constexpr Source square_capacity_source{"ISO 3315", "test torque of drivi
 inline constexpr Source arm_capacity_source{"Pull of the hand", "median and scatter as given, times the handle",
                                             Seen::judgement};
 
-/// \return how what the tool holds gives way
+/// \return how the drive gives way
 inline std::string end_of_drive(DriveFit drive) {
-  return drive == DriveFit::hexalobular ? "recess strips" : "corners go";
+  return drive == DriveFit::hexalobular ? "recess strips" : "corners round off";
 }
 
 /// \param bolt  band of the torque at the head at which the bolt shears

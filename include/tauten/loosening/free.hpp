@@ -7,6 +7,7 @@
 #include "tauten/loosening/capacity_list.hpp"
 #include "tauten/loosening/free_plan.hpp"
 #include "tauten/loosening/learned_model.hpp"
+#include "tauten/loosening/stop.hpp"
 
 namespace tauten {
 
@@ -24,14 +25,16 @@ struct IfHeld {
 
 /// Answer to a `FreeJob`. Bands hold nine of ten cases.
 struct Free {
-  Band<Torque> breakaway;            ///< torque at which it would come free
-  Band<Torque> shear;                ///< torque at the head at which the bolt shears
-  Band<Torque> round;                ///< torque at which the corners go, or the recess strips
-  Band<Torque> tool;                 ///< torque at which socket, key, bit or square fails
-  std::optional<Band<Torque>> arm;   ///< torque that the arm reaches, if turned by hand
-  std::vector<Capacity> capacities;  ///< what each part takes, and where the figure comes from
-  Torque stop_at;                 ///< greatest torque worth while within the risk of shearing, corners and tool aside
-  bool stopped_by_shear = false;  ///< false: more torque gains nothing, whatever the risk
+  Band<Torque> breakaway;                  ///< torque at which it would come free
+  Band<Torque> shear;                      ///< torque at the head at which the bolt shears
+  Band<Torque> round;                      ///< torque at which the corners round off, or the recess strips
+  Band<Torque> tool;                       ///< torque at which socket, key, bit or square fails
+  std::optional<Band<Torque>> arm;         ///< torque that the arm reaches, if turned by hand
+  std::vector<Capacity> capacities;        ///< what each part takes, and where the figure comes from
+  Torque stop_at;                          ///< torque that must not be exceeded: the least of `stop_bounds`
+  StopLimit stop_limit = StopLimit::gain;  ///< which of them that is
+  bool stopped_by_shear = false;           ///< it is the accepted chance of shearing
+  std::vector<StopBound> stop_bounds;      ///< everything that limits the torque
   Chances chances;  ///< of the whole pull from zero or `held` to the given limit, or to `stop_at` if none was given
   std::vector<IfHeld> if_held;     ///< chances of what is left of that pull, once some of it has been held
   std::vector<Chances> curve;      ///< chances against the limit, from 0 upwards
@@ -51,7 +54,9 @@ struct Free {
     visit("arm", &Free::arm);
     visit("capacities", &Free::capacities);
     visit("stop_at", &Free::stop_at);
+    visit("stop_limit", &Free::stop_limit);
     visit("stopped_by_shear", &Free::stopped_by_shear);
+    visit("stop_bounds", &Free::stop_bounds);
     visit("chances", &Free::chances);
     visit("if_held", &Free::if_held);
     visit("curve", &Free::curve);
@@ -104,8 +109,8 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       lobes ? "The lobes are too far gone: this bit turns in the recess. Take another grip and ask again."
             : "The corners are too far gone: this tool spins on them. Take one that grips, and ask again.");
   say(at_odds, "outcomes_at_odds",
-      "The fasteners already undone lie far from what such a joint usually takes, so that the next one is uncertain: "
-      "look at thread, class and state of rust again.",
+      "The fasteners already loosened lie far from what this description leads one to expect: check thread, class and "
+      "state of rust again.",
       true);
   say(lobes, "clean_recess",
       "Clean the recess to its floor and drive the bit home: a recess that is half filled holds half as much.");
@@ -162,21 +167,6 @@ inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& 
   return past;
 }
 
-/// The greatest torque that is worth while within the risk of shearing. Whoever has reached a torque had the arm for it:
-/// the risk is counted as if the arm never gave out.
-inline Torque stop_of(const FreeJob& job, const ReleaseModel& m, const std::optional<Held>& held, const Simulation& s) {
-  if (!(m.drive.median > 0)) return Torque(0.0);  // the tool spins
-  Torque shear = s.limit_for_shear(job.shear_risk);
-  if (m.arm.median < never_reached.median) {
-    ReleaseModel strong = m;
-    strong.arm = never_reached;
-    std::optional<Held> borne = held;
-    if (borne) borne->model.arm = never_reached;
-    shear = simulate(strong, s.drawn(), job.seed, job.threads, 0, borne).limit_for_shear(job.shear_risk);
-  }
-  return std::min(shear, s.limit_for_gain());
-}
-
 /// Fills the steps of the plan and picks the next one: the mildest that promises the wanted chance, else cutting.
 /// \param bare    the run without any further aid
 /// \param answer  has the torque to stop at of that run
@@ -200,9 +190,11 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const std::optio
       step.chances.free = 1;
     } else {
       const Simulation s = aids.empty() ? bare : simulate(m, trials, job.seed, job.threads, bare.greatest().si, held);
-      step.stop_at = aids.empty() ? answer.stop_at : stop_of(job, m, held, s);
-      if (job.limit) step.stop_at = std::min(step.stop_at, *job.limit);
+      const StopBound stop = least_of(aids.empty() ? answer.stop_bounds : stop_bounds(job, m, held, s));
+      step.stop_limit = stop.limit;
+      step.stop_at = job.limit ? std::min(stop.torque, *job.limit) : stop.torque;
       step.chances = s.at(step.stop_at);
+      step.damage = std::max(step.damage, damage_of(step.chances));
     }
     step.aids = std::move(aids);
     answer.steps.push_back(std::move(step));
@@ -261,9 +253,12 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   answer.capacities = detail::capacities_of(job, model, answer.shear, answer.round, held ? held->torque : Torque(0.0));
 
   answer.standard_error = 0.5 / std::sqrt(static_cast<double>(s.trials()));
-  answer.stop_at = detail::stop_of(job, model, held, s);
-  const bool spins = !(model.drive.median > 0);
-  answer.stopped_by_shear = !spins && answer.stop_at < s.limit_for_gain();
+  answer.stop_bounds = detail::stop_bounds(job, model, held, s);
+  const StopBound stop = detail::least_of(answer.stop_bounds);
+  answer.stop_at = stop.torque;
+  answer.stop_limit = stop.limit;
+  answer.stopped_by_shear = stop.limit == StopLimit::shear;
+  const bool spins = stop.limit == StopLimit::spins;
   answer.chances = s.at(job.limit ? *job.limit : answer.stop_at);
   detail::look_on(job, s, answer);
   constexpr int points = 60;

@@ -6,23 +6,25 @@
 #include <vector>
 
 #include "tauten/loosening/aid_use.hpp"
-#include "tauten/loosening/simulate.hpp"
+#include "tauten/loosening/stop.hpp"
 
 namespace tauten {
 
 /// One sequence of aids and what to expect of it.
 struct PlanStep {
-  std::vector<AidUse> aids;  ///< to be used in this order, after those already used; empty: just try
-  Torque stop_at;            ///< greatest torque for the wanted risk of shearing, and no more than the given limit
-  Chances chances;           ///< at that torque
-  double minutes = 0;        ///< of work and waiting (judgement)
-  int damage = 0;            ///< worst of the aids, 0 to 4
+  std::vector<AidUse> aids;                ///< to be used in this order, after those already used; empty: just try
+  Torque stop_at;                          ///< torque that must not be exceeded, and no more than the given limit
+  StopLimit stop_limit = StopLimit::gain;  ///< what limits it, the given limit aside
+  Chances chances;                         ///< at that torque
+  double minutes = 0;                      ///< of work and waiting (judgement)
+  int damage = 0;                          ///< worst of the aids and of what may break, 0 to 4
   std::string why;
 
   template <class V>
   static void fields(V&& visit) {
     visit("aids", &PlanStep::aids);
     visit("stop_at", &PlanStep::stop_at);
+    visit("stop_limit", &PlanStep::stop_limit);
     visit("chances", &PlanStep::chances);
     visit("minutes", &PlanStep::minutes);
     visit("damage", &PlanStep::damage);
@@ -31,6 +33,14 @@ struct PlanStep {
 };
 
 namespace detail {
+
+/// A chance that is worth a word: what is rarer is lost among the estimates.
+inline constexpr double notable_chance = 1e-3;
+
+/// \return the damage that some chances stand for: a fastener or tool that may break is never harmless
+inline int damage_of(const Chances& chances) noexcept {
+  return chances.shear + chances.round + chances.tool < notable_chance ? 0 : 2;
+}
 
 /// \return aids that may come next, in the order of the damage they do
 inline std::vector<std::vector<AidUse>> sequences(const std::vector<AidUse>& done, bool heat_allowed,

@@ -45,8 +45,8 @@ struct Draws {
   alignas(64) float torque[modes][size];
 };
 
-/// Fills the trials `first` to `first + Draws::size - 1`.
-inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
+/// Fills the trials `first` to `first + Draws::size - 1`, what was learned left out.
+inline void draw_model(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
   constexpr int size = Draws::size;
   const Lognormal factors[12] = {m.preload, m.thread_growth, m.bearing_growth, m.bond,   m.rust,   m.prevailing,
                                  m.shear,   m.section_loss,  m.drive,          m.socket, m.square, m.arm};
@@ -97,6 +97,28 @@ inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first,
         x[6][i] * SectionParts::corroded_torsion(loss[i]) * SectionParts::torsion_beside_tension(tension[i]);
 }
 
+inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept;
+
+/// Multiplies the torques by what was learned of like fasteners, the earlier first.
+inline void apply(const LearnedShift& shift, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
+  if (shift.base.shift) apply(*shift.base.shift, seed, first, out);
+  Draws before;
+  draw(shift.base, seed, first, before);
+  const auto scale = [&](const LearnedCurve& curve, Draws::Mode mode) {
+    for (int i = 0; i < Draws::size && curve.factor[0] > 0; ++i)
+      out.torque[mode][i] *= curve.factor_at(before.torque[mode][i]);
+  };
+  scale(shift.free, Draws::free);
+  scale(shift.shear, Draws::shear);
+  scale(shift.round, Draws::round);
+}
+
+/// Fills the trials `first` to `first + Draws::size - 1`.
+inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
+  draw_model(m, seed, first, out);
+  if (m.shift) apply(*m.shift, seed, first, out);
+}
+
 }  // namespace detail
 
 /// What a simulation found: for every torque, how many trials had ended by then and in which way.
@@ -108,11 +130,19 @@ class Simulation {
   Simulation(std::uint64_t trials, double greatest) : trials_(trials), greatest_(greatest) {}
 
   /// \return number of trials that count; the standard error of a chance p is sqrt(p (1 - p)/trials)
-  std::uint64_t trials() const noexcept { return trials_ - left_out_; }
+  std::uint64_t trials() const noexcept {
+    std::uint64_t left = trials_;
+    for (const std::uint64_t some : left_out_) left -= some;
+    return left;
+  }
   /// \return number of all trials
   std::uint64_t drawn() const noexcept { return trials_; }
-  /// Takes out of the count some trials that are known not to be the case.
-  void leave_out(std::uint64_t some) noexcept { left_out_ += some; }
+  /// Takes out of the count some trials that are known not to be the case: they would have ended this way before.
+  void leave_out(int way, std::uint64_t some) noexcept { left_out_[std::size_t(way)] += some; }
+  /// \return the share of all trials that ended this way before those that count were left: what was already risked
+  double spent(int way) const noexcept {
+    return static_cast<double>(left_out_[std::size_t(way)]) / static_cast<double>(trials_);
+  }
   /// \return the torque beyond which nothing was looked at, because everything has ended there
   Torque greatest() const noexcept { return Torque(greatest_); }
   /// \return the chances with the torque limited to `limit`
@@ -137,16 +167,30 @@ class Simulation {
     c.not_moving = std::max(0.0, 1 - c.free - c.shear - c.round - c.tool);
     return c;
   }
-  /// \return the greatest limit that keeps the chance of shearing at or below `risk`; `greatest()` if every limit does
-  Torque limit_for_shear(double risk) const noexcept { return limit_for(1, risk); }
+  /// \return the greatest limit that keeps the chance of shearing at or below `risk`, what was already risked included;
+  ///         `greatest()` if every limit does
+  Torque limit_for_shear(double risk) const noexcept { return limit_for(1, std::max(0.0, risk - spent(1))); }
+  /// \return the same for corners that round off, or a recess that strips
+  Torque limit_for_corners(double risk) const noexcept { return limit_for(2, std::max(0.0, risk - spent(2))); }
+  /// \return the limit beyond which more torque breaks bolt, drive or tool more often than it frees: where those freed,
+  ///         less those broken, are most
+  Torque limit_for_balance() const noexcept {
+    const auto gained = [&](int bin) { return share(0, bin) - share(1, bin) - share(2, bin) - share(3, bin); };
+    double sum = gained(0), most = std::max(0.0, sum);
+    int place = 0;
+    for (int bin = 1; bin <= bins; ++bin)
+      if ((sum += gained(bin)) > most) most = sum, place = bin;
+    return Torque(greatest_ * place / bins);
+  }
   /// \return the limit at which all but a hundredth of what any torque frees has come free: beyond it, more torque gains
   /// next to nothing
   Torque limit_for_gain() const noexcept { return limit_for(0, 0.99 * ended(0, greatest_)); }
 
   void add(const Simulation& other) noexcept {
-    left_out_ += other.left_out_;
-    for (int way = 0; way < ways; ++way)
+    for (int way = 0; way < ways; ++way) {
+      left_out_[std::size_t(way)] += other.left_out_[std::size_t(way)];
       for (int bin = 0; bin <= bins; ++bin) count(way, bin) += other.count_[std::size_t(way)][std::size_t(bin)];
+    }
   }
   std::uint32_t& count(int way, int bin) noexcept { return count_[std::size_t(way)][std::size_t(bin)]; }
 
@@ -173,8 +217,9 @@ class Simulation {
     return Torque(greatest_);
   }
 
-  std::uint64_t trials_, left_out_ = 0;
+  std::uint64_t trials_;
   double greatest_;
+  std::array<std::uint64_t, ways> left_out_{};
   std::array<std::array<std::uint32_t, bins + 1>, ways> count_{};
 };
 
@@ -204,15 +249,18 @@ struct Ends {
   }
 };
 
-/// Fills in which of the trials from `first` on count: those that bore what is known to have been borne.
+inline constexpr std::int8_t counts = -1;
+
+/// Fills in how the trials from `first` on ended before: `counts` for those that bore what is known to have been borne.
 inline void borne(const std::optional<Held>& held, std::uint64_t seed, std::uint64_t first, Draws& room,
-                  bool (&counts)[Draws::size]) noexcept {
-  std::fill_n(counts, Draws::size, true);
+                  std::int8_t (&before)[Draws::size]) noexcept {
+  std::fill_n(before, Draws::size, counts);
   if (!held) return;
   draw(held->model, seed, first, room);
   const Ends ends(room);
   const auto torque = static_cast<float>(held->torque.si);
-  for (int i = 0; i < Draws::size; ++i) counts[i] = ends.torque[i] > torque;
+  for (int i = 0; i < Draws::size; ++i)
+    if (!(ends.torque[i] > torque)) before[i] = static_cast<std::int8_t>(ends.way[i]);
 }
 
 }  // namespace detail
@@ -243,9 +291,10 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
     for (std::uint64_t block = from; block < to; ++block) {
       const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, trials - block * Draws::size));
       const std::uint64_t first = block * Draws::size;
-      alignas(64) bool counts[Draws::size];
-      detail::borne(held, seed, first, draws, counts);
-      result.leave_out(static_cast<std::uint64_t>(std::count(counts, counts + count, false)));
+      alignas(64) std::int8_t before[Draws::size];
+      detail::borne(held, seed, first, draws, before);
+      for (int i = 0; held && i < count; ++i)
+        if (before[i] != detail::counts) result.leave_out(before[i], 1);
       detail::draw(model, seed, first, draws);
       const detail::Ends ends(draws);
       alignas(64) std::int32_t place[Draws::size];
@@ -253,7 +302,7 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
         place[i] = static_cast<std::int32_t>(smaller(ends.torque[i] * per_torque, float{Simulation::bins}));
       for (int i = 0; i < Draws::size; ++i) place[i] += ends.torque[i] > 0.0f ? 1 : 0;
       for (int i = 0; i < count; ++i)
-        if (counts[i] && place[i] <= Simulation::bins) ++result.count(ends.way[i], place[i]);
+        if (before[i] == detail::counts && place[i] <= Simulation::bins) ++result.count(ends.way[i], place[i]);
     }
   };
   Simulation total(trials, end);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/band.hpp"
+#include "tauten/loosening/learn.hpp"
 #include "tauten/loosening/simulate.hpp"
 
 namespace tauten::detail {
@@ -17,11 +18,12 @@ struct TorqueSample {
     Draws draws;
     constexpr std::uint64_t most = 16 * size;
     for (std::uint64_t first = 0; first < most && torque[0].size() < size; first += Draws::size) {
-      alignas(64) bool counts[Draws::size];
-      borne(held, seed, first, draws, counts);
+      alignas(64) std::int8_t before[Draws::size];
+      borne(held, seed, first, draws, before);
       draw(model, seed, first, draws);
       for (int i = 0; i < Draws::size; ++i)
-        for (int mode = 0; mode < Draws::modes && counts[i]; ++mode) torque[mode].push_back(draws.torque[mode][i]);
+        for (int mode = 0; mode < Draws::modes && before[i] == counts; ++mode)
+          torque[mode].push_back(draws.torque[mode][i]);
     }
     for (auto& list : torque) std::sort(list.begin(), list.end());
   }
@@ -31,6 +33,20 @@ struct TorqueSample {
       return Torque(static_cast<double>(torque[mode][static_cast<std::size_t>(share * last)]));
     };
     return {at(0.05), at(0.5), at(0.95)};
+  }
+  /// \param learned  what the torque of a mode should be
+  /// \return the factors that make it so
+  LearnedCurve curve(Draws::Mode mode, const Learned& learned) const {
+    LearnedCurve out;
+    std::size_t none = 0;  // trials that need no torque need no factor either
+    while (none < torque[mode].size() && !(torque[mode][none] > 1e-6f)) ++none;
+    const auto last = static_cast<double>(torque[mode].size() - 1 - none);
+    if (!(last > 0)) return out;
+    for (std::size_t i = 0; i < learned_points; ++i) {
+      out.torque[i] = torque[mode][none + static_cast<std::size_t>(learned_chances[i] * last)];
+      out.factor[i] = static_cast<float>(learned.quantiles[i]) / out.torque[i];
+    }
+    return out;
   }
   std::size_t count() const noexcept { return torque[0].size(); }
   /// Lognormal of the same log mean and variance as the torque of a mode, trials that need none left out.
