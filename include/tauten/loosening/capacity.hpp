@@ -153,7 +153,9 @@ inline ReleaseModel bare_model(const FreeJob& job) noexcept {
   m.lift = LeverParts::lift(P);
   m.bond = Lognormal{BondTorque::eval(state.bond_strength.median, guess.flank_factor, d_2, engaged),
                      state.bond_strength.variation};
-  const double nut_yield = job.nut_yield.si > 0 ? job.nut_yield.si : job.yield_strength.si;
+  const bool aluminium = job.rust == Rust::seized_in_aluminium;
+  if (aluminium) m.nut_expansion = 23e-6;  // handbook value
+  const double nut_yield = job.nut_yield.si > 0 ? job.nut_yield.si : aluminium ? 200e6 : job.yield_strength.si;
   m.rust_pressure = state.pressure_share.median * guess.nut_pressure_share * nut_yield / std::sqrt(3.0);
   m.rust = Lognormal{RustTorque::eval(m.rust_pressure, job.thread_friction * state.thread_growth.median,
                                       guess.flank_factor, d_2, engaged),

@@ -93,7 +93,7 @@ inline std::optional<Error> learn_from(const FreeJob& job, bool treated, Learned
   for (const Undone& one : job.undone)
     if (one.treated == treated) outcomes.push_back(one);
   if (outcomes.empty()) return std::nullopt;
-  const TorqueSample sample(m, job.seed);
+  const TorqueSample sample(m, job.seed, std::nullopt, false);
   const Lognormal before = sample.lognormal(Draws::free), shank = sample.lognormal(Draws::shear);
   if (!(before.median > 0))
     return Error("undone",
@@ -118,6 +118,7 @@ inline std::optional<Error> learn_from(const FreeJob& job, bool treated, Learned
   if (shanks) shift.shear = near_it.curve(Draws::shear, *shanks);
   if (drives) shift.round = near_it.curve(Draws::round, *drives);
   m.shift = std::make_shared<const LearnedShift>(std::move(shift));
+  m.as_learned = true;
   const int earlier = out.learned ? out.learned->count : 0;
   out.learned = *found;
   out.learned->count += earlier;

@@ -31,6 +31,7 @@ struct ReleaseModel {
   double greatest_preload = 1e30;               ///< the bolt would have yielded beyond it, N
   double learned = 1;                           ///< factor on the breakaway torque from like fasteners
   std::shared_ptr<const LearnedShift> shift{};  ///< what is left to what was learned of them
+  bool as_learned = false;                      ///< nothing has changed it since
 
   // What gives.
   Lognormal shear;              ///< torsion capacity of the sound bolt, no tension, N.m
@@ -42,10 +43,13 @@ struct ReleaseModel {
   Lognormal arm = never_reached;
 
   // What heat needs to know.
-  double diameter = 0;       ///< m
-  double nut_diameter = 0;   ///< m
-  double stress_area = 0;    ///< m^2
-  double rust_pressure = 0;  ///< on the flanks, median, Pa
+  double nut_rise = 0, bolt_rise = 0;          ///< above the room, K
+  std::shared_ptr<const ReleaseModel> room{};  ///< the same at room temperature, where it is not
+  double diameter = 0;                         ///< m
+  double nut_diameter = 0;                     ///< m
+  double stress_area = 0;                      ///< m^2
+  double nut_expansion = 11.5e-6;              ///< of what holds the thread, 1/K
+  double rust_pressure = 0;                    ///< on the flanks, median, Pa
 };
 
 /// The torques of one end as they were drawn, and the factor on each that gives them the learned distribution.

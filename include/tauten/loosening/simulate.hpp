@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <numeric>
 #include <optional>
 #include <vector>
 
@@ -45,8 +46,21 @@ struct Draws {
   alignas(64) float torque[modes][size];
 };
 
-/// Fills the trials `first` to `first + Draws::size - 1`, what was learned left out.
-inline void draw_model(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
+/// Which trials a block is made of.
+struct Block {
+  alignas(64) std::uint64_t trial[Draws::size];
+
+  explicit Block(std::uint64_t first) noexcept {
+    for (std::uint64_t i = 0; i < Draws::size; ++i) trial[i] = first + i;
+  }
+  /// Those of a list from a place on; the last one fills up an incomplete block.
+  Block(const std::vector<std::uint64_t>& list, std::uint64_t first) noexcept {
+    for (std::uint64_t i = 0; i < Draws::size; ++i) trial[i] = list[std::min<std::size_t>(first + i, list.size() - 1)];
+  }
+};
+
+/// Fills the torques of a block, what was learned left out.
+inline void draw_model(const ReleaseModel& m, std::uint64_t seed, const Block& of, Draws& out) noexcept {
   constexpr int size = Draws::size;
   const Lognormal factors[12] = {m.preload, m.thread_growth, m.bearing_growth, m.bond,   m.rust,   m.prevailing,
                                  m.shear,   m.section_loss,  m.drive,          m.socket, m.square, m.arm};
@@ -54,7 +68,7 @@ inline void draw_model(const ReleaseModel& m, std::uint64_t seed, std::uint64_t 
   alignas(64) float x[12][size];
   for (std::uint32_t block = 0; block < 3; ++block)
     for (int i = 0; i < size; ++i) {
-      const std::uint64_t trial = first + static_cast<std::uint64_t>(i);
+      const std::uint64_t trial = of.trial[i];
       const Philox4 words =
           philox4x32({{static_cast<std::uint32_t>(trial), static_cast<std::uint32_t>(trial >> 32), block, 0}}, seed);
       for (std::uint32_t j = 0; j < 4; ++j) bits[4 * block + j][i] = words.word[j];
@@ -97,13 +111,15 @@ inline void draw_model(const ReleaseModel& m, std::uint64_t seed, std::uint64_t 
         x[6][i] * SectionParts::corroded_torsion(loss[i]) * SectionParts::torsion_beside_tension(tension[i]);
 }
 
-inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept;
+inline void draw(const ReleaseModel& m, std::uint64_t seed, const Block& of, Draws& out) noexcept;
 
 /// Multiplies the torques by what was learned of like fasteners, the earlier first.
-inline void apply(const LearnedShift& shift, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
-  if (shift.base.shift) apply(*shift.base.shift, seed, first, out);
-  Draws before;
-  draw(shift.base, seed, first, before);
+/// \param same  they were drawn from the model that was learned of
+inline void apply(const LearnedShift& shift, bool same, std::uint64_t seed, const Block& of, Draws& out) noexcept {
+  if (shift.base.shift) apply(*shift.base.shift, same && shift.base.as_learned, seed, of, out);
+  Draws drawn;
+  if (!same) draw(shift.base, seed, of, drawn);
+  const Draws& before = same ? out : drawn;
   const auto scale = [&](const LearnedCurve& curve, Draws::Mode mode) {
     for (int i = 0; i < Draws::size && curve.factor[0] > 0; ++i)
       out.torque[mode][i] *= curve.factor_at(before.torque[mode][i]);
@@ -113,10 +129,10 @@ inline void apply(const LearnedShift& shift, std::uint64_t seed, std::uint64_t f
   scale(shift.round, Draws::round);
 }
 
-/// Fills the trials `first` to `first + Draws::size - 1`.
-inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
-  draw_model(m, seed, first, out);
-  if (m.shift) apply(*m.shift, seed, first, out);
+/// Fills the torques of a block.
+inline void draw(const ReleaseModel& m, std::uint64_t seed, const Block& of, Draws& out) noexcept {
+  draw_model(m, seed, of, out);
+  if (m.shift) apply(*m.shift, m.as_learned, seed, of, out);
 }
 
 }  // namespace detail
@@ -251,12 +267,12 @@ struct Ends {
 
 inline constexpr std::int8_t counts = -1;
 
-/// Fills in how the trials from `first` on ended before: `counts` for those that bore what is known to have been borne.
-inline void borne(const std::optional<Held>& held, std::uint64_t seed, std::uint64_t first, Draws& room,
+/// Fills in how the trials of a block ended before: `counts` for those that bore what is known to have been borne.
+inline void borne(const std::optional<Held>& held, std::uint64_t seed, const Block& of, Draws& room,
                   std::int8_t (&before)[Draws::size]) noexcept {
   std::fill_n(before, Draws::size, counts);
   if (!held) return;
-  draw(held->model, seed, first, room);
+  draw(held->model, seed, of, room);
   const Ends ends(room);
   const auto torque = static_cast<float>(held->torque.si);
   for (int i = 0; i < Draws::size; ++i)
@@ -276,26 +292,57 @@ inline double end_of_range(const ReleaseModel& m) noexcept {
   return std::max(1e-3, std::min(end, held > 0 ? held : end));
 }
 
+/// Fasteners that are still stuck after some pulls, and how the others of them all ended.
+struct Stuck {
+  std::vector<std::uint64_t> trial;  ///< those that are stuck
+  std::vector<float> torque;         ///< at which each of them ends in the last simulation
+  std::vector<std::int8_t> way;      ///< and how
+  std::array<std::uint64_t, Simulation::ways> ended{};
+  std::uint64_t all = 0;
+
+  /// Leaves those that go on being stuck after a pull to a torque.
+  void pull(Torque limit) {
+    std::size_t left = 0;
+    for (std::size_t i = 0; i < trial.size(); ++i) {
+      // An arm that gives out ends a pull, not the fastener.
+      if ((way[i] == detail::Draws::arm && torque[i] >= 0) || static_cast<double>(torque[i]) > limit.si)
+        trial[left++] = trial[i];
+      else
+        ++ended[static_cast<std::size_t>(way[i])];
+    }
+    trial.resize(left);
+  }
+};
+
 /// Runs `trials` fasteners. The same seed gives the same counts on any number of threads.
 /// \param greatest  upper end of the torques looked at, N.m; 0 to choose by `end_of_range`
 /// \param held      trials that would have ended up to its torque do not count. A trial is one fastener under either
 ///                  model: the draws are the same, so that a bolt that sits tight before an aid does so after it
+/// \param stuck     if given: filled with the trials that count; if it has some already, only those are run
 inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std::uint64_t seed = 1, int threads = 1,
-                           double greatest = 0, const std::optional<Held>& held = std::nullopt) {
+                           double greatest = 0, const std::optional<Held>& held = std::nullopt,
+                           Stuck* stuck = nullptr) {
   using detail::Draws;
   const double end = greatest > 0 ? greatest : end_of_range(model);
   const auto per_torque = static_cast<float>(Simulation::bins / end);
-  const std::uint64_t blocks = (trials + Draws::size - 1) / Draws::size;
+  const bool some = stuck != nullptr && stuck->all > 0;
+  const std::uint64_t run = some ? stuck->trial.size() : trials;
+  const std::uint64_t blocks = (run + Draws::size - 1) / Draws::size;
+  if (stuck != nullptr) {
+    stuck->torque.assign(run, 0.0f);
+    stuck->way.assign(run, 0);
+  }
   const auto work = [&](std::uint64_t from, std::uint64_t to, Simulation& result) {
     Draws draws;
     for (std::uint64_t block = from; block < to; ++block) {
-      const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, trials - block * Draws::size));
       const std::uint64_t first = block * Draws::size;
+      const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, run - first));
+      const detail::Block of = some ? detail::Block(stuck->trial, first) : detail::Block(first);
       alignas(64) std::int8_t before[Draws::size];
-      detail::borne(held, seed, first, draws, before);
+      detail::borne(held, seed, of, draws, before);
       for (int i = 0; held && i < count; ++i)
         if (before[i] != detail::counts) result.leave_out(before[i], 1);
-      detail::draw(model, seed, first, draws);
+      detail::draw(model, seed, of, draws);
       const detail::Ends ends(draws);
       alignas(64) std::int32_t place[Draws::size];
       for (int i = 0; i < Draws::size; ++i)
@@ -303,14 +350,27 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
       for (int i = 0; i < Draws::size; ++i) place[i] += ends.torque[i] > 0.0f ? 1 : 0;
       for (int i = 0; i < count; ++i)
         if (before[i] == detail::counts && place[i] <= Simulation::bins) ++result.count(ends.way[i], place[i]);
+      if (stuck == nullptr) continue;
+      for (int i = 0; i < count; ++i) {
+        const std::size_t at = first + static_cast<std::size_t>(i);
+        stuck->torque[at] = before[i] == detail::counts ? ends.torque[i] : -1.0f;  // below any limit: it has ended
+        stuck->way[at] = static_cast<std::int8_t>(before[i] == detail::counts ? ends.way[i] : before[i]);
+      }
     }
   };
-  Simulation total(trials, end);
+  Simulation total(some ? stuck->all : trials, end);
   const auto shares = static_cast<std::uint64_t>(std::clamp(threads, 1, 256));
   std::vector<Simulation> parts(shares, Simulation(trials, end));
   detail::share_out(shares, threads,
                     [&](std::uint64_t i) { work(blocks * i / shares, blocks * (i + 1) / shares, parts[i]); });
   for (const Simulation& part : parts) total.add(part);
+  if (some) {
+    for (int way = 0; way < Simulation::ways; ++way) total.leave_out(way, stuck->ended[static_cast<std::size_t>(way)]);
+  } else if (stuck != nullptr) {
+    stuck->all = trials;
+    stuck->trial.resize(trials);
+    std::iota(stuck->trial.begin(), stuck->trial.end(), std::uint64_t{0});
+  }
   return total;
 }
 

@@ -49,25 +49,32 @@ inline std::optional<Torque> least_broken(const FreeJob& job) {
   return least;
 }
 
-/// All limits of the torque. Whoever has reached a torque had the arm for it: chances are counted as if the arm never
-/// gave out.
+/// The same pulls with an arm that never gives out: whoever has reached a torque had the arm for it.
+/// \param held   what it is known to have borne
+/// \param stuck  the fasteners of a plan, or nullptr
+/// \return that simulation, or nothing without an arm
+inline std::optional<Simulation> tireless(const FreeJob& job, const ReleaseModel& m, const std::optional<Held>& held,
+                                          std::uint64_t trials, const Stuck* stuck = nullptr) {
+  if (!(m.arm.median < never_reached.median)) return std::nullopt;
+  ReleaseModel strong = m;
+  strong.arm = never_reached;
+  std::optional<Held> borne = held;
+  if (borne) borne->model.arm = never_reached;
+  std::optional<Stuck> still;
+  if (stuck != nullptr) still = *stuck;
+  return simulate(strong, trials, job.seed, job.threads, 0, borne, still ? &*still : nullptr);
+}
+
+/// All limits of the torque.
 /// \param m     the joint as it is pulled
-/// \param held  what it is known to have borne
-/// \param s     simulation of both
-inline std::vector<StopBound> stop_bounds(const FreeJob& job, const ReleaseModel& m, const std::optional<Held>& held,
-                                          const Simulation& s) {
+/// \param pull  simulation with an arm that never gives out
+/// \param s     simulation with the arm that there is
+/// \param risk  accepted chance of shearing, and of damage to the drive
+inline std::vector<StopBound> stop_bounds(const FreeJob& job, const ReleaseModel& m, const Simulation& pull,
+                                          const Simulation& s, double risk) {
   if (!(m.drive.median > 0)) return {{StopLimit::spins, Torque(0.0)}};
-  std::optional<Simulation> strong;
-  if (m.arm.median < never_reached.median) {
-    ReleaseModel tireless = m;
-    tireless.arm = never_reached;
-    std::optional<Held> borne = held;
-    if (borne) borne->model.arm = never_reached;
-    strong = simulate(tireless, s.drawn(), job.seed, job.threads, 0, borne);
-  }
-  const Simulation& pull = strong ? *strong : s;
-  std::vector<StopBound> list = {{StopLimit::shear, pull.limit_for_shear(job.shear_risk)},
-                                 {StopLimit::corners, pull.limit_for_corners(job.shear_risk)},
+  std::vector<StopBound> list = {{StopLimit::shear, pull.limit_for_shear(risk)},
+                                 {StopLimit::corners, pull.limit_for_corners(risk)},
                                  {StopLimit::tool, tool_test_torque(job)}};
   if (const auto square = square_test_torque(job)) list.push_back({StopLimit::square, *square});
   if (const auto least = least_broken(job)) list.push_back({StopLimit::sister, *least});
