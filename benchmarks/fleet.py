@@ -183,7 +183,7 @@ def trials(report, count):
     seeds = itertools.count(1)
 
     def own(threads):
-        return uncertainty.monte_carlo("preload_from_torque", inputs, trials=count, seed=next(seeds), threads=threads)
+        return uncertainty.monte_carlo("preload_from_torque", inputs, trials=count, seed=next(seeds), jobs=threads)
 
     def numpy():
         random = np.random.default_rng(next(seeds))
@@ -263,7 +263,7 @@ def fleets(report, rows, program, folder):
 
     with warnings.catch_warnings():
         warnings.simplefilter("error")
-        whole, two, plain = best(lambda: tauten.clamp(table), lambda: tauten.clamp(table, threads=2), lambda: loop(table),
+        whole, two, plain = best(lambda: tauten.clamp(table), lambda: tauten.clamp(table, jobs=2), lambda: loop(table),
                                  times=3)
         single, = best(one_by_one, times=3)
     report.row("tauten.clamp(table), one thread", whole, "s")
@@ -278,7 +278,7 @@ def fleets(report, rows, program, folder):
     write_fleet(source, table)
 
     def command(threads):
-        subprocess.run([program, "clamp", "--file", source, "--output", target, "--threads", str(threads)], check=True)
+        subprocess.run([program, "clamp", "--file", source, "--output", target, "--jobs", str(threads)], check=True)
 
     one, two = best(lambda: command(1), lambda: command(2), times=3)
     report.row("CSV to CSV, one thread", one, "s")
@@ -286,7 +286,7 @@ def fleets(report, rows, program, folder):
     # Of a process that was small before: a fork counts what its parent held.
     code = ("import resource, subprocess, sys; subprocess.run(sys.argv[1:], check=True, stdout=subprocess.DEVNULL); "
             "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)")
-    memory = int(subprocess.run([sys.executable, "-c", code, program, "clamp", "--file", source, "--threads", "2"],
+    memory = int(subprocess.run([sys.executable, "-c", code, program, "clamp", "--file", source, "--jobs", "2"],
                                 capture_output=True, check=True).stdout) / 1000
     report.row("most memory, two threads", memory, "MB", "at most 200", memory <= 200)
 

@@ -18,10 +18,10 @@ inline tauten::ReleaseModel stuck_fastener() {
   job.yield_strength = tauten::Stress(640e6);
   job.rust = tauten::Rust::heavy_rust;
   job.corner_loss = tauten::Length(0.9e-3);
-  job.square = tauten::Length(12.7e-3);
+  job.drive_square = tauten::Length(12.7e-3);
   job.handle_length = tauten::Length(1.0);
   job.prevailing_torque = tauten::Torque(6.0);
-  job.done = {{.aid = tauten::Aid::brush}, {.aid = tauten::Aid::fluid, .soak_hours = 5}};
+  job.aids = {{.aid = tauten::Aid::brush}, {.aid = tauten::Aid::fluid, .soak_hours = 5}};
   return tauten::release_model(job);
 }
 

@@ -40,7 +40,22 @@ def execute(path):
         settings.pop("MPLBACKEND", None)
         nbclient.NotebookClient(notebook, timeout=120, km=ThisInterpreter(),
                                 resources={"metadata": {"path": empty}}).execute(env=settings)
+    for cell in notebook.cells:
+        if cell.cell_type == "code":
+            cell.outputs = _joined(cell.outputs)
     return notebook
+
+
+def _joined(outputs):
+    """Outputs with printed text in one piece: a kernel that has to wait for a processor sends it in several."""
+    whole = []
+    for output in outputs:
+        before = whole[-1] if whole else None
+        if before and output.output_type == before.output_type == "stream" and output.name == before.name:
+            before.text += output.text
+        else:
+            whole.append(output)
+    return whole
 
 
 def outputs(notebook):

@@ -97,8 +97,7 @@ def pages(folder):
           "An argument `clamp_load` is the option `--clamp-load`, and so on, but for these. Tables take both names.",
           table(("argument", "option", "of"), [(f"`{name}`", f"`{option}`", ", ".join(f"`{verb}`" for verb in verbs))
                                                 for name, option, verbs in other_names()]),
-          "What surrounds a stuck bolt is an argument each, `fire_or_burst=True`, and one option with words, `--near "
-          "fire_or_burst`. An option that is given again for each is a list: `--extension 100mm@30deg --extension 50mm` is "
+          "An option that is given again for each is a list: `--extension 100mm@30deg --extension 50mm` is "
           "`extensions=[(\"100mm\", \"30deg\"), (\"50mm\", \"0deg\")]`.",
           "## Formulas as values",
           _rst(".. autoclass:: tauten.Formula", "   :members: expression, gradient, check, explain", "",

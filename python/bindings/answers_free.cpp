@@ -36,7 +36,7 @@ void read_fastener(const Given& given, FreeJob& job) {
   given.above_zero("yield_strength", job.yield_strength);
   given("torsion_ratio", job.torsion_ratio);
   if (const auto error = look_up(names, job)) throw *error;
-  given("quenched", job.near.quenched);
+  given("quenched", job.surroundings.quenched);
 }
 
 /// As a record, or as text as the command line takes it: "fluid:24h".
@@ -72,6 +72,18 @@ void read_each(const Given& given, const char* name, std::vector<T>& into,
     read_one(name + ("[" + std::to_string(place++) + "]"), item, into.emplace_back());
 }
 
+/// One word, or a list of them.
+void read_each(const Given& given, const char* name, HeatSurroundings& into) {
+  if (!given.has(name)) return;
+  std::vector<std::string> words;
+  if (py::isinstance<py::str>(given.values[name]))
+    given(name, words.emplace_back());
+  else
+    given(name, words);
+  for (const std::string& word : words)
+    if (const auto problem = shared::read_surroundings(name, word, into)) throw *problem;
+}
+
 FreeJob job_of(const Given& given) {
   FreeJob job;
   read_fastener(given, job);
@@ -89,25 +101,22 @@ FreeJob job_of(const Given& given) {
   given.above_zero("head_height", job.head_height);
   given("drive_clearance", job.drive_clearance);
   given("corner_loss", job.corner_loss);
-  given.above_zero("square", job.square);
+  given.above_zero("drive_square", job.drive_square);
   given.above_zero("handle_length", job.handle_length);
   given("hand_force", job.hand_force);
   given("hand_variation", job.hand_variation);
   given("limit", job.limit);
   given("shear_risk", job.shear_risk);
   given("wanted_chance", job.wanted_chance);
-  read_each(given, "done", job.done, read_use);
+  read_each(given, "aids", job.aids, read_use);
   if (given.has("held")) given.above_zero("held", job.held.emplace());
   given("held_untreated", job.held_untreated);
-  given("zinc_or_cadmium", job.near.zinc_or_cadmium);
-  given("adhesive", job.near.adhesive);
-  given("fire_or_burst", job.near.fire_or_burst);
-  given("rubber_or_plastic", job.near.rubber_or_plastic);
-  given("reused", job.near.reused);
-  read_each(given, "undone", job.undone, read_outcome);
+  read_each(given, "surroundings", job.surroundings);
+  given("reused", job.surroundings.reused);
+  read_each(given, "loosened", job.loosened, read_outcome);
   given("trials", job.trials);
   given("seed", job.seed);
-  given("threads", job.threads);
+  given("jobs", job.jobs);
   return job;
 }
 

@@ -48,7 +48,7 @@ ReachAnswer reach_of(const py::dict& values) {
     given.above_zero("reaction_arm", multiplier.arm);
   }
   given("bars", job.bars);
-  given.above_zero("smallest_drive", job.smallest_drive);
+  given.above_zero("drive_square", job.drive_square);
   given("tolerance_hand", job.tolerances.hand);
   given("tolerance_extension", job.tolerances.extension);
   given("tolerance_extension_angle", job.tolerances.extension_angle);

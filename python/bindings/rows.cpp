@@ -221,8 +221,7 @@ py::array texts_of(const MadeColumn& column, std::size_t place, const std::vecto
 py::dict answer_rows(const std::string& name, const py::list& columns, const py::dict& said, const py::tuple& wanted,
                      std::size_t rows, py::handle threads) {
   const shared::RowQuestion& question = *shared::try_row_question(name).value();
-  const auto workers =
-      std::clamp<std::size_t>(rows, 1, static_cast<std::size_t>(read_whole("threads", threads, 1, 256)));
+  const auto workers = std::clamp<std::size_t>(rows, 1, static_cast<std::size_t>(read_whole("jobs", threads, 1, 256)));
   std::deque<std::string> texts;
   std::vector<RowCell> constants;
   for (const auto& [key, value] : said) {

@@ -182,7 +182,7 @@ py::object monte_carlo_of(const Question& question, const py::dict& inputs, cons
     throw Error("trials", "trials is 0; leave it out to run until the digits are certain");
   given("most_trials", how.most_trials);
   given("seed", how.seed);
-  given("threads", how.threads);
+  given("jobs", how.jobs);
   Listener listener(progress);
   how.progress = listener.progress();
   Outcome<MonteCarlo> found = [&] {
@@ -204,7 +204,7 @@ py::object sobol_of(const Question& question, const py::dict& inputs, const std:
   given("trials", how.trials);
   given("batches", how.batches);
   given("seed", how.seed);
-  given("threads", how.threads);
+  given("jobs", how.jobs);
   Listener listener(progress);
   how.progress = listener.progress();
   const Outcome<Sobol> found = [&] {

@@ -135,7 +135,7 @@ def clamp(
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
-    threads: Optional[int] = ...,
+    jobs: Optional[int] = ...,
 ) -> Table: ...
 @overload
 def torque_for(
@@ -183,7 +183,7 @@ def torque_for(
     torsion: Optional[str] = ...,
     name: Optional[str] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
-    threads: Optional[int] = ...,
+    jobs: Optional[int] = ...,
 ) -> Table: ...
 @overload
 def turn(
@@ -273,7 +273,7 @@ def turn(
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
-    threads: Optional[int] = ...,
+    jobs: Optional[int] = ...,
 ) -> Table: ...
 def curve(
     *,
@@ -316,7 +316,7 @@ def reach(
     efficiency_range: Optional[Quantity] = ...,
     reaction_arm: Optional[Quantity] = ...,
     bars: Optional[Sequence[Any]] = ...,
-    smallest_drive: Optional[Quantity] = ...,
+    drive_square: Optional[Quantity] = ...,
     wrench_type: Optional[str] = ...,
     wrench_class: Optional[str] = ...,
     scale_low: Optional[Quantity] = ...,
@@ -349,7 +349,7 @@ def reach(
     efficiency_range: Optional[Quantity] = ...,
     reaction_arm: Optional[Quantity] = ...,
     bars: Optional[Sequence[Any]] = ...,
-    smallest_drive: Optional[Quantity] = ...,
+    drive_square: Optional[Quantity] = ...,
     wrench_type: Optional[str] = ...,
     wrench_class: Optional[str] = ...,
     scale_low: Optional[Quantity] = ...,
@@ -364,7 +364,7 @@ def reach(
     tolerance_support_share: Optional[Quantity] = ...,
     tolerance_operator: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
-    threads: Optional[int] = ...,
+    jobs: Optional[int] = ...,
 ) -> Table: ...
 @overload
 def free_joint(
@@ -396,25 +396,22 @@ def free_joint(
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,
-    square: Optional[Quantity] = ...,
+    drive_square: Optional[Quantity] = ...,
     handle_length: Optional[Quantity] = ...,
     hand_force: Optional[Quantity] = ...,
     hand_variation: Optional[Quantity] = ...,
     shear_risk: Optional[Quantity] = ...,
     wanted_chance: Optional[Quantity] = ...,
-    done: Optional[Sequence[Any]] = ...,
+    aids: Optional[Sequence[Any]] = ...,
     held: Optional[Quantity] = ...,
     held_untreated: Optional[bool] = ...,
-    undone: Optional[Sequence[Any]] = ...,
-    zinc_or_cadmium: Optional[bool] = ...,
-    adhesive: Optional[bool] = ...,
-    fire_or_burst: Optional[bool] = ...,
-    rubber_or_plastic: Optional[bool] = ...,
+    loosened: Optional[Sequence[Any]] = ...,
+    surroundings: Union[str, Sequence[str], None] = ...,
     reused: Optional[bool] = ...,
     quenched: Optional[bool] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
-    threads: Optional[int] = ...,
+    jobs: Optional[int] = ...,
 ) -> Free: ...
 @overload
 def free_joint(
@@ -448,25 +445,22 @@ def free_joint(
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,
-    square: Optional[Quantity] = ...,
+    drive_square: Optional[Quantity] = ...,
     handle_length: Optional[Quantity] = ...,
     hand_force: Optional[Quantity] = ...,
     hand_variation: Optional[Quantity] = ...,
     shear_risk: Optional[Quantity] = ...,
     wanted_chance: Optional[Quantity] = ...,
-    done: Optional[Sequence[Any]] = ...,
+    aids: Optional[Sequence[Any]] = ...,
     held: Optional[Quantity] = ...,
     held_untreated: Optional[bool] = ...,
-    undone: Optional[Sequence[Any]] = ...,
-    zinc_or_cadmium: Optional[bool] = ...,
-    adhesive: Optional[bool] = ...,
-    fire_or_burst: Optional[bool] = ...,
-    rubber_or_plastic: Optional[bool] = ...,
+    loosened: Optional[Sequence[Any]] = ...,
+    surroundings: Union[str, Sequence[str], None] = ...,
     reused: Optional[bool] = ...,
     quenched: Optional[bool] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
-    threads: Optional[int] = ...,
+    jobs: Optional[int] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
 ) -> Table: ...
 

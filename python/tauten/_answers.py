@@ -16,7 +16,7 @@ def _ask(question, answer, arguments):
     said = _given(arguments)
     table = said.pop("table", None)
     if table is not None:
-        return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("threads", 1))
+        return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("jobs", 1))
     if "columns" in said:
         raise TypeError("columns are those of a table; give one, or leave columns out")
     return _one(answer, said)
@@ -35,7 +35,7 @@ _TABLE = """    table : DataFrame, structured array or dict of columns, optional
         What a row leaves empty is taken from the arguments. A table of dask stays lazy."""
 _TABLE_OPTIONS = """    columns : text or list of texts
         Columns of the answer to a table, if not the usual ones.
-    threads : whole number
+    jobs : whole number
         How many threads work at a table; 1 if not given."""
 _TABLE_ANSWER = """
         Of a table: a table with the members of the most common fastener as columns, bands as three of them, then
@@ -251,7 +251,7 @@ _JOINT = """
 def clamp(table=None, /, *, torque=None, socket=None, key=None, thread=None, head=None, property_class=None,
           condition=None, face_condition=None, specified_condition=None, thread_friction=None, bearing_friction=None,
           share=None, wrench_accuracy=None, prevailing_torque=None, shank_torque=None, bearing_diameter=None,
-          more_faces=None, torsion=None, name=None, columns=None, threads=None):
+          more_faces=None, torsion=None, name=None, columns=None, jobs=None):
     if table is None and torque is None:
         raise TypeError("clamp() needs a torque")
     return _ask("clamp", _core.clamp, locals())
@@ -276,7 +276,7 @@ clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that
 def torque_for(table=None, /, *, socket=None, key=None, thread=None, head=None, property_class=None, clamp_load=None,
                share=None, condition=None, face_condition=None, thread_friction=None, bearing_friction=None,
                wrench_accuracy=None, prevailing_torque=None, shank_torque=None, bearing_diameter=None, more_faces=None,
-               torsion=None, name=None, columns=None, threads=None):
+               torsion=None, name=None, columns=None, jobs=None):
     return _ask("torque", _core.torque_for, locals())
 
 
@@ -338,7 +338,7 @@ def turn(table=None, /, *, thread=None, property_class=None, angle=None, angle_a
          thread_friction=None, bearing_friction=None, prevailing_torque=None, bearing_diameter=None, bars=None,
          wrench_accuracy=None, angle_tolerance=None, resilience_tolerance=None, strength_surplus=None, roughness=None,
          load_across=None, bolt_warming=None, plate_warming=None, creep_share=None, neighbours=None, working_load=None,
-         load_introduction=None, structural=None, sloping_faces=None, name=None, columns=None, threads=None):
+         load_introduction=None, structural=None, sloping_faces=None, name=None, columns=None, jobs=None):
     return _ask("turn", _core.turn, locals())
 
 
@@ -384,7 +384,7 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     structural : bool
         Compare with the turns of structural bolting; ``sloping_faces`` 0, 1 or 2.
     columns : text or list of texts
-    threads : whole number
+    jobs : whole number
         Of a table, as for `clamp`.
 
     Returns
@@ -467,10 +467,10 @@ curve.__doc__ = f"""Draw torque and preload against the angle from snug past yie
 
 def reach(table=None, /, *, torque=None, setting=None, wrench_length=None, extensions=None, hand_offset=None,
           support_share=None, tilt=None, universal_joint=None, multiplier_ratio=None, multiplier_efficiency=None,
-          efficiency_range=None, reaction_arm=None, bars=None, smallest_drive=None, wrench_type=None, wrench_class=None,
+          efficiency_range=None, reaction_arm=None, bars=None, drive_square=None, wrench_type=None, wrench_class=None,
           scale_low=None, scale_high=None, division=None, hinged_handle=None, pipe_on_handle=None, tolerance_hand=None,
           tolerance_extension=None, tolerance_extension_angle=None, tolerance_pull_angle=None,
-          tolerance_support_share=None, tolerance_operator=None, columns=None, threads=None):
+          tolerance_support_share=None, tolerance_operator=None, columns=None, jobs=None):
     """Tell what to set on the wrench for a torque at the fastener, or what a setting gives there.
 
     Parameters
@@ -496,7 +496,7 @@ def reach(table=None, /, *, torque=None, setting=None, wrench_length=None, exten
         From the axis of the multiplier to where its arm rests.
     bars : list
         Straight bars: ``[(section, length, size), ...]`` with section "square", "round" or "hexagon".
-    smallest_drive : length in m
+    drive_square : length in m
         Smallest square in the line.
     wrench_type : text
         "setting" (clicks) or "indicating".
@@ -511,7 +511,7 @@ def reach(table=None, /, *, torque=None, setting=None, wrench_length=None, exten
     tolerance_support_share, tolerance_operator : number
         How far things may be off; estimates if not given.
     columns : text or list of texts
-    threads : whole number
+    jobs : whole number
         Of a table, as for `clamp`.
 
     Returns
@@ -544,10 +544,9 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
                yield_strength=None, torsion_ratio=None, preload=None, thread_friction=None, bearing_friction=None,
                engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
                years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
-               square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
-               wanted_chance=None, done=None, held=None, held_untreated=None, undone=None, zinc_or_cadmium=None,
-               adhesive=None, fire_or_burst=None, rubber_or_plastic=None, reused=None, quenched=None, trials=None,
-               seed=None, threads=None, columns=None):
+               drive_square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
+               wanted_chance=None, aids=None, held=None, held_untreated=None, loosened=None, surroundings=None,
+               reused=None, quenched=None, trials=None, seed=None, jobs=None, columns=None):
     """Tell whether a stuck fastener comes free before it shears or its drive gives, where to stop, and what to do next.
 
     Parameters
@@ -580,14 +579,14 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
         Years in place; with ``first_year_loss``, a length in m, it replaces the metal loss of the state of rust.
     drive : text
         "six_point" (if not given), "twelve_point", "open_end", "internal_hexagon" or "hexalobular".
-    drive_clearance, corner_loss, square : length in m
+    drive_clearance, corner_loss, drive_square : length in m
         Play of the tool (0.2 mm of a socket and 0.1 mm of a key or bit if not given), radial wear of the corners (or of the
         ridges between lobes), smallest square drive in the chain.
     handle_length : length in m
         If turned by hand, with ``hand_force`` in N (median pull) and ``hand_variation``.
     shear_risk, wanted_chance : number
         Accepted chance of shearing, 0.05; chance of release at which no stronger aid is looked for, 0.9.
-    done : list
+    aids : list
         Aids already used: ``["brush", "fluid:24h", {"aid": "heat", "nut_rise": 100}]``; of brush, fluid (with its
         soak_hours, and thin_fluid), tighten_first, impact, heat, cold. Of heat and cold, nut_rise and bolt_rise in K.
     held : torque in N.m
@@ -595,13 +594,15 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
         stop at are then those of the rest of the pull.
     held_untreated : bool
         It was pulled to it before the aids already used.
-    undone : list
+    loosened : list
         Like fasteners of the same flange: ``["freed:85N.m", ("sheared", "120N.m"), ...]``; freed, sheared, rounded,
         unmoved. They were turned without the aids already used; one that had them says so, ``"freed:60N.m:treated"`` or
         ``("freed", "60N.m", True)``.
-    zinc_or_cadmium, adhesive, fire_or_burst, rubber_or_plastic, reused, quenched : bool
-        What limits heat; ``quenched`` follows from the class.
-    trials, seed, threads : whole number
+    surroundings : text or list of texts
+        What limits heat: "fire_or_burst", "rubber_or_plastic", "zinc_or_cadmium", "adhesive".
+    reused, quenched : bool
+        The bolt is to be used again; it is quenched and tempered, which follows from the class if not given.
+    trials, seed, jobs : whole number
         Of the simulation; the same seed gives the same answer on any number of threads. With a table the threads share
         its rows.
     columns : text or list of texts

@@ -66,13 +66,13 @@ def _warn(columns, stacklevel):
                       f"{wrong[0] + 1}: {error[wrong[0]]}", DomainWarning, stacklevel=stacklevel)
 
 
-def _answer(question, table, said, columns, threads, rows):
+def _answer(question, table, said, columns, jobs, rows):
     parts = [(str(name), _column(question, str(name), values)) for name, values in table.items()]
-    return _core.answer_rows(question, parts, said, columns, rows, threads)
+    return _core.answer_rows(question, parts, said, columns, rows, jobs)
 
 
-def _frame(table, question, said, columns, threads, warn=False):
-    answer = _answer(question, table, said, columns, threads, len(table))
+def _frame(table, question, said, columns, jobs, warn=False):
+    answer = _answer(question, table, said, columns, jobs, len(table))
     if warn:
         _warn(answer, stacklevel=6)
     return sys.modules["pandas"].DataFrame(answer, index=table.index, copy=False)
@@ -105,14 +105,14 @@ def _lazy(table, options):
     return {name: records[name] for name in kind.names}
 
 
-def answer(question, table, said, columns, threads):
+def answer(question, table, said, columns, jobs):
     """Answers ``question`` for every row of ``table``.
 
     said: what holds for all rows that do not say it themselves.
     columns: names of the columns of the answer, or one name; empty for the usual ones.
     """
     columns = (columns,) if isinstance(columns, str) else columns
-    options = dict(question=question, said=said, columns=tuple(columns), threads=threads)
+    options = dict(question=question, said=said, columns=tuple(columns), jobs=jobs)
     if _is_a(table, "dask.dataframe", "DataFrame"):
         return table.map_partitions(_frame, **options, meta=_frame(table._meta, **options))
     if _is_a(table, "pandas", "DataFrame"):

@@ -8,7 +8,7 @@ chain of formulas that feed each other, or for a whole answer.
 >>> uncertainty.budget("preload_from_nut_factor", inputs).output
 'preload'
 >>> run = uncertainty.monte_carlo(uncertainty.clamp(thread="M16", property_class="8.8", torque="130N.m",
-...                                                 condition="oiled"), threads=2)
+...                                                 condition="oiled"), jobs=2)
 >>> run.symmetric.low < run.mean < run.symmetric.high
 True
 
@@ -136,7 +136,7 @@ def question(what):
 def _of_answer(answer, ask, said):
     """The question of a whole answer. A word that the answer does not take is refused, as the answer does."""
     known = [name for name, parameter in inspect.signature(answer).parameters.items()
-             if parameter.kind is parameter.KEYWORD_ONLY and name not in ("columns", "threads")]
+             if parameter.kind is parameter.KEYWORD_ONLY and name not in ("columns", "jobs")]
     for word in said:
         if word not in known:
             raise TypeError(f"{answer.__name__}() got an unexpected keyword argument '{word}'; it takes {', '.join(known)}")
@@ -258,7 +258,7 @@ def _run(start, progress):
 
 
 def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95, interval="symmetric", digits=2,
-                trials=None, most_trials=None, seed=1, threads=1, progress=None):
+                trials=None, most_trials=None, seed=1, jobs=1, progress=None):
     """Propagation of whole distributions by random trials, after JCGM 101:2008.
 
     Runs until the digits asked for are certain, and says to which numerical tolerance.
@@ -277,7 +277,7 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
         As many and no more.
     most_trials : int
         When to give up; 10 million if not given.
-    seed, threads : int
+    seed, jobs : int
     progress : True or a function
         True shows a bar (of tqdm if it is installed). A function takes the trials done and those expected; if it returns
         False, the run stops and gives what it has. The interrupt key raises KeyboardInterrupt.
@@ -290,22 +290,22 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
         `budget`.
     """
     options = {"coverage": coverage, "interval": interval, "digits": digits, "trials": trials, "most_trials": most_trials,
-               "seed": seed, "threads": threads}
+               "seed": seed, "jobs": jobs}
     asked = question(what)
     known, pairs, output = _inputs(inputs), _pairs(correlations), _name(output)
     return _run(lambda call: asked.monte_carlo(known, pairs, output, _answers._given(options), call), progress)
 
 
-def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, threads=1, progress=None):
+def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, jobs=1, progress=None):
     """Which input the variance of a result comes from, where the model is not linear: Sobol indices.
 
-    what, inputs, output, seed, threads, progress: as for `monte_carlo`; the inputs are independent. trials: pairs of
+    what, inputs, output, seed, jobs, progress: as for `monte_carlo`; the inputs are independent. trials: pairs of
     input sets. batches: their scatter gives the standard errors.
 
     Returns a Sobol: mean, variance, trials, outside, stopped, inputs (name, first, first_error, total, total_error), and
     ``explain()``.
     Raises Error like `monte_carlo`.
     """
-    options = {"trials": trials, "batches": batches, "seed": seed, "threads": threads}
+    options = {"trials": trials, "batches": batches, "seed": seed, "jobs": jobs}
     asked, known, output = question(what), _inputs(inputs), _name(output)
     return _run(lambda call: asked.sobol(known, output, options, call), progress)

@@ -53,7 +53,7 @@ def monte_carlo(
     trials: Optional[int] = ...,
     most_trials: Optional[int] = ...,
     seed: int = ...,
-    threads: int = ...,
+    jobs: int = ...,
     progress: Progress = ...,
 ) -> MonteCarlo: ...
 def sobol(
@@ -64,6 +64,6 @@ def sobol(
     trials: int = ...,
     batches: int = ...,
     seed: int = ...,
-    threads: int = ...,
+    jobs: int = ...,
     progress: Progress = ...,
 ) -> Sobol: ...

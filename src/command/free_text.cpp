@@ -157,7 +157,7 @@ std::string capacities_text(const Free& answer) {
 
 /// Whether what was learned last, and is told, is of fasteners that had the aids.
 bool learned_treated(const FreeJob& job) {
-  return std::any_of(job.undone.begin(), job.undone.end(), [](const Undone& one) { return one.treated; });
+  return std::any_of(job.loosened.begin(), job.loosened.end(), [](const Undone& one) { return one.treated; });
 }
 
 std::string after_text(const Free& answer) {
@@ -181,12 +181,12 @@ std::string page_of(const FreeJob& job, const Free& answer) {
           : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats.shop()), drive);
   std::string out = paragraph(stop_text(job, answer));
   out += paragraph(fmt::format("{}, {}. Rust: {}.", thread_text(job), tool, rust_state(job.rust).title));
-  if (!job.done.empty()) out += paragraph("Aids already used: " + aids_text(job.done) + ".");
+  if (!job.aids.empty()) out += paragraph("Aids already used: " + aids_text(job.aids) + ".");
   out += paragraph(fmt::format("Breakaway torque: {}, in nine of ten cases.", band_text(answer.breakaway)));
   if (job.held)
     out += paragraph(fmt::format("It withstood {}{} without moving; outcomes below that are excluded.",
                                  rounded_torque(*job.held),
-                                 job.done.empty()     ? ""
+                                 job.aids.empty()     ? ""
                                  : job.held_untreated ? ", before the aids,"
                                                       : ", after the aids,"));
   if (answer.learned)
@@ -194,7 +194,7 @@ std::string page_of(const FreeJob& job, const Free& answer) {
         fmt::format("This includes the results of {} of the same flange; their median is between {} and {}{}.",
                     answer.learned->count == 1 ? "one fastener" : std::to_string(answer.learned->count) + " fasteners",
                     rounded_torque(answer.learned->median.low), rounded_torque(answer.learned->median.high),
-                    job.done.empty()       ? ""
+                    job.aids.empty()       ? ""
                     : learned_treated(job) ? ", after the aids"
                                            : ", before the aids"));
   out += chances_text(job, answer) + if_held_text(job, answer) + capacities_text(answer) + plan_text(job, answer) +

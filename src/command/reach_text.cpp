@@ -31,7 +31,7 @@ std::string contributions_text(const Reach& answer) {
   }
   return table.text() +
          paragraph("Full width: any value within it is equally likely. Of the band: share of the variance.") +
-         paragraph(fmt::format("All of it goes into a clamp load as clamp --torque {} --wrench {}%.",
+         paragraph(fmt::format("All of it goes into a clamp load as clamp --torque {} --wrench-accuracy {}%.",
                                number_text(answer.arrives.nominal.si, 4) + "N.m",
                                number_text(100 * answer.wrench_accuracy, 3)));
 }

@@ -24,7 +24,7 @@ std::string did_you_mean(const std::string& word, const std::vector<std::string>
   if (word.size() > 40) return "; " + otherwise;
   const std::string* best = nullptr;
   std::size_t least = (word.size() - std::min(word.size(), word.find_first_not_of('-'))) / 3 + 1;
-  // An option that begins or ends like the other is meant: --wrench-accuracy and --property-class for --wrench and --class.
+  // An option that begins or ends like the other is meant: --property-class for --class.
   const auto within = [](const std::string& name, const std::string& part) {
     return part.size() > 5 && part.starts_with("--") && (name.starts_with(part) || name.ends_with(part.substr(1)));
   };

@@ -433,8 +433,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   beside(verb.add_option("--from-row", options->from_row, "Go on at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
          "1");
-  beside(verb.add_option("--threads", options->threads, "How many work at a table; all if not said")
-             ->check(from_one_to(256)),
+  beside(verb.add_option("--jobs", options->jobs, "How many work at a table; all if not said")->check(from_one_to(256)),
          "2");
   verb.add_option("--rename", options->renamed, "Columns of the table that are called otherwise than the options")
       ->type_name("GRADE=class")
@@ -464,7 +463,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   const StopSignal signal;
   source.skip_to(options.from_row);
   const unsigned machine = std::max(1u, std::thread::hardware_concurrency());
-  const Tally all = Answering(source, layout, options.threads > 0 ? options.threads : machine).write_to(target);
+  const Tally all = Answering(source, layout, options.jobs > 0 ? options.jobs : machine).write_to(target);
   if (all.stopped) {
     const std::string left = target.leave();
     program.code = other_failure;

@@ -18,7 +18,7 @@ struct TableOptions {
   std::string columns;               ///< figures with commas between them; "" for the usual ones
   std::vector<std::string> renamed;  ///< each `column=key`
   std::size_t from_row = 1;
-  unsigned threads = 0;           ///< 0: as many as the machine has
+  unsigned jobs = 0;              ///< 0: as many as the machine has
   CLI::Option* option = nullptr;  ///< --file
 
   bool given() const { return option->count() > 0; }

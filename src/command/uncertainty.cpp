@@ -27,7 +27,7 @@ namespace {
 struct Run {
   std::vector<std::string> scatter;
   std::vector<std::string> correlate;
-  std::string output, coverage, trials, digits, seed, threads;
+  std::string output, coverage, trials, digits, seed, jobs;
   bool shortest = false;
   bool sobol = false;
 };
@@ -46,7 +46,7 @@ std::shared_ptr<Run> add_run(CLI::App& verb) {
   add("--digits", run->digits, "2", "Digits of the standard uncertainty that must be certain, 1 to 5");
   add("--trials", run->trials, "1000000", "As many trials and no more");
   add("--seed", run->seed, "1", "Seed; the same gives the same answer on any number of threads");
-  add("--threads", run->threads, "1", "Threads that share the work");
+  add("--jobs", run->jobs, "1", "Threads that share the work");
   verb.add_flag("--shortest", run->shortest, "The ends of the shortest interval must be certain");
   verb.add_flag("--sobol", run->sobol, "Also the Sobol indices, for results that are not linear");
   return run;
@@ -68,7 +68,7 @@ MonteCarloOptions options_of(const Run& run, ProgressCall progress) {
   if (!run.trials.empty() && o.trials == 0)
     throw Error("trials", "trials is 0; leave it out to run until the digits are certain");
   read_said("seed", run.seed, "1", o.seed);
-  read_said("threads", run.threads, "4", o.threads);
+  read_said("jobs", run.jobs, "4", o.jobs);
   o.progress = std::move(progress);
   return o;
 }
@@ -165,7 +165,7 @@ void answer(Program& program, const Question& question, const std::vector<std::s
     if (run.sobol && !found.stopped) {
       const MonteCarloOptions o = options_of(run, nullptr);
       SobolOptions how;
-      how.seed = o.seed, how.threads = o.threads, how.progress = watch.call("Sobol");
+      how.seed = o.seed, how.jobs = o.jobs, how.progress = watch.call("Sobol");
       const Sobol sobol = try_sobol(model, joint, how).value();
       result["sobol"] = json_of(sobol);
       page += sobol_text(sobol);

@@ -24,7 +24,7 @@ constexpr std::pair<std::string_view, std::string_view> other_names[] = {
 };
 
 /// What is said once for a whole table: as a column it would be left out without a word.
-constexpr std::string_view said_once[] = {"threads", "columns"};
+constexpr std::string_view said_once[] = {"jobs", "columns"};
 
 std::string with_dashes(std::string_view name) {
   std::string text(name);
@@ -72,6 +72,12 @@ std::string said_number(double x, const char* unit) {
 bool means_yes(std::string_view text) { return text == "yes" || text == "true" || text == "True" || text == "1"; }
 bool means_no(std::string_view text) { return text == "no" || text == "false" || text == "False" || text == "0"; }
 
+/// \return whether `name` is one of the words that a key takes; heavy-rust is taken for heavy_rust
+bool takes_word(const RowKey& key, std::string_view name) {
+  const std::string word = with_dashes(name);
+  return std::any_of(key.words.begin(), key.words.end(), [&](const char* one) { return word == with_dashes(one); });
+}
+
 }  // namespace
 
 std::span<const RowQuestion* const> row_questions() {
@@ -117,6 +123,13 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
     if (place >= 0 && std::find(places.begin(), places.end(), place) != places.end())
       return Error(question.keys[static_cast<std::size_t>(place)].name.c_str(),
                    ("column " + shown + " is there twice, or under two names; leave one of them out").c_str());
+    // As the name of a column it would be left out without a word, and heat planned beside fuel.
+    for (const RowKey& key : question.keys)
+      if (place < 0 && key.takes == Takes::several_values && takes_word(key, name))
+        return Error(key.name.c_str(),
+                     ("column " + shown + " is called like a word of " + key.name + "; write it into a column " +
+                      key.name + ", or give it another name if it is something else")
+                         .c_str());
     // A slip of the pen must not go for a column of somebody else's: what it says would be left out without a word.
     for (const RowKey& key : question.keys)
       if (place < 0 && name.size() > 3 && name.size() < 40 &&

@@ -21,7 +21,8 @@ struct RowKey {
   std::string argument;  ///< what the library calls it in its errors
   const char* unit;      ///< SI unit of a column of numbers; "" where they have none
   Takes takes;
-  const char* example;  ///< "25kN"
+  const char* example;                 ///< "25kN"
+  std::span<const char* const> words;  ///< those that it takes, if it takes words only
 };
 
 /// What a row says under one key: text, or a number in SI.
@@ -144,7 +145,7 @@ std::vector<RowKey> row_keys(std::span<const Key<Job>> keys) {
   std::vector<RowKey> rows;
   for (const Key<Job>& key : keys)
     if (std::string_view(key.name) != "name")
-      rows.push_back({key.name, key.argument, unit_of_example(key.example), key.takes, key.example});
+      rows.push_back({key.name, key.argument, unit_of_example(key.example), key.takes, key.example, key.words});
   return rows;
 }
 

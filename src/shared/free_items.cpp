@@ -54,4 +54,18 @@ Problem read_aid(const char* key, std::string_view text, AidUse& use) {
   return read_hours(key, parts[1], use.soak_hours);
 }
 
+Problem read_surroundings(const char* key, std::string_view text, HeatSurroundings& surroundings) {
+  constexpr bool HeatSurroundings::* members[] = {&HeatSurroundings::fire_or_burst,
+                                                  &HeatSurroundings::rubber_or_plastic,
+                                                  &HeatSurroundings::zinc_or_cadmium, &HeatSurroundings::adhesive};
+  static_assert(std::size(members) == std::size(surroundings_words));
+  std::string known, word(text);
+  std::replace(word.begin(), word.end(), '-', '_');
+  for (std::size_t i = 0; i < std::size(members); ++i) {
+    if (word == surroundings_words[i]) return surroundings.*members[i] = true, Problem();
+    known += (known.empty() ? "" : ", ") + std::string(surroundings_words[i]);
+  }
+  return refuse_text(key, text, " is not known; write " + known);
+}
+
 }  // namespace tauten::shared

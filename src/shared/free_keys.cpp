@@ -9,31 +9,13 @@ namespace {
 using FreeKey = Key<FreeQuestion>;
 using Line = std::string_view;
 
-/// What of the surroundings limits heat: a word of the key `near`, and a key of its own.
-struct Concern {
-  const char* word;
-  const char* key;
-  bool HeatSurroundings::* member;
-};
-constexpr Concern concerns[] = {{"zinc_or_cadmium", "zinc-or-cadmium", &HeatSurroundings::zinc_or_cadmium},
-                                {"adhesive", "adhesive", &HeatSurroundings::adhesive},
-                                {"fire_or_burst", "fire-or-burst", &HeatSurroundings::fire_or_burst},
-                                {"rubber_or_plastic", "rubber-or-plastic", &HeatSurroundings::rubber_or_plastic}};
-constexpr const char* concern_words[] = {concerns[0].word, concerns[1].word, concerns[2].word, concerns[3].word};
-
 Problem put_text(std::string FreeNames::* member, Line text, FreeQuestion& question) {
   question.names.*member = text;
   return {};
 }
 
-Problem put_near(const FreeKey& key, Line text, FreeQuestion& question) {
-  std::string known, word(text);
-  std::replace(word.begin(), word.end(), '-', '_');
-  for (const Concern& concern : concerns) {
-    if (word == concern.word) return question.job.near.*concern.member = true, Problem();
-    known += (known.empty() ? "" : ", ") + std::string(concern.word);
-  }
-  return refuse_text(key.name, text, " is not known; write " + known);
+Problem put_surroundings(const FreeKey& key, Line text, FreeQuestion& question) {
+  return read_surroundings(key.name, text, question.job.surroundings);
 }
 
 constexpr const char* truth_words[] = {"yes", "no"};
@@ -45,35 +27,12 @@ Problem read_truth(const char* key, Line text, bool& into) {
   return refuse_text(key, text, " is not known; write yes or no");
 }
 
-/// A concern under its own name. Others may be said by `near` as well, so a no takes nothing back.
-template <bool HeatSurroundings::* member>
-Problem put_concern(const FreeKey& key, Line text, FreeQuestion& question) {
-  bool is_there = false;
-  if (auto problem = read_truth(key.name, text, is_there)) return problem;
-  if (is_there) question.job.near.*member = true;
-  return {};
+Problem put_loosened(const FreeKey& key, Line text, FreeQuestion& question) {
+  return read_undone(key.name, text, question.job.loosened.emplace_back());
 }
 
-/// \return that a concern is said to be near, and denied under its own name
-Problem deny_concern(std::span<const Said> said, const HeatSurroundings& near) {
-  for (const Concern& concern : concerns)
-    if (near.*concern.member && has(said, concern.key))
-      for (const Said& pair : said) {
-        bool is_there = true;
-        if (pair.key != concern.key || read_truth(concern.key, pair.text, is_there) || is_there) continue;
-        return Error(concern.key, (std::string(concern.key) + " is no, but near names " + concern.word +
-                                   "; say which of them holds, and leave the other out")
-                                      .c_str());
-      }
-  return {};
-}
-
-Problem put_undone(const FreeKey& key, Line text, FreeQuestion& question) {
-  return read_undone(key.name, text, question.job.undone.emplace_back());
-}
-
-Problem put_done(const FreeKey& key, Line text, FreeQuestion& question) {
-  return read_aid(key.name, text, question.job.done.emplace_back());
+Problem put_aid(const FreeKey& key, Line text, FreeQuestion& question) {
+  return read_aid(key.name, text, question.job.aids.emplace_back());
 }
 
 /// A whole number.
@@ -102,8 +61,8 @@ constexpr FreeKey keys[] = {
     {"limit", "200N.m", "Torque that will not be exceeded", put<[](auto& q) -> auto& { return q.job.limit; }>},
     {"drive", "six_point", "six_point, else twelve_point, open_end, internal_hexagon, hexalobular",
      put<[](auto& q) -> auto& { return q.names.drive; }>, "", Words<DriveFit>::list},
-    {"undone", "freed:85N.m", "One of the flange, and its torque; freed:60N.m:treated if after done", put_undone, "",
-     Words<Undone::How>::list, Takes::several_values},
+    {"loosened", "freed:85N.m", "One of the flange, and its torque; freed:60N.m:treated if after done", put_loosened,
+     "loosened", Words<Undone::How>::list, Takes::several_values},
     {"held", "150N.m", "Torque that this very bolt was pulled to and has not moved",
      put_above_zero<[](auto& q) -> auto& { return q.job.held.emplace(); }>},
     {"held-untreated",
@@ -113,24 +72,17 @@ constexpr FreeKey keys[] = {
      "held_untreated",
      {},
      Takes::nothing},
-    {"done", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K", put_done, "",
+    {"aid", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K", put_aid, "aids",
      Words<Aid>::list, Takes::several_values},
-    {"near", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_near, "",
-     concern_words, Takes::several_values},
-    {"fire-or-burst", "yes", "yes or no: as near fire_or_burst", put_concern<&HeatSurroundings::fire_or_burst>,
-     "fire_or_burst", truth_words},
-    {"rubber-or-plastic", "yes", "yes or no: as near rubber_or_plastic",
-     put_concern<&HeatSurroundings::rubber_or_plastic>, "rubber_or_plastic", truth_words},
-    {"zinc-or-cadmium", "yes", "yes or no: as near zinc_or_cadmium", put_concern<&HeatSurroundings::zinc_or_cadmium>,
-     "zinc_or_cadmium", truth_words},
-    {"adhesive", "yes", "yes or no: as near adhesive", put_concern<&HeatSurroundings::adhesive>, "", truth_words},
+    {"surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_surroundings,
+     "", surroundings_words, Takes::several_values},
     {"quenched", "yes", "yes or no: quenched and tempered; default: as the class",
      [](const FreeKey& key, Line text, FreeQuestion& q) { return read_truth(key.name, text, q.quenched.emplace()); },
      "", truth_words},
     {"reused",
      "yes",
      "The bolt is to be used again",
-     put<[](auto& q) -> auto& { return q.job.near.reused; }>,
+     put<[](auto& q) -> auto& { return q.job.surroundings.reused; }>,
      "",
      {},
      Takes::nothing},
@@ -143,8 +95,8 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.corner_loss; }>, "corner_loss"},
     {"drive-clearance", "0.2mm", "Play of the tool; 0.2 mm if not said, inside a head 0.1 mm",
      put<[](auto& q) -> auto& { return q.job.drive_clearance; }>, "drive_clearance"},
-    {"square", "12.7mm", "Smallest square drive in the chain",
-     put_above_zero<[](auto& q) -> auto& { return q.job.square; }>},
+    {"drive-square", "12.7mm", "Smallest square drive in the chain",
+     put_above_zero<[](auto& q) -> auto& { return q.job.drive_square; }>},
     {"handle-length", "600mm", "Length of the handle, if turned by hand",
      put_above_zero<[](auto& q) -> auto& { return q.job.handle_length; }>, "handle_length"},
     {"hand-force", "350N", "Median pull of the hand", put<[](auto& q) -> auto& { return q.job.hand_force; }>,
@@ -159,7 +111,7 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.thread_friction; }>, "thread_friction"},
     {"bearing-friction", "0.14", "Coefficient under the head of the clean joint",
      put<[](auto& q) -> auto& { return q.job.bearing_friction; }>, "bearing_friction"},
-    {"prevailing", "4N.m", "Prevailing torque of a locking nut or insert",
+    {"prevailing-torque", "4N.m", "Prevailing torque of a locking nut or insert",
      put<[](auto& q) -> auto& { return q.job.prevailing_torque; }>, "prevailing_torque"},
     {"engaged-length", "13mm", "Engaged length of thread; 0.8 d if not said",
      put_above_zero<[](auto& q) -> auto& { return q.job.engaged_length; }>, "engaged_length"},
@@ -201,7 +153,6 @@ std::span<const FreeKey> free_keys() { return keys; }
 Outcome<FreeJob> try_free_job(std::span<const Said> said) {
   FreeQuestion question;
   if (auto problem = set_all<FreeQuestion>(keys, said, question)) return *problem;
-  if (auto problem = deny_concern(said, question.job.near)) return *problem;
   if (has(said, "class") && has(said, "torsion-ratio"))
     return Error("torsion-ratio", "class and torsion-ratio exclude each other; leave one of them out");
   if (has(said, "years") != has(said, "first-year-loss"))
@@ -215,7 +166,7 @@ Outcome<FreeJob> try_free_job(std::span<const Said> said) {
     const Error named = renamed(*error, "property_class", "class");
     return in_words(said, named);
   }
-  if (question.quenched) question.job.near.quenched = *question.quenched;
+  if (question.quenched) question.job.surroundings.quenched = *question.quenched;
   return question.job;
 }
 

@@ -96,7 +96,7 @@ def test_torque_for_is_the_inverse():
     ("--thread M20 --class 8.8 --torque 310lbf.ft --condition penetrating-fluid --specified dry",
      dict(thread="M20", property_class="8.8", torque="310lbf.ft", condition="penetrating-fluid",
           specified_condition="dry")),
-    ("--thread M12 --head \"ISO 4032\" --class 8.8 --torque 62N.m --prevailing 9N.m --shank 1N.m --face dry --wrench 3%",
+    ("--thread M12 --head \"ISO 4032\" --class 8.8 --torque 62N.m --prevailing-torque 9N.m --shank-torque 1N.m --face dry --wrench-accuracy 3%",
      dict(thread="M12", head="ISO 4032", property_class="8.8", torque=62, prevailing_torque=9, shank_torque=1,
           face_condition="dry", wrench_accuracy=0.03)),
     ("--thread M16 --torque 90N.m --thread-friction 0.1..0.12..0.2 --bearing-friction 0.13 --torsion elastic --share 0.6 "
@@ -113,7 +113,7 @@ def test_same_as_command_line(words, arguments):
 def test_torque_and_identify_same_as_command_line():
     assert json.loads(tauten.torque_for(thread="M10x1.25", property_class="10.9", clamp_load="25kN",
                                         prevailing_torque="4N.m").to_json()) == \
-        command_line("torque", "--thread", "M10x1.25", "--class", "10.9", "--clamp-load", "25kN", "--prevailing", "4N.m")
+        command_line("torque", "--thread", "M10x1.25", "--class", "10.9", "--clamp-load", "25kN", "--prevailing-torque", "4N.m")
     for words, arguments in ((["--socket", "24mm", "--class", "8.8"], dict(socket="24mm", property_class="8.8")),
                              (["--key", "8mm"], dict(key="8mm")), (["--bit", "30"], dict(bit=30)),
                              (["--socket", "15.8mm", "--worn", "0.5mm"], dict(socket=15.8e-3, worn=0.5e-3))):
@@ -134,8 +134,8 @@ LOOSENING = TIGHTENING | {"stored_energy", "impact_sockets", "heat_near", "heat_
     (["torque", "--thread", "M16", "--class", "8.8"],
      lambda: tauten.torque_for(thread="M16", property_class="8.8"), TIGHTENING),
     (["reach", "--torque", "130N.m"], lambda: tauten.reach(torque="130N.m"), TIGHTENING - {"replace_used_up"}),
-    (["free", "--thread", "M16", "--class", "8.8", "--near", "zinc-or-cadmium"],
-     lambda: tauten.free_joint(thread="M16", property_class="8.8", zinc_or_cadmium=True), LOOSENING),
+    (["free", "--thread", "M16", "--class", "8.8", "--surroundings", "zinc-or-cadmium"],
+     lambda: tauten.free_joint(thread="M16", property_class="8.8", surroundings=["zinc_or_cadmium"]), LOOSENING),
 ], ids=["clamp", "torque", "reach", "free"])
 def test_cautions_are_data_in_every_answer(words, ask, cautions):
     answer = ask()
@@ -164,7 +164,7 @@ def test_explanation_same_as_command_line():
             (["reach", "--torque", "130N.m", "--extension", "100mm@30deg"],
              tauten.reach(torque="130N.m", extensions=[("100mm", "30deg")])),
             (["turn", "--thread", "M16", "--class", "8.8", "--grip", "40mm", "--snug-torque", "40N.m", "--angle", "60deg",
-              "--condition", "oiled", "--prevailing", "5N.m"], TURN()),
+              "--condition", "oiled", "--prevailing-torque", "5N.m"], TURN()),
             (["free", "--thread", "M16", "--class", "8.8", "--trials", "5000"],
              tauten.free_joint(thread="M16", property_class="8.8", trials=5000))):
         run = subprocess.run([PROGRAM, "explain", *words, "--digits", "5", "--unit", "length=in"], capture_output=True,
@@ -458,7 +458,7 @@ class Cells(html.parser.HTMLParser):
 
 def stuck():
     return tauten.free_joint(thread="M16", property_class="8.8", socket="24mm", trials=20000,
-                             undone=[("freed", "200N.m")], handle_length="0.8m")
+                             loosened=[("freed", "200N.m")], handle_length="0.8m")
 
 
 def with_extension(**changed):
@@ -572,10 +572,10 @@ def test_free_makes_sense():
     assert c.limit == 200
     worse = tauten.free_joint(**dict(FREE, rust="heavy_rust"), limit="200N.m")
     assert worse.chances.free < c.free and worse.breakaway.nominal > answer.breakaway.nominal
-    soaked = tauten.free_joint(**FREE, limit="200N.m", done=["brush", {"aid": "fluid", "soak_hours": 24}])
+    soaked = tauten.free_joint(**FREE, limit="200N.m", aids=["brush", {"aid": "fluid", "soak_hours": 24}])
     assert soaked.chances.free > c.free
     assert {use.aid for step in answer.steps for use in step.aids} >= {"brush", "fluid", "heat", "cut"}
-    assert not any(use.aid == "heat" for step in tauten.free_joint(**FREE, fire_or_burst=True).steps for use in step.aids)
+    assert not any(use.aid == "heat" for step in tauten.free_joint(**FREE, surroundings="fire_or_burst").steps for use in step.aids)
 
 
 def test_steps_are_there_in_words():
@@ -618,19 +618,19 @@ def test_free_explains():
 def test_free_learns_from_the_flange():
     first = tauten.free_joint(**FREE)
     assert first.learned is None
-    easier = tauten.free_joint(**FREE, undone=[("freed", "150N.m"), ("freed", "160N.m"), ("not_moved", "100N.m")])
+    easier = tauten.free_joint(**FREE, loosened=[("freed", "150N.m"), ("freed", "160N.m"), ("not_moved", "100N.m")])
     assert easier.learned.count == 3 and easier.breakaway.nominal < first.breakaway.nominal
     # As the command line writes them, and with the word of the chances, which speak of not moving.
     def asked(**more):
         return tauten.free_joint(**{**FREE, **more}).as_dict()
-    assert easier.as_dict() == asked(undone=["freed:150N.m", {"how": "freed", "torque": 160}, "not-moved:100N.m"])
-    assert easier.as_dict() == asked(undone=["freed:150N.m", "freed:160N.m", ("unmoved", 100)])
-    assert asked(undone="freed:150N.m") == asked(undone=["freed:150N.m"]) != asked()
-    assert asked(done="brush") == asked(done=["brush"]) != asked()
+    assert easier.as_dict() == asked(loosened=["freed:150N.m", {"how": "freed", "torque": 160}, "not-moved:100N.m"])
+    assert easier.as_dict() == asked(loosened=["freed:150N.m", "freed:160N.m", ("unmoved", 100)])
+    assert asked(loosened="freed:150N.m") == asked(loosened=["freed:150N.m"]) != asked()
+    assert asked(aids="brush") == asked(aids=["brush"]) != asked()
     aids = ["brush", "fluid:24h"]
-    assert asked(done=aids) == asked(done=["brush", {"aid": "fluid", "soak_hours": 24}])
-    untreated, treated = asked(done=aids, undone=["freed:150N.m"]), asked(done=aids, undone=[("freed", "150N.m", True)])
-    assert treated == asked(done=aids, undone=["freed:150N.m:treated"])
+    assert asked(aids=aids) == asked(aids=["brush", {"aid": "fluid", "soak_hours": 24}])
+    untreated, treated = asked(aids=aids, loosened=["freed:150N.m"]), asked(aids=aids, loosened=[("freed", "150N.m", True)])
+    assert treated == asked(aids=aids, loosened=["freed:150N.m:treated"])
     assert untreated["breakaway"]["nominal"] < treated["breakaway"]["nominal"]
 
 
@@ -643,7 +643,7 @@ def test_free_of_a_bolt_that_has_held():
     assert held.chances.free == pytest.approx(half.chances.free, abs=0.02)
     assert held.chances.shear == pytest.approx(half.chances.shear, abs=0.02)
     assert "150 N.m" in held.explain() and "it has not moved" in held.explain()
-    soaked = tauten.free_joint(**FREE, limit="300N.m", held="150N.m", held_untreated=True, done=["brush", "fluid:24h"])
+    soaked = tauten.free_joint(**FREE, limit="300N.m", held="150N.m", held_untreated=True, aids=["brush", "fluid:24h"])
     assert soaked.breakaway.low < 150 and soaked.breakaway.nominal < held.breakaway.nominal
 
 
@@ -652,7 +652,7 @@ def test_free_shows_where_the_shearing_torque_comes_from():
     text = answer.explain()
     printed = float(text[text.index("   T_S = "):].splitlines()[2].split()[1])
     assert printed == pytest.approx(answer.shear.nominal, rel=0.05)
-    hot = tauten.free_joint(**FREE, done=["heat:150K"]).explain()
+    hot = tauten.free_joint(**FREE, aids=["heat:150K"]).explain()
     assert "while hot" in hot and "while hot" not in text
 
 
@@ -660,11 +660,11 @@ def test_free_shows_where_the_shearing_torque_comes_from():
     (dict(thread=None), "thread"), (dict(diameter="16mm"), "diameter"), (dict(property_class=None), "property_class"),
     (dict(yield_strength="640MPa"), "yield_strength"), (dict(socket="10mm"), "socket"), (dict(key="14mm"), "key"),
     (dict(rust="awful"), "rust"), (dict(limit=0), "limit"), (dict(trials=1), "trials"), (dict(trials=2 ** 70), "trials"),
-    (dict(done=["hammer"]), "done[0].aid"), (dict(done=["cut"]), "done"), (dict(done=["heat"], fire_or_burst=True), "done"),
-    (dict(undone=[("freed",)]), "undone"), (dict(undone=[("lost", "20N.m")]), "undone[0].how"),
-    (dict(undone=["freed"]), "undone[0]"), (dict(undone=["lost:20N.m"]), "undone[0]"),
-    (dict(undone=["freed:20N.m:treated"]), "undone"), (dict(undone=["freed:20"]), "undone[0]"), (dict(undone="freed:20"), "undone"),
-    (dict(done=["fluid:24"]), "done[0]"), (dict(done=["fluid:24h:thick"]), "done[0]"), (dict(done=["brush:2h"]), "done[0]"),
+    (dict(aids=["hammer"]), "aids[0].aid"), (dict(aids=["cut"]), "aids"), (dict(aids=["heat"], surroundings="fire_or_burst"), "aids"),
+    (dict(loosened=[("freed",)]), "loosened"), (dict(loosened=[("lost", "20N.m")]), "loosened[0].how"),
+    (dict(loosened=["freed"]), "loosened[0]"), (dict(loosened=["lost:20N.m"]), "loosened[0]"),
+    (dict(loosened=["freed:20N.m:treated"]), "loosened"), (dict(loosened=["freed:20"]), "loosened[0]"), (dict(loosened="freed:20"), "loosened"),
+    (dict(aids=["fluid:24"]), "aids[0]"), (dict(aids=["fluid:24h:thick"]), "aids[0]"), (dict(aids=["brush:2h"]), "aids[0]"),
     (dict(held=0), "held"), (dict(held="9kN.m"), "held"), (dict(held="150N.m", limit="100N.m"), "limit"),
     (dict(held_untreated=True), "held_untreated"),
     (dict(socket=None, key="14mm", drive="open_end"), "drive"),
@@ -701,7 +701,7 @@ def test_stubs_name_what_there_is():
             code = function.__code__
             there = list(code.co_varnames[:code.co_argcount + code.co_kwonlyargcount])
             if there[0] == "table" and said[0] != "table":  # the overload without a table
-                there = [name for name in there if name in said or name not in ("table", "columns", "threads")]
+                there = [name for name in there if name in said or name not in ("table", "columns", "jobs")]
             assert said == there, item.name
     classes = {item.name: [member.name for member in item.body if isinstance(member, ast.FunctionDef) and
                            member.decorator_list]

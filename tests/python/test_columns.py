@@ -19,7 +19,7 @@ LEAST = {"clamp": dict(thread="M16", torque=130.0), "torque": dict(thread="M16")
          "reach": dict(torque=130.0), "free": dict(thread="M16", property_class="8.8", limit=200.0, trials=2000)}
 # A table may call its rows as it likes: the name of a joint changes nothing in an answer.
 NO_PART_OF_THE_QUESTION = {"name"}
-SAID_ONCE = {"threads", "columns"}
+SAID_ONCE = {"jobs", "columns"}
 PROGRAM = os.environ.get("TAUTEN_PROGRAM")
 
 
@@ -56,8 +56,8 @@ def same(figure, one):
 
 
 @pytest.mark.parametrize("name, values", [
-    ("fire_or_burst", [True, False]), ("rubber_or_plastic", [True, False]), ("zinc_or_cadmium", [True, False]),
-    ("adhesive", [True, False]), ("quenched", [True, False]), ("width_across_flats", [0.024, 0.027]),
+    ("surroundings", ["fire_or_burst", "adhesive"]), ("surroundings", ["rubber_or_plastic", "zinc_or_cadmium"]),
+    ("quenched", [True, False]), ("width_across_flats", [0.024, 0.027]),
     ("width_across_flats", ["24mm", "27mm"]),
 ])
 def test_a_column_of_free_joint_says_what_the_argument_says(name, values):
@@ -96,39 +96,37 @@ def check_free(name, values, fixed):
 
 def test_no_heat_is_planned_beside_fuel_in_the_row_that_says_so_and_only_there():
     fixed = dict(thread="M16", property_class="8.8", rust="heavy_rust", trials=20_000)
-    spoken = [False, True, None, "yes", "no", np.True_, 1.0, 0]
-    table = silent(tauten.free_joint, {"fire_or_burst": spoken}, **fixed)
-    for row, value in enumerate(spoken):
-        near_fuel = value in ("yes", True)
-        one = tauten.free_joint(**fixed, fire_or_burst=near_fuel)
+    spoken = ["", "fire_or_burst", None, "fire-or-burst", "adhesive", "adhesive;fire_or_burst"]
+    table = silent(tauten.free_joint, {"surroundings": spoken}, **fixed)
+    for row, words in enumerate(spoken):
+        near_fuel = "fire" in (words or "")
+        one = tauten.free_joint(**fixed, surroundings=words.split(";") if words else None)
         heats = any(use.aid == "heat" for step in one.steps for use in step.aids)
         assert heats != near_fuel
         assert ("heat_forbidden" in table["warnings"][row].split(";")) == near_fuel
-    used = silent(tauten.free_joint, {"fire_or_burst": np.array([True, False])}, **fixed)
-    assert used["warnings"].tolist() == [table["warnings"][1], table["warnings"][0]]
 
 
 def test_heat_that_was_used_beside_fuel_is_refused_in_that_row():
-    fixed = dict(thread="M16", property_class="8.8", limit="200N.m", done="heat:150K", trials=2000)
+    fixed = dict(thread="M16", property_class="8.8", limit="200N.m", aids="heat:150K", trials=2000)
     with pytest.warns(tauten.DomainWarning, match="1 of 2 rows"):
-        table = tauten.free_joint({"fire_or_burst": [True, False]}, **fixed)
+        table = tauten.free_joint({"surroundings": ["fire_or_burst", ""]}, **fixed)
     with pytest.raises(tauten.Error) as one:
-        tauten.free_joint(**fixed, fire_or_burst=True)
+        tauten.free_joint(**fixed, surroundings="fire_or_burst")
     assert table["error"].tolist() == [str(one.value), ""]
 
 
 @pytest.mark.parametrize("name", ["fire_or_burst", "rubber_or_plastic", "zinc_or_cadmium", "adhesive"])
-def test_two_spellings_agree_or_are_refused(name):
+def test_a_column_that_is_called_like_a_word_of_the_surroundings_is_refused(name):
     fixed = dict(thread="M16", property_class="8.8", limit="200N.m", trials=2000)
-    with pytest.warns(tauten.DomainWarning, match="1 of 4 rows"):
-        table = tauten.free_joint({"near": [name, name, name, ""], name: [True, False, None, True]}, **fixed)
-    assert table["error"][1] == (f"{name.replace('_', '-')} is no, but near names {name}; say which of them holds, and "
-                                 "leave the other out")
-    assert table["error"].tolist()[::2] == ["", ""] and table["warnings"][0] == table["warnings"][2] == table["warnings"][3]
+    for spelling in (name, name.replace("_", "-")):
+        with pytest.raises(tauten.Error, match="is called like a word of surroundings; write it into a column surroundings"):
+            tauten.free_joint({spelling: [True, False]}, **fixed)
+    with pytest.raises(TypeError, match=name):
+        tauten.free_joint(**fixed, **{name: True})
 
 
 @pytest.mark.parametrize("function, table", [
-    (tauten.free_joint, {"thread": ["M16"], "fire_or_burst": [True], "fire-or-burst": [False]}),
+    (tauten.free_joint, {"thread": ["M16"], "wrench_accuracy": [0.1], "held": [1.0], "held-untreated": [False], "held_untreated": [True]}),
     (tauten.clamp, {"thread": ["M16"], "torque": [130], "more_faces": ["26mm:oiled"], "more-face": ["26mm:dry"]}),
 ])
 def test_one_key_under_two_names_is_refused(function, table):
@@ -220,8 +218,7 @@ PLAIN = {"clamp": lambda a: a.candidates[0].clamp_load.nominal, "torque": lambda
          "turn": lambda a: a.angle, "reach": lambda a: a.setting, "free": lambda a: a.stop_at}
 FIGURE = {"clamp": "clamp_load_nominal", "torque": "torque", "turn": "angle", "reach": "setting", "free": "stop_at"}
 # The words in which the command line names an argument.
-SPELLINGS = {"prevailing_torque": "prevailing", "property_class": "class", "wrench_accuracy": "wrench",
-             "shank_torque": "shank"}
+SPELLINGS = {"property_class": "class"}
 
 
 def reason(sentence, name):
@@ -252,8 +249,8 @@ def test_zero_and_other_numbers_mean_the_same_alone_and_in_a_row(verb, name):
 
 @pytest.mark.parametrize("verb, name", [
     *(("free", name) for name in ("engaged_length", "bearing_diameter", "nut_diameter", "nut_yield", "head_height",
-                                  "square", "handle_length")),
-    *(("reach", name) for name in ("scale_high", "division", "reaction_arm", "smallest_drive"))])
+                                  "drive_square", "handle_length")),
+    *(("reach", name) for name in ("scale_high", "division", "reaction_arm", "drive_square"))])
 def test_a_zero_that_cannot_be_is_not_taken_for_not_known(verb, name):
     alone_error, row_error, _, _ = said_alike(verb, name, 0.0)
     assert "is 0" in alone_error and "but must be above 0; write it like" in alone_error
@@ -265,13 +262,12 @@ def test_the_command_line_says_them_too(tmp_path):
     def run(*words):
         return subprocess.run([PROGRAM, *words], capture_output=True, text=True, timeout=60)
     free = "free --json --thread M16 --class 8.8 --rust heavy_rust --trials 20000".split()
-    plain, near, own, denied = (json.loads(run(*free, *more).stdout) for more in (
-        [], ["--near", "fire_or_burst"], ["--fire-or-burst", "yes"], ["--fire-or-burst", "no"]))
-    assert near == own != plain == denied
-    wrong = run(*free, "--near", "adhesive", "--adhesive", "no")
-    assert wrong.returncode == 2 and "adhesive is no, but near names adhesive" in wrong.stderr
+    plain, near = (json.loads(run(*free, *more).stdout) for more in ([], ["--surroundings", "fire_or_burst"]))
+    assert near != plain
+    fixed = dict(thread="M16", property_class="8.8", rust="heavy_rust", trials=20000)
+    assert json.loads(tauten.free_joint(**fixed, surroundings="fire_or_burst").to_json()) == near
     table = tmp_path / "flange.csv"
-    table.write_text("thread,class,rust,fire_or_burst\nM16,8.8,heavy_rust,yes\nM16,8.8,heavy_rust,no\n")
+    table.write_text("thread,class,rust,surroundings\nM16,8.8,heavy_rust,adhesive;fire_or_burst\nM16,8.8,heavy_rust,\n")
     rows = run("free", "--trials", "20000", "--file", str(table)).stdout.splitlines()
     assert ["heat_forbidden" in row for row in rows[1:]] == [True, False]
     faces = tmp_path / "feet.toml"

@@ -109,7 +109,7 @@ CASES = {
 def test_clamp_agrees_with_plain_arithmetic(name):
     bolt, words, torque = CASES[name]
     low, usual, high = 0.08, 0.12, 0.16
-    got = answer("clamp", *words, "--torque", f"{torque}N.m", "--condition", "oiled", "--wrench", "4%")
+    got = answer("clamp", *words, "--torque", f"{torque}N.m", "--condition", "oiled", "--wrench-accuracy", "4%")
     assert [got["thread_friction"][k] for k in ("low", "nominal", "high")] == [low, usual, high]
     first = got["candidates"][0]
     newton_mm = torque * 1000
@@ -153,9 +153,9 @@ def test_eval_agrees_with_plain_arithmetic_and_with_the_steps_of_clamp():
 
 
 def test_prevailing_torque_takes_no_part():
-    without = answer("clamp", "--thread", "M12", "--torque", "50N.m", "--wrench", "0%")["candidates"][0]
-    with_it = answer("clamp", "--thread", "M12", "--torque", "59N.m", "--prevailing", "9N.m",
-                     "--wrench", "0%")["candidates"][0]
+    without = answer("clamp", "--thread", "M12", "--torque", "50N.m", "--wrench-accuracy", "0%")["candidates"][0]
+    with_it = answer("clamp", "--thread", "M12", "--torque", "59N.m", "--prevailing-torque", "9N.m",
+                     "--wrench-accuracy", "0%")["candidates"][0]
     assert with_it["clamp_load"]["nominal"] == pytest.approx(without["clamp_load"]["nominal"], rel=1e-12)
 
 
@@ -320,7 +320,7 @@ def test_a_drawing_that_does_not_arrive_is_an_error():
 
 # free
 
-FLANGE = ["--undone", "freed:205N.m", "--undone", "unmoved:210N.m", "--undone", "sheared:380N.m"]
+FLANGE = ["--loosened", "freed:205N.m", "--loosened", "unmoved:210N.m", "--loosened", "sheared:380N.m"]
 STUCK = ["free", "--thread", "M16", "--class", "8.8", "--socket", "24mm", "--rust", "heavy-rust"]
 
 
@@ -381,18 +381,18 @@ def test_free_of_a_six_lobed_drive():
 
 def test_free_asks_for_what_it_was_told():
     base = answer(*STUCK, "--limit", "200N.m")
-    assert answer(*STUCK, "--limit", "200N.m", "--done", "brush", "--done", "fluid:24h:thin")["chances"]["free"] > \
+    assert answer(*STUCK, "--limit", "200N.m", "--aid", "brush", "--aid", "fluid:24h:thin")["chances"]["free"] > \
         base["chances"]["free"]
-    assert answer(*STUCK, "--limit", "200N.m", "--undone", "freed:100N.m")["breakaway"]["nominal"] < \
+    assert answer(*STUCK, "--limit", "200N.m", "--loosened", "freed:100N.m")["breakaway"]["nominal"] < \
         base["breakaway"]["nominal"]
-    assert answer(*STUCK, "--undone", "not-moved:100N.m") == answer(*STUCK, "--undone", "unmoved:100N.m")
-    soaked = [*STUCK, "--done", "brush", "--done", "fluid:24h"]
-    assert answer(*soaked, "--undone", "freed:250N.m")["breakaway"]["nominal"] < \
-        answer(*soaked, "--undone", "freed:250N.m:treated")["breakaway"]["nominal"]
+    assert answer(*STUCK, "--loosened", "not-moved:100N.m") == answer(*STUCK, "--loosened", "unmoved:100N.m")
+    soaked = [*STUCK, "--aid", "brush", "--aid", "fluid:24h"]
+    assert answer(*soaked, "--loosened", "freed:250N.m")["breakaway"]["nominal"] < \
+        answer(*soaked, "--loosened", "freed:250N.m:treated")["breakaway"]["nominal"]
     held = answer(*STUCK, "--held", "150N.m")
     assert held["breakaway"]["low"] > 150 and held["stop_at"] > 150
     assert answer(*soaked, "--held", "300N.m", "--held-untreated", "--limit", "250N.m")["breakaway"]["low"] < 300
-    near = answer(*STUCK, "--near", "fire-or-burst")
+    near = answer(*STUCK, "--surroundings", "fire-or-burst")
     assert not any(use["aid"] == "heat" for step in near["steps"] for use in step["aids"])
     assert any(use["aid"] == "heat" for step in base["steps"] for use in step["aids"])
     assert answer(*STUCK, "--seed", "2")["breakaway"] != answer(*STUCK)["breakaway"]
@@ -412,14 +412,14 @@ def test_reach_and_free_agree_with_python():
                   "--scale-high", "50N.m") == json.loads(way.to_json())
     stuck = tauten.free_joint(
         thread="M16", property_class="8.8", socket="24mm", rust="heavy_rust", limit="200N.m", trials=20000,
-        undone=[("freed", "205N.m"), ("unmoved", "210N.m"), ("sheared", "380N.m")],
-        done=["brush", {"aid": "fluid", "soak_hours": 24, "thin_fluid": True}], rubber_or_plastic=True, handle_length="0.6m")
-    assert answer(*STUCK, "--limit", "200N.m", "--trials", "20000", *FLANGE, "--done", "brush", "--done", "fluid:24h:thin",
-                  "--near", "rubber_or_plastic", "--handle-length", "600mm") == json.loads(stuck.to_json())
-    key = tauten.free_joint(thread="M12", property_class="10.9", key="10mm", preload="30kN", square="12.7mm", trials=20000,
-                            years=8, first_year_loss="0.05mm", done=[{"aid": "heat", "nut_rise": 100, "bolt_rise": 40}])
-    assert answer("free", "--thread", "M12", "--class", "10.9", "--key", "10mm", "--preload", "30kN", "--square", "12.7mm",
-                  "--trials", "20000", "--years", "8", "--first-year-loss", "0.05mm", "--done",
+        loosened=[("freed", "205N.m"), ("unmoved", "210N.m"), ("sheared", "380N.m")],
+        aids=["brush", {"aid": "fluid", "soak_hours": 24, "thin_fluid": True}], surroundings="rubber_or_plastic", handle_length="0.6m")
+    assert answer(*STUCK, "--limit", "200N.m", "--trials", "20000", *FLANGE, "--aid", "brush", "--aid", "fluid:24h:thin",
+                  "--surroundings", "rubber_or_plastic", "--handle-length", "600mm") == json.loads(stuck.to_json())
+    key = tauten.free_joint(thread="M12", property_class="10.9", key="10mm", preload="30kN", drive_square="12.7mm", trials=20000,
+                            years=8, first_year_loss="0.05mm", aids=[{"aid": "heat", "nut_rise": 100, "bolt_rise": 40}])
+    assert answer("free", "--thread", "M12", "--class", "10.9", "--key", "10mm", "--preload", "30kN", "--drive-square", "12.7mm",
+                  "--trials", "20000", "--years", "8", "--first-year-loss", "0.05mm", "--aid",
                   "heat:100K") == json.loads(key.to_json())
 
 
@@ -504,9 +504,9 @@ NONSENSE = {
     "unknown verb": (["clmp"], "did you mean clamp?", "verb"),
     "unknown option": (["clamp", "--torqe", "5N.m"], "did you mean --torque?", "option"),
     "option of another verb": (["clamp", "--angle", "45deg"], "no option '--angle'; see tauten clamp --help", "option"),
-    "argument of Python": (["clamp", "--wrench-accuracy", "4%"], "did you mean --wrench? See tauten clamp --help", "option"),
+    "argument of Python": (["clamp", "--wrench-accuracy", "4%"], "did you mean --wrench-accuracy? See tauten clamp --help", "option"),
     "angle behind a comma": (["reach", "--torque", "9N.m", "--extension", "75mm,45deg"], "like 75mm@45deg", "extension"),
-    "several in one": (["free", "--thread", "M16", "--undone", "freed:85N.m,unmoved:90N.m"], "say undone again for each", "undone"),
+    "several in one": (["free", "--thread", "M16", "--loosened", "freed:85N.m,unmoved:90N.m"], "say loosened again for each", "loosened"),
     "risk in percent": (["free", "--thread", "M16", "--class", "8.8", "--shear-risk", "5"], "for example 0.05 or 5%",
                         "shear-risk"),
     "stray word": (["clamp", "M10", "--torque", "5N.m"], "'M10'", "option"),
@@ -543,11 +543,11 @@ NONSENSE = {
     "unknown condition": ([*CLAMP, "--torque", "5N.m", "--condition", "honey"], "give one of dry, oiled", "condition"),
     "unknown face": ([*CLAMP, "--torque", "5N.m", "--face", "honey"], "face 'honey'", "face"),
     "unknown specified": ([*CLAMP, "--torque", "5N.m", "--specified", "honey"], "specified 'honey'", "specified"),
-    "wrench too bad": ([*CLAMP, "--torque", "5N.m", "--wrench", "60%"], "wrench is 0.6, but must be at least 0", "wrench"),
-    "wrench negative": ([*CLAMP, "--torque", "5N.m", "--wrench", "-4%"], "wrench is -0.04", "wrench"),
+    "wrench too bad": ([*CLAMP, "--torque", "5N.m", "--wrench-accuracy", "60%"], "wrench-accuracy is 0.6, but must be at least 0", "wrench-accuracy"),
+    "wrench negative": ([*CLAMP, "--torque", "5N.m", "--wrench-accuracy", "-4%"], "wrench-accuracy is -0.04", "wrench-accuracy"),
     "share too large": ([*CLAMP, "--torque", "5N.m", "--share", "150%"], "share is 1.5, but must be", "share"),
-    "prevailing takes all": ([*CLAMP, "--torque", "5N.m", "--prevailing", "9N.m"], "nothing is left", "torque"),
-    "prevailing negative": ([*CLAMP, "--torque", "5N.m", "--prevailing", "-9N.m"], "prevailing is -9 N.m", "prevailing"),
+    "prevailing takes all": ([*CLAMP, "--torque", "5N.m", "--prevailing-torque", "9N.m"], "nothing is left", "torque"),
+    "prevailing negative": ([*CLAMP, "--torque", "5N.m", "--prevailing-torque", "-9N.m"], "prevailing-torque is -9 N.m", "prevailing-torque"),
     "band falls": ([*CLAMP, "--torque", "5N.m", "--thread-friction", "0.2..0.1..0.3"], "must rise", "thread-friction"),
     "band of two": ([*CLAMP, "--torque", "5N.m", "--thread-friction", "0.1..0.2"], "0.08..0.12..0.16", "thread-friction"),
     "band of four": ([*CLAMP, "--torque", "5N.m", "--bearing-friction", "0.1..0.2..0.3..0.4"], "neither", "bearing-friction"),
@@ -605,7 +605,7 @@ NONSENSE = {
     "reach type": ([*REACH, "--wrench-type", "click"], "write indicating, setting", "wrench-type"),
     "reach arm alone": ([*REACH, "--reaction-arm", "9mm"], "multiplier-ratio is missing", "multiplier-ratio"),
     "reach gain": ([*REACH, "--multiplier-ratio", "4", "--multiplier-efficiency", "2"], "at most 1", "multiplier-efficiency"),
-    "reach no drive": ([*REACH, "--smallest-drive", "0mm"], "must be above 0", "smallest-drive"),
+    "reach no drive": ([*REACH, "--drive-square", "0mm"], "must be above 0", "drive-square"),
     "reach svg": ([*REACH, "--svg", "/"], "cannot be written", "svg"),
     "reach stray": ([*REACH, "--extension", "9mm", "9mm"], "'9mm'", "option"),
     "free nothing": (["free"], "give a thread like M16, or diameter and pitch; identify tells", "thread"),
@@ -627,17 +627,17 @@ NONSENSE = {
     "free lobes without a head": (["free", "--thread", "M24", "--class", "8.8", "--drive", "hexalobular"], "ISO 14579", "bit"),
     "free rust": ([*FREE, "--rust", "awful"], "write clean, aged_dry", "rust"),
     "free limit": ([*FREE, "--limit", "0N.m"], "above 0", "limit"),
-    "free undone": ([*FREE, "--undone", "freed"], "like freed:85N.m", "undone"),
-    "free undone how": ([*FREE, "--undone", "lost:85N.m"], "freed, sheared, rounded or unmoved", "undone"),
-    "free undone bare": ([*FREE, "--undone", "freed:85"], "'freed:85' has no unit; write it like freed:85N.m", "undone"),
-    "free undone bare treated": ([*FREE, "--undone", "freed:85:treated"], "write it like freed:85N.m:treated", "undone"),
-    "free undone zero": ([*FREE, "--undone", "freed:85N.m", "--undone", "freed:0N.m"], "must be above 0", "undone"),
-    "free done": ([*FREE, "--done", "hammer"], "write brush, fluid", "done"),
-    "free cut": ([*FREE, "--done", "cut"], "needs no torque", "done"),
-    "free soak": ([*FREE, "--done", "fluid:24"], "write it like 24h", "done"),
-    "free brush": ([*FREE, "--done", "brush:2h"], "says too much", "done"),
-    "free heat near fuel": ([*FREE, "--done", "heat", "--near", "fire_or_burst"], "No heat", "done"),
-    "free near": ([*FREE, "--near", "cat"], "write zinc_or_cadmium", "near"),
+    "free undone": ([*FREE, "--loosened", "freed"], "like freed:85N.m", "loosened"),
+    "free undone how": ([*FREE, "--loosened", "lost:85N.m"], "freed, sheared, rounded or unmoved", "loosened"),
+    "free undone bare": ([*FREE, "--loosened", "freed:85"], "'freed:85' has no unit; write it like freed:85N.m", "loosened"),
+    "free undone bare treated": ([*FREE, "--loosened", "freed:85:treated"], "write it like freed:85N.m:treated", "loosened"),
+    "free undone zero": ([*FREE, "--loosened", "freed:85N.m", "--loosened", "freed:0N.m"], "must be above 0", "loosened"),
+    "free done": ([*FREE, "--aid", "hammer"], "write brush, fluid", "aid"),
+    "free cut": ([*FREE, "--aid", "cut"], "needs no torque", "aid"),
+    "free soak": ([*FREE, "--aid", "fluid:24"], "write it like 24h", "aid"),
+    "free brush": ([*FREE, "--aid", "brush:2h"], "says too much", "aid"),
+    "free heat near fuel": ([*FREE, "--aid", "heat", "--surroundings", "fire_or_burst"], "No heat", "aid"),
+    "free near": ([*FREE, "--surroundings", "cat"], "write zinc_or_cadmium", "surroundings"),
     "free years": ([*FREE, "--years", "5"], "go together", "first-year-loss"),
     "free hand": ([*FREE, "--hand-force", "350N"], "goes with handle-length", "handle-length"),
     "free trials": ([*FREE, "--trials", "1"], "at least 1000", "trials"),
@@ -650,7 +650,7 @@ NONSENSE = {
     "turn no snug": (["turn", "--thread", "M16", "--grip", "50mm", "--angle", "30deg"], "counts from", "snug-torque"),
     "turn snug above": ([*TURN, "--snug-torque", "60N.m", "--clamp-load", "10kN"], "lower snug torque", "snug-torque"),
     "turn snug at yield": ([*TURN, "--snug-torque", "300N.m", "--angle", "30deg"], "to yield", "snug-torque"),
-    "turn snug lost": ([*TURN, "--snug-torque", "5N.m", "--prevailing", "6N.m"], "nothing is left", "snug-torque"),
+    "turn snug lost": ([*TURN, "--snug-torque", "5N.m", "--prevailing-torque", "6N.m"], "nothing is left", "snug-torque"),
     "turn too much": ([*TURN, "--clamp-load", "400kN"], "necks at", "clamp-load"),
     "turn two wishes": ([*TURN, "--clamp-load", "40kN", "--share", "50%"], "exclude each other", "share"),
     "turn thin layer": ([*TURN, "--layer", "-2mm"], "must be above 0", "layer"),
@@ -697,7 +697,7 @@ def test_bytes_that_are_no_text_are_refused():
 
 def test_random_words_never_break_the_program():
     rng = random.Random(7)
-    pieces = ["clamp", "torque", "turn", "curve", "reach", "free", "--undone", "--extension", "--layer", "--csv", "eval",
+    pieces = ["clamp", "torque", "turn", "curve", "reach", "free", "--loosened", "--extension", "--layer", "--csv", "eval",
               "identify", "--torque", "--thread", "--socket", "-5N.m", "M10", "M10x9", "16mm",
               "--json", "--", "-", "--=", "{}", "[1,2]", "%s%n", "1e308kN", "--share", "5", "nut_factor", "torque=1N.m",
               "\u00d7", "", " ", "--file", "--help-me", "-x", "=", "pitch=\u221e"]
@@ -787,8 +787,8 @@ def test_one_bad_joint_does_not_spoil_the_others(name, tmp_path):
 
 
 def test_a_file_says_the_same_as_the_options(tmp_path):
-    words = {"socket": "24mm", "class": "10.9", "torque": "180N.m", "condition": "zinc", "face": "oiled", "wrench": "3%",
-             "prevailing": "4N.m", "shank": "1N.m", "thread-friction": "0.10..0.12..0.15", "torsion": "elastic",
+    words = {"socket": "24mm", "class": "10.9", "torque": "180N.m", "condition": "zinc", "face": "oiled", "wrench-accuracy": "3%",
+             "prevailing-torque": "4N.m", "shank-torque": "1N.m", "thread-friction": "0.10..0.12..0.15", "torsion": "elastic",
              "bearing-diameter": "20mm", "share": "70%", "specified": "dry", "name": "coupling"}
     path = write(tmp_path, "[[joint]]\n" + "".join(f'{key} = "{value}"\n' for key, value in words.items()))
     from_file = answer("clamp", "--file", path)["joints"][0]
@@ -829,7 +829,7 @@ def test_the_demo_shows_every_verdict_and_says_that_it_is_invented():
     ["formulas", "tightening_torque"],
     *[[verb, "--help"] for verb in VERBS],
     ["reach", "--torque", "130N.m", "--extension", "100mm@30deg", "--bar", "round:250mm:12mm", "--multiplier-ratio", "4"],
-    ["free", "--thread", "M16", "--class", "8.8", "--rust", "heavy_rust", "--undone", "freed:150N.m", "--handle-length",
+    ["free", "--thread", "M16", "--class", "8.8", "--rust", "heavy_rust", "--loosened", "freed:150N.m", "--handle-length",
      "600mm"],
     ["turn", "--thread", "M16", "--layer", "20mm:grey_cast_iron", "--layer", "35mm", "--working-load", "15kN", "--structural",
      "--bar", "square:250mm:12.7mm"],
@@ -851,7 +851,7 @@ def test_help_lists_the_words_that_an_option_takes():
         text = " ".join(said(verb, "--help").split())
         assert "condition, face, specified: dry, oiled, " in text and "class: 3.6, 4.6, " in text
         assert "torsion: plastic, elastic." in text
-    assert "undone: freed, sheared, rounded, unmoved." in said("free", "--help")
+    assert "loosened: freed, sheared, rounded, unmoved." in said("free", "--help")
 
 
 # What was wrong once
@@ -873,14 +873,14 @@ def test_a_bolt_that_may_shear_shows_no_clamp_load():
 def test_no_page_ever_shows_nan():
     for prevailing in (0, 3, 9, 12, 25, 60):
         for rest in (["clamp", "--torque", "27N.m"], ["torque"], ["torque", "--clamp-load", "0.2kN"], ["torque", "--share", "60%"]):
-            done = run(*rest, "--thread", "M10", "--class", "4.6", "--prevailing", f"{prevailing}N.m")
+            done = run(*rest, "--thread", "M10", "--class", "4.6", "--prevailing-torque", f"{prevailing}N.m")
             assert done.returncode in (0, 2) and b"nan" not in done.stdout, (prevailing, rest)
             assert (done.returncode == 2) == done.stderr.startswith(b"tauten: "), (prevailing, rest)
 
 
 def test_a_refusal_shows_how_its_own_argument_is_written():
     base = ["clamp", "--thread", "M10", "--torque", "5N.m"]
-    for option, example in (("share", "0.75 or 75%"), ("wrench", "0.04 or 4%")):
+    for option, example in (("share", "0.75 or 75%"), ("wrench-accuracy", "0.04 or 4%")):
         for value in ("much", "300%"):
             assert f"like {example}" in refused(*base, f"--{option}", value)[0]
     assert "0.12" in refused(*base, "--thread-friction", "much")[0]

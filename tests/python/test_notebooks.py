@@ -188,3 +188,12 @@ def test_snug_to_yield_says_what_it_promises():
     assert len(shares) == 3 and float(shares[0][2]) == 0 < float(shares[2][2])
     assert "single use" in printed and "may serve again" in printed and "past yield" in printed
     assert "(Estimate.)" in printed and "approve a joint for service" in printed
+
+
+def test_a_print_that_arrives_in_pieces_is_one(tmp_path):
+    """A kernel flushes what is printed after a while, so a slow one sends the end of a line by itself."""
+    notebook = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(
+        "import sys\nprint('pump feet', end='', flush=True)\nimport time\ntime.sleep(0.5)\nprint(flush=True)")])
+    path = tmp_path / "pieces.ipynb"
+    nbformat.write(notebook, path)
+    assert [output.text for output in outputs(execute(path))] == ["pump feet\n"]

@@ -168,7 +168,7 @@ def test_the_other_questions():
 def test_threads_change_nothing():
     random = np.random.default_rng(3)
     table = {"torque": random.uniform(5, 900, 20_000), "thread": random.choice(["M10", "M16", "M20"], 20_000)}
-    one, many = (silent(tauten.clamp, table, **FEET, threads=threads) for threads in (1, 5))
+    one, many = (silent(tauten.clamp, table, **FEET, jobs=threads) for threads in (1, 5))
     for name in one:
         np.testing.assert_array_equal(one[name], many[name])
     assert len(set(one["verdict"])) > 3
@@ -274,11 +274,11 @@ def test_columns_of_times_are_no_numbers(kind):
 @pytest.mark.parametrize("ask", [tauten.clamp, tauten.free_joint, tauten.reach])
 def test_a_number_of_threads_that_cannot_be_is_refused(ask, threads, words):
     with pytest.raises(tauten.Error, match=words) as caught:
-        ask({"thread": ["M16"] * 3, "torque": 5}, threads=threads)
-    assert caught.value.argument == "threads"
+        ask({"thread": ["M16"] * 3, "torque": 5}, jobs=threads)
+    assert caught.value.argument == "jobs"
     for no_number in ("2", True, 1.5):
         with pytest.raises(TypeError, match="^threads takes a whole number, not (str|bool|float)$"):
-            ask({"thread": ["M16"] * 3}, threads=no_number)
+            ask({"thread": ["M16"] * 3}, jobs=no_number)
 
 
 @pytest.mark.parametrize("threads", [1, 3])
@@ -289,15 +289,15 @@ def test_the_interrupt_key_stops_a_table(threads):
     key = threading.Timer(0.3, os.kill, (os.getpid(), signal.SIGINT))
     key.start()
     with pytest.raises(KeyboardInterrupt):
-        tauten.free_joint(table, property_class="8.8", trials=200_000, threads=threads)
+        tauten.free_joint(table, property_class="8.8", trials=200_000, jobs=threads)
     key.join()
     assert 0.3 <= time.monotonic() - start < 12
 
 
 def test_more_threads_than_rows_change_nothing():
-    few, many = (silent(tauten.clamp, {"thread": ["M12", "M16"], "torque": 60}, **FEET, threads=n) for n in (1, 256))
+    few, many = (silent(tauten.clamp, {"thread": ["M12", "M16"], "torque": 60}, **FEET, jobs=n) for n in (1, 256))
     np.testing.assert_array_equal(few["clamp_load_low"], many["clamp_load_low"])
-    assert silent(tauten.clamp, {"thread": [], "torque": []}, **FEET, threads=256)["clamp_load_low"].size == 0
+    assert silent(tauten.clamp, {"thread": [], "torque": []}, **FEET, jobs=256)["clamp_load_low"].size == 0
 
 
 @pytest.mark.parametrize("table, said, argument, words", [
@@ -344,7 +344,7 @@ def test_one_text_is_one_column():
 @pytest.mark.parametrize("ask, said, words", [
     (tauten.reach, dict(extensions=[("100mm", "30deg")]), "^extensions takes one text .*, like 100mm@30deg, not list; several "
      "stand in one text with semicolons"),
-    (tauten.free_joint, dict(undone=["freed:85N.m"]), "^undone takes one text .*, like freed:.*, not list; several"),
+    (tauten.free_joint, dict(loosened=["freed:85N.m"]), "^undone takes one text .*, like freed:.*, not list; several"),
     (tauten.clamp, dict(condition=["oiled"]), "^condition takes one text or number, like oiled, not list$"),
 ])
 def test_lists_beside_a_table_are_texts_with_semicolons(ask, said, words):

@@ -97,7 +97,7 @@ def test_every_question_has_a_page():
 
 def test_other_names_of_arguments_are_told():
     told = {name: (option, verbs) for name, option, verbs in python_reference.other_names()}
-    assert told["wrench_accuracy"] == ("--wrench", ["clamp", "torque", "turn"])
+    assert told["wrench_accuracy"] == ("--wrench-accuracy", ["clamp", "torque", "turn"])
     assert told["extensions"] == ("--extension", ["reach"])
     assert told["property_class"][0] == "--class" and told["specified_condition"][0] == "--specified"
     assert "clamp_load" not in told

@@ -94,7 +94,7 @@ def test_a_misread_table_shows_in_the_columns_that_only_go_along():
 
 def test_numbers_that_cannot_be_are_shown_with_their_range():
     table = "thread,torque\nM16,130N.m\n"
-    for option, most in (("--from-row", "1000000000000000"), ("--threads", "256")):
+    for option, most in (("--from-row", "1000000000000000"), ("--jobs", "256")):
         for value in ("0", "-1", "x", "1.5", "99999999999999999999"):
             sentence = refused("clamp", "--file", "-", f"{option}={value}", table=table)
             assert sentence == f"tauten: {option} is '{value}', but must be a whole number from 1 to {most}\n"
@@ -139,7 +139,7 @@ def test_line_breaks_in_cells():
 
 
 def test_columns_and_first_row_are_chosen():
-    done = run("clamp", "--file", "-", "--columns", "verdict,least_class", "--from-row", 3, "--threads", 1,
+    done = run("clamp", "--file", "-", "--columns", "verdict,least_class", "--from-row", 3, "--jobs", 1,
                table="thread,torque\n" + "M16,130N.m\n" * 5)
     assert done.stdout.decode().splitlines()[0] == "row,thread,torque,verdict,least_class,warnings,error"
     assert [row["row"] for row in rows_of(done)] == ["3", "4", "5"]
@@ -204,7 +204,7 @@ def fleet(path, rows, varied=False):
 
 def test_threads_and_blocks_change_nothing(tmp_path):
     fleet(tmp_path / "fleet.csv", 100_000)  # several blocks of 1 MB
-    one, many = (run("clamp", "--file", tmp_path / "fleet.csv", "--threads", threads) for threads in (1, 3))
+    one, many = (run("clamp", "--file", tmp_path / "fleet.csv", "--jobs", threads) for threads in (1, 3))
     assert one.returncode == 0 and one.stdout == many.stdout
     rows = rows_of(one)
     assert [int(row["row"]) for row in rows] == list(range(1, 100_001))
@@ -227,7 +227,7 @@ def test_memory_is_bounded_for_any_length_and_number_of_threads(tmp_path, rows, 
     def most_memory(path):  # in kB, of a process of its own
         code = ("import resource, subprocess, sys; subprocess.run(sys.argv[1:], check=True, stdout=subprocess.DEVNULL, "
                 "stderr=subprocess.DEVNULL); print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)")
-        words = [PROGRAM, "clamp", "--file", path, "--threads", str(threads)]
+        words = [PROGRAM, "clamp", "--file", path, "--jobs", str(threads)]
         return int(subprocess.run([sys.executable, "-c", code, *words], capture_output=True, check=True).stdout)
 
     assert most_memory(tmp_path / "long.csv") < 200_000
@@ -313,7 +313,7 @@ def test_costly_rows_come_soon_and_the_interrupt_is_heard_at_each(tmp_path):
     file.write_text("thread,class,rust,limit\n" + "".join(f"M16,8.8,rusted,{200 + row}N.m\n" for row in range(400)))
     for stop in signal.SIGINT, signal.SIGTERM:
         part.unlink(missing_ok=True)
-        running = start("free", "--file", file, "--output", tmp_path / "out.csv", "--threads", 2)
+        running = start("free", "--file", file, "--output", tmp_path / "out.csv", "--jobs", 2)
         until(lambda: len(lines_of(part)) > 1)
         running.send_signal(stop)
         said = ended(running, 1)
@@ -435,7 +435,7 @@ def test_the_output_stays_what_it_is(tmp_path):
 def test_the_other_verbs():
     stuck = answered("free", "--columns", "stop_at,chances_free", table="thread,class,rust,limit,done\n"
                      "M16,8.8,rusted,300N.m,brush;fluid:24h\n")[0]
-    one = json.loads(run("free", "--json", *"--thread M16 --class 8.8 --rust rusted --limit 300N.m --done brush --done "
+    one = json.loads(run("free", "--json", *"--thread M16 --class 8.8 --rust rusted --limit 300N.m --aid brush --aid "
                          "fluid:24h".split()).stdout)
     assert (float(stuck["stop_at"]), float(stuck["chances_free"])) == (one["stop_at"], one["chances"]["free"])
     way = answered("reach", "--wrench-length", "400mm", table="torque,extension\n130N.m,100mm@30deg;50mm\n")[0]

@@ -44,8 +44,8 @@ def refused(call, argument, **arguments):
     ("--angle 40deg --at-handle --bar round:300mm:14mm --structural --sloping-faces 1",
      dict(angle="40deg", angle_at_handle=True, bars=[("round", 0.3, "14mm")], structural=True, sloping_faces=1)),
     ("--clamp-load 50kN --working-load 15kN --load-introduction 0.5 --bolt-warming 60K --plate-warming 80K --neighbours 2kN "
-     "--creep-share 10% --roughness 0.016mm --load-across --wrench 3% --angle-tolerance 2deg --resilience-tolerance 8% "
-     "--strength-surplus 15% --prevailing 4N.m --face dry --length 90mm --plate-model frustum --name foot",
+     "--creep-share 10% --roughness 0.016mm --load-across --wrench-accuracy 3% --angle-tolerance 2deg --resilience-tolerance 8% "
+     "--strength-surplus 15% --prevailing-torque 4N.m --face dry --length 90mm --plate-model frustum --name foot",
      dict(clamp_load="50kN", working_load="15kN", load_introduction=0.5, bolt_warming="60K", plate_warming=80,
           neighbours="2kN", creep_share=0.1, roughness="0.016mm", load_across=True, wrench_accuracy=0.03,
           angle_tolerance="2deg", resilience_tolerance=0.08, strength_surplus=0.15, prevailing_torque=4,

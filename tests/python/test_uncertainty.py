@@ -168,7 +168,7 @@ def test_whole_answers():
                              (u.free(thread="M16", property_class="8.8"), "breakaway_torque")):
         assert question.outputs[0] == output and set(question.usual) == set(question.inputs)
         budget = u.budget(question)
-        run = u.monte_carlo(question, threads=2)
+        run = u.monte_carlo(question, jobs=2)
         assert run.converged and run.unit in ("N", "N.m")
         assert budget.value == pytest.approx(run.mean, rel=0.25)
         assert u.monte_carlo(question).mean == run.mean  # on one thread as on two
@@ -209,7 +209,7 @@ def test_where_a_socket_fits_several_fasteners_it_says_which_is_taken():
 def test_a_tightening_by_angle():
     question = u.turn(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg",
                       condition="oiled")
-    run = u.monte_carlo(question, trials=4000, threads=2)
+    run = u.monte_carlo(question, trials=4000, jobs=2)
     answer = tauten.turn(thread="M16", property_class="8.8", grip="40mm", snug_torque="40N.m", angle="70deg",
                          condition="oiled")
     assert answer.clamp_load.low * 0.99 <= run.symmetric.low < run.symmetric.high <= answer.clamp_load.high * 1.05
@@ -223,7 +223,7 @@ def test_trials_in_which_a_turned_bolt_breaks():
     assert any(notice.code == "may_neck" for notice in question.notices)
     # The usual bolt breaks where its curve ends; further on most do.
     end = tauten.curve(**said).nominal.points[-1].angle
-    few, many = (u.monte_carlo(question, {"angle_of_turn": share * end}, trials=4000, threads=2) for share in (0.9, 0.98))
+    few, many = (u.monte_carlo(question, {"angle_of_turn": share * end}, trials=4000, jobs=2) for share in (0.9, 0.98))
     assert few.outside < many.outside < 2000
     with pytest.raises(tauten.Error) as caught:
         u.turn(angle="300deg", **said)
@@ -363,7 +363,7 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.monte_carlo(ask, inputs, coverage=95), "coverage", "is 95,", "0.95")
     refused(lambda: u.monte_carlo(ask, inputs, digits=9), "digits", "is 9,")
     for run in (u.monte_carlo, u.sobol):
-        refused(lambda: run(ask, inputs, threads=-3), "threads", "is -3,")
+        refused(lambda: run(ask, inputs, jobs=-3), "jobs", "is -3,")
     refused(lambda: u.sobol(ask, inputs, batches=2), "batches", "is 2,")
     refused(lambda: u.sobol(ask, inputs, trials=10), "trials", "is 10,")
     refused(lambda: u.monte_carlo(ask, inputs, interval="widest"), "interval", "shortest")
@@ -388,7 +388,7 @@ def test_what_cannot_be_is_refused():
 def test_a_whole_answer_takes_no_word_that_it_does_not_know(ask, said):
     """What is misspelled would be left out without a word, and the figures would be those of another joint."""
     assert ask(**said).outputs
-    for word in ("conditon", "threads", "columns", "table"):
+    for word in ("conditon", "jobs", "columns", "table"):
         with pytest.raises(TypeError, match=f"'{word}'"):
             ask(**said, **{word: "oiled"})
     with pytest.raises(TypeError, match="needs a torque"):
@@ -398,11 +398,11 @@ def test_a_whole_answer_takes_no_word_that_it_does_not_know(ask, said):
 # ---- long runs --------------------------------------------------------------------------------------------------------------
 
 def test_same_seed_same_result_on_any_number_of_threads():
-    runs = [u.monte_carlo(CHAIN, chain_inputs(), trials=100_000, threads=threads, seed=3) for threads in (1, 2, 5)]
+    runs = [u.monte_carlo(CHAIN, chain_inputs(), trials=100_000, jobs=threads, seed=3) for threads in (1, 2, 5)]
     for run in runs[1:]:
         assert np.array_equal(run.values, runs[0].values)
     assert not np.array_equal(u.monte_carlo(CHAIN, chain_inputs(), trials=100_000, seed=4).values, runs[0].values)
-    one, many = (u.sobol(CHAIN, chain_inputs(), threads=threads).to_json() for threads in (1, 4))
+    one, many = (u.sobol(CHAIN, chain_inputs(), jobs=threads).to_json() for threads in (1, 4))
     assert one == many
 
 
@@ -464,7 +464,7 @@ def test_command_line_says_the_same_as_python():
     got = answer("preload_from_torque,thread_torque,yield_utilisation", "torque=normal:130N.m:3N.m", "pitch=2mm",
                  "pitch_diameter=14.701mm", "thread_friction=normal:0.12:0.01", "bearing_friction=normal:0.12:0.012",
                  "bearing_diameter=uniform:19mm:21mm", "stress_diameter=14.12mm", "yield_strength=640MPa", "--trials",
-                 "100000", "--seed", "3", "--threads", "2", "--correlate", "thread_friction:bearing_friction:0.5")
+                 "100000", "--seed", "3", "--jobs", "2", "--correlate", "thread_friction:bearing_friction:0.5")
     run = u.monte_carlo(CHAIN, chain_inputs(), trials=100_000, seed=3,
                         correlations=[("thread_friction", "bearing_friction", 0.5)])
     assert got["results"][0]["monte_carlo"] == json.loads(run.to_json())
@@ -501,7 +501,7 @@ def test_page_of_the_command_line():
     (["stress_area", "diameter=uniform:10mm:9mm", "pitch=1mm"], "rise"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "x"], "whole number"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "0"], "leave it out"),
-    (["stress_area", "diameter=10mm", "pitch=1mm", "--threads", "0"], "threads is 0"),
+    (["stress_area", "diameter=10mm", "pitch=1mm", "--jobs", "0"], "jobs is 0"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--coverage", "2"], "coverage is 2"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--correlate", "a"], "coefficient"),
     (["stress_area,thread_torque"], "no later formula"), (["clamp", "--thread", "M16"], "torque is missing"),

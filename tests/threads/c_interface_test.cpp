@@ -73,7 +73,7 @@ std::string everything(const tauten_answer* shared) {
       {"thread", "M16"}, {"class", "8.8"}, {"grip", "55mm"}, {"angle", "60deg"}, {"snug-torque", "60N.m"}};
   out += asked("turn", by_angle);
   out += asked("reach", {{"torque", "130N.m"}, {"wrench-length", "400mm"}, {"extension", "100mm@30deg"}});
-  out += asked("free", {{"thread", "M16"}, {"class", "8.8"}, {"trials", "2000"}, {"threads", "2"}});
+  out += asked("free", {{"thread", "M16"}, {"class", "8.8"}, {"trials", "2000"}, {"jobs", "2"}});
   out += asked("clamp", {{"torque", "130"}});  // refused
   out += json(shared) + tauten_answer_unit(shared, "candidates/0/clamp_load/low") +
          std::to_string(tauten_answer_number(shared, "candidates/0/clamp_load/low")) +

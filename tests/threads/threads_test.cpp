@@ -82,8 +82,8 @@ FreeJob flange_bolt() {
   job.yield_strength = Stress(640e6);
   job.handle_length = Length(0.6);
   job.trials = 1000;
-  job.threads = 2;
-  job.undone = {{Undone::How::freed, Torque(205)}, {Undone::How::unmoved, Torque(210)}};
+  job.jobs = 2;
+  job.loosened = {{Undone::How::freed, Torque(205)}, {Undone::How::unmoved, Torque(210)}};
   return job;
 }
 std::string freed() {
@@ -101,7 +101,7 @@ std::string propagated() {
   const Model area = model_of<2>({"area"}, {{{"width"}, {"height"}}}, [](auto x) { return x[0] * x[1]; });
   MonteCarloOptions options;
   options.trials = 20'000;
-  options.threads = 3;
+  options.jobs = 3;
   std::uint64_t watched = 0;
   options.progress = [&](const Progress& p) { return (watched = p.done) < 1'000'000; };
   const MonteCarlo m = monte_carlo(
@@ -117,7 +117,7 @@ std::string sensitivities() {
   const JointDistribution inputs = joint_distribution(load, question.inputs);
   SobolOptions options;
   options.trials = 4096;
-  options.threads = 3;
+  options.jobs = 3;
   return json_text(tree_of(budget(load, inputs))) + json_text(tree_of(sobol(load, inputs, options)));
 }
 

@@ -196,7 +196,7 @@ TEST_CASE("every candidate of a socket, and a stop ends the list") {
 
 TEST_CASE("the same answer bit for bit on any number of threads") {
   const ClampUncertainty one = clamp_uncertainty(pump_foot()).front();
-  const ClampUncertainty many = clamp_uncertainty(pump_foot(), {}, {.threads = 3}).front();
+  const ClampUncertainty many = clamp_uncertainty(pump_foot(), {}, {.jobs = 3}).front();
   CHECK(one.clamp_load.sorted == many.clamp_load.sorted);
   CHECK(one.yield_utilisation.sorted == many.yield_utilisation.sorted);
 }

@@ -104,7 +104,7 @@ std::vector<Derivation> all_kinds() {
   free_job.diameter = Length(16e-3), free_job.pitch = Length(2e-3), free_job.width_across_flats = Length(24e-3);
   free_job.tensile_strength = Stress(800e6), free_job.yield_strength = Stress(640e6);
   free_job.trials = 5000;
-  free_job.done = {{.aid = Aid::tighten_first}};
+  free_job.aids = {{.aid = Aid::tighten_first}};
   TurnJob turn_job{.thread = "M16", .property_class = "8.8", .grip = Length(40e-3), .snug_torque = Torque(40)};
   turn_job.angle = Angle(1);
   turn_job.prevailing_torque = Torque(5);

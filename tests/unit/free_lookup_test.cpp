@@ -28,10 +28,10 @@ TEST_CASE("names give the figures of the standards") {
   CHECK(job.width_across_flats.si == doctest::Approx(24e-3));  // ISO 4014
   CHECK(job.tensile_strength.si == doctest::Approx(800e6));    // ISO 898-1, up to 16 mm
   CHECK(job.yield_strength.si == doctest::Approx(640e6));
-  CHECK(job.near.quenched);
+  CHECK(job.surroundings.quenched);
   CHECK(filled({.thread = "M20", .property_class = "8.8"}).tensile_strength.si == doctest::Approx(830e6));
-  CHECK_FALSE(filled({.thread = "M16", .property_class = "5.6"}).near.quenched);
-  CHECK_FALSE(filled({.thread = "M16", .property_class = "A4-80"}).near.quenched);
+  CHECK_FALSE(filled({.thread = "M16", .property_class = "5.6"}).surroundings.quenched);
+  CHECK_FALSE(filled({.thread = "M16", .property_class = "A4-80"}).surroundings.quenched);
 }
 
 TEST_CASE("the tool that was said goes before the usual head") {

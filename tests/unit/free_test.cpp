@@ -24,7 +24,7 @@ FreeJob flange_bolt() {
   job.yield_strength = Stress(640e6);
   job.torsion_ratio = 0.84;
   job.handle_length = Length(0.4);
-  job.square = Length(12.5e-3);
+  job.drive_square = Length(12.5e-3);
   job.trials = 40'000;
   return job;
 }
@@ -71,7 +71,7 @@ TEST_CASE("more rust never makes release likelier at the same torque") {
   for (const bool thin_bolt : {false, true}) {
     if (thin_bolt) job.torsion_ratio = 0.5;
     for (const bool fluid : {false, true}) {
-      job.done = fluid ? std::vector<AidUse>{{.aid = Aid::fluid, .soak_hours = 5}} : std::vector<AidUse>{};
+      job.aids = fluid ? std::vector<AidUse>{{.aid = Aid::fluid, .soak_hours = 5}} : std::vector<AidUse>{};
       std::vector<Simulation> runs;
       for (const Rust rust : worse) {
         job.rust = rust;
@@ -175,12 +175,12 @@ TEST_CASE("the answer: stop before shear, a plan that ends in cutting, cautions"
   for (const char* code : {"stored_energy", "line_of_slip", "eye_protection", "no_pipe", "impact_sockets", "heat_near",
                            "heat_tempering", "rust_estimate", "replace_used_up", "no_release"})
     CHECK(has(answer.notices, code));
-  job.near = {.zinc_or_cadmium = true, .adhesive = true, .rubber_or_plastic = true, .reused = true};
+  job.surroundings = {.zinc_or_cadmium = true, .adhesive = true, .rubber_or_plastic = true, .reused = true};
   for (const char* code : {"heat_coating", "heat_adhesive_not_reached", "heat_rubber", "heat_reuse"})
     CHECK(has(free_joint(job).notices, code));
   for (std::size_t i = 1; i < answer.curve.size(); ++i) CHECK(answer.curve[i].shear >= answer.curve[i - 1].shear);
 
-  job.near.fire_or_burst = true;
+  job.surroundings.fire_or_burst = true;
   const Free without = free_joint(job);
   CHECK(has(without.notices, "heat_forbidden"));
   CHECK_FALSE(has(without.notices, "heat_coating"));  // no heat, so no words on how much of it
@@ -207,7 +207,7 @@ TEST_CASE("what each part takes: its band, and where the figure comes from") {
   CHECK(named(answer.capacities, "bolt")->torque.nominal == answer.shear.nominal);
   CHECK(named(answer.capacities, "corners")->torque.nominal.si == near(answer.round.nominal.si).epsilon(0.02));
   CHECK(named(answer.capacities, "arm")->torque.nominal.si == near(140));
-  job.square = job.handle_length = Length(0.0);
+  job.drive_square = job.handle_length = Length(0.0);
   job.drive = DriveFit::internal_hexagon;
   job.width_across_flats = Length(8e-3);
   const Free keyed = free_joint(job);
@@ -234,7 +234,7 @@ TEST_CASE("capacities: a new hexagon socket of class 12.9 bears its key's test t
       job.pitch = Length(screw.pitch * 1e-3);
       job.width_across_flats = Length(screw.key * 1e-3);
       job.drive = DriveFit::internal_hexagon;
-      job.square = Length(0.0);
+      job.drive_square = Length(0.0);
       job.tensile_strength = Stress(tensile_strength);
       job.yield_strength = Stress(yield_strength);
       return named(free_joint(job).capacities, "corners")->torque.nominal.si;
@@ -249,7 +249,7 @@ TEST_CASE("learning reaches the answer: like fasteners that came easily make the
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   const Free before = free_joint(job);
-  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.undone.push_back({Undone::How::freed, Torque(torque)});
+  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Undone::How::freed, Torque(torque)});
   const Free after = free_joint(job);
   REQUIRE(after.learned);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
@@ -262,7 +262,7 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   job.trials = 160'000;
-  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.undone.push_back({Undone::How::freed, Torque(torque)});
+  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Undone::How::freed, Torque(torque)});
   const std::vector<AidUse> aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   const Free before = free_joint(job);
   const PlanStep* promised = nullptr;
@@ -270,18 +270,18 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
     if (step.aids.size() == 2 && step.aids[0].aid == Aid::brush && step.aids[1].aid == Aid::fluid) promised = &step;
   REQUIRE(promised != nullptr);
   // Done as planned, the joint is what the plan said that it would be.
-  job.done = promised->aids;
+  job.aids = promised->aids;
   const Free after = free_joint(job);
   CHECK(after.stop_at.si == near(promised->stop_at.si).epsilon(0.04));
   CHECK(std::fabs(after.chances.free - promised->chances.free) < 0.02);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
   // The same torques of treated bolts are those of the next treated bolt.
-  for (Undone& one : job.undone) one.treated = true;
+  for (Undone& one : job.loosened) one.treated = true;
   const Free treated = free_joint(job);
   CHECK(treated.breakaway.nominal.si == near(treated.learned->torque.nominal.si).epsilon(0.03));
   CHECK(treated.breakaway.nominal.si > after.breakaway.nominal.si);
   // Some of either.
-  job.undone[0].treated = job.undone[1].treated = false;
+  job.loosened[0].treated = job.loosened[1].treated = false;
   const Free mixed = free_joint(job);
   CHECK(mixed.learned->count == 4);
   CHECK(mixed.breakaway.nominal.si > after.breakaway.nominal.si);
@@ -291,7 +291,7 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
 TEST_CASE("learning: the band of the answer is the learned one, however far the outcomes lie from what was thought") {
   for (const auto& torques : {std::vector<double>{60}, {45, 52, 49, 60}, {10}, {400}}) {
     FreeJob job = flange_bolt();
-    for (const double torque : torques) job.undone.push_back({Undone::How::freed, Torque(torque)});
+    for (const double torque : torques) job.loosened.push_back({Undone::How::freed, Torque(torque)});
     const Free answer = free_joint(job);
     CAPTURE(torques[0]);
     CHECK(answer.breakaway.low.si == near(answer.learned->torque.low.si).epsilon(0.01));
@@ -309,7 +309,7 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   REQUIRE(before.shear.low.si > 60);
   double middle = before.shear.nominal.si, shear = before.chances.shear, high = before.shear.high.si;
   for (int sheared = 1; sheared <= 4; ++sheared) {
-    job.undone.push_back({Undone::How::sheared, Torque(60.0)});  // below the band
+    job.loosened.push_back({Undone::How::sheared, Torque(60.0)});  // below the band
     const Free after = free_joint(job);
     CAPTURE(sheared);
     CHECK(after.stop_at <= before.stop_at);
@@ -325,14 +325,14 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   // The torque at which the next one shears is that of the update itself.
   const detail::TorqueSample sample(release_model(job), job.seed);
   const Learned shank = learn(prior_of(sample.lognormal(detail::Draws::shear), detail::least_between_shanks),
-                              detail::seen_as(Undone::How::sheared, job.undone));
+                              detail::seen_as(Undone::How::sheared, job.loosened));
   CHECK(free_joint(job).shear.nominal.si == near(shank.torque.nominal.si).epsilon(0.03));
 
   job = flange_bolt();
   job.corner_loss = Length(0.6e-3);
   const Free fresh = free_joint(job);
   job.limit = fresh.stop_at;
-  for (int i = 0; i < 3; ++i) job.undone.push_back({Undone::How::rounded, Torque(0.6 * fresh.round.low.si)});
+  for (int i = 0; i < 3; ++i) job.loosened.push_back({Undone::How::rounded, Torque(0.6 * fresh.round.low.si)});
   const Free rounded = free_joint(job);
   CHECK(rounded.round.nominal.si < 0.8 * fresh.round.nominal.si);
   CHECK(rounded.chances.round > fresh.chances.round);
@@ -340,7 +340,7 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
 
 TEST_CASE("learning: six bolts that sheared at one torque speak for the seventh, whatever the class says") {
   FreeJob job = m16_bolt();
-  for (int i = 0; i < 6; ++i) job.undone.push_back({Undone::How::sheared, Torque(200.0)});
+  for (int i = 0; i < 6; ++i) job.loosened.push_back({Undone::How::sheared, Torque(200.0)});
   const Free answer = free_joint(job);
   // Where six of six lie within a hair of 200 N.m, nobody expects the next one a tenth away from it.
   CHECK(answer.shear.nominal.si == near(200).epsilon(0.02));
@@ -354,7 +354,7 @@ TEST_CASE("learning: what became of a fastener is at odds with its description, 
   using How = Undone::How;
   const auto odd = [](How how, double torque) {
     FreeJob job = m16_bolt();
-    job.undone = {{how, Torque(torque)}};
+    job.loosened = {{how, Torque(torque)}};
     return has(free_joint(job).notices, "outcomes_at_odds");
   };
   // Breakaway 173 to 589 N.m, shank 401 to 608 N.m in nine of ten cases; corners far above.
@@ -371,12 +371,12 @@ TEST_CASE("learning: what became of a fastener is at odds with its description, 
 
 TEST_CASE("learning: treated fasteners have the learned band too, and aids still help what was learned") {
   FreeJob job = m16_bolt();
-  job.done = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 8}};
-  job.undone = {{Undone::How::freed, Torque(260.0)}, {Undone::How::freed, Torque(150.0), true}};
+  job.aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 8}};
+  job.loosened = {{Undone::How::freed, Torque(260.0)}, {Undone::How::freed, Torque(150.0), true}};
   const Free treated = free_joint(job);
   CHECK(treated.breakaway.low.si == near(treated.learned->torque.low.si).epsilon(0.01));
   CHECK(treated.breakaway.high.si == near(treated.learned->torque.high.si).epsilon(0.01));
-  job.undone = {{Undone::How::freed, Torque(260.0)}};
+  job.loosened = {{Undone::How::freed, Torque(260.0)}};
   const Free untreated = free_joint(job);
   CHECK(untreated.breakaway.nominal.si < 0.85 * untreated.learned->torque.nominal.si);
 }
@@ -409,14 +409,14 @@ TEST_CASE(
   job.rust = Rust::heavy_rust;
   const AidUse heat{.aid = Aid::heat}, impact{.aid = Aid::impact};
   const auto usual = [&](std::vector<AidUse> done) {
-    job.done = std::move(done);
+    job.aids = std::move(done);
     return free_joint(job).breakaway.nominal.si;
   };
   CHECK(usual({heat, heat, heat}) == usual({heat}));
   CHECK(usual({impact, impact}) == usual({impact}));
   CHECK(usual({{.aid = Aid::fluid, .soak_hours = 4}, {.aid = Aid::fluid, .soak_hours = 8, .thin_fluid = true}}) ==
         usual({{.aid = Aid::fluid, .soak_hours = 12, .thin_fluid = true}}));
-  job.done = {{.aid = Aid::brush}};
+  job.aids = {{.aid = Aid::brush}};
   job.held = Torque(50.0);
   job.held_untreated = true;
   job.limit = Torque(40.0);
@@ -450,7 +450,7 @@ TEST_CASE("a bolt that has held: nothing of it ends below, and of what ends late
   for (const Chances& c : held.curve)
     if (!(c.limit > *job.held)) CHECK(c.not_moving == 1);
   // Soaked since then, it may come free below; a bolt of which nothing is known is easier still.
-  job.done = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
+  job.aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   job.held_untreated = true;
   const Free soaked = free_joint(job);
   CHECK(soaked.breakaway.low < *job.held);
@@ -474,14 +474,14 @@ TEST_CASE("held: what cannot have been held, or says nothing, is refused with a 
   CHECK(refused([](FreeJob& j) { j.held = j.limit = Torque(50.0); }, "limit"));
   CHECK(refused([](FreeJob& j) { j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.held = Torque(50.0), j.held_untreated = true; }, "held_untreated"));
-  CHECK(refused([](FreeJob& j) { j.undone = {{Undone::How::freed, Torque(50.0), true}}; }, "undone"));
+  CHECK(refused([](FreeJob& j) { j.loosened = {{Undone::How::freed, Torque(50.0), true}}; }, "loosened"));
 }
 
 TEST_CASE("heat on a joint that was wetted: the caution comes where either was used or is planned, and only then") {
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   CHECK(has(free_joint(job).notices, "heat_after_fluid"));  // the plan soaks first and heats later
-  job.near.fire_or_burst = true;
+  job.surroundings.fire_or_burst = true;
   CHECK_FALSE(has(free_joint(job).notices, "heat_after_fluid"));
   const AidUse fluid{.aid = Aid::fluid, .soak_hours = 5}, heat{.aid = Aid::heat};
   CHECK(detail::comes_after(Aid::heat, Aid::fluid, {fluid, heat}, {}));
@@ -493,12 +493,12 @@ TEST_CASE("heat on a joint that was wetted: the caution comes where either was u
   // The other way round, fluid meets hot steel.
   job = flange_bolt();
   CHECK_FALSE(has(free_joint(job).notices, "fluid_after_heat"));
-  job.done = {heat, fluid};
+  job.aids = {heat, fluid};
   CHECK(has(free_joint(job).notices, "fluid_after_heat"));
-  job.done = {heat};
+  job.aids = {heat};
   CHECK(has(free_joint(job).notices, "fluid_after_heat"));  // the plan goes on with fluid
   CHECK_FALSE(has(free_joint(job).notices, "cold_burns"));
-  job.done = {{.aid = Aid::cold}};
+  job.aids = {{.aid = Aid::cold}};
   CHECK(has(free_joint(job).notices, "cold_burns"));
 }
 
@@ -545,7 +545,7 @@ TEST_CASE("the torque to stop at is the least of all limits, and the answer name
   CHECK(bound(free_joint(job), StopLimit::tool) == near(1165).epsilon(2e-3));
   // ISO 3315, from memory: 202 N.m for a square of 3/8 inch.
   job = m16_bolt();
-  job.square = Length(9.53e-3);
+  job.drive_square = Length(9.53e-3);
   const Free small = free_joint(job);
   CHECK(small.stop_limit == StopLimit::square);
   CHECK(small.stop_at.si == near(202));
@@ -565,11 +565,11 @@ TEST_CASE("the torque to stop at is the least of all limits, and the answer name
 
 TEST_CASE("a fastener is never pulled beyond the least torque at which a like one sheared or rounded off") {
   FreeJob job = m16_bolt();
-  job.undone = {{Undone::How::sheared, Torque(200.0)}, {Undone::How::sheared, Torque(210.0)}};
+  job.loosened = {{Undone::How::sheared, Torque(200.0)}, {Undone::How::sheared, Torque(210.0)}};
   const Free two = free_joint(job);
   CHECK(two.stop_at.si <= 200);
   for (const PlanStep& step : two.steps) CHECK(step.stop_at.si <= 200);
-  job.undone = {{Undone::How::rounded, Torque(150.0)}, {Undone::How::freed, Torque(90.0)}};
+  job.loosened = {{Undone::How::rounded, Torque(150.0)}, {Undone::How::freed, Torque(90.0)}};
   CHECK(free_joint(job).stop_at.si <= 150);
 }
 
@@ -651,15 +651,15 @@ TEST_CASE("what is refused names the argument") {
     CHECK(refused([&](FreeJob& j) { j.limit = Torque(bad); }, "limit"));
     CHECK(refused([&](FreeJob& j) { j.handle_length = Length(bad); }, "handle_length"));
     CHECK(refused([&](FreeJob& j) { j.shear_risk = bad; }, "shear_risk"));
-    CHECK(refused([&](FreeJob& j) { j.done = {{.aid = Aid::fluid, .soak_hours = bad}}; }, "soak_hours"));
+    CHECK(refused([&](FreeJob& j) { j.aids = {{.aid = Aid::fluid, .soak_hours = bad}}; }, "soak_hours"));
   }
   CHECK(refused([](FreeJob& j) { j.yield_strength = Stress(900e6); }, "yield_strength"));
   FreeJob job = flange_bolt();
-  job.done = {{.aid = Aid::heat}};
-  job.near.fire_or_burst = true;
+  job.aids = {{.aid = Aid::heat}};
+  job.surroundings.fire_or_burst = true;
   CHECK_FALSE(try_free_joint(job));  // forbidden heat is not computed
-  job.near.fire_or_burst = false;
-  job.undone = {{Undone::How::freed, Torque(0.0)}};
+  job.surroundings.fire_or_burst = false;
+  job.loosened = {{Undone::How::freed, Torque(0.0)}};
   CHECK_FALSE(try_free_joint(job));
 }
 

@@ -141,7 +141,7 @@ TEST_CASE("learning refuses what has no meaning") {
   for (double bad : {0.0, -5.0, std::nan(""), HUGE_VAL}) {
     const auto got = try_learn({60, 0.5, 0.3}, {{How::freed, Torque(bad)}});
     REQUIRE_FALSE(got);
-    CHECK(std::string(got.error().argument()) == "undone");
+    CHECK(std::string(got.error().argument()) == "loosened");
   }
   CHECK_FALSE(try_learn({0, 0.5, 0.3}, {}));
   CHECK_FALSE(try_learn({60, std::nan(""), 0.3}, {}));

@@ -95,13 +95,13 @@ std::string everything() {
   stuck.tensile_strength = Stress(800e6);
   stuck.yield_strength = Stress(640e6);
   stuck.limit = Torque(899.5);
-  stuck.square = Length(15.5e-3);
+  stuck.drive_square = Length(15.5e-3);
   stuck.trials = 2000;
   out += json_text(tree_of(free_joint(stuck)), 1) +
          derivation_text(derivation_of(stuck, free_joint(stuck)), shared::registry(), Layout::html);
-  stuck.undone = {{Undone::How::freed, Torque(-20.5)}};
+  stuck.loosened = {{Undone::How::freed, Torque(-20.5)}};
   refused(try_free_joint(stuck));
-  stuck.undone.clear();
+  stuck.loosened.clear();
   stuck.corner_loss = Length(7.25e-3);
   refused(try_free_joint(stuck));
 

@@ -277,7 +277,7 @@ TEST_CASE("the same result bit for bit on any number of threads") {
     const MonteCarlo one = monte_carlo(model, inputs, asked);
     for (const int threads : {2, 3, 7}) {
       MonteCarloOptions options = asked;
-      options.threads = threads;
+      options.jobs = threads;
       const MonteCarlo many = monte_carlo(model, inputs, options);
       CHECK(many.trials == one.trials);
       CHECK(many.mean == one.mean);
@@ -324,7 +324,7 @@ TEST_CASE("a slow model is watched within a block, and stopped there") {
       CHECK(p.expected >= p.done);
       return done.size() < 3;
     };
-    const MonteCarlo m = monte_carlo(slow, inputs, {.trials = 200'000, .threads = threads, .progress = watch});
+    const MonteCarlo m = monte_carlo(slow, inputs, {.trials = 200'000, .jobs = threads, .progress = watch});
     CHECK(done.front() < 10'000 * static_cast<std::uint64_t>(threads));  // well before a block is whole
     CHECK(std::is_sorted(done.begin(), done.end()));
     CHECK(done.size() == 3);
@@ -382,7 +382,7 @@ TEST_CASE("options that make no sense are refused by name") {
   refused({.trials = 100}, "trials");
   refused({.trials = 2'000'000'000}, "trials");
   refused({.most_trials = 10}, "most_trials");
-  for (const int threads : {0, -3}) refused({.threads = threads}, "threads");
+  for (const int threads : {0, -3}) refused({.jobs = threads}, "jobs");
   CHECK(std::string(try_monte_carlo(sum_of_four(), JointDistribution{}).error().argument()) == "inputs");
   CHECK_THROWS_AS(monte_carlo(sum_of_four(), four(1.0, 2.0), {.digits = 9}), Error);
 }

@@ -72,8 +72,8 @@ TEST_CASE(
     for (const Rust rust : {Rust::clean, Rust::rusted, Rust::heavy_rust}) {
       FreeJob job = stuck();
       job.rust = rust;
-      job.done = {{.aid = Aid::fluid, .soak_hours = 24}};
-      if (learned) job.undone = {{Undone::How::freed, Torque(150)}, {Undone::How::freed, Torque(180)}};
+      job.aids = {{.aid = Aid::fluid, .soak_hours = 24}};
+      if (learned) job.loosened = {{Undone::How::freed, Torque(150)}, {Undone::How::freed, Torque(180)}};
       CAPTURE(static_cast<int>(rust));
       CAPTURE(learned);
       const Free answer = free_joint(job);

@@ -229,8 +229,8 @@ TEST_CASE("reach: warnings come where they apply and stay away where not") {
       {"setting_below_scale", [](ReachJob& j) { j.wrench.scale_low = Torque(100.0); }},
       {"setting_low_on_scale", [](ReachJob& j) { j.wrench.scale_high = Torque(1000.0); }},
       {"hand_force", [](ReachJob& j) { j.torque = Torque(400.0); }},
-      {"drive_overloaded", [](ReachJob& j) { j.smallest_drive = Length(6.3e-3); }},
-      {"drive_unknown", [](ReachJob& j) { j.smallest_drive = Length(15e-3); }},
+      {"drive_overloaded", [](ReachJob& j) { j.drive_square = Length(6.3e-3); }},
+      {"drive_unknown", [](ReachJob& j) { j.drive_square = Length(15e-3); }},
       {"bar_twist",
        [](ReachJob& j) { j.bars = {{DriveBar::Section::square, Length(0.4), Length(9.5e-3), Stress(79e9)}}; }},
   };

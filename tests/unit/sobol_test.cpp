@@ -99,7 +99,7 @@ TEST_CASE("in a product the total order holds what inputs do together") {
 TEST_CASE("the same indices bit for bit on any number of threads") {
   const Sobol one = sobol(ishigami(), even(ishigami()), {.trials = 20000});
   for (const int threads : {2, 3, 7, 64}) {
-    const Sobol many = sobol(ishigami(), even(ishigami()), {.trials = 20000, .threads = threads});
+    const Sobol many = sobol(ishigami(), even(ishigami()), {.trials = 20000, .jobs = threads});
     CHECK(many.variance == one.variance);
     for (std::size_t i = 0; i < 3; ++i) {
       CHECK(many.inputs[i].first == one.inputs[i].first);
@@ -134,7 +134,7 @@ TEST_CASE("what has no indices is refused") {
   refused(try_sobol(model, joint_distribution(model, {{"p", 1.0}, {"q", 2.0}})), "inputs");
   refused(try_sobol(model, fine, {.trials = 10}), "trials");
   refused(try_sobol(model, fine, {.batches = 1}), "batches");
-  refused(try_sobol(model, fine, {.threads = 0}), "threads");
+  refused(try_sobol(model, fine, {.jobs = 0}), "jobs");
   refused(try_sobol(model, JointDistribution{}), "inputs");
   const Model root = model_of({"y"}, {{"p"}}, [](std::span<const double> x) { return std::sqrt(x[0]); });
   refused(try_sobol(root, joint_distribution(root, {{"p", Distribution::normal(-1, 1)}})), "inputs");

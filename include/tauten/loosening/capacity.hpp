@@ -104,7 +104,7 @@ inline Torque tool_test_torque(const FreeJob& job) noexcept {
 
 /// \return what bars, ratchets and adaptors with this square must bear by their standard, or nothing if it is unknown
 inline std::optional<Torque> square_test_torque(const FreeJob& job) noexcept {
-  const SquareDrive* drive = job.square.si > 0 ? find_square_drive(job.square) : nullptr;
+  const SquareDrive* drive = job.drive_square.si > 0 ? find_square_drive(job.drive_square) : nullptr;
   return drive != nullptr ? std::optional<Torque>(drive->driver_test_torque) : std::nullopt;
 }
 

@@ -134,18 +134,18 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   const auto warn = [&](bool holds, const Caution& caution) {
     if (holds) answer.notices.push_back(caution);
   };
-  warn(comes_after(Aid::heat, Aid::fluid, job.done, answer.steps), cautions::heat_after_fluid);
-  warn(comes_after(Aid::fluid, Aid::heat, job.done, answer.steps), cautions::fluid_after_heat);
-  warn(is_used(Aid::cold, job.done, answer.steps), cautions::cold_burns);
+  warn(comes_after(Aid::heat, Aid::fluid, job.aids, answer.steps), cautions::heat_after_fluid);
+  warn(comes_after(Aid::fluid, Aid::heat, job.aids, answer.steps), cautions::fluid_after_heat);
+  warn(is_used(Aid::cold, job.aids, answer.steps), cautions::cold_burns);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
       "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +
           shop_text(answer.stop_at) + ".");
   say(!job.preload && rust_state(job.rust).loaded, "preload_assumed",
       "The preload is not known; about half of yield is assumed, with a wide band.", true);
-  say(job.square.si > 0 && find_square_drive(job.square) == nullptr, "square_unknown",
-      "No square drive of " + shop_text(job.square) + " is known; its strength is left out of account.");
-  say(job.square.si > 0 && find_square_drive(job.square) != nullptr, "square_from_memory",
+  say(job.drive_square.si > 0 && find_square_drive(job.drive_square) == nullptr, "square_unknown",
+      "No square drive of " + shop_text(job.drive_square) + " is known; its strength is left out of account.");
+  say(job.drive_square.si > 0 && find_square_drive(job.drive_square) != nullptr, "square_from_memory",
       "The strength of the square drive is from memory, not checked against the standard.", true);
   say(true, "rust_estimate",
       "The effect of rust on friction, bond and section is judgement: no measured figures were found. Trust the order "
@@ -173,8 +173,8 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
 inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& next) {
   ReleaseHistory past;
   past.rusted = job.rust != Rust::clean && job.rust != Rust::aged_dry;
-  past.locking_element = job.prevailing_torque.si > 0 || job.near.adhesive;
-  for (const std::vector<AidUse>* aids : {&job.done, &next})
+  past.locking_element = job.prevailing_torque.si > 0 || job.surroundings.adhesive;
+  for (const std::vector<AidUse>* aids : {&job.aids, &next})
     for (const AidUse& use : *aids) {
       past.fluid_left = past.fluid_left || use.aid == Aid::fluid;
       past.heated = past.heated || use.aid == Aid::heat;
@@ -226,7 +226,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation
       const bool first = aids.empty();
       const double risk = job.shear_risk * ++line / static_cast<double>(lines.size() - 1);
       std::optional<Simulation> run, strong;
-      if (!first) run = simulate(m, trials, job.seed, job.threads, 0, std::nullopt, &stuck);
+      if (!first) run = simulate(m, trials, job.seed, job.jobs, 0, std::nullopt, &stuck);
       if (!first) strong = tireless(used, m, std::nullopt, trials, &stuck);
       const Simulation& s = first ? bare : *run;
       const StopBound stop = least_of(stop_bounds(used, m, first ? pull : strong ? *strong : s, s, risk));
@@ -294,7 +294,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
 
   const auto trials = static_cast<std::uint64_t>(job.trials);
   Stuck stuck;
-  const Simulation s = simulate(model, trials, job.seed, job.threads, end_of_range(model), held, &stuck);
+  const Simulation s = simulate(model, trials, job.seed, job.jobs, end_of_range(model), held, &stuck);
   if (s.trials() < detail::least_held) return detail::never_held(job, s.trials());
   const detail::TorqueSample sample(model, job.seed, held);
   if (sample.count() < detail::least_held) return detail::never_held(job, sample.count());

@@ -101,7 +101,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
     out.push_back(figure("years", job.years, "in place"));
     out.push_back(figure("first_year_loss", job.first_year_loss));
   }
-  for (const AidUse& use : job.done) out.push_back(figure_in_words("done", plain_words(word_of(use.aid))));
+  for (const AidUse& use : job.aids) out.push_back(figure_in_words("aids", plain_words(word_of(use.aid))));
   if (job.handle_length.si > 0) {
     const double pull = job.hand_force.si;
     out.push_back(figure("handle_length", job.handle_length));

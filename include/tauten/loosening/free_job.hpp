@@ -69,7 +69,7 @@ struct FreeJob {
   std::optional<Length> drive_clearance;  ///< width of the opening less that of what goes into it; none: the usual one
   Length corner_loss;                     ///< radial wear of the corners, or of the ridges between lobes
   std::optional<bool> tapped;             ///< the thread is in the part, not in a nut; none: only inside a head
-  Length square;                          ///< smallest square drive in the chain; 0: none
+  Length drive_square;                    ///< smallest square drive in the chain; 0: none
   Length handle_length;                   ///< 0: not by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
@@ -78,14 +78,15 @@ struct FreeJob {
   double shear_risk = 0.05;     ///< accepted chance of shearing, and of damage to the drive
   double wanted_chance = 0.9;   ///< chance of coming free at which no stronger aid is looked for
 
-  std::vector<AidUse> done;     ///< aids already used
+  std::vector<AidUse> aids;     ///< aids already used
   std::optional<Torque> held;   ///< this very fastener was pulled to it and has not moved
   bool held_untreated = false;  ///< that was before the aids already used; else after them
-  HeatSurroundings near;
-  std::vector<Undone> undone;  ///< like fasteners of the same flange; without the aids already used, unless they say so
+  HeatSurroundings surroundings;
+  std::vector<Undone>
+      loosened;  ///< like fasteners of the same flange; without the aids already used, unless they say so
   int trials = 200'000;
   std::uint64_t seed = 1;
-  int threads = 1;
+  int jobs = 1;
 };
 
 namespace detail {
@@ -119,7 +120,7 @@ inline double clearance_of(const FreeJob& job) noexcept {
 
 /// \return the rules for heat on a job, those for the part included
 inline HeatLimit heat_limit_of(const FreeJob& job) {
-  HeatSurroundings near = job.near;
+  HeatSurroundings near = job.surroundings;
   near.aluminium = near.aluminium || job.rust == Rust::seized_in_aluminium;
   return heat_limit(near);
 }
@@ -152,7 +153,7 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (job.drive_clearance)
     if (auto e = outside("drive_clearance", *job.drive_clearance, {0, 0.5 * width})) return e;
   if (auto e = outside("corner_loss", job.corner_loss, {0, 0.2 * width})) return e;
-  if (auto e = outside("square", job.square, {0, 0.2})) return e;
+  if (auto e = outside("drive_square", job.drive_square, {0, 0.2})) return e;
   if (auto e = outside("handle_length", job.handle_length, {0, 5})) return e;
   if (auto e = outside("hand_force", job.hand_force, {1, 2000})) return e;
   if (auto e = outside("hand_variation", Plain(job.hand_variation), {0, 1})) return e;
@@ -165,30 +166,30 @@ inline std::optional<Error> job_error(const FreeJob& job) {
                              " that it has held; give a higher limit, or leave it out")
                                 .c_str());
   }
-  if (job.held_untreated && !(job.held && !job.done.empty()))
+  if (job.held_untreated && !(job.held && !job.aids.empty()))
     return Error("held_untreated",
-                 "held_untreated says that the fastener was pulled before the aids already used, but held or done is "
+                 "held_untreated says that the fastener was pulled before the aids already used, but held or aids is "
                  "not given; give both, or leave it out");
   if (auto e = outside("shear_risk", Plain(job.shear_risk), {1e-4, 0.5})) return e;
   if (auto e = outside("wanted_chance", Plain(job.wanted_chance), {0.1, 0.999})) return e;
   if (auto e = outside("trials", Plain(job.trials), {1000, 100e6})) return e;
-  if (auto e = outside("threads", Plain(job.threads), {1, 256})) return e;
-  for (const Undone& one : job.undone)
-    if (one.treated && job.done.empty())
-      return Error("undone",
-                   "undone: one is said to be treated, that is with the aids already used, but done names none; name "
+  if (auto e = outside("jobs", Plain(job.jobs), {1, 256})) return e;
+  for (const Undone& one : job.loosened)
+    if (one.treated && job.aids.empty())
+      return Error("loosened",
+                   "loosened: one is said to be treated, that is with the aids already used, but aids names none; name "
                    "them, or leave treated out");
-  for (const AidUse& use : job.done) {
+  for (const AidUse& use : job.aids) {
     if (auto e = outside("soak_hours", Plain(use.soak_hours), {0, 2000})) return e;
     if (auto e = outside("nut_rise", use.nut_rise, {0, 600})) return e;
     if (auto e = outside("bolt_rise", use.bolt_rise, {0, use.aid == Aid::cold ? 200.0 : 600.0})) return e;
     if (use.aid == Aid::cut)
-      return Error("done", "a fastener that was cut needs no torque; leave cut out of the aids already used");
+      return Error("aids", "a fastener that was cut needs no torque; leave cut out of the aids already used");
     if (use.aid == Aid::another_tool)
-      return Error("done", "another_tool is advice; describe the tool that is used now by socket, drive and square");
+      return Error("aids", "another_tool is advice; describe the tool that is used now by socket, drive and square");
     if (use.aid == Aid::heat) {
       const HeatLimit limit = heat_limit_of(job);
-      if (!limit.allowed) return Error("done", limit.reasons.back().text.c_str());
+      if (!limit.allowed) return Error("aids", limit.reasons.back().text.c_str());
       if (auto e = outside("nut_rise", use.nut_rise, {0, limit.greatest_rise.si})) return e;
     }
   }

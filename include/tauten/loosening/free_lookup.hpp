@@ -103,7 +103,7 @@ inline std::optional<Error> look_up(const FreeNames& names, FreeJob& job) {
   job.yield_strength = strength->yield_strength;
   if (strength->torsion_ratio > 0) job.torsion_ratio = strength->torsion_ratio;
   // Classes below 8.8 are not quenched and tempered, and stainless steel is not either (ISO 898-1, ISO 3506-1).
-  job.near.quenched = !strength->stainless && strength->tensile_strength.si >= 800e6;
+  job.surroundings.quenched = !strength->stainless && strength->tensile_strength.si >= 800e6;
   return std::nullopt;
 }
 

@@ -70,7 +70,7 @@ inline bool has_nut(const FreeJob& job) noexcept { return !job.tapped.value_or(i
 /// The same job with the best tool: six points, a square that holds, and a bar or multiplier that reaches any torque.
 inline FreeJob with_other_tool(FreeJob job) {
   if (!is_internal(job.drive)) job.drive = DriveFit::six_point;
-  job.square = job.handle_length = Length(0.0);
+  job.drive_square = job.handle_length = Length(0.0);
   return job;
 }
 /// \return what another tool would be, "" where none is better
@@ -99,7 +99,7 @@ inline ReleaseModel with_other_tool(ReleaseModel m, const FreeJob& job) {
 /// \return aids that may come next, in the order of the damage they do
 inline std::vector<std::vector<AidUse>> sequences(const FreeJob& job, const HeatLimit& limit) {
   const auto used = [&](Aid aid) {
-    return std::any_of(job.done.begin(), job.done.end(), [&](const AidUse& use) { return use.aid == aid; });
+    return std::any_of(job.aids.begin(), job.aids.end(), [&](const AidUse& use) { return use.aid == aid; });
   };
   std::vector<std::vector<AidUse>> list = {{}};
   std::vector<AidUse> path;
@@ -139,8 +139,9 @@ inline std::string why_of(const FreeJob& job, const AidUse& use) {
                           : "the part around the thread opens, crushes the rust and cracks the bond";
     case Aid::cut:
       return std::string(has_nut(job) ? "split the nut, or saw or drill the bolt" : "saw or drill the bolt") +
-             (job.near.fire_or_burst ? "; fuel, gas or oil is near: by hand and cold, no grinder, no torch, no sparks"
-                                     : "") +
+             (job.surroundings.fire_or_burst
+                  ? "; fuel, gas or oil is near: by hand and cold, no grinder, no torch, no sparks"
+                  : "") +
              "; nothing else is left within the limits";
     default: return aid_effect(use.aid).why;
   }

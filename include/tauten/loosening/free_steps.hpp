@@ -35,7 +35,7 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
          flank_factor, d_2, engaged);
   const double preload = std::min(m.preload.median, m.greatest_preload);
   step(steps,
-       job.done.empty() ? "the middle of a wide band, which is found below"
+       job.aids.empty() ? "the middle of a wide band, which is found below"
                         : "after the aids already used: the middle of a wide band, which is found below",
        breakaway_torque, preload, job.pitch.si, d_2, job.thread_friction, job.bearing_friction,
        detail::bearing_diameter_of(job), std::max(m.thread_growth.median, m.thread_floor),

@@ -83,7 +83,7 @@ inline std::vector<Instruction> instructions_of(const FreeJob& job, const std::v
       for (const Instruction& one : instructions)
         if (std::string(key) == one.key) list.push_back(one);
   };
-  const bool nut = has_nut(job), sparks = !job.near.fire_or_burst;
+  const bool nut = has_nut(job), sparks = !job.surroundings.fire_or_burst;
   if (aids.empty()) {
     add({"pull", "tap", "hold_and_tap", "back_and_forth"});
     return list;

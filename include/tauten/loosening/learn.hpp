@@ -162,14 +162,14 @@ inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vecto
     return Error("prior",
                  "prior: the median must be above 0 and at most 1000000 N.m, and the deviations above 0 and "
                  "below 5; nothing can be learned about a torque that is zero");
-  if (undone.size() > 10000) return Error("undone", "undone has more than 10000 outcomes; give the latest 10000");
+  if (undone.size() > 10000) return Error("loosened", "loosened has more than 10000 outcomes; give the latest 10000");
   double low = std::log(prior.median) - 5 * prior.between, high = low + 10 * prior.between;
   for (const Undone& one : undone) {
     if (!(one.torque.si > 0 && one.torque.si <= 1e6)) {
-      const std::string text = "undone: a torque is " + number_text(one.torque.si, 6) +
+      const std::string text = "loosened: a torque is " + number_text(one.torque.si, 6) +
                                " N.m, but must be above 0 and at most 1000000 N.m; give the torque at which it came "
                                "free or stopped, for example 48N.m";
-      return Error("undone", text.c_str());
+      return Error("loosened", text.c_str());
     }
     low = std::min(low, std::log(one.torque.si));
     high = std::max(high, std::log(one.torque.si) + 2 * prior.within);

@@ -31,7 +31,7 @@ inline std::vector<AidUse> once_each(const std::vector<AidUse>& uses) {
 
 /// The model after the aids already used.
 inline ReleaseModel after_aids(ReleaseModel m, const FreeJob& job) {
-  for (const AidUse& use : once_each(job.done)) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
+  for (const AidUse& use : once_each(job.aids)) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
   return m;
 }
 
@@ -90,15 +90,16 @@ inline bool is_at_odds(const Undone& one, const Lognormal& free, const Lognormal
 /// \return what is wrong with them, or nothing
 inline std::optional<Error> learn_from(const FreeJob& job, bool treated, LearnedModel& out, ReleaseModel& m) {
   std::vector<Undone> outcomes;
-  for (const Undone& one : job.undone)
+  for (const Undone& one : job.loosened)
     if (one.treated == treated) outcomes.push_back(one);
   if (outcomes.empty()) return std::nullopt;
   const TorqueSample sample(m, job.seed, std::nullopt, false);
   const Lognormal before = sample.lognormal(Draws::free), shank = sample.lognormal(Draws::shear);
   if (!(before.median > 0))
-    return Error("undone",
-                 "undone: as it is described, the joint comes free without torque, so that nothing can be learned from "
-                 "like ones; look at rust and preload, or leave undone out");
+    return Error(
+        "loosened",
+        "loosened: as it is described, the joint comes free without torque, so that nothing can be learned from "
+        "like ones; look at rust and preload, or leave loosened out");
   const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
   if (!found) return found.error();
   for (const Undone& one : outcomes) out.at_odds = out.at_odds || is_at_odds(one, before, shank, m.drive);

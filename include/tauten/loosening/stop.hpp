@@ -43,7 +43,7 @@ namespace detail {
 /// \return the minimum torque at which a like fastener sheared or rounded off, or nothing if none did
 inline std::optional<Torque> least_broken(const FreeJob& job) {
   std::optional<Torque> least;
-  for (const Undone& one : job.undone)
+  for (const Undone& one : job.loosened)
     if (one.how == Undone::How::sheared || one.how == Undone::How::rounded)
       if (!least || one.torque < *least) least = one.torque;
   return least;
@@ -62,7 +62,7 @@ inline std::optional<Simulation> tireless(const FreeJob& job, const ReleaseModel
   if (borne) borne->model.arm = never_reached;
   std::optional<Stuck> still;
   if (stuck != nullptr) still = *stuck;
-  return simulate(strong, trials, job.seed, job.threads, 0, borne, still ? &*still : nullptr);
+  return simulate(strong, trials, job.seed, job.jobs, 0, borne, still ? &*still : nullptr);
 }
 
 /// All limits of the torque.

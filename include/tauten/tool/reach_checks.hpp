@@ -31,7 +31,7 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
   if (auto e = outside("support_share", Share(job.support_share), {0, 1})) return e;
   if (auto e = outside("tilt", job.tilt, {-turn, turn})) return e;
   if (auto e = outside("universal_joint", job.universal_joint, {0, greatest_joint_bend.si})) return e;
-  if (auto e = outside("smallest_drive", job.smallest_drive, {0, 1})) return e;
+  if (auto e = outside("drive_square", job.drive_square, {0, 1})) return e;
   if (job.multiplier) {
     if (auto e = outside("multiplier_ratio", Share(job.multiplier->ratio), {1, 1000})) return e;
     if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {0, 1, true})) return e;

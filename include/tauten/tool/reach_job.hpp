@@ -58,7 +58,7 @@ struct ReachJob {
   Angle universal_joint;     ///< bend; 0: no joint, or a straight one
   std::optional<TorqueMultiplier> multiplier;
   std::vector<DriveBar> bars;
-  Length smallest_drive;  ///< width of the smallest square in the line; 0: not known
+  Length drive_square;  ///< width of the smallest square in the line; 0: not known
   ReachTolerances tolerances;
 };
 

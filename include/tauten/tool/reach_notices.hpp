@@ -54,14 +54,14 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
        "The pull needed, " + shop_text(reach.hand_force) + ", is beyond what half of all people can exert (" +
            shop_text(median_pull) + ", braced). Take a longer wrench or a torque multiplier.",
        true);
-  if (const SquareDrive* drive = find_square_drive(job.smallest_drive))
+  if (const SquareDrive* drive = find_square_drive(job.drive_square))
     warn(reach.arrives.high > drive->driver_test_torque, "drive_overloaded",
          std::string("The ") + drive->inch + " inch square is tested with " + shop_text(drive->driver_test_torque) +
              " (from memory) and may meet " + shop_text(reach.arrives.high) + "; take a larger drive.",
          true);
   else
-    warn(job.smallest_drive.si > 0, "drive_unknown",
-         "No square drive of " + shop_text(job.smallest_drive) + " is known; its strength was not looked at.");
+    warn(job.drive_square.si > 0, "drive_unknown",
+         "No square drive of " + shop_text(job.drive_square) + " is known; its strength was not looked at.");
   warn(reach.twist > noticeable_twist, "bar_twist",
        "The bars twist by " + shop_text(reach.twist) + "; take the angle of turn at the socket, not at the handle.");
   warn(true, "deviation_from_memory", "The permissible deviation of the wrench class is remembered, not read again.",

@@ -76,7 +76,7 @@ inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
   if (o.digits < 1 || o.digits > 5)
     return Error("digits",
                  ("digits is " + std::to_string(o.digits) + ", but must be from 1 to 5; 1 or 2 are usual").c_str());
-  if (o.threads < 1) return too_few_threads(o.threads);
+  if (o.jobs < 1) return too_few_threads(o.jobs);
   const double least = 100 / (1 - o.coverage);
   const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;
   if (static_cast<double>(most) >= least - 1e-6 && most <= 1'000'000'000) return {};
@@ -126,7 +126,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
   const std::uint64_t limit = fixed ? options.trials : options.most_trials;
   const std::uint64_t size = std::min(limit, detail::trials_per_block(options.coverage));
   // Threads work ahead of the look at the tolerance; what they did too much is thrown away.
-  const std::uint64_t ahead = options.threads > 1 ? 4 * static_cast<std::uint64_t>(std::min(options.threads, 256)) : 1;
+  const std::uint64_t ahead = options.jobs > 1 ? 4 * static_cast<std::uint64_t>(std::min(options.jobs, 256)) : 1;
 
   MonteCarlo out;
   out.output = model.output.name;
@@ -139,7 +139,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
     const std::uint64_t left = (limit - out.trials + size - 1) / size;
     std::vector<std::optional<detail::TrialBlock>> round(std::min(ahead, left));
     pulse.begin(out.trials, expected);
-    detail::share_out(round.size(), options.threads, [&](std::uint64_t i) {
+    detail::share_out(round.size(), options.jobs, [&](std::uint64_t i) {
       const std::uint64_t first = out.trials + i * size;
       round[i] = detail::run_block(model, inputs, options, first, std::min(size, limit - first), pulse);
     });

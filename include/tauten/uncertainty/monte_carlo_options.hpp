@@ -32,14 +32,14 @@ struct MonteCarloOptions {
   std::uint64_t trials = 0;  ///< as many and no more; 0: until the digits are certain
   std::uint64_t most_trials = 10'000'000;  ///< when to give up otherwise; each takes 8 bytes of memory
   std::uint64_t seed = 1;
-  int threads = 1;  ///< the result does not depend on it; the model must then be safe to call from several threads
+  int jobs = 1;  ///< the result does not depend on it; the model must then be safe to call from several threads
   ProgressCall progress = nullptr;
 };
 
 namespace detail {
 
 inline Error too_few_threads(int threads) {
-  return {"threads", ("threads is " + std::to_string(threads) + ", but must be at least 1").c_str()};
+  return {"jobs", ("jobs is " + std::to_string(threads) + ", but must be at least 1").c_str()};
 }
 
 }  // namespace detail

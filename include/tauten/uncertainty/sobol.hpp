@@ -55,7 +55,7 @@ struct SobolOptions {
   std::uint64_t trials = 65536;  ///< rounded up to full blocks of 256 in each batch
   std::uint64_t batches = 32;
   std::uint64_t seed = 1;
-  int threads = 1;  ///< the result does not depend on it
+  int jobs = 1;  ///< the result does not depend on it
   ProgressCall progress = nullptr;
 };
 
@@ -134,7 +134,7 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
     return Error("trials", ("trials is " + std::to_string(options.trials) +
                             ", but must be from 1000 to 1e9; 65536 give indices to about 0.01")
                                .c_str());
-  if (options.threads < 1) return detail::too_few_threads(options.threads);
+  if (options.jobs < 1) return detail::too_few_threads(options.jobs);
   constexpr std::uint64_t rows = JointDistribution::block;
   const std::uint64_t blocks = (options.trials + rows * options.batches - 1) / (rows * options.batches);
 
@@ -149,10 +149,10 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
   Sobol out{model.output.name, 0, 0, 0, 0, false, {}};
   detail::SobolSums all(n);
   std::vector<detail::Running> first(n), total(n);
-  const auto at_once = std::max<std::uint64_t>(1, static_cast<std::uint64_t>(std::clamp(options.threads, 1, 256)));
+  const auto at_once = std::max<std::uint64_t>(1, static_cast<std::uint64_t>(std::clamp(options.jobs, 1, 256)));
   for (std::uint64_t done = 0; done < options.batches && !out.stopped; done += at_once) {
     std::vector<detail::SobolSums> round(std::min(at_once, options.batches - done), detail::SobolSums(n));
-    detail::share_out(round.size(), options.threads, [&](std::uint64_t k) {
+    detail::share_out(round.size(), options.jobs, [&](std::uint64_t k) {
       for (std::uint64_t block = 0; block < blocks; ++block)
         detail::sobol_block(model, inputs, options.seed, ((done + k) * blocks + block) * rows, near, round[k]);
     });
