@@ -27,6 +27,7 @@ from tauten._core import Free as Free
 from tauten._core import IfHeld as IfHeld
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
+from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
 from tauten._core import LoadDiagram as LoadDiagram
 from tauten._core import LoadPoint as LoadPoint
@@ -393,6 +394,8 @@ def free_joint(
     years: Optional[Quantity] = ...,
     first_year_loss: Optional[Quantity] = ...,
     drive: Optional[str] = ...,
+    tapped: Optional[bool] = ...,
+    thread_direction: Optional[str] = ...,
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,
@@ -442,6 +445,8 @@ def free_joint(
     years: Optional[Quantity] = ...,
     first_year_loss: Optional[Quantity] = ...,
     drive: Optional[str] = ...,
+    tapped: Optional[bool] = ...,
+    thread_direction: Optional[str] = ...,
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,

@@ -95,7 +95,7 @@ def _use(use):
     if use.aid == "fluid":
         return f"{'thin ' if use.thin_fluid else ''}fluid {use.soak_hours:g} h"
     if use.aid == "heat":
-        return f"heat the nut by {use.nut_rise:.3g} K"
+        return f"heat it by {use.nut_rise:.3g} K (to about {20 + use.nut_rise:.0f} °C)"
     return f"chill the bolt by {use.bolt_rise:.3g} K" if use.aid == "cold" else use.aid.replace("_", " ")
 
 

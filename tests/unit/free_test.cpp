@@ -111,9 +111,18 @@ TEST_CASE("a clean joint breaks away at its loosening torque") {
 
 TEST_CASE("capacities stand on the standards' figures") {
   const ReleaseModel m = release_model(flange_bolt());
-  // ISO 898-7: minimum breaking torque 0.84 R_m pi/16 d_3^3; real bolts are taken 12 % stronger.
-  const double d_3 = 10e-3 - 17.0 / 12 * std::sqrt(3.0) / 2 * 1.5e-3;
-  CHECK(m.shear.median == near(1.12 * 0.84 * 800e6 * std::acos(-1.0) / 16 * std::pow(d_3, 3)));
+  // ISO 898-7: minimum breaking torque 0.84 R_m pi/16 d_3min^3, of M10 6g 7.938 mm; real bolts are taken 12 % stronger.
+  CHECK(m.shear.median == near(1.12 * 0.84 * 800e6 * std::acos(-1.0) / 16 * std::pow(7.938e-3, 3)).epsilon(1e-3));
+  FreeJob small = flange_bolt();
+  small.diameter = Length(1e-3);
+  small.pitch = Length(0.25e-3);
+  small.width_across_flats = Length(2.5e-3);
+  // ISO 898-7, Table 2 (from memory): M1 of class 8.8 breaks at 0.033 N.m, at the root of a 6h thread.
+  CHECK(release_model(small).shear.median == near(1.12 * 0.033).epsilon(0.005));
+  // Threads that are in no table: within a hundredth of those that are.
+  FreeJob odd = flange_bolt();
+  odd.diameter = Length(10.001e-3);
+  CHECK(release_model(odd).shear.median == near(m.shear.median).epsilon(0.01));
   // ISO 1711-1, 16 mm: 174.5 N.m; ISO 3315, 1/2 inch: 512 N.m (from memory); tools break 30 % above.
   CHECK(m.socket.median == near(1.3 * 174.5).epsilon(0.01));
   CHECK(m.square.median == near(1.3 * 512));
@@ -168,9 +177,11 @@ TEST_CASE("the answer: stop before shear, a plan that ends in cutting, cautions"
     CHECK(step.damage >= damage);
     CHECK(!step.why.empty());
     damage = step.damage;
-    if (i < answer.next) CHECK(step.chances.free < job.wanted_chance);
+    if (i < answer.next) CHECK(step.chances.free < detail::worthwhile);
+    if (i < answer.enough) CHECK(step.freed_by < job.wanted_chance);
   }
-  CHECK(answer.steps[answer.next].chances.free >= job.wanted_chance);
+  CHECK(answer.steps[answer.next].chances.free >= detail::worthwhile);
+  CHECK(answer.steps[answer.enough].freed_by >= job.wanted_chance);
   CHECK(answer.steps.back().aids.back().aid == Aid::cut);
   for (const char* code : {"stored_energy", "line_of_slip", "eye_protection", "no_pipe", "impact_sockets", "heat_near",
                            "heat_tempering", "rust_estimate", "replace_used_up", "no_release"})
@@ -263,17 +274,22 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   job.rust = Rust::heavy_rust;
   job.trials = 160'000;
   for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Undone::How::freed, Torque(torque)});
-  const std::vector<AidUse> aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   const Free before = free_joint(job);
-  const PlanStep* promised = nullptr;
-  for (const PlanStep& step : before.steps)
-    if (step.aids.size() == 2 && step.aids[0].aid == Aid::brush && step.aids[1].aid == Aid::fluid) promised = &step;
-  REQUIRE(promised != nullptr);
-  // Done as planned, the joint is what the plan said that it would be.
-  job.aids = promised->aids;
+  // Pulled in vain as the first line says and done as planned, the joint is what the second line said that it would be.
+  REQUIRE(before.steps[1].aids.size() == 1);
+  job.aids = before.steps[1].aids;
+  job.held = before.steps[0].stop_at;
+  job.held_untreated = true;
+  const PlanStep& promised = before.steps[1];
+  job.limit = promised.stop_at;
+  const Free brushed = free_joint(job);
+  CHECK(std::fabs(brushed.chances.free - promised.chances.free) < 0.02);
+  CHECK(std::fabs(brushed.chances.shear - promised.chances.shear) < 0.01);
+  job.held.reset();
+  job.limit.reset();
+  job.held_untreated = false;
+  job.aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   const Free after = free_joint(job);
-  CHECK(after.stop_at.si == near(promised->stop_at.si).epsilon(0.04));
-  CHECK(std::fabs(after.chances.free - promised->chances.free) < 0.02);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
   // The same torques of treated bolts are those of the next treated bolt.
   for (Undone& one : job.loosened) one.treated = true;
@@ -396,8 +412,9 @@ TEST_CASE("a handle: who reaches a torque has the arm for it, so that it never r
         job.handle_length = Length(length);
         const Free answer = free_joint(job);
         CHECK(answer.stop_at.si <= 1.02 * without.stop_at.si);
-        REQUIRE(answer.steps.size() == without.steps.size());
-        for (std::size_t i = 0; i < answer.steps.size(); ++i)
+        // A longer bar is one line more; the accepted chance is shared among all of them.
+        REQUIRE(answer.steps.size() == without.steps.size() + 1);
+        for (std::size_t i = 0; i + 1 < without.steps.size(); ++i)
           CHECK(answer.steps[i].stop_at.si <= 1.04 * without.steps[i].stop_at.si + 0.1);
       }
     }
@@ -454,7 +471,8 @@ TEST_CASE("a bolt that has held: nothing of it ends below, and of what ends late
   job.held_untreated = true;
   const Free soaked = free_joint(job);
   CHECK(soaked.breakaway.low < *job.held);
-  CHECK(soaked.shear.low > *job.held);
+  // What the shank bore it bears again; the friction under the head, which fluid lowers, is part of that torque.
+  CHECK(soaked.shear.low.si > 0.95 * job.held->si);
   job.held_untreated = false;
   job.held.reset();
   CHECK(free_joint(job).breakaway.nominal < soaked.breakaway.nominal);
@@ -475,6 +493,141 @@ TEST_CASE("held: what cannot have been held, or says nothing, is refused with a 
   CHECK(refused([](FreeJob& j) { j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.held = Torque(50.0), j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.loosened = {{Undone::How::freed, Torque(50.0), true}}; }, "loosened"));
+}
+
+TEST_CASE("a plan: the accepted chance is that of all its lines, each for those that are still stuck") {
+  for (const Rust rust : {Rust::rusted, Rust::heavy_rust}) {
+    FreeJob job = m16_bolt();
+    job.rust = rust;
+    job.trials = 200'000;
+    const Free answer = free_joint(job);
+    double stuck = 1, freed = 0, sheared = 0, rounded = 0;
+    for (std::size_t i = 0; i + 1 < answer.steps.size(); ++i) {
+      const PlanStep& step = answer.steps[i];
+      freed += stuck * step.chances.free;
+      sheared += stuck * step.chances.shear;
+      rounded += stuck * step.chances.round;
+      stuck *= step.chances.not_moving;
+      CHECK(step.freed_by == near(freed));
+    }
+    CHECK(sheared < job.shear_risk + 0.002);
+    CHECK(rounded < job.shear_risk + 0.002);
+    // The same plan, pull by pull, with draws of its own: a fastener keeps its luck from line to line.
+    ReleaseModel m = release_model(job);
+    std::vector<bool> gone(50 * detail::Draws::size, false);
+    double ended[2] = {};
+    for (std::size_t i = 0; i + 1 < answer.steps.size(); ++i) {
+      m = release_model(job);
+      for (const AidUse& use : answer.steps[i].aids) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
+      for (std::size_t block = 0; block < 50; ++block) {
+        detail::Draws draws;
+        detail::draw(m, 77, detail::Block(block * detail::Draws::size), draws);
+        for (std::size_t k = 0; k < detail::Draws::size; ++k) {
+          if (gone[block * detail::Draws::size + k]) continue;
+          const auto at = [&](int mode) { return static_cast<double>(draws.torque[mode][k]); };
+          const double first = std::min({at(0), at(1), at(2), at(3)});
+          if (first > answer.steps[i].stop_at.si) continue;
+          gone[block * detail::Draws::size + k] = true;
+          if (first == at(0)) ended[0] += 1;
+          if (first == at(1) && at(0) > first) ended[1] += 1;
+        }
+      }
+    }
+    const double all = 50.0 * detail::Draws::size;
+    CHECK(std::fabs(ended[0] / all - freed) < 0.015);
+    CHECK(std::fabs(ended[1] / all - sheared) < 0.008);
+  }
+}
+
+TEST_CASE("a plan: another tool before cutting, no impacts on keys and bits, and cutting only as the last resort") {
+  const auto line = [](const Free& answer, Aid aid) {
+    for (std::size_t i = 0; i < answer.steps.size(); ++i)
+      if (!answer.steps[i].aids.empty() && answer.steps[i].aids.back().aid == aid) return static_cast<int>(i);
+    return -1;
+  };
+  FreeJob job = m16_bolt();
+  job.drive = DriveFit::twelve_point;
+  job.corner_loss = Length(1.2e-3);
+  const Free worn = free_joint(job);  // twelve points spin nearly, six still hold
+  REQUIRE(line(worn, Aid::another_tool) >= 0);
+  const auto changed = static_cast<std::size_t>(line(worn, Aid::another_tool));
+  CHECK(worn.next >= changed);
+  CHECK(worn.steps[worn.next].aids.front().aid == Aid::another_tool);
+  CHECK(worn.steps[changed].why.find("six-point") != std::string::npos);
+  CHECK(line(worn, Aid::cut) > line(worn, Aid::another_tool));
+  job = m16_bolt();
+  CHECK(line(free_joint(job), Aid::another_tool) == -1);
+  job.handle_length = Length(0.3);
+  const Free by_hand = free_joint(job);
+  CHECK(by_hand.steps[static_cast<std::size_t>(line(by_hand, Aid::another_tool))].why.find("longer bar") !=
+        std::string::npos);
+  job = m16_bolt();
+  CHECK(line(free_joint(job), Aid::impact) > 0);
+  job.drive = DriveFit::internal_hexagon;
+  job.width_across_flats = Length(14e-3);
+  const Free key = free_joint(job);
+  CHECK(line(key, Aid::impact) == -1);
+  const std::string heat = key.steps[static_cast<std::size_t>(line(key, Aid::heat))].why;
+  CHECK(heat.find("nut") == std::string::npos);  // there is none
+  job.surroundings.fire_or_burst = true;
+  const PlanStep cut = free_joint(job).steps.back();
+  CHECK(cut.why.find("no grinder") != std::string::npos);
+  for (const Instruction& one : cut.instructions) CHECK(std::string(one.key) != "welded_nut");
+  // Six that sheared early: nothing frees the seventh within any limit.
+  job = m16_bolt();
+  for (int i = 0; i < 6; ++i) job.loosened.push_back({Undone::How::sheared, Torque(200.0)});
+  const Free hopeless = free_joint(job);
+  CHECK(hopeless.next + 1 == hopeless.steps.size());
+  for (const PlanStep& step : worn.steps) CHECK_FALSE(step.instructions.empty());
+}
+
+TEST_CASE("heat acts by its difference of temperature, and is over when the joint has cooled") {
+  FreeJob job = m16_bolt();
+  job.rust = Rust::heavy_rust;
+  const auto usual = [&](std::vector<AidUse> aids) {
+    job.aids = std::move(aids);
+    return free_joint(job).breakaway.nominal.si;
+  };
+  const double bare = usual({});
+  AidUse none{.aid = Aid::heat};
+  none.nut_rise.si = 0;
+  CHECK(usual({none}) == bare);
+  double last = bare;
+  for (const double rise : {40.0, 80.0, 150.0}) {
+    AidUse heat{.aid = Aid::heat};
+    heat.nut_rise.si = rise;
+    heat.bolt_rise.si = 0.4 * rise;
+    const double now = usual({heat});
+    CHECK(now < last);
+    last = now;
+  }
+  const AidUse heat{.aid = Aid::heat}, cooled{.aid = Aid::cooled}, fluid{.aid = Aid::fluid, .soak_hours = 12};
+  CHECK(usual({heat, cooled}) == bare);
+  CHECK(usual({heat, fluid}) == usual({fluid}));
+  CHECK(usual({fluid, heat}) < usual({heat, fluid}));
+  CHECK(usual({heat, cooled, heat}) == usual({heat}));
+  // Neither is a hot bolt weak for ever.
+  job.aids = {heat};
+  const double hot = free_joint(job).shear.nominal.si;
+  job.aids = {heat, cooled};
+  CHECK(free_joint(job).shear.nominal.si > hot);
+}
+
+TEST_CASE("states beside the row of rust, thread direction and the nut are asked for or said") {
+  FreeJob job = m16_bolt();
+  CHECK(has(free_joint(job).notices, "thread_direction"));
+  job.thread_direction = ThreadDirection::left;
+  CHECK(has(free_joint(job).notices, "left_hand"));
+  CHECK_FALSE(has(free_joint(job).notices, "thread_direction"));
+  job.rust = Rust::galled_stainless;
+  CHECK(has(free_joint(job).notices, "galled"));
+  job.rust = Rust::seized_in_aluminium;
+  const Free answer = free_joint(job);
+  CHECK(has(answer.notices, "heat_aluminium"));
+  // A warm aluminium part opens further than a steel nut: as far as 130 K would do in steel at 80 K, and more.
+  for (const PlanStep& step : answer.steps)
+    for (const AidUse& use : step.aids)
+      if (use.aid == Aid::heat) CHECK(use.nut_rise.si <= 130);
 }
 
 TEST_CASE("heat on a joint that was wetted: the caution comes where either was used or is planned, and only then") {
@@ -615,12 +768,13 @@ TEST_CASE("the steps: torque at the head is what the shank takes beside its tens
   // By hand, heat left out: ISO 898-7 torsion and ISO 898-1 load, 12 % above the least, in a section thinned by rust.
   const ReleaseModel m = release_model(job);
   const double pi = std::acos(-1.0), h = std::sqrt(3.0) / 2 * 1.5e-3, d_3 = 10e-3 - 17.0 / 12 * h;
+  const double least_d_3 = 9.026e-3 - 0.032e-3 - 0.132e-3 - h + 1.5e-3 / 4;  // ISO 965-1, M10 6g
   const double left = 1 - m.section_loss.median;
-  const double torsion = 1.12 * 0.84 * 800e6 * pi / 16 * std::pow(d_3 * left, 3);
+  const double torsion = 1.12 * 0.84 * 800e6 * pi / 16 * std::pow(least_d_3 * left, 3);
   const double area = pi / 4 * std::pow((10e-3 - 0.75 * h + d_3) / 2, 2), load = 1.12 * 800e6 * area * left * left;
   const double beside = torsion * std::sqrt(1 - std::pow(m.preload.median / load, 2));
   const double face = m.preload.median * m.bearing_growth.median * 0.14 * (0.92 * 16e-3 + 1.1 * 10e-3) / 4;
-  CHECK(shearing == near(beside + face).epsilon(1e-6));
+  CHECK(shearing == near(beside + face).epsilon(2e-4));  // limits to the micrometre
 }
 
 TEST_CASE("after release: fluid left on the thread loads the bolt more at the same torque") {

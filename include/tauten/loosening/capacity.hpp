@@ -11,6 +11,7 @@
 #include "tauten/loosening/rust.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/profile.hpp"
+#include "tauten/thread/tolerance.hpp"
 #include "tauten/tool/drive.hpp"
 #include "tauten/tool/drive_sizes.hpp"
 
@@ -130,12 +131,25 @@ inline double bearing_diameter_of(const FreeJob& job) noexcept {
   return job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (hexagon_face_share * across_head(job) + 1.1 * d) / 2;
 }
 
+/// \return minimum pitch diameter of a thread as bolts are made: 6g, below M1.6 without allowance, 6h. Of a thread that is
+///         not in the tables by the formulas of ISO 965-1 on the diameter itself, within 1 % of d_2
+inline double minimum_pitch_diameter(const FreeJob& job) {
+  const double d = job.diameter.si, P = job.pitch.si;
+  for (const Thread& t : threads_of(job.diameter))
+    if (same_length(t.pitch.si, P))
+      if (const auto limits = bolt_limits_even_remembered(t, d < 1.5e-3 ? "6h" : "6g"))
+        return limits->pitch_diameter.min.si;
+  const double tolerance = 90e-6 * std::pow(P * 1e3, 0.4) * std::pow(d * 1e3, 0.1);
+  return PitchDiameter::eval(d, P) - (15e-6 + 11e-3 * P) - tolerance;
+}
+
 /// The model of a job with a given state of rust and no aids.
-inline ReleaseModel bare_model(const FreeJob& job) noexcept {
+inline ReleaseModel bare_model(const FreeJob& job) {
   const CapacityEstimates& guess = capacity_estimates;
   const RustState& state = rust_state(job.rust);
   const double d = job.diameter.si, P = job.pitch.si;
-  const double d_2 = PitchDiameter::eval(d, P), d_3 = RootDiameter::eval(d, P), area = StressArea::eval(d, P);
+  const double d_2 = PitchDiameter::eval(d, P), area = StressArea::eval(d, P);
+  const double d_3 = MinimumRootDiameter::eval(minimum_pitch_diameter(job), P);
   const double engaged = engaged_length_of(job);
   ReleaseModel m;
   m.diameter = d;

@@ -9,6 +9,7 @@
 #include "tauten/loosening/instruction.hpp"
 #include "tauten/loosening/learned_model.hpp"
 #include "tauten/loosening/stop.hpp"
+#include "tauten/part/head_mark.hpp"
 
 namespace tauten {
 
@@ -115,6 +116,14 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       "The fasteners already loosened lie far from what this description leads one to expect: check thread, class and "
       "state of rust again.",
       true);
+  say(!job.assumed_thread.empty(), "thread_assumed",
+      "No thread is given: " + job.assumed_thread +
+          " is assumed, the most common one that takes this tool. Measure diameter and pitch.",
+      true);
+  say(job.class_assumed, "unmarked_head",
+      std::string("No class is given. Treat an unmarked steel head as class ") + unmarked_class +
+          ". Check the head: all strength figures depend on it.",
+      true);
   say(!job.thread_direction, "thread_direction",
       "Check which way it loosens before pulling: most threads are right-hand and loosen anticlockwise, but parts that "
       "turn, such as impellers and couplings, are often held by left-hand threads.");
@@ -194,14 +203,17 @@ inline constexpr double worthwhile = 0.05;
 /// that used them up would leave nothing for the aids that help most.
 /// \param bare  the run without any further aid
 /// \param pull  the same with an arm that never gives out
-/// \param stuck the fasteners of that run
+/// \param stuck, hard  the fasteners of both runs
 inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation& bare, const Simulation& pull,
-                 Stuck stuck, Free& answer) {
+                 Stuck stuck, Stuck hard, Free& answer) {
   double left = 1, freed = 0, line = 0;
   // Half of the trials will do for the lines.
   const std::uint64_t trials = std::min(bare.drawn(), std::max<std::uint64_t>(20'000, bare.drawn() / 2));
-  stuck.trial.resize(trials);
-  stuck.all = trials;
+  for (Stuck* some : {&stuck, &hard})
+    if (some->all > 0) {
+      some->trial.resize(trials);
+      some->all = trials;
+    }
   std::vector<std::vector<AidUse>> lines = sequences(job, heat_limit_of(job));
   for (std::vector<AidUse>& aids : lines) {
     PlanStep step;
@@ -227,7 +239,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation
       const double risk = job.shear_risk * ++line / static_cast<double>(lines.size() - 1);
       std::optional<Simulation> run, strong;
       if (!first) run = simulate(m, trials, job.seed, job.jobs, 0, std::nullopt, &stuck);
-      if (!first) strong = tireless(used, m, std::nullopt, trials, &stuck);
+      if (!first) strong = tireless(used, m, std::nullopt, trials, hard);
       const Simulation& s = first ? bare : *run;
       const StopBound stop = least_of(stop_bounds(used, m, first ? pull : strong ? *strong : s, s, risk));
       step.stop_limit = stop.limit;
@@ -238,9 +250,11 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation
       left *= step.chances.not_moving;
       step.freed_by = std::min(1.0, freed);
       // Where too few would be left to count, the lines that follow are judged by those that were stuck before this one.
-      Stuck after = stuck;
-      after.pull(step.stop_at);
-      if (after.trial.size() >= least_held) stuck = std::move(after);
+      for (Stuck* some : {&stuck, &hard}) {
+        Stuck after = *some;
+        after.pull(step.stop_at);
+        if (after.trial.size() >= least_held) *some = std::move(after);
+      }
     }
     step.instructions = instructions_of(job, aids);
     step.aids = std::move(aids);
@@ -293,7 +307,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   answer.learned = release->learned;
 
   const auto trials = static_cast<std::uint64_t>(job.trials);
-  Stuck stuck;
+  Stuck stuck, hard;
   const Simulation s = simulate(model, trials, job.seed, job.jobs, end_of_range(model), held, &stuck);
   if (s.trials() < detail::least_held) return detail::never_held(job, s.trials());
   const detail::TorqueSample sample(model, job.seed, held);
@@ -307,7 +321,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   answer.capacities = detail::capacities_of(job, model, answer.shear, answer.round, held ? held->torque : Torque(0.0));
 
   answer.standard_error = 0.5 / std::sqrt(static_cast<double>(s.trials()));
-  const std::optional<Simulation> strong = detail::tireless(job, model, held, trials);
+  const std::optional<Simulation> strong = detail::tireless(job, model, held, trials, hard);
   const Simulation& pull = strong ? *strong : s;
   answer.stop_bounds = detail::stop_bounds(job, model, pull, s, job.shear_risk);
   const StopBound stop = detail::least_of(answer.stop_bounds);
@@ -323,7 +337,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
       std::min(spins ? never_reached.median : s.greatest().si,
                1.2 * std::max({answer.breakaway.high.si, answer.stop_at.si, job.limit ? job.limit->si : 0.0}));
   for (int i = 0; i <= points; ++i) answer.curve.push_back(s.at(Torque(last * i / points)));
-  detail::plan(job, model, s, pull, std::move(stuck), answer);
+  detail::plan(job, model, s, pull, std::move(stuck), std::move(hard), answer);
   answer.after = after_release(detail::history_of(job, answer.steps[answer.next].aids));
   detail::add_notices(job, answer, release->at_odds);
   return answer;

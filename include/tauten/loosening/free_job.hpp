@@ -60,6 +60,8 @@ struct FreeJob {
   Length nut_diameter;             ///< what surrounds the thread; 0: the width across flats
   Stress nut_yield;                ///< 0: as the bolt
   Torque prevailing_torque;
+  std::string assumed_thread{};                     ///< the thread that was taken because none was given
+  bool class_assumed = false;                       ///< the class was taken because none was given
   std::optional<ThreadDirection> thread_direction;  ///< none: not known, and asked for
   double years = 0;        ///< in place; with `first_year_loss` it replaces the metal loss of the state
   Length first_year_loss;  ///< corrosion of the first year at this place

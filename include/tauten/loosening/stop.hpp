@@ -51,18 +51,16 @@ inline std::optional<Torque> least_broken(const FreeJob& job) {
 
 /// The same pulls with an arm that never gives out: whoever has reached a torque had the arm for it.
 /// \param held   what it is known to have borne
-/// \param stuck  the fasteners of a plan, or nullptr
+/// \param stuck  fasteners to be filled in, or those of a plan
 /// \return that simulation, or nothing without an arm
 inline std::optional<Simulation> tireless(const FreeJob& job, const ReleaseModel& m, const std::optional<Held>& held,
-                                          std::uint64_t trials, const Stuck* stuck = nullptr) {
+                                          std::uint64_t trials, Stuck& stuck) {
   if (!(m.arm.median < never_reached.median)) return std::nullopt;
   ReleaseModel strong = m;
   strong.arm = never_reached;
   std::optional<Held> borne = held;
   if (borne) borne->model.arm = never_reached;
-  std::optional<Stuck> still;
-  if (stuck != nullptr) still = *stuck;
-  return simulate(strong, trials, job.seed, job.jobs, 0, borne, still ? &*still : nullptr);
+  return simulate(strong, trials, job.seed, job.jobs, 0, borne, &stuck);
 }
 
 /// All limits of the torque.
