@@ -80,8 +80,8 @@ inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
 
 }  // namespace detail
 
-/// Fills thread and class where nothing is said of them, as `clamp` assumes them: the most common thread that takes socket
-/// or key, and the class of an unmarked head. The job keeps that they are assumed.
+/// Fills thread and class where only a tool is given, as `clamp` assumes them: the most common thread that takes socket or
+/// key, and the class of an unmarked head. The job keeps that they are assumed.
 /// \return that nothing in the tables takes the tool, or nothing
 inline std::optional<Error> assume(FreeNames& names, FreeJob& job) {
   const Length tool = names.socket.si > 0 ? names.socket : names.key;
@@ -96,7 +96,8 @@ inline std::optional<Error> assume(FreeNames& names, FreeJob& job) {
                                           "; give a thread like M16, or diameter and pitch");
     names.thread = job.assumed_thread = found->front().thread.name();
   }
-  if (names.property_class.empty() && job.tensile_strength.si == 0 && job.yield_strength.si == 0) {
+  if (!job.assumed_thread.empty() && names.property_class.empty() && job.tensile_strength.si == 0 &&
+      job.yield_strength.si == 0) {
     names.property_class = unmarked_class;
     job.class_assumed = true;
   }
