@@ -35,6 +35,7 @@ void read_fastener(const Arguments& given, FreeJob& job) {
   given.above_zero("tensile_strength", job.tensile_strength);
   given.above_zero("yield_strength", job.yield_strength);
   given("torsion_ratio", job.torsion_ratio);
+  if (const auto error = assume(names, job)) throw *error;
   if (const auto error = look_up(names, job)) throw *error;
   given("quenched", job.surroundings.quenched);
 }
@@ -98,6 +99,8 @@ FreeJob job_of(const Arguments& given) {
   given("prevailing_torque", job.prevailing_torque);
   given("years", job.years);
   given("first_year_loss", job.first_year_loss);
+  given("tapped", job.tapped);
+  given("thread_direction", job.thread_direction);
   given.above_zero("head_height", job.head_height);
   given("drive_clearance", job.drive_clearance);
   given("corner_loss", job.corner_loss);
@@ -160,6 +163,8 @@ void add_free_joint(py::module_& module) {
   add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
   add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
   add_record<Capacity>(module, "Capacity", "What one part takes before it gives, and where the figure comes from");
+  add_record<Instruction>(module, "Instruction", "How a step is done: what to do, how long, what to watch");
+  add_record<StopBound>(module, "StopBound", "One limit of the torque, and what it follows from");
   add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");

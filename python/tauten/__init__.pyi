@@ -30,6 +30,7 @@ from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
 from tauten._core import InService as InService
+from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
 from tauten._core import LoadDiagram as LoadDiagram
 from tauten._core import LoadPoint as LoadPoint
@@ -50,6 +51,7 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
+from tauten._core import StopBound as StopBound
 from tauten._core import StepText as StepText
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
@@ -468,6 +470,8 @@ def free_joint(
     years: Optional[Quantity] = ...,
     first_year_loss: Optional[Quantity] = ...,
     drive: Optional[str] = ...,
+    tapped: Optional[bool] = ...,
+    thread_direction: Optional[str] = ...,
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,
@@ -517,6 +521,8 @@ def free_joint(
     years: Optional[Quantity] = ...,
     first_year_loss: Optional[Quantity] = ...,
     drive: Optional[str] = ...,
+    tapped: Optional[bool] = ...,
+    thread_direction: Optional[str] = ...,
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,

@@ -559,7 +559,7 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
                limit=None, diameter=None, pitch=None, width_across_flats=None, tensile_strength=None,
                yield_strength=None, torsion_ratio=None, preload=None, thread_friction=None, bearing_friction=None,
                engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
-               years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
+               years=None, first_year_loss=None, drive=None, tapped=None, thread_direction=None, head_height=None, drive_clearance=None, corner_loss=None,
                drive_square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
                wanted_chance=None, aids=None, held=None, held_untreated=None, loosened=None, surroundings=None,
                reused=None, quenched=None, trials=None, seed=None, jobs=None, columns=None):
@@ -595,6 +595,10 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
         Years in place; with ``first_year_loss``, a length in m, it replaces the metal loss of the state of rust.
     drive : text
         "six_point" (if not given), "twelve_point", "open_end", "internal_hexagon" or "hexalobular".
+    tapped : bool
+        The thread is in the part, not in a nut; only inside a head if not given.
+    thread_direction : text
+        "right" or "left"; asked for if not given.
     drive_clearance, corner_loss, drive_square : length in m
         Play of the tool (0.2 mm of a socket and 0.1 mm of a key or bit if not given), radial wear of the corners (or of the
         ridges between lobes), smallest square drive in the chain.
@@ -627,9 +631,11 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     Returns
     -------
     Free
-        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m, chances of the
-        whole pull up to it, if_held with those of the rest once some of it was held, steps of
-        the plan with the place of the ``next`` one, after, notices; ``explain()`` shows the median figures.
+        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m with the stop_limit
+        that it follows from and all stop_bounds, chances of the whole pull up to it, if_held with those of the rest
+        once some of it was held, steps of the plan (each for those that the lines above have left stuck, with
+        instructions), the place of the ``next`` one and of the one that is ``enough``, after, notices; ``explain()``
+        shows the median figures.
 
     Raises
     ------

@@ -3,6 +3,11 @@ from html import escape
 
 from tauten import _core
 
+# What limits the torque of a stuck fastener.
+_STOP = {"shear": "accepted chance of shearing", "corners": "accepted chance of damage to the drive",
+         "tool": "tested strength of the tool", "square": "tested strength of the square drive",
+         "sister": "a fastener of the same flange failed there", "balance": "more torque breaks more than it frees",
+         "gain": "more torque frees next to nothing", "spins": "the tool spins"}
 _HIDDEN = {"steps", "given", "notices"}
 
 
@@ -62,7 +67,7 @@ def clamp(self):
 
 def end_of_drive(free):
     """How what the tool holds gives way, in the words of the command line."""
-    return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners go"
+    return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners round off"
 
 
 def _use(use):
@@ -70,14 +75,15 @@ def _use(use):
     if use.aid == "fluid":
         return f"{'thin ' if use.thin_fluid else ''}fluid {use.soak_hours:g} h"
     if use.aid == "heat":
-        return f"heat the nut by {use.nut_rise:.3g} K"
+        return f"heat it by {use.nut_rise:.3g} K (to about {20 + use.nut_rise:.0f} °C)"
     return f"chill the bolt by {use.bolt_rise:.3g} K" if use.aid == "cold" else use.aid.replace("_", " ")
 
 
 def _plan_row(step, mark):
     """A line of the plan. What is cut needs no torque and has no chances."""
     cut = step.aids and step.aids[-1].aid == "cut"
-    figures = ("", "", "") if cut else (_text(step.stop_at, "N.m"), _chance(step.chances.free), _chance(step.chances.shear))
+    c = step.chances
+    figures = ("",) * 5 if cut else (_text(step.stop_at, "N.m"), *map(_chance, (c.free, c.shear, c.round, c.tool)))
     time = f"{step.minutes:.0f} min" if step.minutes < 90 else f"{step.minutes / 60:.0f} h"
     return (mark, ", then ".join(map(_use, step.aids)) or "just try", *figures, time, step.why)
 
@@ -88,7 +94,7 @@ def free(self):
     ends = [("comes free", c.free, self.breakaway), ("shears", c.shear, self.shear),
             (end_of_drive(self), c.round, self.round), ("tool fails", c.tool, self.tool), ("does not move", c.not_moving, "")]
     plan = [_plan_row(step, "next" if place == self.next else "") for place, step in enumerate(self.steps)]
-    return (_table(f"Up to {_text(c.limit, 'N.m')}; stop at {_text(self.stop_at, 'N.m')}",
+    return (_table(f"Stop at {_text(self.stop_at, 'N.m')} ({_STOP[self.stop_limit]}). Up to {_text(c.limit, 'N.m')}",
                    ("End", "Chance", "Torque, nine of ten cases"),
                    [(end, _chance(chance), torque) for end, chance, torque in ends]) +
             (_table(f"If it has not moved, then from there up to {_text(c.limit, 'N.m')}",
@@ -96,7 +102,7 @@ def free(self):
                     [(_text(one.held, "N.m"), *map(_chance, (one.chances.free, one.chances.shear, one.chances.round,
                                                              one.chances.tool, one.chances.not_moving)))
                      for one in self.if_held]) if self.if_held else "") +
-            _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", "Time", "Why"), plan) + _list(self.notices))
+            _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", end_of_drive(self).capitalize(), "Tool fails", "Time", "Why"), plan) + _list(self.notices))
 
 
 def turn(self):

@@ -84,7 +84,7 @@ std::span<const RowQuestion* const> row_questions() {
   static const RowQuestion reach =
       question_of<ReachJob, ReachAnswer, reach_keys, try_reach>("reach", {{"torque", "setting"}});
   static const RowQuestion free =
-      question_of<FreeQuestion, FreeAnswer, free_keys, try_free>("free", {{"thread", "diameter"}});
+      question_of<FreeQuestion, FreeAnswer, free_keys, try_free>("free", {{"thread", "diameter", "socket", "key"}});
   static const RowQuestion turn = question_of<CurveJob, TurnAnswer, turn_keys, try_turn>("turn", {{"thread"}});
   static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free, &turn};
   return all;

@@ -71,9 +71,9 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.held_untreated; }>,
      "held_untreated",
      {},
-     Takes::flag},
-    {"aid", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K", put_aid, "aids",
-     Words<Aid>::list, Takes::several_values},
+     Takes::nothing},
+    {"aid", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K, cooled", put_aid,
+     "aids", Words<Aid>::list, Takes::several_values},
     {"surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_surroundings,
      "", surroundings_words, Takes::several_values},
     {"quenched", "yes", "yes or no: quenched and tempered; default: as the class",
@@ -115,6 +115,11 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.prevailing_torque; }>, "prevailing_torque"},
     {"engaged-length", "13mm", "Engaged length of thread; 0.8 d if not said",
      put_above_zero<[](auto& q) -> auto& { return q.job.engaged_length; }>, "engaged_length"},
+    {"tapped", "yes", "yes or no: the thread is in the part, not in a nut; default: only inside a head",
+     [](const FreeKey& key, Line text, FreeQuestion& q) { return read_truth(key.name, text, q.job.tapped.emplace()); },
+     "", truth_words},
+    {"thread-direction", "left", "right or left: which way the thread turns; asked for if not given",
+     put<[](auto& q) -> auto& { return q.job.thread_direction; }>, "thread_direction", Words<ThreadDirection>::list},
     {"head-height", "10mm", "Height that the tool engages; 0.64 d if not said, inside a head 0.5 d",
      put_above_zero<[](auto& q) -> auto& { return q.job.head_height; }>, "head_height"},
     {"bearing-diameter", "20mm", "Effective diameter of the bearing face",
@@ -162,6 +167,7 @@ Outcome<FreeJob> try_free_job(std::span<const Assignment> said) {
     for (const char* key : {"hand-force", "hand-variation"})
       if (has(said, key))
         return Error("handle-length", (std::string(key) + " goes with handle-length; write it like 600mm").c_str());
+  if (const auto error = assume(question.names, question.job)) return in_words(said, *error);
   if (const auto error = look_up(question.names, question.job)) {
     const Error named = renamed(*error, "property_class", "class");
     return in_words(said, named);

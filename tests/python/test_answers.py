@@ -561,13 +561,38 @@ def test_free_of_a_six_lobed_drive():
     assert filled.round.nominal == pytest.approx(3 / 8 * answer.round.nominal, rel=0.02)
     assert filled.chances.round > answer.chances.round
     assert "recess strips" in answer.explain() and "drive number 70" in answer.explain()
-    assert "recess strips" in answer._repr_html_() and "corners go" not in answer._repr_html_()
+    assert "recess strips" in answer._repr_html_() and "corners round off" not in answer._repr_html_()
     rows = tauten.free_joint({"thread": ["M16", "M10"], "bit": [70, 50]}, property_class="8.8", rust="rusted", trials=20000)
     assert rows["round_nominal"][0] == pytest.approx(answer.round.nominal, rel=1e-12)
     refused(tauten.free_joint, "bit", **dict(screw, bit=31))
     refused(tauten.free_joint, "bit", **dict(screw, bit=10))
     refused(tauten.free_joint, "bit", **dict(screw, socket="24mm"))
     refused(tauten.free_joint, "drive", **dict(screw, drive="six_point"))
+
+
+def test_free_of_a_socket_alone():
+    answer = tauten.free_joint(socket="24mm", trials=20000)
+    codes = {notice.code for notice in answer.notices}
+    assert {"thread_assumed", "unmarked_head"} <= codes
+    same = tauten.free_joint(socket="24mm", thread="M16", property_class="4.6", trials=20000)  # ISO 4014; unmarked heads
+    assert answer.stop_at == same.stop_at and "thread_assumed" not in {notice.code for notice in same.notices}
+
+
+def test_free_asks_for_the_direction_of_the_thread():
+    known = tauten.free_joint(**FREE, thread_direction="left")
+    assert "left_hand" in {notice.code for notice in known.notices}
+    assert "thread_direction" in {notice.code for notice in tauten.free_joint(**FREE).notices}
+    heat = [step.why for step in tauten.free_joint(**FREE, tapped=True).steps if step.aids and step.aids[-1].aid == "heat"]
+    assert heat and not any("nut" in why for why in heat)
+    assert tauten.free_joint(**FREE, aids=["thin_fluid:24h"]).as_dict() == tauten.free_joint(**FREE, aids=["fluid:24h:thin"]).as_dict()
+
+
+def test_free_names_what_limits_the_torque():
+    answer = tauten.free_joint(**FREE)
+    least = min(answer.stop_bounds, key=lambda bound: bound.torque)
+    assert (answer.stop_at, answer.stop_limit) == (least.torque, least.limit)
+    assert all(step.instructions for step in answer.steps)
+    assert "Stop at" in answer._repr_html_()
 
 
 def test_free_makes_sense():
@@ -662,7 +687,7 @@ def test_free_shows_where_the_shearing_torque_comes_from():
 
 
 @pytest.mark.parametrize("changed, argument", [
-    (dict(thread=None), "thread"), (dict(diameter="16mm"), "diameter"), (dict(property_class=None), "property_class"),
+    (dict(thread=None, socket=None), "thread"), (dict(diameter="16mm"), "diameter"), (dict(property_class=None), "property_class"),
     (dict(yield_strength="640MPa"), "yield_strength"), (dict(socket="10mm"), "socket"), (dict(key="14mm"), "key"),
     (dict(rust="awful"), "rust"), (dict(limit=0), "limit"), (dict(trials=1), "trials"), (dict(trials=2 ** 70), "trials"),
     (dict(aids=["hammer"]), "aids[0].aid"), (dict(aids=["cut"]), "aids"), (dict(aids=["heat"], surroundings="fire_or_burst"), "aids"),

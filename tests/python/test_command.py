@@ -347,12 +347,12 @@ def test_free_has_the_keys_that_others_rely_on():
 def test_free_page_has_no_breakaway_without_its_band():
     got = answer(*STUCK, "--limit", "200N.m")
     page = said(*STUCK, "--limit", "200N.m")
-    low, nominal, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
-    assert f"Breakaway, an estimate: {low:.0f} to {high:.0f} N.m, typically {nominal:.0f} N.m" in page
+    low, usual, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
+    assert f"Breakaway torque: {low:.0f} to {high:.0f} N.m, typically {usual:.0f} N.m" in page
     for line in page.splitlines():
         if re.search(rf"\b{nominal:.0f}\b", line):
             assert f"{low:.0f}" in line and f"{high:.0f}" in line, line
-    for words in ("Stop at ", "Up to 200 N.m", "comes free", "shears", "corners go", "tool fails", "does not move",
+    for words in ("Stop at ", "Up to 200 N.m", "comes free", "shears", "corners round off", "tool fails", "does not move",
                   "Next: ", "Afterwards", "Take care", "(Estimate.)", "approve a joint for service"):
         assert words in page, words
 
@@ -361,9 +361,9 @@ def test_free_page_says_what_a_bolt_that_has_held_is_in_for():
     page = " ".join(said(*STUCK, "--limit", "300N.m").split())
     assert "If it has not moved, then from there up to 300 N.m" in page and "the more likely it is to shear rather than come free" in page
     page = " ".join(said(*STUCK, "--held", "200N.m").split())
-    assert "It has held 200 N.m and not moved" in page and "on the way from the 200 N.m that it has held" in page
-    page = " ".join(said(*STUCK, "--held", "200N.m", "--aid", "brush", "--held-untreated").split())
-    assert "It has held 200 N.m, before what was done, and not moved" in page
+    assert "It withstood 200 N.m without moving" in page and "on the way from the 200 N.m that it has held" in page
+    page = " ".join(said(*STUCK, "--held", "200N.m", "--done", "brush", "--held-untreated").split())
+    assert "It withstood 200 N.m, before the aids, without moving" in page
     page = said("free", "--thread", "M16", "--class", "8.8", "--rust", "clean", "--preload", "0kN")
     assert "Nothing holds it; it turns without torque." in page and "If it has not moved" not in page
 
