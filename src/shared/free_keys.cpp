@@ -71,7 +71,7 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.held_untreated; }>,
      "held_untreated",
      {},
-     Takes::nothing},
+     Takes::flag},
     {"aid", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K, cooled", put_aid,
      "aids", Words<Aid>::list, Takes::several_values},
     {"surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_surroundings,

@@ -347,8 +347,8 @@ def test_free_has_the_keys_that_others_rely_on():
 def test_free_page_has_no_breakaway_without_its_band():
     got = answer(*STUCK, "--limit", "200N.m")
     page = said(*STUCK, "--limit", "200N.m")
-    low, usual, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
-    assert f"Breakaway torque: {low:.0f} to {high:.0f} N.m, typically {usual:.0f} N.m" in page
+    low, nominal, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
+    assert f"Breakaway torque: {low:.0f} to {high:.0f} N.m, typically {nominal:.0f} N.m" in page
     for line in page.splitlines():
         if re.search(rf"\b{nominal:.0f}\b", line):
             assert f"{low:.0f}" in line and f"{high:.0f}" in line, line

@@ -273,7 +273,7 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   job.trials = 160'000;
-  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Undone::How::freed, Torque(torque)});
+  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Neighbour::How::freed, Torque(torque)});
   const Free before = free_joint(job);
   // Pulled in vain as the first line says and done as planned, the joint is what the second line said that it would be.
   REQUIRE(before.steps[1].aids.size() == 1);
@@ -341,14 +341,14 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   // The torque at which the next one shears is that of the update itself.
   const detail::TorqueSample sample(release_model(job), job.seed);
   const Learned shank = learn(prior_of(sample.lognormal(detail::Draws::shear), detail::least_between_shanks),
-                              detail::seen_as(Undone::How::sheared, job.loosened));
+                              detail::censored_as(Neighbour::How::sheared, job.loosened));
   CHECK(free_joint(job).shear.nominal.si == near(shank.torque.nominal.si).epsilon(0.03));
 
   job = flange_bolt();
   job.corner_loss = Length(0.6e-3);
   const Free fresh = free_joint(job);
   job.limit = fresh.stop_at;
-  for (int i = 0; i < 3; ++i) job.loosened.push_back({Undone::How::rounded, Torque(0.6 * fresh.round.low.si)});
+  for (int i = 0; i < 3; ++i) job.loosened.push_back({Neighbour::How::rounded, Torque(0.6 * fresh.round.low.si)});
   const Free rounded = free_joint(job);
   CHECK(rounded.round.nominal.si < 0.8 * fresh.round.nominal.si);
   CHECK(rounded.chances.round > fresh.chances.round);
@@ -356,7 +356,7 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
 
 TEST_CASE("learning: six bolts that sheared at one torque speak for the seventh, whatever the class says") {
   FreeJob job = m16_bolt();
-  for (int i = 0; i < 6; ++i) job.loosened.push_back({Undone::How::sheared, Torque(200.0)});
+  for (int i = 0; i < 6; ++i) job.loosened.push_back({Neighbour::How::sheared, Torque(200.0)});
   const Free answer = free_joint(job);
   // Where six of six lie within a hair of 200 N.m, nobody expects the next one a tenth away from it.
   CHECK(answer.shear.nominal.si == near(200).epsilon(0.02));
@@ -367,7 +367,7 @@ TEST_CASE("learning: six bolts that sheared at one torque speak for the seventh,
 }
 
 TEST_CASE("learning: what became of a fastener is at odds with its description, however it ended") {
-  using How = Undone::How;
+  using How = Neighbour::How;
   const auto odd = [](How how, double torque) {
     FreeJob job = m16_bolt();
     job.loosened = {{how, Torque(torque)}};
@@ -388,11 +388,11 @@ TEST_CASE("learning: what became of a fastener is at odds with its description, 
 TEST_CASE("learning: treated fasteners have the learned band too, and aids still help what was learned") {
   FreeJob job = m16_bolt();
   job.aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 8}};
-  job.loosened = {{Undone::How::freed, Torque(260.0)}, {Undone::How::freed, Torque(150.0), true}};
+  job.loosened = {{Neighbour::How::freed, Torque(260.0)}, {Neighbour::How::freed, Torque(150.0), true}};
   const Free treated = free_joint(job);
   CHECK(treated.breakaway.low.si == near(treated.learned->torque.low.si).epsilon(0.01));
   CHECK(treated.breakaway.high.si == near(treated.learned->torque.high.si).epsilon(0.01));
-  job.loosened = {{Undone::How::freed, Torque(260.0)}};
+  job.loosened = {{Neighbour::How::freed, Torque(260.0)}};
   const Free untreated = free_joint(job);
   CHECK(untreated.breakaway.nominal.si < 0.85 * untreated.learned->torque.nominal.si);
 }
@@ -575,7 +575,7 @@ TEST_CASE("a plan: another tool before cutting, no impacts on keys and bits, and
   for (const Instruction& one : cut.instructions) CHECK(std::string(one.key) != "welded_nut");
   // Six that sheared early: nothing frees the seventh within any limit.
   job = m16_bolt();
-  for (int i = 0; i < 6; ++i) job.loosened.push_back({Undone::How::sheared, Torque(200.0)});
+  for (int i = 0; i < 6; ++i) job.loosened.push_back({Neighbour::How::sheared, Torque(200.0)});
   const Free hopeless = free_joint(job);
   CHECK(hopeless.next + 1 == hopeless.steps.size());
   for (const PlanStep& step : worn.steps) CHECK_FALSE(step.instructions.empty());
@@ -584,28 +584,28 @@ TEST_CASE("a plan: another tool before cutting, no impacts on keys and bits, and
 TEST_CASE("heat acts by its difference of temperature, and is over when the joint has cooled") {
   FreeJob job = m16_bolt();
   job.rust = Rust::heavy_rust;
-  const auto usual = [&](std::vector<AidUse> aids) {
+  const auto nominal = [&](std::vector<AidUse> aids) {
     job.aids = std::move(aids);
     return free_joint(job).breakaway.nominal.si;
   };
-  const double bare = usual({});
+  const double bare = nominal({});
   AidUse none{.aid = Aid::heat};
   none.nut_rise.si = 0;
-  CHECK(usual({none}) == bare);
+  CHECK(nominal({none}) == bare);
   double last = bare;
   for (const double rise : {40.0, 80.0, 150.0}) {
     AidUse heat{.aid = Aid::heat};
     heat.nut_rise.si = rise;
     heat.bolt_rise.si = 0.4 * rise;
-    const double now = usual({heat});
+    const double now = nominal({heat});
     CHECK(now < last);
     last = now;
   }
   const AidUse heat{.aid = Aid::heat}, cooled{.aid = Aid::cooled}, fluid{.aid = Aid::fluid, .soak_hours = 12};
-  CHECK(usual({heat, cooled}) == bare);
-  CHECK(usual({heat, fluid}) == usual({fluid}));
-  CHECK(usual({fluid, heat}) < usual({heat, fluid}));
-  CHECK(usual({heat, cooled, heat}) == usual({heat}));
+  CHECK(nominal({heat, cooled}) == bare);
+  CHECK(nominal({heat, fluid}) == nominal({fluid}));
+  CHECK(nominal({fluid, heat}) < nominal({heat, fluid}));
+  CHECK(nominal({heat, cooled, heat}) == nominal({heat}));
   // Neither is a hot bolt weak for ever.
   job.aids = {heat};
   const double hot = free_joint(job).shear.nominal.si;
@@ -718,11 +718,11 @@ TEST_CASE("the torque to stop at is the least of all limits, and the answer name
 
 TEST_CASE("a fastener is never pulled beyond the least torque at which a like one sheared or rounded off") {
   FreeJob job = m16_bolt();
-  job.loosened = {{Undone::How::sheared, Torque(200.0)}, {Undone::How::sheared, Torque(210.0)}};
+  job.loosened = {{Neighbour::How::sheared, Torque(200.0)}, {Neighbour::How::sheared, Torque(210.0)}};
   const Free two = free_joint(job);
   CHECK(two.stop_at.si <= 200);
   for (const PlanStep& step : two.steps) CHECK(step.stop_at.si <= 200);
-  job.loosened = {{Undone::How::rounded, Torque(150.0)}, {Undone::How::freed, Torque(90.0)}};
+  job.loosened = {{Neighbour::How::rounded, Torque(150.0)}, {Neighbour::How::freed, Torque(90.0)}};
   CHECK(free_joint(job).stop_at.si <= 150);
 }
 

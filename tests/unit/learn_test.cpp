@@ -124,9 +124,9 @@ TEST_CASE("heavy tails: a flange far from the description is believed, one odd f
   const FreeTorquePrior heavy = prior_of({480, 0.08}, 0.2);
   FreeTorquePrior narrow = heavy;
   narrow.heavy_tails = false;
-  const std::vector<Undone> six(6, {How::freed, Torque(200)});
+  const std::vector<Neighbour> six(6, {How::freed, Torque(200)});
   CHECK(learn(heavy, six).torque.nominal.si == near(200).epsilon(0.02));
-  std::vector<Undone> odd(6, {How::freed, Torque(480)});
+  std::vector<Neighbour> odd(6, {How::freed, Torque(480)});
   odd.push_back({How::freed, Torque(200)});
   CHECK(learn(heavy, odd).median.nominal.si > 470);
   CHECK(learn(narrow, odd).median.nominal.si < 470);

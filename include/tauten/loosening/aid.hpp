@@ -134,7 +134,7 @@ inline double rust_left(const ReleaseModel& m, double nut_rise, double bolt_rise
 /// those of cold.
 inline constexpr double usual_heat = 90, usual_chill = 30;
 
-/// \param effect  of a usual difference of temperature
+/// \param effect  of a typical difference of temperature
 /// \param share   of it that there is
 /// \return the effect of that share: none of it without a difference
 inline Lognormal scaled(const Lognormal& effect, double share) noexcept {

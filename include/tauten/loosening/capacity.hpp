@@ -12,7 +12,6 @@
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/thread/tolerance.hpp"
-#include "tauten/tool/drive.hpp"
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/drive_strength.hpp"
 
@@ -101,7 +100,7 @@ inline Torque tool_test_torque(const FreeJob& job) noexcept {
   const HexagonKey* key = find_hexagon_key(job.width_across_flats);
   // The least ratio of the printed figures to s^3, 198 MPa, where no key of this width is in the table.
   return key != nullptr ? key->test_torque
-                        : Torque(HexagonKeyTestTorque::eval(HexagonKeyTestTorque::inputs[0].usual.low, s));
+                        : Torque(HexagonKeyTestTorque::eval(HexagonKeyTestTorque::inputs[0].validity.low, s));
 }
 
 /// \return what bars, ratchets and adaptors with this square must bear by their standard, or nothing if it is unknown

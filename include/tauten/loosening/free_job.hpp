@@ -67,12 +67,13 @@ struct FreeJob {
   Length first_year_loss;  ///< corrosion of the first year at this place
 
   DriveFit drive = DriveFit::six_point;
-  Length head_height;                     ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
-  std::optional<Length> drive_clearance;  ///< width of the opening less that of what goes into it; none: the usual one
-  Length corner_loss;                     ///< radial wear of the corners, or of the ridges between lobes
-  std::optional<bool> tapped;             ///< the thread is in the part, not in a nut; none: only inside a head
-  Length drive_square;                    ///< smallest square drive in the chain; 0: none
-  Length handle_length;                   ///< 0: not by hand
+  Length head_height;  ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
+  std::optional<Length>
+      drive_clearance;         ///< width of the opening less that of what goes into it; none: the typical one
+  Length corner_loss;          ///< radial wear of the corners, or of the ridges between lobes
+  std::optional<bool> tapped;  ///< the thread is in the part, not in a nut; none: only inside a head
+  Length drive_square;         ///< smallest square drive in the chain; 0: none
+  Length handle_length;        ///< 0: not by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
 

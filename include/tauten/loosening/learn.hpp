@@ -10,7 +10,7 @@
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/loosening/heavy_tail.hpp"
-#include "tauten/loosening/undone.hpp"
+#include "tauten/loosening/neighbour.hpp"
 
 namespace tauten {
 
@@ -92,9 +92,9 @@ struct LearnGrid {
         mean[i] = m + dm * (2.0 * i / (means - 1) - 1);
         const double a = (mean[i] - centre) / prior.between;
         double sum = log_density(a) - b * b / 2;
-        for (const Undone& one : undone) {
+        for (const Neighbour& one : undone) {
           const double z = (std::log(one.torque.si) - mean[i]) / deviation[j];
-          sum += one.how == Undone::How::freed ? log_density(z) - log_deviation : log_chance_above(z);
+          sum += one.how == Neighbour::How::freed ? log_density(z) - log_deviation : log_chance_above(z);
         }
         weight[i][j] = sum;
         best = std::max(best, sum);

@@ -69,17 +69,17 @@ inline Lognormal lognormal_of(const Learned& learned) noexcept {
 }
 
 /// \return whether one outcome would come about in fewer than one of a hundred cases if the description were right
-inline bool is_at_odds(const Undone& one, const Lognormal& free, const Lognormal& shank, const Lognormal& drive) {
+inline bool is_at_odds(const Neighbour& one, const Lognormal& free, const Lognormal& shank, const Lognormal& drive) {
   constexpr double rare = 0.01;
   const auto below = [&](const Lognormal& x) { return x.median > 0 ? x.chance_below(one.torque.si) : 0.0; };
   // What did not give bore the torque; of what gave the torque is known.
   const auto bore = [&](const Lognormal& x) { return below(x) > 1 - rare; };
   const auto gave = [&](const Lognormal& x) { return below(x) < rare || below(x) > 1 - rare; };
   switch (one.how) {
-    case Undone::How::freed: return gave(free) || bore(shank) || bore(drive);
-    case Undone::How::sheared: return bore(free) || gave(shank) || bore(drive);
-    case Undone::How::rounded: return bore(free) || bore(shank) || gave(drive);
-    case Undone::How::unmoved: break;
+    case Neighbour::How::freed: return gave(free) || bore(shank) || bore(drive);
+    case Neighbour::How::sheared: return bore(free) || gave(shank) || bore(drive);
+    case Neighbour::How::rounded: return bore(free) || bore(shank) || gave(drive);
+    case Neighbour::How::unmoved: break;
   }
   return bore(free) || bore(shank) || bore(drive);
 }
@@ -102,22 +102,22 @@ inline std::optional<Error> learn_from(const FreeJob& job, bool treated, Learned
         "like ones; look at rust and preload, or leave loosened out");
   const Outcome<Learned> found = try_learn(prior_of(before), outcomes);
   if (!found) return found.error();
-  for (const Undone& one : outcomes) out.at_odds = out.at_odds || is_at_odds(one, before, shank, m.drive);
+  for (const Neighbour& one : outcomes) out.at_odds = out.at_odds || is_at_odds(one, before, shank, m.drive);
   // Lognormals that come near first, then the rest of the way, trial by trial.
   m = with_learned(m, before, lognormal_of(*found), job.seed);
   std::optional<Learned> shanks, drives;
-  if (any_of(Undone::How::sheared, outcomes) && shank.median > 0) {
-    shanks = learn(prior_of(shank, least_between_shanks), seen_as(Undone::How::sheared, outcomes));
+  if (any_of(Neighbour::How::sheared, outcomes) && shank.median > 0) {
+    shanks = learn(prior_of(shank, least_between_shanks), censored_as(Neighbour::How::sheared, outcomes));
     m = with_learned_shank(m, lognormal_of(*shanks), job.seed);
   }
-  if (any_of(Undone::How::rounded, outcomes) && m.drive.median > 0) {
-    drives = learn(prior_of(m.drive), seen_as(Undone::How::rounded, outcomes));
+  if (any_of(Neighbour::How::rounded, outcomes) && m.drive.median > 0) {
+    drives = learn(prior_of(m.drive), censored_as(Neighbour::How::rounded, outcomes));
     m.drive = lognormal_of(*drives);
   }
   const TorqueSample near_it(m, job.seed);
   LearnedShift shift{m, near_it.curve(Draws::free, *found), {}, {}};
   if (shanks) shift.shear = near_it.curve(Draws::shear, *shanks);
-  if (drives) shift.round = near_it.curve(Draws::round, *drives);
+  if (drives) shift.round = near_it.curve(Draws::rounded, *drives);
   m.shift = std::make_shared<const LearnedShift>(std::move(shift));
   m.as_learned = true;
   const int earlier = out.learned ? out.learned->count : 0;

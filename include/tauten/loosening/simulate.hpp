@@ -126,7 +126,7 @@ inline void apply(const LearnedShift& shift, bool same, std::uint64_t seed, cons
   };
   scale(shift.free, Draws::free);
   scale(shift.shear, Draws::shear);
-  scale(shift.round, Draws::round);
+  scale(shift.round, Draws::rounded);
 }
 
 /// Fills the torques of a block.

@@ -43,8 +43,8 @@ namespace detail {
 /// \return the minimum torque at which a like fastener sheared or rounded off, or nothing if none did
 inline std::optional<Torque> least_broken(const FreeJob& job) {
   std::optional<Torque> least;
-  for (const Undone& one : job.loosened)
-    if (one.how == Undone::How::sheared || one.how == Undone::How::rounded)
+  for (const Neighbour& one : job.loosened)
+    if (one.how == Neighbour::How::sheared || one.how == Neighbour::How::rounded)
       if (!least || one.torque < *least) least = one.torque;
   return least;
 }
