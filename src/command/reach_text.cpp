@@ -40,8 +40,8 @@ std::string notes_text(const ReachJob& job, const Reach& answer) {
   const auto force = [](Force f) { return detail::shop_text(Force(std::round(f.si))); };
   std::string out = paragraph("Pull at the handle: " + force(answer.hand_force) + ".", "- ");
   if (answer.torsional_stiffness)
-    out += paragraph(fmt::format("The bars twist by {} and store {}.", quantity_text(answer.twist.si, Dim::angle, 3),
-                                 quantity_text(answer.stored_energy.si, Dim::energy, 3)),
+    out += paragraph(fmt::format("The bars twist by {} and store {}.", quantity_text(answer.twist.si, Dim::angle),
+                                 quantity_text(answer.stored_energy.si, Dim::energy)),
                      "- ");
   if (job.multiplier)
     out += paragraph(fmt::format("Multiplier: input {}, reaction {}{}.", full_torque(answer.behind_extension),
