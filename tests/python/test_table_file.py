@@ -168,7 +168,7 @@ def test_bad_words_are_refused_before_the_file_is_read(tmp_path):
     file.write_text(table)
     assert "cannot be written" in refused("clamp", "--file", file, "--output", tmp_path / "none" / "out.csv")
     in_json = run("clamp", "--file", file, "--json")
-    assert in_json.returncode == 2 and "leave --json out" in json.loads(in_json.stdout)["error"]["message"]
+    assert in_json.returncode == 2 and "does not apply to tables" in json.loads(in_json.stdout)["error"]["message"]
 
 
 def test_the_output_is_whole_or_not_there(tmp_path):

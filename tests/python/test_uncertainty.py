@@ -493,7 +493,7 @@ def test_page_of_the_command_line():
 
 
 @pytest.mark.parametrize("words, sentence", [
-    ([], "say what is uncertain"), (["no_such"], "unknown"), (["stress_area", "diameter"], "name=value"),
+    ([], "name what is uncertain"), (["no_such"], "unknown"), (["stress_area", "diameter"], "name=value"),
     (["stress_area", "diameter=10mm"], "pitch is missing"), (["stress_area", "size=10mm", "pitch=1mm"], "no input 'size'"),
     (["stress_area", "diameter=normal:10mm", "pitch=1mm"], "not understood"),
     (["stress_area", "diameter=10", "pitch=1mm"], "has no unit"),

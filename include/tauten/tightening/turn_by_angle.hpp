@@ -3,6 +3,7 @@
 
 #include "tauten/part/hot_strength.hpp"
 #include "tauten/tightening/clamp_verdict.hpp"
+#include "tauten/tightening/nut_factor_torque.hpp"
 #include "tauten/tightening/reuse.hpp"
 #include "tauten/tightening/turn_corner.hpp"
 #include "tauten/tightening/turn_notices.hpp"
