@@ -257,7 +257,18 @@ def test_scatter_of_the_loads():
     (lambda: tauten.sequence(4, interaction=[[1, 2, 0, 0], [2, 1, 0, 0], [0, 0, 1, 0], [0, 0, 0, 1]]), "positive definite"),
     (lambda: tauten.sequence(8, shortfall=0.05), "interaction"),
     (lambda: tauten.sequence(8, pressurised=True), "person"),
+    (lambda: tauten.sequence(8, gasket="rubber"), "gasket must be a dict"),
+    (lambda: tauten.sequence(8, gasket={"ring_widht": 0.05}), "gasket must be a dict"),
+    (lambda: tauten.sequence(8, gasket={"ring_width": 0.05}), "must be above 0"),
 ])
 def test_bad_input_is_one_clear_error(ask, words):
     with pytest.raises(tauten.Error, match=words):
         ask()
+
+
+def test_what_is_no_pattern_is_refused():
+    for what in ({"positions": 1}, 8, object()):
+        with pytest.raises(TypeError):
+            tauten.pattern(what)
+    with pytest.raises(TypeError, match="once"):
+        tauten.pattern("circle:8:160mm", chords=[1, 1, 1])
