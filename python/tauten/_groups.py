@@ -164,8 +164,8 @@ def group(positions=None, *, load=None, at=None, torque=None, weights=None, forc
     return _one(_core.group, _given(locals()))
 
 
-def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, at_once=None, shares=None, rounds=None, most=None,
-             torque=None, pressurised=None, person=None, interaction=None, gasket=None, readings=None, load=None,
+def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, at_once=None, shares=None, rounds=None,
+             most=None, torque=None, pressurised=None, person=None, interaction=None, gasket=None, readings=None, load=None,
              shortfall=None, limit=None, friction_scatter=None, act_scatter=None, wrench_scatter=None, trials=None, seed=None):
     """In which order, in how many passes and to which torques is a joint tightened, and in which order is it undone?
 
