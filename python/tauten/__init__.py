@@ -1,7 +1,8 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
-`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group` and `sequence` answer whole questions.
+`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group` and `sequence` answer whole
+questions.
 
 >>> import tauten
 >>> round(tauten.preload_from_nut_factor(torque="48N.m", diameter="10mm", nut_factor=0.16))
@@ -62,5 +63,5 @@ def __getattr__(name):
 
 
 __all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
-           "conditions", "curve", "formulas", "free_joint", "group", "identify", "pattern", "property_class", "quantity", "reach",
-           "sequence", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]
+           "conditions", "curve", "formulas", "free_joint", "group", "identify", "pattern", "property_class", "quantity",
+           "reach", "sequence", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]

@@ -5,6 +5,10 @@ in the order of their positions; x goes to the right and y up, seen from the sid
 """
 from tauten import _core
 from tauten._answers import _given, _one
+from tauten._errors import Error
+
+_GASKET = ("ring_width", "ring_thickness", "ring_modulus", "gasket_width", "gasket_thickness", "gasket_modulus", "bolt_length",
+           "bolt_area", "bolt_modulus")
 
 
 def pattern(what=None, /, *, positions=None, chords=None, name=None, hole=None, outside=None, height=None, tolerance=None):
@@ -72,6 +76,8 @@ def pattern(what=None, /, *, positions=None, chords=None, name=None, hole=None, 
             raise TypeError("give the pattern once: as first argument or as positions, chords or name")
         if isinstance(what, str):
             name = what
+        elif not hasattr(what, "__len__") or isinstance(what, (dict, set)):
+            raise TypeError("give positions, chords or a name, like \"circle:8:160mm\"")
         elif len(what) and (isinstance(what[0], str) or not hasattr(what[0], "__len__")):
             chords = what
         else:
@@ -158,8 +164,8 @@ def group(positions=None, *, load=None, at=None, torque=None, weights=None, forc
     return _one(_core.group, _given(locals()))
 
 
-def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, at_once=None, shares=None, rounds=None, most=None,
-             torque=None, pressurised=None, person=None, interaction=None, gasket=None, readings=None, load=None,
+def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, at_once=None, shares=None, rounds=None,
+             most=None, torque=None, pressurised=None, person=None, interaction=None, gasket=None, readings=None, load=None,
              shortfall=None, limit=None, friction_scatter=None, act_scatter=None, wrench_scatter=None, trials=None, seed=None):
     """In which order, in how many passes and to which torques is a joint tightened, and in which order is it undone?
 
@@ -239,4 +245,7 @@ def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, 
     >>> flange.passes_needed, flange.passes_by_rule
     (3, 3)
     """
-    return _one(_core.sequence, _given(locals()))
+    given = _given(locals())
+    if gasket is not None and (not isinstance(gasket, dict) or not set(gasket) <= set(_GASKET)):
+        raise Error(f"gasket must be a dict of {', '.join(_GASKET)}; leave the others out", "gasket")
+    return _one(_core.sequence, given)

@@ -18,7 +18,8 @@ def ring(count, diameter, turn=0.0, flip=False):
 
 
 def columns_of(rows, columns, pitch, gage):
-    return [(c * gage - (columns - 1) * gage / 2, r * pitch - (rows - 1) * pitch / 2) for r in range(rows) for c in range(columns)]
+    return [(c * gage - (columns - 1) * gage / 2, r * pitch - (rows - 1) * pitch / 2)
+            for r in range(rows) for c in range(columns)]
 
 
 # ---- patterns -----------------------------------------------------------------------------------------------------
@@ -44,7 +45,8 @@ def test_the_least_squares_circle_is_that_of_scipy():
         at[hole] = [0.1 - 0.15 * math.sin(angle), 0.15 * math.cos(angle)]
     found = tauten.pattern(at)
     assert found.kind == "uneven circle"
-    best = optimize.least_squares(lambda q: np.hypot(at[:, 0] - q[0], at[:, 1] - q[1]) - q[2], [0, 0, 0.1], xtol=1e-15, gtol=1e-15)
+    best = optimize.least_squares(lambda q: np.hypot(at[:, 0] - q[0], at[:, 1] - q[1]) - q[2], [0, 0, 0.1],
+                                  xtol=1e-15, gtol=1e-15)
     assert found.circle_diameter == pytest.approx(2 * best.x[2], rel=1e-7)
     assert found.centre == pytest.approx(best.x[:2], abs=1e-8)
     spread = math.sqrt(2 * best.cost / found.freedom / 5)
@@ -157,7 +159,8 @@ def test_orders_and_passes():
     assert found.passes[-1].order == tuple(range(1, 9))
     assert found.remove[-2:] == (5, 1)
     assert tauten.sequence(12, method="legacy").order == (1, 7, 4, 10, 3, 9, 6, 12, 2, 8, 5, 11)
-    assert tauten.sequence(12, labels=[1, 9, 5, 3, 11, 7, 2, 10, 6, 4, 12, 8]).order == tauten.sequence(12, method="legacy").order
+    labels = [1, 9, 5, 3, 11, 7, 2, 10, 6, 4, 12, 8]
+    assert tauten.sequence(12, labels=labels).order == tauten.sequence(12, method="legacy").order
     assert tauten.sequence(8, at_once=2).sets == ((1, 5), (3, 7), (2, 6), (4, 8))
     head = tauten.sequence("grid:5x2:100mm:120mm", method="middle_out")
     assert {head.order[0], head.order[1]} == {3, 8} and head.ease == head.order[::-1]
@@ -257,7 +260,18 @@ def test_scatter_of_the_loads():
     (lambda: tauten.sequence(4, interaction=[[1, 2, 0, 0], [2, 1, 0, 0], [0, 0, 1, 0], [0, 0, 0, 1]]), "positive definite"),
     (lambda: tauten.sequence(8, shortfall=0.05), "interaction"),
     (lambda: tauten.sequence(8, pressurised=True), "person"),
+    (lambda: tauten.sequence(8, gasket="rubber"), "gasket must be a dict"),
+    (lambda: tauten.sequence(8, gasket={"ring_widht": 0.05}), "gasket must be a dict"),
+    (lambda: tauten.sequence(8, gasket={"ring_width": 0.05}), "must be above 0"),
 ])
 def test_bad_input_is_one_clear_error(ask, words):
     with pytest.raises(tauten.Error, match=words):
         ask()
+
+
+def test_what_is_no_pattern_is_refused():
+    for what in ({"positions": 1}, 8, object()):
+        with pytest.raises(TypeError):
+            tauten.pattern(what)
+    with pytest.raises(TypeError, match="once"):
+        tauten.pattern("circle:8:160mm", chords=[1, 1, 1])
