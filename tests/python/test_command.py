@@ -362,7 +362,7 @@ def test_free_page_says_what_a_bolt_that_has_held_is_in_for():
     assert "If it has not moved, then from there up to 300 N.m" in page and "the more likely it is to shear rather than come free" in page
     page = " ".join(said(*STUCK, "--held", "200N.m").split())
     assert "It withstood 200 N.m without moving" in page and "on the way from the 200 N.m that it has held" in page
-    page = " ".join(said(*STUCK, "--held", "200N.m", "--done", "brush", "--held-untreated").split())
+    page = " ".join(said(*STUCK, "--held", "200N.m", "--aid", "brush", "--held-untreated").split())
     assert "It withstood 200 N.m, before the aids, without moving" in page
     page = said("free", "--thread", "M16", "--class", "8.8", "--rust", "clean", "--preload", "0kN")
     assert "Nothing holds it; it turns without torque." in page and "If it has not moved" not in page

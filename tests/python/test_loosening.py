@@ -15,7 +15,7 @@ STUCK = dict(thread="M16", property_class="8.8", socket="24mm", rust="rusted", t
 def prior(job):
     """Median and deviation of ln T before any outcome. One that says nothing, a torque of next to nothing at which it did
     not move, leaves the prior, whose heavy tails are scaled so that nine of ten cases lie in the same band."""
-    nothing = tauten.free_joint(**job, undone=[("unmoved", 1e-6)]).learned.torque
+    nothing = tauten.free_joint(**job, loosened=[("unmoved", 1e-6)]).learned.torque
     return nothing.nominal, math.log(nothing.high / nothing.low) / (2 * stats.norm.ppf(0.95))
 
 
@@ -66,7 +66,7 @@ OUTCOMES = {
 @pytest.mark.parametrize("rust", ["rusted", "heavy_rust"])
 def test_update_against_a_grid_posterior(name, rust):
     job = dict(STUCK, rust=rust)
-    learned = tauten.free_joint(**job, undone=OUTCOMES[name]).learned
+    learned = tauten.free_joint(**job, loosened=OUTCOMES[name]).learned
     exact = Posterior(*prior(job), OUTCOMES[name])
     assert [math.log(x) for x in learned.median] == pytest.approx(
         [exact.median_quantile(chance) for chance in (0.05, 0.5, 0.95)], abs=4e-3)
