@@ -507,7 +507,7 @@ NONSENSE = {
     "unknown verb": (["clmp"], "did you mean clamp?", "verb"),
     "unknown option": (["clamp", "--torqe", "5N.m"], "did you mean --torque?", "option"),
     "option of another verb": (["clamp", "--angle", "45deg"], "no option '--angle'; see tauten clamp --help", "option"),
-    "argument of Python": (["clamp", "--wrench-accuracy", "4%"], "did you mean --wrench-accuracy? See tauten clamp --help", "option"),
+    "argument of Python": (["clamp", "--specified-condition", "dry"], "did you mean --specified? See tauten clamp --help", "option"),
     "angle behind a comma": (["reach", "--torque", "9N.m", "--extension", "75mm,45deg"], "like 75mm@45deg", "extension"),
     "several in one": (["free", "--thread", "M16", "--loosened", "freed:85N.m,unmoved:90N.m"], "say loosened again for each", "loosened"),
     "risk in percent": (["free", "--thread", "M16", "--class", "8.8", "--shear-risk", "5"], "for example 0.05 or 5%",
@@ -640,7 +640,7 @@ NONSENSE = {
     "free soak": ([*FREE, "--aid", "fluid:24"], "write it like 24h", "aid"),
     "free brush": ([*FREE, "--aid", "brush:2h"], "says too much", "aid"),
     "free heat near fuel": ([*FREE, "--aid", "heat", "--surroundings", "fire_or_burst"], "No heat", "aid"),
-    "free near": ([*FREE, "--surroundings", "cat"], "write zinc_or_cadmium", "surroundings"),
+    "free near": ([*FREE, "--surroundings", "cat"], "write fire_or_burst", "surroundings"),
     "free years": ([*FREE, "--years", "5"], "go together", "first-year-loss"),
     "free hand": ([*FREE, "--hand-force", "350N"], "goes with handle-length", "handle-length"),
     "free trials": ([*FREE, "--trials", "1"], "at least 1000", "trials"),
@@ -799,7 +799,7 @@ def test_a_file_says_the_same_as_the_options(tmp_path):
 
 
 def test_numbers_are_fine_in_a_file_where_no_unit_belongs(tmp_path):
-    path = write(tmp_path, '[[joint]]\nthread = "M10"\nclass = 8.8\nclamp-load = "20kN"\nwrench = 0.03\nthread-friction = 0.12\n')
+    path = write(tmp_path, '[[joint]]\nthread = "M10"\nclass = 8.8\nclamp-load = "20kN"\nwrench-accuracy = 0.03\nthread-friction = 0.12\n')
     joint = answer("clamp", "--file", path)["joints"][0]
     assert joint["wrench_accuracy"] == 0.03 and joint["candidates"][0]["class"] == "8.8"
     assert joint["candidates"][0]["clamp_load"]["nominal"] == pytest.approx(20 * KN)

@@ -270,7 +270,7 @@ def test_columns_of_times_are_no_numbers(kind):
 
 
 @pytest.mark.parametrize("threads, words", [
-    (0, "threads is 0, but must be at least 1 and at most 256"), (-1, "threads is -1, but"), (257, "threads is 257, but"),
+    (0, "jobs is 0, but must be at least 1 and at most 256"), (-1, "jobs is -1, but"), (257, "jobs is 257, but"),
     (10**30, "more than 18 digits, but must be at least 1 and at most 256"),
 ])
 @pytest.mark.parametrize("ask", [tauten.clamp, tauten.free_joint, tauten.reach])
@@ -279,7 +279,7 @@ def test_a_number_of_threads_that_cannot_be_is_refused(ask, threads, words):
         ask({"thread": ["M16"] * 3, "torque": 5}, jobs=threads)
     assert caught.value.argument == "jobs"
     for no_number in ("2", True, 1.5):
-        with pytest.raises(TypeError, match="^threads takes a whole number, not (str|bool|float)$"):
+        with pytest.raises(TypeError, match="^jobs takes a whole number, not (str|bool|float)$"):
             ask({"thread": ["M16"] * 3}, jobs=no_number)
 
 
@@ -346,7 +346,7 @@ def test_one_text_is_one_column():
 @pytest.mark.parametrize("ask, said, words", [
     (tauten.reach, dict(extensions=[("100mm", "30deg")]), "^extensions takes one text .*, like 100mm@30deg, not list; several "
      "stand in one text with semicolons"),
-    (tauten.free_joint, dict(loosened=["freed:85N.m"]), "^undone takes one text .*, like freed:.*, not list; several"),
+    (tauten.free_joint, dict(loosened=["freed:85N.m"]), "^loosened takes one text .*, like freed:.*, not list; several"),
     (tauten.clamp, dict(condition=["oiled"]), "^condition takes one text or number, like oiled, not list$"),
 ])
 def test_lists_beside_a_table_are_texts_with_semicolons(ask, said, words):

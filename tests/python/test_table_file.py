@@ -433,7 +433,7 @@ def test_the_output_stays_what_it_is(tmp_path):
 
 
 def test_the_other_verbs():
-    stuck = answered("free", "--columns", "stop_at,chances_free", table="thread,class,rust,limit,done\n"
+    stuck = answered("free", "--columns", "stop_at,chances_free", table="thread,class,rust,limit,aid\n"
                      "M16,8.8,rusted,300N.m,brush;fluid:24h\n")[0]
     one = json.loads(run("free", "--json", *"--thread M16 --class 8.8 --rust rusted --limit 300N.m --aid brush --aid "
                          "fluid:24h".split()).stdout)
