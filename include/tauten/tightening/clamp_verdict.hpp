@@ -72,7 +72,7 @@ class BoltChance {
 
   Band<double> band_per_torque(double accuracy) const {
     TighteningChance::Loads no_limit;
-    no_limit.fill(HUGE_VAL);
+    no_limit.fill(1e9);  // N, far above what 1 N.m gives
     return chance_.load_band({1, accuracy}, no_limit);
   }
 
@@ -133,10 +133,10 @@ inline void put_chances(ClampCandidate& out, const ClampBolt& bolt, const BoltCh
   // As long as the bolts hold, the typical load is that at nominal friction and a true wrench.
   const double typical = out.chance_of_breaking < 0.01 ? out.worst_case.nominal.si : load.nominal;
   if (!never_breaks) out.worst_case.high = Force(std::min(out.worst_case.high.si, chance.most_borne()));
-  // Without spread the ends may miss the middle by the last digits.
-  out.clamp_load = {Force(std::min(load.low, typical)), Force(typical), Force(std::max(load.high, typical))};
-  out.worst_case = {Force(std::min(out.worst_case.low.si, out.clamp_load.low.si)), Force(typical),
-                    Force(std::max(out.worst_case.high.si, out.clamp_load.high.si))};
+  // The ends are found by steps: without spread they would miss the middle by the last digits.
+  out.clamp_load = {Force(std::min(std::max(load.low, out.worst_case.low.si), typical)), Force(typical),
+                    Force(std::max(std::min(load.high, out.worst_case.high.si), typical))};
+  out.worst_case.nominal = Force(typical);
   out.proof_share = {out.clamp_load.low.si / bolt.proof_load, typical / bolt.proof_load,
                      out.clamp_load.high.si / bolt.proof_load};
 }
