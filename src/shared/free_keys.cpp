@@ -72,7 +72,7 @@ constexpr FreeKey keys[] = {
      "held_untreated",
      {},
      Takes::flag},
-    {"aid", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K, cooled", put_aid,
+    {"aid", "fluid:24h", "Aid already used, in order: fluid:24h, heat:150K, brush, ...", put_aid,
      "aids", Words<Aid>::list, Takes::several_values},
     {"surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic", put_surroundings,
      "", surroundings_words, Takes::several_values},

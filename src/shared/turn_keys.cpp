@@ -117,7 +117,7 @@ constexpr TurnKey keys[] = {
      "",
      {},
      Takes::flag},
-    {"k-factor", "0.125", "Declared mean k-value of a structural bolt set; EN 1090-2: 0.125 for class K1",
+    {"k-factor", "0.125", "Declared mean k-value of a structural bolt set, class K1 or K2",
      put<[](auto& q) -> auto& { return q.joint.k_factor; }>, "k_factor"},
     {"sloping-faces", "1", "Outer faces that slope, up to 1 in 20, for that comparison",
      put_count<&TurnJob::sloping_faces>, "sloping_faces"},
