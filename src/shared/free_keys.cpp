@@ -115,7 +115,7 @@ constexpr FreeKey keys[] = {
      put<[](auto& q) -> auto& { return q.job.prevailing_torque; }>, "prevailing_torque"},
     {"engaged-length", "13mm", "Engaged length of thread; 0.8 d if not said",
      put_above_zero<[](auto& q) -> auto& { return q.job.engaged_length; }>, "engaged_length"},
-    {"tapped", "yes", "yes or no: the thread is in the part, not in a nut; default: only inside a head",
+    {"tapped", "yes", "yes or no: the thread is in the part; default: only inside a head",
      [](const FreeKey& key, Line text, FreeQuestion& q) { return read_truth(key.name, text, q.job.tapped.emplace()); },
      "", truth_words},
     {"thread-direction", "left", "right or left: which way the thread turns; asked for if not given",
