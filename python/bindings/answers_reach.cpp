@@ -2,9 +2,9 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "tauten/drawing/reach_drawing.hpp"
+#include "tauten/question/reach_page.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/tool/reach_derivation.hpp"
-#include "tauten/question/reach_page.hpp"
 
 namespace py = pybind11;
 

@@ -858,16 +858,16 @@ class _strip_load(_Formula, Protocol):
 strip_load: _strip_load
 
 class _needed_engagement(_Formula, Protocol):
-    """Engagement at which the internal thread carries a load.
+    """Engagement at which the internal thread carries a load, from the strip area of one pitch.
 
-    load F [N], shear_strength tau_u [Pa], pitch P [m], diameter d [m], nut_pitch_diameter D_2 [m], dilation_factor C_1 [1], bending_factor C_3 [1] -> engaged_length m_ges [m]
+    load F [N], shear_strength tau_u [Pa], pitch P [m], strip_area A_SG [m2], dilation_factor C_1 [1], bending_factor C_3 [1] -> engaged_length m_ges [m]
     """
     @overload
-    def __call__(self, load: _Number, shear_strength: _Number, pitch: _Number, diameter: _Number, nut_pitch_diameter: _Number, dilation_factor: _Number, bending_factor: _Number) -> float: ...
+    def __call__(self, load: _Number, shear_strength: _Number, pitch: _Number, strip_area: _Number, dilation_factor: _Number, bending_factor: _Number) -> float: ...
     @overload
-    def __call__(self, load: _Numbers, shear_strength: _Numbers, pitch: _Numbers, diameter: _Numbers, nut_pitch_diameter: _Numbers, dilation_factor: _Numbers, bending_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
+    def __call__(self, load: _Numbers, shear_strength: _Numbers, pitch: _Numbers, strip_area: _Numbers, dilation_factor: _Numbers, bending_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
     @overload
-    def __call__(self, load: Any, shear_strength: Any, pitch: Any, diameter: Any, nut_pitch_diameter: Any, dilation_factor: Any, bending_factor: Any, **options: Any) -> Any: ...
+    def __call__(self, load: Any, shear_strength: Any, pitch: Any, strip_area: Any, dilation_factor: Any, bending_factor: Any, **options: Any) -> Any: ...
 
 needed_engagement: _needed_engagement
 
