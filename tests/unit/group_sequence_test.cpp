@@ -128,7 +128,7 @@ TEST_CASE("group sequence: legacy labels are labels, and read so every pair is o
     CHECK((as_places == order) == alike);
     if (alike) CHECK(order == try_crosswise_order(count).value());
   }
-  for (const std::size_t count : {0, 6, 10, 36}) CHECK_FALSE(try_legacy_order(count));
+  for (const std::size_t count : {0U, 6U, 10U, 36U}) CHECK_FALSE(try_legacy_order(count));
 }
 
 TEST_CASE("group sequence: several bolts at once, more than the torque, and undoing from the outside inward") {

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/unit_text.hpp"
 #include "tauten/base/words.hpp"
 #include "tauten/explain/page_markup.hpp"
 #include "tauten/explain/page_text.hpp"

@@ -1,6 +1,8 @@
 // The thread that holds a bolt: when nut or tapped part strips, and how long an engagement lets the bolt break first.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/band.hpp"
 #include "tauten/joint/material.hpp"
 #include "tauten/part/nut.hpp"

@@ -59,12 +59,14 @@ struct LearnedCurve {
 
   template <class Real>
   Real factor_at(const Real& x) const noexcept {
-    if (!(Real(torque[0]) < x)) return Real(factor[0]);
+    // Also where numbers are double.
+    const auto real = [](float one) { return Real(static_cast<double>(one)); };
+    if (!(real(torque[0]) < x)) return real(factor[0]);
     for (std::size_t i = 1; i < size; ++i)
-      if (!(Real(torque[i]) < x))
-        return Real(factor[i - 1]) +
-               Real(factor[i] - factor[i - 1]) * (x - Real(torque[i - 1])) / Real(torque[i] - torque[i - 1]);
-    return Real(factor[size - 1]);
+      if (!(real(torque[i]) < x))
+        return real(factor[i - 1]) +
+               real(factor[i] - factor[i - 1]) * (x - real(torque[i - 1])) / real(torque[i] - torque[i - 1]);
+    return real(factor[size - 1]);
   }
 };
 

@@ -4,9 +4,9 @@
 #include <algorithm>
 
 #include "tauten/base/plain_words.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/tool/reach_job.hpp"
 
 namespace tauten {
@@ -24,7 +24,8 @@ inline PageTable contribution_table(const Reach& reach) {
   const double all = combined_uncertainty(reach.contributions);
   std::vector<const TorqueContribution*> order;
   for (const TorqueContribution& c : reach.contributions) order.push_back(&c);
-  std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) { return a->range > b->range; });
+  std::sort(order.begin(), order.end(),
+            [](const auto* a, const auto* b) { return a->range > b->range || (a->range == b->range && a < b); });
   for (const TorqueContribution* c : order) {
     const double share = c->uncertainty() / all;
     table.rows.push_back({plain_words(c->cause), number_text(100 * c->range, 3),
