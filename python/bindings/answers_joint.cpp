@@ -231,7 +231,7 @@ void add_joints(py::module_& module) {
   module.def("identify", identification_of);
 
   auto case_type = add_record<ConditionCase>(module, "ConditionCase",
-                                            "What one fastener does at the torque if a condition is on its threads");
+                                             "What one fastener does at the torque if a condition is on its threads");
   set_repr(case_type, [](const ConditionCase& c) {
     return "ConditionCase(" + c.condition + ": " + AnyBand::of(c.clamp_load).text() + ", " + c.verdict + ")";
   });

@@ -2,9 +2,9 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <cstring>
-#include <algorithm>
 #include <iterator>
 #include <string_view>
 
@@ -14,7 +14,8 @@ namespace {
 
 const char* colour_of(const std::string& cell) {
   static constexpr std::string_view good[] = {"within limits"};
-  static constexpr std::string_view doubtful[] = {"may be slack", "slack", "may yield", "yields as intended", "may neck"};
+  static constexpr std::string_view doubtful[] = {"may be slack", "slack", "may yield", "yields as intended",
+                                                  "may neck"};
   static constexpr std::string_view bad[] = {"yields", "may break", "breaks", "necks", "strips", "error"};
   const auto one_of = [&](const auto& verdicts) {
     return std::find(std::begin(verdicts), std::end(verdicts), cell) != std::end(verdicts);

@@ -14,10 +14,10 @@
 #include "shared/free_keys.hpp"
 #include "shared/keys.hpp"
 #include "shared/turn_keys.hpp"
-#include "tauten/uncertainty/trial_chance.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/trial_chance.hpp"
 #include "tauten/uncertainty/turn_uncertainty.hpp"
 
 namespace tauten::command {

@@ -162,8 +162,10 @@ TEST_CASE("the corners of the derivation are the ends of the bands of the answer
         if (c.tensile_utilisation.high >= 1) continue;
         const Derivation d = derivation_of(answer);
         CHECK(step_of(d, "preload_from_torque_exact", "at nominal").value == near(c.clamp_load.nominal.si));
-        CHECK(step_of(d, "preload_from_torque_exact", "worst case, maximum friction").value == near(c.worst_case.low.si));
-        CHECK(step_of(d, "preload_from_torque_exact", "worst case, minimum friction").value == near(c.worst_case.high.si));
+        CHECK(step_of(d, "preload_from_torque_exact", "worst case, maximum friction").value ==
+              near(c.worst_case.low.si));
+        CHECK(step_of(d, "preload_from_torque_exact", "worst case, minimum friction").value ==
+              near(c.worst_case.high.si));
         double worst = 0;
         for (const Step& step : d.steps)
           if (step.formula == "yield_utilisation") worst = std::max(worst, step.value);
