@@ -47,7 +47,8 @@ inline std::string verdict_advice(const ClampCandidate& c, bool unknown) {
   const bool breaks = c.verdict == "breaks" || c.verdict == "may break";
   const double chance = breaks ? c.chance_of_breaking : c.chance_of_yield;
   if (c.verdict == "may be slack" || c.verdict == "slack") {
-    text += below ? "; up to " + suggested + " is possible." : ".";
+    // Without knowing the friction more torque is no advice: on paste it may break the bolt.
+    text += below && !unknown ? "; up to " + suggested + " is possible." : ".";
   } else {
     if (chance >= accepted_chance_of_yield && chance <= 0.99) text += " (" + chance_text(chance) + ")";
     text += above ? "; set " + suggested + " instead." : ".";
