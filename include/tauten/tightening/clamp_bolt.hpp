@@ -82,8 +82,10 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
 }
 
 /// Warnings that hold whatever fastener it is.
-/// \param torque_given  false if the torque is worked out for this very condition
-inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, bool torque_given) {
+/// \param torque_given      false if the torque is worked out for this very condition
+/// \param pressure_checked  the answer has the pressure under head and nut
+inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, bool torque_given,
+                                      bool pressure_checked = false) {
   std::vector<Notice> out;
   const auto lever_ratio = [&](const ThreadCondition& meant) {
     // Nut factors of the typical M10 bolt stand for all: the ratio hardly depends on the size.
@@ -122,8 +124,9 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
   for (const ThreadCondition* on : by_table)
     if (!on->note.empty()) out.push_back({"condition_note", on->title + ": " + on->note + ".", false});
   out.push_back({"before_embedding",
-                 "The clamp load is the one right after tightening: surfaces settle and take some of it away. The "
-                 "pressure under head and nut is not checked.",
+                 std::string("The clamp load is the one right after tightening: surfaces settle and take some of it "
+                             "away.") +
+                     (pressure_checked ? "" : " The pressure under head and nut is not checked."),
                  false});
   for (const Caution& caution : {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe,
                                  cautions::replace_used_up, cautions::no_release})

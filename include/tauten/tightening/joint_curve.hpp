@@ -80,7 +80,7 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
                        "The curve goes by the least strength of the class; a bolt from the box is typically stronger.",
                        false});
   a.notices.push_back({"single_use", "A bolt turned past yield serves once, unless its maker says otherwise.", false});
-  add_common_notices(job.joint, setup, a.notices);
+  add_common_notices(job.joint, setup, a.notices, false);
   return a;
 }
 

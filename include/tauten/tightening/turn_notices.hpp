@@ -139,8 +139,11 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
 }
 
 /// Adds the notices that hold whatever is tightened, the one on friction among them.
-inline void add_common_notices(const TurnJob& job, const TurnSetup& setup, std::vector<Notice>& list) {
-  for (Notice& notice : notices_of(clamp_job_of(job), setup.conditions, false)) list.push_back(std::move(notice));
+/// \param pressure_checked  the answer has the pressure under head and nut
+inline void add_common_notices(const TurnJob& job, const TurnSetup& setup, std::vector<Notice>& list,
+                               bool pressure_checked) {
+  for (Notice& notice : notices_of(clamp_job_of(job), setup.conditions, false, pressure_checked))
+    list.push_back(std::move(notice));
 }
 
 /// Which of the turns of structural bolting this bolt may not bear; "" if it bears both.
@@ -257,7 +260,7 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(job.structural, "structural_rules",
       "Structural bolts are tightened by the rules of their code, checked "
       "there and by licensed practice.");
-  add_common_notices(job, setup, list);
+  add_common_notices(job, setup, list, !a.pressures.empty());
   return list;
 }
 
