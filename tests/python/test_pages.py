@@ -1,6 +1,7 @@
 """The pages of answers: the same figures in the same order, whoever reads them."""
 import html
 import os
+import pathlib
 import re
 import subprocess
 
@@ -91,3 +92,13 @@ def test_units_are_those_that_were_typed_or_asked_for():
 def test_html_escapes():
     page = tauten.reach(torque="130N.m").page("html")
     assert "<script" not in page and page.count("<table") == page.count("</table>")
+
+
+def test_every_notice_that_has_a_kind_is_given_somewhere():
+    """A code that is renamed would lose its place among the hazards without a word."""
+    headers = {path: path.read_text(encoding="utf-8")
+               for path in (pathlib.Path(__file__).resolve().parents[2] / "include").rglob("*.hpp")}
+    [kinds] = [text for path, text in headers.items() if path.name == "notice_kind.hpp"]
+    codes = re.findall(r'"([a-z_]+)"', kinds[kinds.index("standing_notices"):kinds.index("template <std::size_t N>")])
+    others = "".join(text for path, text in headers.items() if path.name != "notice_kind.hpp")
+    assert len(codes) > 40 and not [code for code in codes if f'"{code}"' not in others]
