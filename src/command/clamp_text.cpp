@@ -4,10 +4,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <span>
 
 #include "command/table.hpp"
+#include "shared/identification_page.hpp"
 #include "tauten/base/caution.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/tightening/clamp_notices.hpp"
@@ -157,46 +157,16 @@ std::string torque_cell(const ClampCandidate& c) {
   return c.torque.si == c.suggested_torque.si ? suggested_cell(c) : torque_text(c.torque);
 }
 
-std::vector<std::string> parts_of(const std::string& look) {
-  std::vector<std::string> parts;
-  for (std::size_t at = 0; at < look.size();) {
-    const std::size_t end = std::min(look.find("; ", at), look.size());
-    parts.push_back(look.substr(at, end - at));
-    at = end + 2;
-  }
-  return parts;
+/// \return "1  M10: look", one paragraph each; what all of them share stands once below
+std::string looks_of(const std::vector<std::string>& names, std::vector<std::string> looks) {
+  const std::string common = shared::take_shared_look(looks);
+  std::string out;
+  for (std::size_t i = 0; i < looks.size(); ++i)
+    if (!looks[i].empty()) out += paragraph(looks[i], names[i]);
+  return common.empty() ? out : out + paragraph("All of them: " + common);
 }
 
 }  // namespace
-
-std::string standards_text(const std::string& list, std::size_t most) {
-  if (list.size() <= most) return list;
-  const auto more = std::count(list.begin(), list.end(), ',');
-  return more == 0 ? list : fmt::format("{} and {} more", list.substr(0, list.find(',')), more);
-}
-
-std::string looks_of(const std::vector<std::pair<std::string, std::string>>& named_looks) {
-  std::map<std::string, std::size_t> seen;
-  for (const auto& [name, look] : named_looks)
-    for (const std::string& part : parts_of(look)) ++seen[part];
-  const auto shared = [&](const std::string& part) {
-    return named_looks.size() > 1 && seen[part] == named_looks.size();
-  };
-  std::string out;
-  std::string common;
-  for (const auto& [name, look] : named_looks) {
-    std::string own;
-    for (const std::string& part : parts_of(look)) {
-      if (!shared(part))
-        own += (own.empty() ? "" : "; ") + part;
-      else if (&look == &named_looks.front().second)
-        common += (common.empty() ? "" : "; ") + part;
-    }
-    if (!own.empty()) out += paragraph(own, name);
-  }
-  if (!common.empty()) out += paragraph("All of them: " + common);
-  return out;
-}
 
 std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   const std::size_t shown = all ? answer.candidates.size() : std::min(shown_candidates, answer.candidates.size());
@@ -232,11 +202,12 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   columns.push_back({"Verdict", ""});
   Table table(columns);
   Sayings cautions;
-  std::vector<std::pair<std::string, std::string>> looks;
+  std::vector<std::string> names, looks;
   for (std::size_t i = 0; i < shown; ++i) {
     const ClampCandidate& c = candidates[i];
     const std::string number = std::to_string(i + 1);
-    std::vector<std::string> row = {number, c.thread, c.head.empty() ? "-" : standards_text(c.head, 20), class_text(c)};
+    std::vector<std::string> row = {number, c.thread, c.head.empty() ? "-" : shared::standards_text(c.head, 20),
+                                    class_text(c)};
     if (!one_torque) row.push_back(torque_cell(c));
     for (const Force load : {c.clamp_load.low, c.clamp_load.nominal, c.clamp_load.high}) row.push_back(load_text(load));
     if (!for_load) row.push_back(percent_text(c.proof_share.nominal));
@@ -246,7 +217,8 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
     table.row(std::move(row));
     for (const Notice& notice : c.notices)
       if (i > 0 || !is_to_do(notice)) cautions.add(notice_text(notice), number);
-    looks.emplace_back(fmt::format("{}  {:9} ", number, c.thread), c.look);
+    names.push_back(fmt::format("{}  {:9} ", number, c.thread));
+    looks.push_back(c.look);
   }
   out += table.text();
   out += paragraph(std::string(legend_text) + (for_load ? "" : " Proof: typical share of the proof load."));
@@ -258,7 +230,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   for (const Notice& notice : answer.notices)
     for (std::size_t i = 0; i < shown; ++i) cautions.add(notice_text(notice), std::to_string(i + 1));
   out += "\nTake care\n" + cautions.text(shown);
-  if (shown > 1) out += "\nWhich one is it?\n" + looks_of(looks);
+  if (shown > 1) out += "\nWhich one is it?\n" + looks_of(names, looks);
   return out;
 }
 

@@ -26,10 +26,4 @@ struct Joint {
 /// One table of all joints, then what is to be said about each.
 std::string page_of(const std::vector<Joint>& joints);
 
-/// \return a list of standards, or the first of them and how many more there are if it is longer than `most`
-std::string standards_text(const std::string& list, std::size_t most);
-
-/// \return "1  M10: look", one paragraph each; what all of them share stands once below
-std::string looks_of(const std::vector<std::pair<std::string, std::string>>& named_looks);
-
 }  // namespace tauten::command

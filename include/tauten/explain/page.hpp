@@ -33,9 +33,6 @@ struct PageDrawing {
   std::string svg{};
 };
 
-/// Cautions on one page, so that they are read.
-inline constexpr std::size_t most_cautions = 7;
-
 /// The layout of an answer, in the order in which it is read.
 struct Page {
   std::string name{};                                        ///< what the person calls the joint; "" if it has no name
@@ -70,6 +67,20 @@ inline void add_once(std::vector<std::string>& list, const std::string& text) {
   for (const std::string& other : list)
     if (other == text) return;
   list.push_back(text);
+}
+
+/// \return the figures as a table without titles
+inline PageTable figure_table(const Page& page) {
+  PageTable table{{}, {{""}, {""}}, {}, {}};
+  for (const auto& [name, value] : page.figures) table.rows.push_back({name, value});
+  return table;
+}
+
+/// \return the cautions that the answer triggers, then those that hold always
+inline std::vector<std::string> all_cautions(const Page& page) {
+  std::vector<std::string> list = page.cautions;
+  if (page.standing_cautions) list.push_back(standing_cautions_line());
+  return list;
 }
 
 }  // namespace detail

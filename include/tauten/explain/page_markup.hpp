@@ -72,19 +72,6 @@ inline std::string html_table(const PageTable& table) {
   return out;
 }
 
-/// \return the figures as a table without titles
-inline PageTable figure_table(const Page& page) {
-  PageTable table{{}, {{""}, {""}}, {}, {}};
-  for (const auto& [name, value] : page.figures) table.rows.push_back({name, value});
-  return table;
-}
-
-inline std::vector<std::string> all_cautions(const Page& page) {
-  std::vector<std::string> list = page.cautions;
-  if (page.standing_cautions) list.push_back(standing_cautions_line());
-  return list;
-}
-
 }  // namespace detail
 
 /// \return the page in Markdown

@@ -78,17 +78,11 @@ inline std::string table_text(const PageTable& table, PaintCell paint = nullptr)
 inline std::string page_text(const Page& page, PaintCell paint = nullptr) {
   std::string out = paragraph(page.first_line());
   out += detail::text_list("What to do", page.actions);
-  if (!page.figures.empty()) {
-    PageTable table{{}, {{""}, {""}}, {}, {}};
-    for (const auto& [name, value] : page.figures) table.rows.push_back({name, value});
-    out += "\n" + table_text(table);
-  }
+  if (!page.figures.empty()) out += "\n" + table_text(detail::figure_table(page));
   if (!page.drawing.text.empty()) out += "\n" + page.drawing.text + (page.drawing.text.ends_with('\n') ? "" : "\n");
   for (const PageTable& table : page.tables) out += "\n" + table_text(table, paint);
   out += detail::text_list("What stands out", page.findings);
-  std::vector<std::string> cautions = page.cautions;
-  if (page.standing_cautions) cautions.push_back(standing_cautions_line());
-  out += detail::text_list("Take care", cautions);
+  out += detail::text_list("Take care", detail::all_cautions(page));
   return out + detail::text_list("How far to trust this", page.trust);
 }
 
