@@ -637,6 +637,23 @@ TEST_CASE("turn: torques of EN 1090-2 by the declared k-value") {
   CHECK(std::string(try_turn(job).error().argument()) == "k_factor");
 }
 
+namespace {
+
+/// The bolt of a rotational capacity test, so many diameters long, at its snug torque.
+TurnJob capacity_test_bolt(const char* size, double lengths) {
+  TurnJob job;
+  job.thread = size;
+  job.property_class = "8.8";
+  job.condition = "oiled";
+  const double d = 1e-3 * std::stod(size + 1);
+  job.length = Length(lengths * d);
+  job.grip = Length(lengths * d - 0.9 * d - 4e-3);
+  job.snug_torque = Torque(2.4e6 * d * d * d);
+  return job;
+}
+
+}  // namespace
+
 TEST_CASE("turn: the rotation of the capacity test does not neck most bolts") {
   // Printed demand from snug: 240 degrees up to 4 d, 360 up to 8 d, 420 above. Here at 4, 8 and 12 d: within each step the
   // test bolt with the most thread in its grip; necking is not yet breaking, which is what the test forbids.
@@ -644,14 +661,7 @@ TEST_CASE("turn: the rotation of the capacity test does not neck most bolts") {
     for (const auto& [lengths, degrees] : {std::pair{4.0, 240.0}, {8.0, 360.0}, {12.0, 420.0}}) {
       CAPTURE(size);
       CAPTURE(lengths);
-      TurnJob job;
-      job.thread = size;
-      job.property_class = "8.8";
-      job.condition = "oiled";
-      const double d = 1e-3 * std::stod(size + 1);
-      job.length = Length(lengths * d);
-      job.grip = Length(lengths * d - 0.9 * d - 4e-3);
-      job.snug_torque = Torque(2.4e6 * d * d * d);
+      TurnJob job = capacity_test_bolt(size, lengths);
       job.angle = Angle(degrees * pi_value / 180);
       CHECK(turn(job).chance_of_necking < 0.5);
     }
@@ -664,14 +674,7 @@ TEST_CASE("turn: structural bolts bear the rotation that their test asks for") {
     for (const double lengths : {3.0, 4.0, 6.0, 8.0, 10.0, 12.0}) {
       CAPTURE(size);
       CAPTURE(lengths);
-      TurnJob job;
-      job.thread = size;
-      job.property_class = "8.8";
-      job.condition = "oiled";
-      const double d = 1e-3 * std::stod(size + 1);
-      job.length = Length(lengths * d);
-      job.grip = Length(lengths * d - 0.9 * d - 4e-3);
-      job.snug_torque = Torque(2.4e6 * d * d * d);
+      TurnJob job = capacity_test_bolt(size, lengths);
       job.structural = true;
       const TurnAnswer a = turn(job);
       REQUIRE(a.structural);

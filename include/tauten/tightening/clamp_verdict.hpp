@@ -145,7 +145,7 @@ inline void put_chances(ClampCandidate& out, const ClampBolt& bolt, const BoltCh
 inline Band<Force> load_by_torque(const ClampBolt& bolt, const WrenchSpread& wrench, double lost) {
   ClampCandidate out;
   put_chances(out, bolt, BoltChance(bolt, lost), wrench, lost, {true, false});
-  if (out.chance_of_breaking > accepted_chance) return {Force(absent), Force(absent), Force(absent)};
+  if (out.chance_of_breaking > accepted_chance) return absent_force();
   return out.clamp_load;
 }
 
