@@ -2,7 +2,7 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "shared/free_items.hpp"
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 #include "tauten/loosening/free.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/loosening/free_lookup.hpp"

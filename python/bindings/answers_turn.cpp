@@ -3,7 +3,7 @@
 
 #include "answers.hpp"
 #include "bindings.hpp"
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 #include "tauten/tightening/joint_curve.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
 #include "tauten/tightening/turn_derivation.hpp"

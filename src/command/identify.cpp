@@ -45,7 +45,7 @@ std::string text_of(const shared::ClassMark& c) {
 
 void add_identify(Program& program) {
   CLI::App* verb = program.verb("identify", "Which fastener is it, going by the tool that fits or by its mark?");
-  const auto words = add_said_options(program, *verb, shared::identify_keys());
+  const auto words = add_said_options(program, *verb, shared::identify_inputs());
   auto all = std::make_shared<bool>(false);
   verb->add_flag("--all", *all, "Show every candidate, not only the most likely");
   verb->callback([&program, words, all] {
