@@ -11,11 +11,8 @@ using IdentifyInput = Input<IdentifyJob>;
 
 constexpr IdentifyInput inputs[] = {
     In::input<&IdentifyJob::socket>("socket", "16mm", "Socket or spanner that fits, or the width as measured")
-        .above_zero()
         .in_library("width_across_flats"),
-    In::input<&IdentifyJob::key>("key", "8mm", "Hexagon key that fits into the head")
-        .above_zero()
-        .in_library("width_across_flats"),
+    In::input<&IdentifyJob::key>("key", "8mm", "Hexagon key that fits into the head").in_library("width_across_flats"),
     In::input<&IdentifyJob::bit>("bit", "30", "Number of the six-lobed bit that fits into the head")
         .read_by([](const IdentifyInput&, const char* called, const Value& value, IdentifyJob& job) {
           return read_bit(called, value, job.bit);
@@ -26,8 +23,6 @@ constexpr IdentifyInput inputs[] = {
         .with_option("class")
         .with_words(class_words),
 };
-
-constexpr Rule rules[] = {excludes("socket", "key"), excludes("socket", "bit"), excludes("key", "bit")};
 
 const char* fit_text(Fit fit) {
   switch (fit) {
@@ -76,8 +71,10 @@ Outcome<std::vector<Candidate>> candidates_of(const Given<IdentifyJob>& given) {
 std::span<const IdentifyInput> identify_inputs() { return inputs; }
 
 Outcome<Identification> try_identify(const Call& call) {
-  const auto given = try_read<IdentifyJob>(inputs, call, rules);
+  const auto given = try_read<IdentifyJob>(inputs, call);
   if (!given) return given.error();
+  if (int{given->has("socket")} + int{given->has("key")} + int{given->has("bit")} > 1)
+    return Error("socket", "socket, key and bit exclude each other; give the one tool that fits");
   const IdentifyJob& job = given->job;
   const bool has_width = given->has("socket") || given->has("key");
   if (!has_width && !given->has("bit") && job.property_class.empty())

@@ -93,6 +93,16 @@ Problem read_bit(const char* called, const Value& value, int& into) {
 Problem read(const char* called, const Value& value, Band<double>& into) {
   double parts[3] = {};
   std::size_t count = 0;
+  if (value.kind == Kind::text && value.foreign != nullptr && value.text.find("..") != std::string_view::npos) {
+    Value list;  // where lists are at home, a text with dots is one
+    list.kind = Kind::list;
+    std::string_view rest = value.text;
+    for (std::size_t dots = 0; dots != std::string_view::npos; rest.remove_prefix(std::min(dots + 2, rest.size()))) {
+      dots = rest.find("..");
+      list.items.emplace_back(rest.substr(0, dots));
+    }
+    return read(called, list, into);
+  }
   if (value.kind == Kind::text) {
     for (std::string_view rest = value.text; count < 3; ++count) {
       const std::size_t dots = rest.find("..");
