@@ -10,5 +10,5 @@ int main() {
               bolt.clamp_load.high.shop(), bolt.verdict.c_str());
   // Every formula is a function too. A length in place of the torque does not compile.
   const tauten::Force load = tauten::preload_from_torque(130.0_N_m, 2.0_mm, 14.7_mm, 0.12, 0.12, 20.0_mm);
-  std::printf("%.0f kN at the usual friction\n", load.shop());
+  std::printf("%.0f kN at the typical friction\n", load.shop());
 }

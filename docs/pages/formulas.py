@@ -16,8 +16,8 @@ _SHOWN = 12
 
 
 def _span(arg, value):
-    """Range over which an input is drawn: the usual one, or from a quarter to four times the example."""
-    low, high = (arg.usual.low, arg.usual.high) if arg.usual else (value / 4, value * 4)
+    """Range over which an input is drawn: the typical one, or from a quarter to four times the example."""
+    low, high = (arg.validity.low, arg.validity.high) if arg.validity else (value / 4, value * 4)
     if not (np.isfinite(low) and np.isfinite(high)) or abs(high) > 1e200:
         low, high = value / 4, value * 4
     return max(low, arg.domain.low), min(high, arg.domain.high)
@@ -124,7 +124,7 @@ def _page(formula, checks, reference, folder):
         raise ValueError(f"{formula.name} names no source")
     values = example(formula)
     rows = [(f"`{arg.name}`", f"${arg.latex}$", _dimension(arg), _unit(arg), escaped(arg.domain_text),
-             escaped(arg.usual_text) if arg.usual else "not stated", escaped(arg.text(value)))
+             escaped(arg.validity_text) if arg.validity else "not stated", escaped(arg.text(value)))
             for arg, value in zip(formula.inputs, values)]
     output = formula.output
     command = " ".join(f"{arg.name}={arg.text(value).replace(' ', '')}" for arg, value in zip(formula.inputs, values))
@@ -148,10 +148,10 @@ def _page(formula, checks, reference, folder):
     write(folder / f"{formula.name}.md", f"(formula-{formula.name.replace('_', '-')})=\n# {name}", escaped(_text._sentence(formula.summary)) + ".",
           f"$$\n{_text.latex(formula)}\n$$", reference.comment_of(formula.name),
           "## Inputs and result",
-          table(("name", "symbol", "dimension", "SI unit", "domain", "usual range", "example"), rows),
+          table(("name", "symbol", "dimension", "SI unit", "domain", "range of validity", "example"), rows),
           f"Result: `{output.name}`, ${output.latex}$, {_dimension(output)}"
           + (f" in {_unit(output)}" if output.unit else "") + f". With the values of the example: {escaped(result)}.",
-          "Outside its domain a formula has no value: numbers raise an error, rows of arrays become NaN. Outside the usual range "
+          "Outside its domain a formula has no value: numbers raise an error, rows of arrays become NaN. Outside the range of validity "
           "the value comes with a warning. [More on errors](../../background/errors.md).",
           "## Over its range", f"![{formula.name} over its range](plots/{formula.name}.png)",
           "## How to call it",

@@ -86,7 +86,7 @@ def pages(folder):
         parts += [f"## {escaped(name)}", table(("member", "type"), [(f"`{member}`", f"`{kind}`") for member, kind in members[name]])]
     write(folder / "answers.md", "# Answers",
           "Answers are read-only records of plain numbers in SI. Each has `as_dict()` and `to_json()`, and shows itself as a table "
-          "in a notebook. A `Band` is low, usual and high, and can be unpacked.", *parts, up=_UP)
+          "in a notebook. A `Band` is low, typical and high, and can be unpacked.", *parts, up=_UP)
     write(folder / "index.md", "# Python reference",
           "Plain numbers are SI: m, N, N·m, Pa, rad. Text carries its unit, `\"48N.m\"`. A Pint quantity in gives a Pint "
           "quantity out. Every formula is a function of the package and works on arrays: see [the formulas](../formulas/index.md).",

@@ -38,7 +38,7 @@ FreeAnswer answer(const py::dict& values) {
   return {*found, job};
 }
 
-Question question(const py::dict& values) {
+UncertaintyQuestion question(const py::dict& values) {
   const auto given = given_of(values);
   const auto found = try_free_question(given.job.job);
   if (!found) throw shared::in_words(given, found.error());
@@ -46,7 +46,7 @@ Question question(const py::dict& values) {
 }
 
 std::string percent(double chance) {
-  // The usual number of trials does not resolve less.
+  // The typical number of trials does not resolve less.
   return chance < 1e-3 ? "below 0.1 %" : number_text(100 * chance, 2) + " %";
 }
 

@@ -110,10 +110,10 @@ shared::Identification identification_of(const py::dict& values) {
   return value_or_throw(shared::try_identify(PythonCall(values)));
 }
 
-Question clamp_question_of(const py::dict& values) {
+UncertaintyQuestion clamp_question_of(const py::dict& values) {
   const PythonCall call(values);
   const auto given = value_or_throw(shared::try_clamp_job(call));
-  const Outcome<Question> found = try_clamp_question(given.job);
+  const Outcome<UncertaintyQuestion> found = try_clamp_question(given.job);
   if (!found) throw given.in_words(found.error());
   return *found;
 }

@@ -3,7 +3,7 @@
 #include "bindings.hpp"
 #include "call.hpp"
 #include "shared/reach_inputs.hpp"
-#include "tauten/tool/drawing.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/tool/reach_derivation.hpp"
 

@@ -16,7 +16,7 @@ namespace tauten::python {
 
 namespace {
 
-Question turn_question_of(const py::dict& values) {
+UncertaintyQuestion turn_question_of(const py::dict& values) {
   const PythonCall call(values);
   const auto given = value_or_throw(shared::try_turn_job(call));
   const TurnJob& job = given.job.joint;
@@ -92,7 +92,7 @@ void add_turn(py::module_& module) {
   curve.def("columns", columns_of, "The points as NumPy arrays, by name, in SI");
   add_record<CurveZone>(module, "CurveZone", "A stretch of the curve");
   auto answer = add_record<CurveAnswer>(module, "TighteningCurve",
-                                        "Torque and preload against the angle, at low, usual and high friction");
+                                        "Torque and preload against the angle, at low, typical and high friction");
   set_repr(answer, [](const CurveAnswer& a) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });

@@ -73,7 +73,7 @@ long long read_whole(const std::string& name, py::handle value, long long least,
 Band<double> read_band(const std::string& name, py::handle value) {
   double parts[3] = {};
   int count = 0;
-  const auto how = "; give one number, or low, usual and high like 0.08..0.12..0.16";
+  const auto how = "; give one number, or low, typical and high like 0.08..0.12..0.16";
   const auto add = [&](py::handle part) {
     if (count == 3) refuse(name, std::string("has more than three numbers") + how);
     parts[count++] = read_number(name, part, Dim::number);

@@ -82,7 +82,7 @@ void read(const std::string& name, pybind11::handle value, T& into) {
 }
 
 /// The keyword arguments of a call. Those that are None have been left out.
-struct Given {
+struct Arguments {
   pybind11::dict values;
 
   bool has(const char* name) const { return values.contains(name); }

@@ -38,7 +38,7 @@ class PythonCall {
 
   std::deque<Object> objects_;
   std::deque<std::string> texts_;
-  std::vector<shared::Said> said_;
+  std::vector<shared::Assignment> said_;
 };
 
 /// \return the value, or throws the error

@@ -110,10 +110,10 @@ PyObject* over_rows(PyObject* self, PyObject* const* inputs, bool has_out) noexc
   return told;
 }
 
-bool all_usual(const Entry& entry, const double* x) noexcept {
-  bool usual = true;
-  for (const Arg& arg : entry.inputs) usual &= arg.usual.contains(*x++);
-  return usual;
+bool all_valid(const Entry& entry, const double* x) noexcept {
+  bool valid = true;
+  for (const Arg& arg : entry.inputs) valid &= arg.validity.contains(*x++);
+  return valid;
 }
 
 PyObject* call(PyObject* self, PyObject* const* arguments, std::size_t flagged_count, PyObject* keywords) noexcept {
@@ -122,7 +122,7 @@ PyObject* call(PyObject* self, PyObject* const* arguments, std::size_t flagged_c
   double x[most_inputs];
   if (read_arguments(kernel, arguments, count, keywords, x)) {
     const double value = kernel.entry->value(x);
-    if (value == value && all_usual(*kernel.entry, x)) return PyFloat_FromDouble(value);
+    if (value == value && all_valid(*kernel.entry, x)) return PyFloat_FromDouble(value);
   }
   PyObject* inputs[most_inputs + 1];
   bool has_out;

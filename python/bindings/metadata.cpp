@@ -46,22 +46,22 @@ struct ArgInfo {
   std::string dimension;
   std::string unit;
   Range domain;
-  std::optional<Range> usual;
+  std::optional<Range> validity;
   std::string domain_text;
-  std::string usual_text;
+  std::string validity_text;
   const char* example;
   Dim tag;
 
   static ArgInfo of(const Arg& arg) {
-    const bool usual = has_usual_range(arg);
+    const bool validity = has_validity_range(arg);
     return {arg.name,
             arg.symbol,
             dimension_name(arg.dimension),
             describe(arg.dimension).si_unit,
             Range::of(arg.domain),
-            usual ? std::optional(Range::of(arg.usual)) : std::nullopt,
+            validity ? std::optional(Range::of(arg.validity)) : std::nullopt,
             range_text(arg.domain, arg.dimension),
-            usual ? range_text(arg.usual, arg.dimension) : "",
+            validity ? range_text(arg.validity, arg.dimension) : "",
             shared::example_of(arg),
             arg.dimension};
   }
@@ -73,9 +73,9 @@ struct ArgInfo {
     v("dimension", &ArgInfo::dimension);
     v("unit", &ArgInfo::unit);
     v("domain", &ArgInfo::domain);
-    v("usual", &ArgInfo::usual);
+    v("validity", &ArgInfo::validity);
     v("domain_text", &ArgInfo::domain_text);
-    v("usual_text", &ArgInfo::usual_text);
+    v("validity_text", &ArgInfo::validity_text);
   }
 };
 

@@ -65,11 +65,11 @@ struct AnyBand {
     return {Traits::si(band.low), Traits::si(band.nominal), Traits::si(band.high), Traits::dimension};
   }
   const char* unit() const { return describe(dimension).si_unit; }
-  /// \return "38.11 to 74.92 kN, usual 53.6 kN"; "none" where there is no figure
+  /// \return "38.11 to 74.92 kN, typical 53.6 kN"; "none" where there is no figure
   std::string text() const {
     if (nominal != nominal) return "none";
     const double scale = describe(dimension).shop_unit_in_si;
-    return number_text(low / scale) + " to " + quantity_text(high, dimension) + ", usual " +
+    return number_text(low / scale) + " to " + quantity_text(high, dimension) + ", typical " +
            quantity_text(nominal, dimension);
   }
 

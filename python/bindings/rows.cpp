@@ -21,7 +21,7 @@ namespace tauten::python {
 
 namespace {
 
-using shared::Figure;
+using shared::AnswerColumn;
 using shared::RowCell;
 using shared::Takes;
 
@@ -178,13 +178,13 @@ void answer_part(Part& part, shared::RowLoop& loop, std::span<const shared::RowC
   }
 }
 
-MadeColumn made_column(const Figure& figure, std::size_t rows) {
+MadeColumn made_column(const AnswerColumn& figure, std::size_t rows) {
   MadeColumn column;
-  if (figure.kind == Figure::Kind::number) {
+  if (figure.kind == AnswerColumn::Kind::number) {
     py::array_t<double> array(static_cast<py::ssize_t>(rows));
     column.numbers = array.mutable_data();
     column.array = std::move(array);
-  } else if (figure.kind == Figure::Kind::truth) {
+  } else if (figure.kind == AnswerColumn::Kind::truth) {
     py::array_t<bool> array(static_cast<py::ssize_t>(rows));
     column.truths = array.mutable_data();
     column.array = std::move(array);
@@ -215,7 +215,7 @@ py::array texts_of(const MadeColumn& column, std::size_t place, const std::vecto
 /// \param columns  pairs of a name and an array of float64 or objects, one-dimensional and packed, all of the same
 ///                 length; None for a column that is no key
 /// \param said     what holds for all rows that do not say it themselves
-/// \param wanted   names of figures; empty for the usual ones
+/// \param wanted   names of figures; empty for the standard ones
 /// \param threads  how many may work at it, 1 to 256
 /// \return name and array of each figure
 py::dict answer_rows(const std::string& name, const py::list& columns, const py::dict& said, const py::tuple& wanted,
@@ -284,8 +284,8 @@ py::dict answer_rows(const std::string& name, const py::list& columns, const py:
   listener.look();
   py::dict answer;
   for (std::size_t i = 0; i < figures.size(); ++i) {
-    const Figure& figure = question.figures[figures[i]];
-    if (figure.kind == Figure::Kind::text) made[i].array = texts_of(made[i], i, parts);
+    const AnswerColumn& figure = question.figures[figures[i]];
+    if (figure.kind == AnswerColumn::Kind::text) made[i].array = texts_of(made[i], i, parts);
     answer[detail::attribute_name(figure.name.c_str())] = made[i].array;
   }
   return answer;

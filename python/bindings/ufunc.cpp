@@ -1,4 +1,4 @@
-// Every formula as a NumPy function, and the count of the rows that it could not answer or that lie outside a usual range.
+// Every formula as a NumPy function, and the count of the rows that it could not answer or that lie outside a range of validity.
 #include <numpy/ndarraytypes.h>
 #include <numpy/ufuncobject.h>
 
@@ -58,7 +58,7 @@ void look_at_rows(const Entry& entry, const Column<Real>* in, Column<Real> out, 
     if (missing) continue;
     if (out[row] == out[row]) {
       for (int i = 0; i < entry.arity(); ++i)
-        if (!entry.inputs[static_cast<std::size_t>(i)].usual.contains(in[i][row])) tally.unusual[i].add(x[i]);
+        if (!entry.inputs[static_cast<std::size_t>(i)].validity.contains(in[i][row])) tally.unusual[i].add(x[i]);
     } else if (const Check found = entry.check(x); found.status == Status::outside_domain) {
       tally.outside[found.argument].add(x[found.argument]);
     } else {
@@ -169,7 +169,7 @@ void add_ufuncs(py::module_& module) {
   module.def("start_count", start_count, "Starts to count the rows of this thread");
   module.def("take_count", take_count,
              "None if all rows are in order; else the number of rows, (input, count, first value) outside the domain, "
-             "the number of rows without a solution, and (input, count, first value) outside the usual range");
+             "the number of rows without a solution, and (input, count, first value) outside the range of validity");
 }
 
 }  // namespace tauten::python

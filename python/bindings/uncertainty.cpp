@@ -6,9 +6,9 @@
 #include "listener.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
-#include "tauten/uncertainty/question.hpp"
 #include "tauten/uncertainty/sobol.hpp"
 #include "tauten/uncertainty/uncertainty_derivation.hpp"
+#include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace py = pybind11;
 
@@ -129,7 +129,7 @@ Distribution read_distribution(const std::string& name, py::handle value, Dim di
     if (!three && !py::isinstance<AnyBand>(value)) return {read_number(name, value, dimension)};
     std::vector<double> x;
     for (const py::handle item : py::tuple(value.cast<py::object>())) x.push_back(read_number(name, item, dimension));
-    if (x.size() != 3) throw Error(name.c_str(), (name + " takes low, usual and high, or one number").c_str());
+    if (x.size() != 3) throw Error(name.c_str(), (name + " takes low, typical and high, or one number").c_str());
     return made("from_band", x).value();
   }
   const std::string shape = value.attr("_shape").cast<std::string>();
@@ -141,9 +141,10 @@ Distribution read_distribution(const std::string& name, py::handle value, Dim di
   return *found;
 }
 
-JointDistribution joint_of(const Question& question, const py::dict& inputs, const py::iterable& correlations) {
+JointDistribution joint_of(const UncertaintyQuestion& question, const py::dict& inputs,
+                           const py::iterable& correlations) {
   const std::vector<Variable>& known = question.outputs.front().inputs;
-  std::vector<tauten::Given> given;
+  std::vector<tauten::InputDistribution> given;
   for (const auto& [key, value] : inputs) {
     const std::string name = py::str(key);
     const auto variable = std::find_if(known.begin(), known.end(), [&](const Variable& v) { return v.name == name; });
@@ -160,7 +161,7 @@ JointDistribution joint_of(const Question& question, const py::dict& inputs, con
   return try_joint(question, given, pairs).value();
 }
 
-py::object budget_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
+py::object budget_of(const UncertaintyQuestion& question, const py::dict& inputs, const py::iterable& correlations,
                      const std::string& output, const py::object& coverage_factor) {
   const Model model = try_output(question, output).value();
   const double k = read_number("coverage_factor", coverage_factor, Dim::number);
@@ -169,11 +170,11 @@ py::object budget_of(const Question& question, const py::dict& inputs, const py:
   return py::cast(BudgetInfo{found, derivation_of(question, model, joint, found)});
 }
 
-py::object monte_carlo_of(const Question& question, const py::dict& inputs, const py::iterable& correlations,
+py::object monte_carlo_of(const UncertaintyQuestion& question, const py::dict& inputs, const py::iterable& correlations,
                           const std::string& output, const py::dict& options, const py::object& progress) {
   const Model model = try_output(question, output).value();
   const JointDistribution joint = joint_of(question, inputs, correlations);
-  const tauten::python::Given given{options};
+  const tauten::python::Arguments given{options};
   MonteCarloOptions how;
   given("coverage", how.coverage);
   given("interval", how.interval);
@@ -195,11 +196,11 @@ py::object monte_carlo_of(const Question& question, const py::dict& inputs, cons
   return py::cast(MonteCarloInfo{std::move(found).value(), describe(model.output.dimension).si_unit, std::move(came)});
 }
 
-py::object sobol_of(const Question& question, const py::dict& inputs, const std::string& output,
+py::object sobol_of(const UncertaintyQuestion& question, const py::dict& inputs, const std::string& output,
                     const py::dict& options, const py::object& progress) {
   const Model model = try_output(question, output).value();
   const JointDistribution joint = joint_of(question, inputs, py::tuple());
-  const tauten::python::Given given{options};
+  const tauten::python::Arguments given{options};
   SobolOptions how;
   given("trials", how.trials);
   given("batches", how.batches);
@@ -216,7 +217,7 @@ py::object sobol_of(const Question& question, const py::dict& inputs, const std:
   return py::cast(SobolInfo{*found, derivation_of(question, model, joint, *found)});
 }
 
-Question formula_question(const py::iterable& chain) {
+UncertaintyQuestion formula_question(const py::iterable& chain) {
   std::vector<Link> links;
   for (const py::handle item : chain) {
     const py::tuple link(item.cast<py::object>());
@@ -290,34 +291,35 @@ void add_uncertainty(py::module_& module) {
   set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });
   add_explain(sobol, [](const SobolInfo& s) { return s.how; });
 
-  py::class_<Question>(module, "Question", "What an uncertainty is asked of: a formula, a chain or a whole answer")
-      .def_property_readonly("title", [](const Question& q) { return q.title; })
+  py::class_<UncertaintyQuestion>(module, "UncertaintyQuestion",
+                                  "What an uncertainty is asked of: a formula, a chain or a whole answer")
+      .def_property_readonly("title", [](const UncertaintyQuestion& q) { return q.title; })
       .def_property_readonly(
           "inputs",
-          [](const Question& q) {
+          [](const UncertaintyQuestion& q) {
             py::dict units;
             for (const Variable& v : q.outputs.front().inputs) units[v.name.c_str()] = describe(v.dimension).si_unit;
             return units;
           },
           "Name and SI unit of each input")
       .def_property_readonly(
-          "usual",
-          [](const Question& q) {
+          "defaults",
+          [](const UncertaintyQuestion& q) {
             py::dict known;
-            for (const tauten::Given& g : q.inputs)
+            for (const tauten::InputDistribution& g : q.inputs)
               known[g.name.c_str()] = py::make_tuple(g.distribution.mean(), g.distribution.standard_deviation());
             return known;
           },
           "Mean and standard deviation of what is taken unless it is given, in SI")
       .def_property_readonly("outputs",
-                             [](const Question& q) {
+                             [](const UncertaintyQuestion& q) {
                                py::list names;
                                for (const Model& m : q.outputs) names.append(m.output.name);
                                return py::tuple(names);
                              })
-      .def_property_readonly("notices", [](const Question& q) { return to_python(q.notices); })
-      .def_property_readonly("others", [](const Question& q) { return to_python(q.others); })
-      .def("__repr__", [](const Question& q) { return "Question(" + q.title + ")"; })
+      .def_property_readonly("notices", [](const UncertaintyQuestion& q) { return to_python(q.notices); })
+      .def_property_readonly("others", [](const UncertaintyQuestion& q) { return to_python(q.others); })
+      .def("__repr__", [](const UncertaintyQuestion& q) { return "UncertaintyQuestion(" + q.title + ")"; })
       .def("budget", budget_of)
       .def("monte_carlo", monte_carlo_of)
       .def("sobol", sobol_of);

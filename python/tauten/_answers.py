@@ -34,7 +34,7 @@ _TABLE = """    table : DataFrame, structured array or dict of columns, optional
         hold numbers in SI, texts with units or quantities of Pint. Other columns are no matter and do not come back.
         What a row leaves empty is taken from the arguments. A table of dask stays lazy."""
 _TABLE_OPTIONS = """    columns : text or list of texts
-        Columns of the answer to a table, if not the usual ones.
+        Columns of the answer to a table, if not the standard ones.
     jobs : whole number
         How many threads work at a table; 1 if not given."""
 _TABLE_ANSWER = """
@@ -138,8 +138,8 @@ def thread_condition(key):
     Examples
     --------
     >>> import tauten
-    >>> low, usual, high = tauten.thread_condition("oiled").thread_friction
-    >>> low, usual, high
+    >>> low, nominal, high = tauten.thread_condition("oiled").thread_friction
+    >>> low, nominal, high
     (0.08, 0.12, 0.16)
     """
     return _core.thread_condition(key)
@@ -209,8 +209,8 @@ _JOINT = """
     specified_condition : text
         The condition that the torque figure is meant for.
     thread_friction, bearing_friction : number, numbers or text
-        Measured coefficient, before the condition: one number; low, usual and high; or "0.08..0.12..0.16". Of two
-        numbers the middle is the usual one.
+        Measured coefficient, before the condition: one number; low, typical and high; or "0.08..0.12..0.16". Of two
+        numbers the middle is the typical one.
     share : number
         Share of the proof load that is aimed at: 0.75 if not given.
     wrench_accuracy : number
@@ -266,7 +266,7 @@ clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that
     >>> answer.candidates[0].verdict
     'fit'
     >>> print(answer.candidates[0].clamp_load)
-    38.1 to 75.23 kN, usual 51.25 kN
+    38.1 to 75.23 kN, typical 51.25 kN
     >>> answers = tauten.clamp({"thread": ["M12", "M16"], "torque": [75, 130]}, property_class="8.8", condition="oiled")
     >>> answers["verdict"].tolist()
     ['yields', 'fit']
@@ -281,7 +281,7 @@ def torque_for(table=None, /, *, socket=None, key=None, thread=None, head=None, 
 
 
 _WISH = """    clamp_load : force in N
-        Clamp load that is wanted at the usual friction. Without it and without ``share`` the answer is the right torque:
+        Clamp load that is wanted at the typical friction. Without it and without ``share`` the answer is the right torque:
         three quarters of the proof load, held back so that the worst case stays within 90 % of yield."""
 
 torque_for.__doc__ = """Tell which wrench setting leaves a wanted clamp load, or else which one is right.
@@ -322,7 +322,7 @@ _TURNED = """    thread : text or Thread
         At which all gaps are closed; the angle counts from there.
     condition, face_condition : text
         What is on the threads, and under the head if not the same; see `thread_condition`.
-    thread_friction, bearing_friction : number, or low, usual and high
+    thread_friction, bearing_friction : number, or low, typical and high
         If measured.
     prevailing_torque : torque in N.m
         Of a locking nut or insert.
@@ -425,7 +425,7 @@ def curve(*, thread=None, property_class=None, layers=None, grip=None, washers=N
     return _one(_core.curve, _given(locals()))
 
 
-curve.__doc__ = f"""Draw torque and preload against the angle from snug past yield, at low, usual and high friction.
+curve.__doc__ = f"""Draw torque and preload against the angle from snug past yield, at low, typical and high friction.
 
     Parameters
     ----------
@@ -571,7 +571,7 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     thread_friction, bearing_friction : number
         Of the clean joint; 0.14 if not given.
     engaged_length, bearing_diameter, nut_diameter, head_height : length in m
-        Usual proportions of a hexagon bolt if not given. The head height is what the tool engages: of a recess that is
+        Typical proportions of a hexagon bolt if not given. The head height is what the tool engages: of a recess that is
         partly filled the depth that is left.
     nut_yield : stress in Pa
     prevailing_torque : torque in N.m

@@ -15,7 +15,7 @@ def _percent(share):
 
 
 def _chance(share):
-    return _percent(share) if share >= 1e-3 else "below 0.1 %"  # the usual number of trials does not resolve less
+    return _percent(share) if share >= 1e-3 else "below 0.1 %"  # the typical number of trials does not resolve less
 
 
 def _wide(inner):
@@ -148,7 +148,7 @@ def one_curve(self):
 
 def curve(self):
     """The marks of the three curves, and what is to be said."""
-    return _marks([("low", self.low_friction), ("usual", self.nominal), ("high", self.high_friction)]) + _list(self.notices)
+    return _marks([("low", self.low_friction), ("nominal", self.nominal), ("high", self.high_friction)]) + _list(self.notices)
 
 
 def _estimate(value, deviation, unit):

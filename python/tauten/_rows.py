@@ -109,7 +109,7 @@ def answer(question, table, said, columns, jobs):
     """Answers ``question`` for every row of ``table``.
 
     said: what holds for all rows that do not say it themselves.
-    columns: names of the columns of the answer, or one name; empty for the usual ones.
+    columns: names of the columns of the answer, or one name; empty for the standard ones.
     """
     columns = (columns,) if isinstance(columns, str) else columns
     options = dict(question=question, said=said, columns=tuple(columns), jobs=jobs)

@@ -17,8 +17,8 @@ def _kind(arg):
 
 
 def _range(arg):
-    usual = f"; usual range {arg.usual_text}" if arg.usual else ""
-    return _sentence(arg.domain_text) + usual
+    validity = f"; range of validity {arg.validity_text}" if arg.validity else ""
+    return _sentence(arg.domain_text) + validity
 
 
 def example(formula):
@@ -89,11 +89,11 @@ def domain_warning(formula, rows, outside, impossible):
 
 
 def validity_warning(formula, rows, unusual):
-    """Sentence on rows outside a usual range, None if there are none."""
+    """Sentence on rows outside a range of validity, None if there are none."""
     if not unusual:
         return None
-    reasons = _places(unusual, formula.inputs, "usual_text")
-    return (f"{formula.name}: some of {rows} rows lie outside the usual range: {'; '.join(reasons)}; "
+    reasons = _places(unusual, formula.inputs, "validity_text")
+    return (f"{formula.name}: some of {rows} rows lie outside the range of validity: {'; '.join(reasons)}; "
             "treat their results with care")
 
 

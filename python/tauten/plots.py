@@ -46,18 +46,18 @@ def _shop(unit):
 
 
 def _band_bar(axes, place, band, unit, words, reach):
-    """Bar from low to high with a mark at usual, and the figures below, if there are any, in the unit that is drawn."""
-    low, usual, high = band
+    """Bar from low to high with a mark at typical, and the figures below, if there are any, in the unit that is drawn."""
+    low, nominal, high = band
     axes.plot([low, high], [place, place], color=SKY, linewidth=10, solid_capstyle="butt",
               label="" if place else words)
-    axes.plot([usual], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
-              label="" if place else "usual")
-    if not math.isfinite(usual):
+    axes.plot([nominal], [place], "o", color=BLUE, markersize=8, markeredgecolor=BLACK, linestyle="none",
+              label="" if place else "typical")
+    if not math.isfinite(nominal):
         axes.annotate("none left", (0, place), (4, 0), textcoords="offset points", va="center", fontsize=9)
         return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
-    axes.annotate(f"{low:.3g} to {high:.3g}, usual {usual:.3g} {unit}".rstrip(), (at, place), (0, -15),
+    axes.annotate(f"{low:.3g} to {high:.3g}, typical {nominal:.3g} {unit}".rstrip(), (at, place), (0, -15),
                   textcoords="offset points", ha=side, va="top", fontsize=9,
                   bbox=_PLATE)
 
@@ -145,12 +145,12 @@ def plot_clamp_band(clamp, axes=None, most=6):
 
 
 def plot_bands(rows, words, marks=(), unit=None, axes=None):
-    """Draw bands below each other, low to high with the usual value, such as one clamp load for each condition.
+    """Draw bands below each other, low to high with the typical value, such as one clamp load for each condition.
 
     Parameters
     ----------
     rows : list of (text, Band or three numbers)
-        What each band is of, and low, usual and high. All have the same unit.
+        What each band is of, and low, typical and high. All have the same unit.
     words : text
         What is drawn, for the axis; its unit is added.
     marks : list of (number, text)
@@ -230,9 +230,9 @@ def plot_scatter(answers, axes=None):
         raise ValueError("plot_scatter: answers for at least two torques are needed")
     axes = _axes(axes, 8, 4.6)
     torques = [bolt.torque for bolt in bolts]
-    low, usual, high = ([load / 1e3 for load in loads] for loads in zip(*(bolt.clamp_load for bolt in bolts)))
+    low, nominal, high = ([load / 1e3 for load in loads] for loads in zip(*(bolt.clamp_load for bolt in bolts)))
     axes.fill_between(torques, low, high, color=SKY, alpha=0.45, linewidth=0, label="clamp load, low to high")
-    axes.plot(torques, usual, color=BLUE, linewidth=2, label="usual")
+    axes.plot(torques, nominal, color=BLUE, linewidth=2, label="typical")
     last = bolts[-1]
     lost = [bolt.torque for bolt in bolts if not math.isfinite(bolt.clamp_load.nominal)]
     if lost:
@@ -359,7 +359,7 @@ def plot_trials(run, marks=(), axes=None):
 
 
 def plot_sensitivity(formula, axes=None, **inputs):
-    """Draw how far the result of a formula moves when one input goes from its low to its high value, the others usual.
+    """Draw how far the result of a formula moves when one input goes from its low to its high value, the others typical.
 
     Parameters
     ----------
@@ -368,7 +368,7 @@ def plot_sensitivity(formula, axes=None, **inputs):
     axes : matplotlib Axes, optional
         Where to draw; a new figure if not given.
     inputs : number, text, Band, or three of them
-        One value; or low, usual and high. Inputs with one value are held and not drawn.
+        One value; or low, typical and high. Inputs with one value are held and not drawn.
 
     Returns
     -------
@@ -391,13 +391,13 @@ def plot_sensitivity(formula, axes=None, **inputs):
     """
     values = {name: (value,) if isinstance(value, str) or not hasattr(value, "__iter__") else tuple(value)
               for name, value in inputs.items()}
-    usual = {name: value[len(value) // 2] for name, value in values.items()}
+    nominal = {name: value[len(value) // 2] for name, value in values.items()}
     factor, unit = _shop(formula.output.unit)
-    middle = factor * formula(**usual)
-    bars = [(arg, [factor * formula(**{**usual, arg.name: end}) for end in values[arg.name][::2]])
+    middle = factor * formula(**nominal)
+    bars = [(arg, [factor * formula(**{**nominal, arg.name: end}) for end in values[arg.name][::2]])
             for arg in formula.inputs if len(values.get(arg.name, ())) == 3]
     if not bars:
-        raise ValueError("plot_sensitivity: give at least one input as (low, usual, high)")
+        raise ValueError("plot_sensitivity: give at least one input as (low, typical, high)")
     bars.sort(key=lambda bar: -abs(bar[1][1] - bar[1][0]))
     axes = _axes(axes, 8, 1.6 + 0.6 * len(bars))
     for place, (arg, ends) in enumerate(bars):
@@ -415,7 +415,7 @@ def plot_sensitivity(formula, axes=None, **inputs):
     axes.set_yticks(range(len(bars)), [arg.name.replace("_", " ") for arg, _ in bars])
     name = formula.output.name.replace("_", " ")
     axes.set_xlabel(f"{name} in {unit}" if unit else name)
-    axes.set_title(f"All usual: {middle:.4g} {unit}".rstrip(), loc="left")
+    axes.set_title(f"All typical: {middle:.4g} {unit}".rstrip(), loc="left")
     _legend(axes)
     return axes
 
@@ -459,7 +459,7 @@ def plot_nut_factor(thread, bearing_diameter, conditions=("moly-paste", "oiled",
     friction = [most * place / 60 for place in range(61)]
 
     def factor(thread_friction, bearing_friction):
-        # The kernel: no warning where the curve runs beyond the usual range.
+        # The kernel: no warning where the curve runs beyond the range of validity.
         return tauten.nut_factor.ufunc(bolt.diameter, bolt.pitch, bolt.pitch_diameter, thread_friction, bearing_friction,
                                        _si(bearing_diameter))
 
@@ -471,11 +471,11 @@ def plot_nut_factor(thread, bearing_diameter, conditions=("moly-paste", "oiled",
     axes.axhline(factor(0, 0), color=PURPLE, linewidth=2, linestyle=":", label="no friction at all: pitch alone")
     step = max(curve) / 10
     for place, condition in enumerate(known):
-        low, usual, high = condition.thread_friction
+        low, nominal, high = condition.thread_friction
         at = -(place + 0.7) * step
         axes.plot([low, high], [at, at], color=ORANGE, linewidth=8, solid_capstyle="butt",
                   label="" if place else "friction of a condition, low to high")
-        axes.plot([usual], [at], "o", color=BLACK, markersize=6, linestyle="none", label="" if place else "usual")
+        axes.plot([nominal], [at], "o", color=BLACK, markersize=6, linestyle="none", label="" if place else "typical")
         axes.annotate(condition.key, (high, at), (6, 0), textcoords="offset points", va="center", fontsize=9)
     axes.axhline(0, color=BLACK, linewidth=0.8)
     axes.set_xlim(0, 1.12 * most)  # room for the names
@@ -638,7 +638,7 @@ def plot_curve(curve, turn=None, axes=None):
     lines = [{name: column * scale for name, column, scale in (
         ("angle", points["angle"], 180 / math.pi), ("preload", points["preload"], 1e-3), ("torque", points["torque"], 1))}
              for points in (line.columns() for line in (curve.low_friction, curve.nominal, curve.high_friction))]
-    low, usual, high = lines
+    low, nominal, high = lines
     end = max(line["angle"][-1] for line in lines)
     both = np.linspace(0, min(low["angle"][-1], high["angle"][-1]), 400)
     for ax, what, unit in ((_axes(above, 0, 0), "preload", "kN"), (_axes(below, 0, 0), "torque", "N·m")):
@@ -647,7 +647,7 @@ def plot_curve(curve, turn=None, axes=None):
             ax.axvspan(math.degrees(zone.start), math.degrees(zone.end), color=colour, linewidth=0, label=words)
         ax.fill_between(both, np.interp(both, low["angle"], low[what]), np.interp(both, high["angle"], high[what]),
                         color=SKY, alpha=0.6, linewidth=0, label="between low and high friction")
-        ax.plot(usual["angle"], usual[what], color=BLUE, linewidth=2, label="usual friction")
+        ax.plot(nominal["angle"], nominal[what], color=BLUE, linewidth=2, label="typical friction")
         for point, there, shape, words in (
                 (curve.nominal.first_yield, curve.nominal.has_first_yield, "s", "first yield"),
                 (curve.nominal.yield_point, curve.nominal.has_yield_point, "D", "yield point")):
@@ -670,7 +670,7 @@ def plot_curve(curve, turn=None, axes=None):
 
 
 def plot_methods(turn, axes=None):
-    """Draw the preload that each way of tightening would leave, aimed at the same usual preload.
+    """Draw the preload that each way of tightening would leave, aimed at the same typical preload.
 
     Parameters
     ----------
@@ -694,11 +694,11 @@ def plot_methods(turn, axes=None):
     axes = _axes(axes, 10, 1.6 + 0.42 * (len(methods) + 1))
     own = [load / 1e3 for load in turn.clamp_load]
     for place, method in enumerate(methods, 1):
-        low, usual, high = (load / 1e3 for load in method.clamp_load)
+        low, nominal, high = (load / 1e3 for load in method.clamp_load)
         axes.plot([low, high], [place, place], color=SKY, linewidth=9, solid_capstyle="butt",
                   label="least to greatest preload" if place == 1 else "")
     axes.plot([own[0], own[2]], [0, 0], color=GREEN, linewidth=9, solid_capstyle="butt", label="this tightening")
-    axes.axvline(own[1], color=BLACK, linewidth=1.5, label=f"usual preload {own[1]:.3g} kN")
+    axes.axvline(own[1], color=BLACK, linewidth=1.5, label=f"typical preload {own[1]:.3g} kN")
     axes.axvline(turn.joint.yield_preload / 1e3, color=VERMILION, linewidth=1.5, linestyle="--",
                  label=f"yield while turning {turn.joint.yield_preload / 1e3:.3g} kN")
     axes.set_yticks(range(len(methods) + 1), [f"turned by {math.degrees(turn.angle):.3g}°"] +

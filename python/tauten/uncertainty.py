@@ -92,7 +92,7 @@ def from_band(low, nominal=None, high=None):
         three = tuple(low) if hasattr(low, "__iter__") and not isinstance(low, str) else ()
         low, nominal, high = three if len(three) == 3 else (low, None, None)
     if nominal is None or high is None:
-        raise Error("band takes low, usual and high: three values, or a Band", "band")
+        raise Error("band takes low, typical and high: three values, or a Band", "band")
     return Distribution("from_band", (low, nominal, high))
 
 
@@ -111,17 +111,17 @@ def from_samples(values):
 def question(what):
     """What an uncertainty is asked of, ready for `budget`, `monte_carlo` and `sobol`.
 
-    what : text, Formula, list or Question
+    what : text, Formula, list or UncertaintyQuestion
         A formula or its name; or a list of these, of which each takes the results of those before it by name. A pair
         (formula, name) gives a result the name of a later input: ("shank_torsion", "thread_torque").
 
     Raises Error if a formula is unknown, or a result is not taken by a later one.
     """
-    if isinstance(what, _core.Question):
+    if isinstance(what, _core.UncertaintyQuestion):
         return what
     links = [what] if isinstance(what, (str, Formula)) else what
     if not isinstance(links, (list, tuple)):
-        raise TypeError(f"a question is of a formula or its name, a list of these, or a Question, not {type(what).__name__}")
+        raise TypeError(f"a question is of a formula or its name, a list of these, or an UncertaintyQuestion, not {type(what).__name__}")
     chain = []
     for link in links:
         pair = (link, "") if isinstance(link, (str, Formula)) else link
@@ -161,7 +161,7 @@ def turn(**joint):
     Every trial turns a bolt through its curve: ten thousand take a second or two, two certain digits a minute; ``digits=1``
     asks for less. Inputs: snug_torque, angle_of_turn, thread_friction, bearing_friction, resilience and strength (factors).
     Outputs: clamp_load, torque, yield_utilisation; a trial in which the bolt necks has none. Raises Error like
-    `tauten.turn`, and where the usual bolt necks.
+    `tauten.turn`, and where the typical bolt necks.
     """
     return _of_answer(_answers.turn, _core.turn_question, joint)
 
@@ -201,7 +201,7 @@ def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
 
     Parameters
     ----------
-    what : text, Formula, list or Question
+    what : text, Formula, list or UncertaintyQuestion
         See `question`.
     inputs : dict
         Distribution or fixed value of each input; of a whole answer only what is not as usual.

@@ -15,11 +15,11 @@ namespace {
 
 using namespace tauten;
 using namespace tauten::c_api;
-using shared::Said;
+using shared::Assignment;
 
 /// \return an answer of any type as a tree
 template <auto ask>
-Outcome<Tree> tree_by(std::span<const Said> said) {
+Outcome<Tree> tree_by(std::span<const Assignment> said) {
   const auto answer = ask(said);
   if (!answer) return answer.error();
   return tree_of(*answer);
@@ -37,11 +37,11 @@ Tree keys_by() {
   return keys;
 }
 
-struct Question {
+struct QuestionEntry {
   const char* name;
   const char* topic;
   const char* summary = nullptr;
-  Outcome<Tree> (*answer)(std::span<const Said> said) = nullptr;
+  Outcome<Tree> (*answer)(std::span<const Assignment> said) = nullptr;
   Tree (*keys)() = nullptr;
 };
 
@@ -53,7 +53,7 @@ constexpr bool is_here(std::string_view) { return true; }
 
 // Of a question that is not here only name and topic are left, so that the linker drops the rest.
 constexpr auto questions = [] {
-  auto all = std::to_array<Question>({
+  auto all = std::to_array<QuestionEntry>({
       {"clamp", "clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
        tree_by<shared::try_clamp>, keys_by<shared::clamp_inputs>},
       {"torque", "clamp", "The torque for a clamp load or a share of the proof load; without either, the right torque",
@@ -69,15 +69,15 @@ constexpr auto questions = [] {
       {"free", "free", "Whether a stuck fastener comes free before something gives, where to stop, and what to do next",
        tree_by<shared::try_free>, keys_by<shared::free_inputs>},
   });
-  for (Question& q : all)
+  for (QuestionEntry& q : all)
     if (!is_here(q.topic)) q = {q.name, q.topic};
   return all;
 }();
 
-Outcome<Tree> answer_to(const char* question, std::span<const Said> said) {
+Outcome<Tree> answer_to(const char* question, std::span<const Assignment> said) {
   std::string why = "there is no question " + detail::shown(question);
   std::string known;
-  for (const Question& q : questions) {
+  for (const QuestionEntry& q : questions) {
     const bool is_asked = std::string_view(question) == q.name;
     if (is_asked && q.answer != nullptr) return q.answer(said);
     if (is_asked) why += " here, but in " + std::string(q.topic) + ".wasm and tauten.wasm";
@@ -95,7 +95,7 @@ tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t 
   if (answer != nullptr) *answer = nullptr;
   return guarded_status(error, [&] {
     if (question == nullptr || answer == nullptr || (pairs == nullptr && count > 0)) return null_pointer(error);
-    std::vector<Said> said;
+    std::vector<Assignment> said;
     for (const tauten_pair& pair : std::span(pairs, count)) {
       if (pair.key == nullptr || pair.text == nullptr) return null_pointer(error);
       said.push_back({pair.key, pair.text});
@@ -113,7 +113,7 @@ tauten_status tauten_catalogue(tauten_answer** answer, tauten_error* error) {
     if (answer == nullptr) return null_pointer(error);
     Tree asked;
     asked.kind = Tree::Kind::record;
-    for (const Question& q : questions) {
+    for (const QuestionEntry& q : questions) {
       if (q.answer == nullptr) continue;
       Tree about;
       about.add("summary", tree_of(q.summary)).add("keys", q.keys());

@@ -19,7 +19,7 @@ Tree arg_tree(const Arg& arg) {
   Tree tree;
   tree.add("symbol", tree_of(arg.symbol)).add("unit", tree_of(unit.si_unit)).add("shop_unit", tree_of(unit.shop_unit));
   tree.add("shop_unit_in_si", tree_of(unit.shop_unit_in_si)).add("example", tree_of(unit.how_to_write));
-  return tree.add("domain", range_tree(arg.domain)).add("usual", range_tree(arg.usual));
+  return tree.add("domain", range_tree(arg.domain)).add("validity", range_tree(arg.validity));
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ tauten_status checked(const Entry& entry, const double* x, tauten_error* error) 
     return fail(error, status, tauten::detail::domain_error(entry.name, arg, x[place]));
   const std::string warning = std::string(entry.name) + ": " + arg.name + " is " +
                               quantity_text(x[place], arg.dimension) + ", outside the stated range " +
-                              range_text(arg.usual, arg.dimension);
+                              range_text(arg.validity, arg.dimension);
   return fail(error, status, Error(arg.name, warning.c_str()));
 }
 

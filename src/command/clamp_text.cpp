@@ -29,7 +29,7 @@ std::string class_text(const ClampCandidate& c) { return c.property_class + (c.c
 
 std::string band_text(const Band<double>& band) {
   if (band.low == band.high) return number_text(band.nominal, 3);
-  return fmt::format("{} to {}, usually {}", number_text(band.low, 3), number_text(band.high, 3),
+  return fmt::format("{} to {}, typically {}", number_text(band.low, 3), number_text(band.high, 3),
                      number_text(band.nominal, 3));
 }
 
@@ -75,7 +75,7 @@ std::string right_text(const ClampCandidate& c) {
   if (!detail::is_given(c.right_torque.si))
     return fmt::format("No torque is right for {}, class {}.", c.thread, c.property_class);
   std::string text =
-      fmt::format("Right torque for {}, class {}: {} N.m; it leaves {} to {} kN, usually {} kN.", c.thread,
+      fmt::format("Right torque for {}, class {}: {} N.m; it leaves {} to {} kN, typically {} kN.", c.thread,
                   c.property_class, torque_text(c.right_torque), load_text(c.right_clamp_load.low),
                   load_text(c.right_clamp_load.high), load_text(c.right_clamp_load.nominal));
   // A steel class is no advice for a stainless joint.
@@ -146,7 +146,7 @@ std::string looks_of(const std::vector<std::pair<std::string, std::string>>& nam
 }
 
 std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
-  const std::size_t shown = all ? answer.candidates.size() : std::min(usual_candidates, answer.candidates.size());
+  const std::size_t shown = all ? answer.candidates.size() : std::min(shown_candidates, answer.candidates.size());
   const std::span candidates(answer.candidates.data(), shown);
   const ClampCandidate& first = candidates.front();
   const bool one_torque = job.torque.si > 0;
@@ -169,7 +169,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   std::vector<Column> columns = {
       {"#", "", true}, {"Thread", ""}, {"Head or nut", "", false, 20}, {"Class", "", false, 10}};
   if (!one_torque) columns.push_back({"Torque", "N.m", true});
-  for (const char* load : {"Low", "Usual", "High"}) columns.push_back({load, "kN", true});
+  for (const char* load : {"Low", "Typical", "High"}) columns.push_back({load, "kN", true});
   columns.push_back({"Proof", "%", true});
   columns.push_back({"Yield", "%", true});
   if (one_torque) columns.push_back({"Right", "N.m", true});
@@ -194,7 +194,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
     looks.emplace_back(fmt::format("{}  {:9} ", number, c.thread), c.look);
   }
   out += table.text();
-  out += "Low, Usual, High: clamp load. Proof: usual share of the proof load. Yield: worst corner of yield.\n";
+  out += "Low, Typical, High: clamp load. Proof: typical share of the proof load. Yield: worst case of yield.\n";
   if (std::any_of(candidates.begin(), candidates.end(), leaves_none)) out += none_left;
   if (const std::size_t more = answer.candidates.size() - shown; more > 0)
     out += fmt::format("{} less common {} this tool too; --all shows {}.\n", more,
@@ -213,7 +213,7 @@ std::string page_of(const std::vector<Joint>& joints) {
                {"Fastener", "", false, 13},
                {"Torque", "N.m", true},
                {"Low", "kN", true},
-               {"Usual", "kN", true},
+               {"Typical", "kN", true},
                {"High", "kN", true},
                {"Yield", "%", true},
                {"Right", "N.m", true},
@@ -243,7 +243,7 @@ std::string page_of(const std::vector<Joint>& joints) {
       if (!cautions::is_one(notice.code)) below += paragraph(notice_text(notice), "- ");
   }
   std::string out = table.text();
-  out += "Low, Usual, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n";
+  out += "Low, Typical, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n";
   const auto leaves_none_here = [](const Joint& joint) {
     const auto* answer = std::get_if<Clamp>(&joint.answer);
     return answer && leaves_none(answer->candidates.front());

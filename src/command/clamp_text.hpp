@@ -10,7 +10,7 @@
 namespace tauten::command {
 
 /// How many candidates a page shows unless it is asked for all.
-inline constexpr std::size_t usual_candidates = 4;
+inline constexpr std::size_t shown_candidates = 4;
 
 /// \param job  what was asked
 /// \param all  show every candidate

@@ -24,7 +24,7 @@ Json json_of_argument(const Arg& arg) {
           {"dimension", describe(arg.dimension).name},
           {"unit", describe(arg.dimension).si_unit},
           {"domain", json_of_interval(arg.domain)},
-          {"usual", json_of_interval(arg.usual)}};
+          {"validity", json_of_interval(arg.validity)}};
 }
 
 Json json_of_entry(const Entry& entry) {
@@ -42,7 +42,7 @@ Json json_of_entry(const Entry& entry) {
 /// \return both ranges of an input: where the formula has a meaning, and what the source states
 std::string ranges_of(const Arg& arg) {
   const std::string domain = range_text(arg.domain, arg.dimension);
-  return has_usual_range(arg) ? domain + "; stated " + range_text(arg.usual, arg.dimension) : domain;
+  return has_validity_range(arg) ? domain + "; stated " + range_text(arg.validity, arg.dimension) : domain;
 }
 
 std::string unit_of(const Arg& arg) {

@@ -25,7 +25,7 @@ std::string figure(Torque torque) {
   return torque.si >= 0.1 * never_reached.median ? "-" : fmt::format("{:.0f}", torque.si);
 }
 
-/// Chances below a thousandth are not resolved by the usual number of trials.
+/// Chances below a thousandth are not resolved by the typical number of trials.
 std::string chance_text(double chance) {
   return chance < 1e-3 ? "<0.1" : chance < 0.1 ? number_text(100 * chance, 2) : fmt::format("{:.0f}", 100 * chance);
 }
@@ -41,7 +41,7 @@ std::string thread_text(const FreeJob& job) {
 }
 
 std::string band_text(const Band<Torque>& band) {
-  return fmt::format("{} to {} N.m, usually {} N.m", number_text(band.low.si, 3), number_text(band.high.si, 3),
+  return fmt::format("{} to {} N.m, typically {} N.m", number_text(band.low.si, 3), number_text(band.high.si, 3),
                      number_text(band.nominal.si, 3));
 }
 
@@ -72,7 +72,7 @@ std::string stop_text(const FreeJob& job, const Free& answer) {
 std::string chances_text(const FreeJob& job, const Free& answer) {
   const Chances& c = answer.chances;
   Table table(
-      {{"End", ""}, {"Chance", "%", true}, {"Low", "N.m", true}, {"Usual", "N.m", true}, {"High", "N.m", true}});
+      {{"End", ""}, {"Chance", "%", true}, {"Low", "N.m", true}, {"Typical", "N.m", true}, {"High", "N.m", true}});
   const auto row = [&](const char* end, const std::string& chance, const std::optional<Band<Torque>>& band) {
     if (band)
       table.row({end, chance, figure(band->low), figure(band->nominal), figure(band->high)});
@@ -88,7 +88,7 @@ std::string chances_text(const FreeJob& job, const Free& answer) {
   return "\nUp to " + rounded_torque(c.limit) + "\n" + table.text() +
          paragraph(fmt::format(
              "Chance: how it ends on the way from {} to that torque, give or take {} % for the number of "
-             "trials. Low, Usual, High: torque at which that end would come, whether or not another comes "
+             "trials. Low, Typical, High: torque at which that end would come, whether or not another comes "
              "first; nine of ten cases lie between Low and High.",
              job.held && !job.held_untreated ? "the " + rounded_torque(*job.held) + " that it has held" : "zero",
              number_text(100 * answer.standard_error, 2)));
@@ -153,7 +153,7 @@ std::string capacities_text(const Free& answer) {
 
 /// Whether what was learned last, and is told, is of fasteners that had the aids.
 bool learned_treated(const FreeJob& job) {
-  return std::any_of(job.loosened.begin(), job.loosened.end(), [](const Undone& one) { return one.treated; });
+  return std::any_of(job.loosened.begin(), job.loosened.end(), [](const Neighbour& one) { return one.treated; });
 }
 
 std::string after_text(const Free& answer) {

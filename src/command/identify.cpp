@@ -12,8 +12,8 @@ namespace tauten::command {
 namespace {
 
 std::string page_of(const shared::Identification& answer, bool all) {
-  constexpr std::size_t usual = 8;
-  const std::size_t shown = all ? answer.candidates.size() : std::min(usual, answer.candidates.size());
+  constexpr std::size_t most_shown = 8;
+  const std::size_t shown = all ? answer.candidates.size() : std::min(most_shown, answer.candidates.size());
   Table table({{"#", "", true},
                {"Thread", ""},
                {"Pitch", "mm", true},

@@ -11,7 +11,7 @@
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
 #include "shared/reach_inputs.hpp"
-#include "tauten/tool/drawing.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 
 namespace tauten::command {
 

@@ -7,7 +7,7 @@
 #include "command/notices_text.hpp"
 #include "command/table.hpp"
 #include "tauten/base/quantity_text.hpp"
-#include "tauten/tool/drawing.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 
 namespace tauten::command {
 

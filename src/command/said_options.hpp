@@ -16,7 +16,7 @@ namespace tauten::command {
 /// What was said on the command line, with the texts that it points to.
 struct SaidWords {
   std::deque<std::string> texts;  // a deque keeps its items where they are
-  std::vector<shared::Said> said;
+  std::vector<shared::Assignment> said;
 
   SaidWords() = default;
   SaidWords(const SaidWords&) = delete;  // what was said points into `texts`
@@ -28,7 +28,7 @@ struct SaidWords {
   }
   std::vector<std::pair<std::string, std::string>> pairs() const {
     std::vector<std::pair<std::string, std::string>> all;
-    for (const shared::Said& pair : said) all.emplace_back(pair.key, pair.value.text);
+    for (const shared::Assignment& pair : said) all.emplace_back(pair.key, pair.value.text);
     return all;
   }
 };

@@ -68,10 +68,10 @@ struct Work {
   bool done = false;
 };
 
-void add_cell(std::string& record, const shared::Figure& figure, const shared::Cell& cell) {
-  if (figure.kind == shared::Figure::Kind::text)
+void add_cell(std::string& record, const shared::AnswerColumn& figure, const shared::Cell& cell) {
+  if (figure.kind == shared::AnswerColumn::Kind::text)
     shared::csv_add(record, cell.text);
-  else if (figure.kind == shared::Figure::Kind::number)
+  else if (figure.kind == shared::AnswerColumn::Kind::number)
     shared::csv_add(record, cell.number);
   else if (cell.number == cell.number)
     record += cell.number != 0 ? "true" : "false";
@@ -119,14 +119,14 @@ class Worker {
 
   void add_record(Work& work, std::size_t row, const shared::Cell* figures, std::string_view error) {
     std::string& out = work.records;
-    const std::vector<shared::Figure>& all = layout_.question.figures;
+    const std::vector<shared::AnswerColumn>& all = layout_.question.figures;
     for (std::size_t i = 0; i < cells_.size(); ++i) {
       if (!layout_.kept[i]) continue;
       out += ',';
       if (cells_[i].empty() && layout_.fill[i] >= 0 && figures && error.empty()) {
         const auto place = static_cast<std::size_t>(layout_.fill[i]);
         add_cell(out, all[place], figures[place]);
-        if (all[place].kind == shared::Figure::Kind::number && figures[place].number == figures[place].number)
+        if (all[place].kind == shared::AnswerColumn::Kind::number && figures[place].number == figures[place].number)
           out += describe(all[place].dimension).si_unit;
       } else {
         shared::csv_add(out, cells_[i]);
@@ -428,7 +428,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   options->option->type_name(type_name);
   const auto beside = [&](CLI::Option* option, const char* type) { option->type_name(type)->needs(options->option); };
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
-  beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the usual ones"),
+  beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
          "verdict,right_torque");
   beside(verb.add_option("--from-row", options->from_row, "Go on at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
@@ -445,7 +445,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
 void answer_table(Program& program, const TableOptions& options, std::string_view name,
                   const std::vector<std::pair<std::string, std::string>>& said) {
   const shared::RowQuestion& question = *shared::try_row_question(name).value();
-  std::vector<shared::Said> words;
+  std::vector<shared::Assignment> words;
   for (const auto& [key, text] : said) words.push_back({key, text});
   if (const auto problem = question.check(words)) throw *problem;
   Source source(options.file);

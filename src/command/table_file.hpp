@@ -15,7 +15,7 @@ namespace tauten::command {
 struct TableOptions {
   std::string file;                  ///< "-" for standard input
   std::string output;                ///< "" for standard output
-  std::string columns;               ///< figures with commas between them; "" for the usual ones
+  std::string columns;               ///< figures with commas between them; "" for the typical ones
   std::vector<std::string> renamed;  ///< each `column=key`
   std::size_t from_row = 1;
   unsigned jobs = 0;              ///< 0: as many as the machine has

@@ -35,7 +35,7 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
 std::string cell_of(double x) { return std::isfinite(x) ? number_text(x, 3) : "-"; }
 
 std::string figures_text(const TurnAnswer& a) {
-  Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Usual", "", true}, {"High", "", true}});
+  Table table({{"Figure", ""}, {"Unit", ""}, {"Low", "", true}, {"Typical", "", true}, {"High", "", true}});
   const auto row = [&](const char* title, const char* unit, const auto& band, auto scaled) {
     table.row({title, unit, cell_of(scaled(band.low)), cell_of(scaled(band.nominal)), cell_of(scaled(band.high))});
   };
@@ -58,7 +58,7 @@ std::string structural_text(const StructuralTurn& s) {
                {"First torque", "N.m", true},
                {"Turn", "deg", true},
                {"Low", "kN", true},
-               {"Usual", "kN", true},
+               {"Typical", "kN", true},
                {"High", "kN", true}});
   const auto row = [&](const char* title, const std::string& torque, const NutRotation& turn, const Band<Force>& load) {
     table.row({title, torque, number_text(turn.angle.shop(), 3), cell_of(load.low.shop()), cell_of(load.nominal.shop()),
@@ -76,19 +76,19 @@ std::string reuse_text(const TurnAnswer& a) {
   if (a.past_yield) return "The bolt serves once: replace it when it is loosened.";
   if (a.tightenings == 0) return "The strain allows no such tightening.";
   return a.tightenings >= 20
-             ? "The usual bolt stays below the strain that limits reuse."
-             : fmt::format("The strain allows the usual bolt to be tightened {} times at most.", a.tightenings);
+             ? "The typical bolt stays below the strain that limits reuse."
+             : fmt::format("The strain allows the typical bolt to be tightened {} times at most.", a.tightenings);
 }
 
 }  // namespace
 
 std::string page_of(const TurnAnswer& a) {
   std::string out = joint_text(a.name, a.joint);
-  out += paragraph(
-      fmt::format("Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
-                  a.may_neck ? "No clamp load is named: the bolt may break."
-                             : fmt::format("Clamp load {} to {}, usually {}.", number_text(a.clamp_load.low.shop(), 3),
-                                           text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
+  out += paragraph(fmt::format(
+      "Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
+      a.may_neck ? "No clamp load is named: the bolt may break."
+                 : fmt::format("Clamp load {} to {}, typically {}.", number_text(a.clamp_load.low.shop(), 3),
+                               text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
   if (a.tool_twist.si > 0)
     out += paragraph(fmt::format("At the handle that is {}, as the bars twist by {}.", text_of(a.handle_angle, 3),
                                  text_of(a.tool_twist, 3)));
@@ -113,11 +113,11 @@ struct Line {
 };
 
 std::vector<Line> lines_of(const CurveAnswer& a) {
-  return {{"low", a.low_friction}, {"usual", a.nominal}, {"high", a.high_friction}};
+  return {{"low", a.low_friction}, {"nominal", a.nominal}, {"high", a.high_friction}};
 }
 
 std::string plot_text(const CurveAnswer& a) {
-  const Curve& usual = a.nominal;
+  const Curve& nominal = a.nominal;
   double end = 0;
   double top = 0;
   for (const Line& line : lines_of(a))
@@ -138,16 +138,16 @@ std::string plot_text(const CurveAnswer& a) {
     const double other = at(a.high_friction, angle);
     plot.band(angle, std::min(one, other), std::max(one, other));
   }
-  for (std::size_t i = 1; i < usual.points.size(); ++i)
-    plot.line(usual.points[i - 1].angle.shop(), usual.points[i - 1].preload.shop(), usual.points[i].angle.shop(),
-              usual.points[i].preload.shop());
+  for (std::size_t i = 1; i < nominal.points.size(); ++i)
+    plot.line(nominal.points[i - 1].angle.shop(), nominal.points[i - 1].preload.shop(), nominal.points[i].angle.shop(),
+              nominal.points[i].preload.shop());
   const auto mark = [&](const CurvePoint& point, char letter) {
     plot.mark(point.angle.shop(), point.preload.shop(), letter);
   };
-  if (usual.has_first_yield) mark(usual.first_yield, 'F');
-  if (usual.has_yield_point) mark(usual.yield_point, 'Y');
-  mark(usual.points.back(), 'E');
-  return plot.text("angle from snug in deg", "preload in kN; * usual friction, . between low and high friction");
+  if (nominal.has_first_yield) mark(nominal.first_yield, 'F');
+  if (nominal.has_yield_point) mark(nominal.yield_point, 'Y');
+  mark(nominal.points.back(), 'E');
+  return plot.text("angle from snug in deg", "preload in kN; * typical friction, . between low and high friction");
 }
 
 std::string marks_text(const CurveAnswer& a) {

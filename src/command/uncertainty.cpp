@@ -126,8 +126,9 @@ std::string sobol_text(const Sobol& sobol) {
          (sobol.stopped ? paragraph("The run was stopped; these are the figures so far.") : "");
 }
 
-void answer(Program& program, const Question& question, const std::vector<std::string>& words, const Run& run) {
-  std::vector<Given> given;
+void answer(Program& program, const UncertaintyQuestion& question, const std::vector<std::string>& words,
+            const Run& run) {
+  std::vector<InputDistribution> given;
   const std::vector<Variable>& inputs = question.outputs.front().inputs;
   for (const std::string& word : words) {
     const std::size_t equals = word.find('=');
@@ -192,11 +193,11 @@ void answer(Program& program, const Question& question, const std::vector<std::s
 template <class Job>
 void add_whole(Program& program, CLI::App& parent, const char* name, const char* help,
                std::span<const shared::Input<Job>> keys,
-               const std::function<Outcome<Question>(const SaidWords&)>& ask) {
+               const std::function<Outcome<UncertaintyQuestion>(const SaidWords&)>& ask) {
   CLI::App* verb = program.verb(parent, name, help);
   const auto words = add_said_options(program, *verb, keys);
   const auto run = add_run(*verb);
-  CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, in place of the usual one");
+  CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, in place of the typical one");
   option->type_name("strength=1")->expected(1)->allow_extra_args(false);
   option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   verb->callback([&program, words, run, ask] { answer(program, ask(*words).value(), run->scatter, *run); });
@@ -236,12 +237,12 @@ void add_uncertainty(Program& program) {
   const auto run = add_run(*verb);
   program.choices[verb->add_option("formulas", *chain, "A formula, or several that feed each other: a,b")
                       ->type_name("NAME")] = formula_names();
-  verb->add_option("inputs", *words, "Inputs: a number, low..usual..high, normal:mean:deviation and the like")
+  verb->add_option("inputs", *words, "Inputs: a number, low..nominal..high, normal:mean:deviation, ...")
       ->type_name("name=value");
   verb->require_subcommand(0, 1);
 
   add_whole<ClampJob>(program, *verb, "clamp", "The clamp load that a torque leaves", shared::clamp_inputs(),
-                      [](const SaidWords& said) -> Outcome<Question> {
+                      [](const SaidWords& said) -> Outcome<UncertaintyQuestion> {
                         if (!shared::has(said.said, "torque"))
                           return Error("torque", "torque is missing; write it like --torque 48N.m");
                         const auto given = shared::try_clamp_job(said.said);
@@ -251,7 +252,7 @@ void add_uncertainty(Program& program) {
                         return found;
                       });
   add_whole<CurveJob>(program, *verb, "turn", "The clamp load that an angle leaves", shared::turn_inputs(),
-                      [](const SaidWords& said) -> Outcome<Question> {
+                      [](const SaidWords& said) -> Outcome<UncertaintyQuestion> {
                         const auto given = shared::try_turn_job(said.said);
                         if (!given) return given.error();
                         const TurnJob& job = given->job.joint;
@@ -263,7 +264,7 @@ void add_uncertainty(Program& program) {
                       });
   add_whole<shared::FreeQuestion>(program, *verb, "free", "Torques at which a stuck fastener comes free and shears",
                                   without_trials(shared::free_inputs()),
-                                  [](const SaidWords& said) -> Outcome<Question> {
+                                  [](const SaidWords& said) -> Outcome<UncertaintyQuestion> {
                                     const auto given = shared::try_read_free(said.said);
                                     if (!given) return given.error();
                                     auto found = try_free_question(given->job.job);
@@ -277,7 +278,7 @@ void add_uncertainty(Program& program) {
       throw Error("formula",
                   "say what is uncertain, like tauten uncertainty preload_from_nut_factor torque=normal:48N.m:2N.m "
                   "diameter=10mm nut_factor=0.12..0.16..0.22, or tauten uncertainty clamp --thread M10 --torque 48N.m");
-    const Question question = try_formula_question(all_formulas(), chain_of(*chain)).value();
+    const UncertaintyQuestion question = try_formula_question(all_formulas(), chain_of(*chain)).value();
     answer(program, question, *words, *run);
   });
 }

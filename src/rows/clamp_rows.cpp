@@ -80,7 +80,7 @@ class ClampRows : public RowAnswers {
       if (cell.key == torque_key_) torque = cell.text.empty() ? cell.number : reader_.read(cell.text);
     if (!(torque > 0 && torque <= 1e5)) return asked(row);
     identify_row(row, torque_key_, bytes_);
-    bytes_ += torque <= 10 ? 'a' : 'b';  // the usual accuracy of a wrench differs
+    bytes_ += torque <= 10 ? 'a' : 'b';  // the typical accuracy of a wrench differs
     auto found = met_.find(bytes_);
     if (found == met_.end()) {
       if (met_.size() >= most_remembered_) met_.clear();
@@ -189,24 +189,24 @@ std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<c
   return std::make_unique<ClampRows>(question, wanted, threads);
 }
 
-constexpr const char* usual_figures[] = {"thread",
-                                         "class",
-                                         "torque",
-                                         "clamp_load_low",
-                                         "clamp_load_nominal",
-                                         "clamp_load_high",
-                                         "yield_utilisation_high",
-                                         "verdict",
-                                         "right_torque",
-                                         "candidates"};
+constexpr const char* standard_figures[] = {"thread",
+                                            "class",
+                                            "torque",
+                                            "clamp_load_low",
+                                            "clamp_load_nominal",
+                                            "clamp_load_high",
+                                            "yield_utilisation_high",
+                                            "verdict",
+                                            "right_torque",
+                                            "candidates"};
 
-RowQuestion with_usual_figures(RowQuestion question) {
-  question.usual.assign(std::begin(usual_figures), std::end(usual_figures));
+RowQuestion with_standard_figures(RowQuestion question) {
+  question.standard.assign(std::begin(standard_figures), std::end(standard_figures));
   return question;
 }
 
 RowQuestion make_clamp_rows() {
-  RowQuestion question = with_usual_figures(
+  RowQuestion question = with_standard_figures(
       question_of<ClampJob, ClampRow, clamp_inputs, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
   question.start = start_clamp;
   return question;
@@ -220,7 +220,7 @@ const RowQuestion& clamp_rows() {
 }
 
 const RowQuestion& torque_rows() {
-  static const RowQuestion question = with_usual_figures(
+  static const RowQuestion question = with_standard_figures(
       question_of<ClampJob, ClampRow, clamp_inputs, try_torque_row>("torque", {{"thread", "socket", "key"}}));
   return question;
 }

@@ -18,7 +18,7 @@
 namespace tauten::shared {
 
 /// A column of an answer.
-struct Figure {
+struct AnswerColumn {
   enum class Kind : unsigned char { number, truth, text };
   std::string name;  ///< "clamp_load_low"
   Kind kind;
@@ -59,8 +59,8 @@ T member_type(T Owner::*);
 /// Adds a column for every member of `T` that is one number or one text. Lists have no place in a row.
 /// \param name  what the member is called; "" for the answer itself
 template <class T>
-void add_figures(const std::string& name, std::vector<Figure>& figures) {
-  using enum Figure::Kind;
+void add_figures(const std::string& name, std::vector<AnswerColumn>& figures) {
+  using enum AnswerColumn::Kind;
   if constexpr (detail::is_quantity<T>) {
     figures.push_back({name, number, QuantityTraits<T>::dimension});
   } else if constexpr (std::is_same_v<T, bool>) {
@@ -98,7 +98,7 @@ void put_cells(const T* value, Cell*& next) {
   }
 }
 
-/// Adds the codes of all notices of an answer to a text, each once, with semicolons between them. The usual cautions
+/// Adds the codes of all notices of an answer to a text, each once, with semicolons between them. The standing cautions
 /// hold for all rows and tell nothing of one.
 template <class T>
 void add_codes(const T& value, std::string& codes) {

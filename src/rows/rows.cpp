@@ -33,14 +33,14 @@ std::string either_of(const std::vector<const char*>& names) {
 std::string known_instead(const RowQuestion& question, const std::string& name) {
   std::vector<const char*> meant;
   std::size_t least = std::max<std::size_t>(1, name.size() / 4) + 1;
-  for (const Figure& figure : question.figures) {
+  for (const AnswerColumn& figure : question.figures) {
     const std::size_t apart = name.size() < 40 ? letters_apart(name, figure.name) : least;
     if (figure.name.starts_with(name + "_")) meant.push_back(figure.name.c_str());
     if (apart < least) least = apart, meant.assign(1, figure.name.c_str());
   }
   if (!meant.empty() && meant.size() < 7) return "did you mean " + either_of(meant) + "?";
   if (meant.empty())
-    for (const Figure& figure : question.figures) meant.push_back(figure.name.c_str());
+    for (const AnswerColumn& figure : question.figures) meant.push_back(figure.name.c_str());
   std::string known;
   std::size_t count = 0;
   for (; count < meant.size() && known.size() + std::strlen(meant[count]) < 280; ++count)
@@ -142,12 +142,12 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
 
 Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::span<const std::string> names) {
   std::vector<std::string> wanted(names.begin(), names.end());
-  if (wanted.empty()) wanted.assign(question.usual.begin(), question.usual.end());
+  if (wanted.empty()) wanted.assign(question.standard.begin(), question.standard.end());
   std::vector<std::size_t> places;
   for (const std::string& name : wanted) {
     const std::string figure = name == "property_class" ? "class" : name;
     const auto found = std::find_if(question.figures.begin(), question.figures.end(),
-                                    [&](const Figure& one) { return one.name == figure; });
+                                    [&](const AnswerColumn& one) { return one.name == figure; });
     if (found == question.figures.end())
       return Error(
           "columns",
@@ -163,7 +163,7 @@ Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::
   return places;
 }
 
-std::span<const Said> RowWords::of(const RowQuestion& question, std::span<const RowCell> row) {
+std::span<const Assignment> RowWords::of(const RowQuestion& question, std::span<const RowCell> row) {
   texts_.clear();
   texts_.reserve(row.size());  // what is said points into it
   said_.clear();

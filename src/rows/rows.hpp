@@ -51,8 +51,8 @@ struct RowQuestion {
   const char* name;  ///< "clamp"
   std::vector<RowKey> keys;
   std::vector<std::vector<const char*>> needs;  ///< of each list one key must be a column
-  std::vector<Figure> figures;                  ///< all columns of the answer; `warnings` and `error` are the last
-  std::vector<const char*> usual;               ///< the figures that are given if none are named; empty for all
+  std::vector<AnswerColumn> figures;            ///< all columns of the answer; `warnings` and `error` are the last
+  std::vector<const char*> standard;            ///< the figures that are given if none are named; empty for all
   std::unique_ptr<RowAnswers> (*start)(const RowQuestion& question, std::span<const std::size_t> wanted,
                                        std::size_t threads);
   Problem (*check)(const Call& call);  ///< what is wrong with it, whatever else a row says
@@ -74,7 +74,7 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
 /// \return the place of the key that is called `name`, or -1
 int key_called(const RowQuestion& question, std::string_view name);
 
-/// \param names  of figures; empty for the usual ones. `warnings` and `error` always come last
+/// \param names  of figures; empty for the standard ones. `warnings` and `error` always come last
 /// \return the places of the figures
 Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::span<const std::string> names);
 
@@ -125,11 +125,11 @@ class RowLoop {
 class RowWords {
  public:
   /// \return the pairs, valid until the next call
-  std::span<const Said> of(const RowQuestion& question, std::span<const RowCell> row);
+  std::span<const Assignment> of(const RowQuestion& question, std::span<const RowCell> row);
 
  private:
   std::vector<std::string> texts_;
-  std::vector<Said> said_;
+  std::vector<Assignment> said_;
 };
 
 /// \return `row` as bytes that two rows share only if they say the same
@@ -151,11 +151,11 @@ std::vector<RowKey> row_keys(std::span<const Input<Job>> keys) {
 
 /// The figures of an answer, with `warnings` and `error`.
 template <class Answer>
-std::vector<Figure> row_figures() {
-  std::vector<Figure> figures;
+std::vector<AnswerColumn> row_figures() {
+  std::vector<AnswerColumn> figures;
   add_figures<Answer>("", figures);
-  figures.push_back({"warnings", Figure::Kind::text});
-  figures.push_back({"error", Figure::Kind::text});
+  figures.push_back({"warnings", AnswerColumn::Kind::text});
+  figures.push_back({"error", AnswerColumn::Kind::text});
   return figures;
 }
 

@@ -10,8 +10,8 @@ namespace tauten::shared {
 
 /// How a distribution is written, for help and errors.
 inline constexpr const char* distribution_forms =
-    "a number, a band low..usual..high, normal:mean:deviation, lognormal:median:variation, uniform:low:high, "
-    "triangular:low:mode:high, two-piece:low:usual:high or samples:first:second:...";
+    "a number, a band low..nominal..high, normal:mean:deviation, lognormal:median:variation, uniform:low:high, "
+    "triangular:low:mode:high, two-piece:low:nominal:high or samples:first:second:...";
 
 /// \param name       of the input, for the error
 /// \param text       see `distribution_forms`; every number with its unit
@@ -35,7 +35,7 @@ inline Outcome<Distribution> try_read_distribution(const std::string& name, std:
       at = end + 2;
     }
     if (x.size() == 3) return named(Distribution::try_from_band(x[0], x[1], x[2]));
-    return Error(name.c_str(), (name + " is no band; write low..usual..high like 0.08..0.12..0.16").c_str());
+    return Error(name.c_str(), (name + " is no band; write low..nominal..high like 0.08..0.12..0.16").c_str());
   }
   const std::vector<std::string_view> parts = split(text, ':');
   if (parts.size() == 1) {

@@ -14,7 +14,7 @@ Problem read_hours(const char* key, std::string_view text, double& hours) {
 
 }  // namespace
 
-Problem Form<Undone>::read(const char* key, std::string_view text, Undone& one) {
+Problem Form<Neighbour>::read(const char* key, std::string_view text, Neighbour& one) {
   const auto parts = split(text, ':');
   if (parts.size() < 2 || parts.size() > 3 || (parts.size() == 3 && parts[2] != "treated"))
     return refuse_text(
@@ -43,8 +43,8 @@ Problem Form<AidUse>::read(const char* key, std::string_view text, AidUse& use) 
   if (use.aid == Aid::heat) {
     if (auto problem = shared::read(key, parts[1], use.nut_rise)) return problem;
     // The bolt follows the nut as it does where nothing is said.
-    const AidUse usual;
-    use.bolt_rise.si = use.nut_rise.si * usual.bolt_rise.si / usual.nut_rise.si;
+    const AidUse nominal;
+    use.bolt_rise.si = use.nut_rise.si * nominal.bolt_rise.si / nominal.nut_rise.si;
     return parts.size() == 3 ? shared::read(key, parts[2], use.bolt_rise) : Problem();
   }
   use.thin_fluid = parts.size() == 3;

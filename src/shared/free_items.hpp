@@ -4,20 +4,20 @@
 #include "shared/inputs.hpp"
 #include "tauten/loosening/aid_use.hpp"
 #include "tauten/loosening/heat_limit.hpp"
-#include "tauten/loosening/undone.hpp"
+#include "tauten/loosening/neighbour.hpp"
 
 namespace tauten::shared {
 
 /// freed:85N.m, or freed:85N.m:treated for one that had the aids that are named
 template <>
-struct Form<Undone> {
-  static Problem read(const char* called, std::string_view text, Undone& one);
-  static Problem check(const char*, const Undone&) { return {}; }  // the library does
+struct Form<Neighbour> {
+  static Problem read(const char* called, std::string_view text, Neighbour& one);
+  static Problem check(const char*, const Neighbour&) { return {}; }  // the library does
 };
 
 /// Chances speak of not moving.
 template <>
-struct Aliases<Undone::How> {
+struct Aliases<Neighbour::How> {
   static constexpr std::pair<const char*, const char*> list[] = {{"not_moved", "unmoved"}};
 };
 

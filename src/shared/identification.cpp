@@ -34,7 +34,7 @@ const char* fit_text(Fit fit) {
 }
 
 Identified in_words(const Candidate& c) {
-  constexpr const char* how_common[] = {"everyday", "usual", "seldom", "rare"};
+  constexpr const char* how_common[] = {"everyday", "common", "seldom", "rare"};
   const Head& head = c.heads.front();
   Identified out{c.rank,
                  c.thread.name(),

@@ -115,21 +115,21 @@ Problem read(const char* called, const Value& value, Band<double>& into) {
       rest.remove_prefix(dots + 2);
     }
     return refuse_text(called, value.text,
-                       " is neither one number nor three; write it like 0.12 or, low..usual..high, 0.08..0.12..0.16");
+                       " is neither one number nor three; write it like 0.12 or, low..nominal..high, 0.08..0.12..0.16");
   }
   if (value.kind != Kind::list) {
     if (auto problem = read(called, value, parts[0])) return problem;
     into = {parts[0], parts[0], parts[0]};
     return {};
   }
-  const std::string how = "; give one number, or low, usual and high like 0.08..0.12..0.16";
+  const std::string how = "; give one number, or low, typical and high like 0.08..0.12..0.16";
   count = value.items.size();
   if (count == 0) return refuse(called, "has no number" + how);
   if (count > 3) return refuse(called, "has more than three numbers" + how);
   for (std::size_t i = 0; i < count; ++i)
     if (auto problem = read(called, value.items[i], parts[i])) return problem;
-  const double usual = count == 2 ? (parts[0] + parts[1]) / 2 : parts[count / 2];
-  into = {parts[0], usual, parts[count - 1]};
+  const double nominal = count == 2 ? (parts[0] + parts[1]) / 2 : parts[count / 2];
+  into = {parts[0], nominal, parts[count - 1]};
   return {};
 }
 

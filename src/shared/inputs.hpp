@@ -33,19 +33,19 @@ enum class Spelling : unsigned char {
 };
 
 /// What is given for one input.
-struct Said {
+struct Assignment {
   std::string_view key;
   Value value;
 };
 
 /// All that is given in one call.
 struct Call {
-  std::span<const Said> said;
+  std::span<const Assignment> said;
   Spelling spelling = Spelling::option;
 
-  Call(std::span<const Said> all, Spelling names = Spelling::option)  // NOLINT(google-explicit-constructor)
+  Call(std::span<const Assignment> all, Spelling names = Spelling::option)  // NOLINT(google-explicit-constructor)
       : said(all), spelling(names) {}
-  Call(const std::vector<Said>& all) : said(all) {}  // NOLINT(google-explicit-constructor)
+  Call(const std::vector<Assignment>& all) : said(all) {}  // NOLINT(google-explicit-constructor)
 };
 
 using Problem = std::optional<Error>;
@@ -153,7 +153,7 @@ Problem read(const char* called, const Value& value, bool& into);
 Problem read(const char* called, const Value& value, std::string& into);
 /// Reads one letter; of more a blank, which the library refuses.
 Problem read(const char* called, const Value& value, char& into);
-/// Reads 0.12, or low..usual..high as in 0.08..0.12..0.16; of two numbers in a list the middle is usual.
+/// Reads 0.12, or low..nominal..high as in 0.08..0.12..0.16; of two numbers in a list the middle is typical.
 Problem read(const char* called, const Value& value, Band<double>& into);
 /// Reads a whole number within bounds.
 /// \param example  how to write it
@@ -380,7 +380,7 @@ struct Rule {
   };
   Kind kind;
   const char* inputs[3]{};
-  const char* why = "";  ///< the sentence behind the names, where the usual one does not fit
+  const char* why = "";  ///< the sentence behind the names, where the typical one does not fit
 };
 constexpr Rule excludes(const char* one, const char* other) { return {Rule::Kind::excludes, {one, other}}; }
 constexpr Rule needs(const char* one, const char* other) { return {Rule::Kind::needs, {one, other}}; }
@@ -390,7 +390,7 @@ constexpr Rule one_of(const char* one, const char* other = nullptr, const char* 
 
 /// A job with what was given for it.
 template <class Job>
-struct Given {
+struct InputDistribution {
   Job job{};
   std::vector<const Input<Job>*> inputs{};
   Spelling spelling = Spelling::option;
@@ -479,7 +479,7 @@ Outcome<Given<Job>> try_read(std::span<const Input<Job>> inputs, const Call& cal
   Given<Job> given;
   given.spelling = call.spelling;
   Errors errors;
-  for (const Said& said : call.said) {
+  for (const Assignment& said : call.said) {
     const int place = place_of(inputs, said.key, call.spelling);
     const std::string name(said.key.substr(0, 40));
     if (place < 0) {
@@ -518,8 +518,8 @@ Outcome<Given<Job>> try_read(std::span<const Input<Job>> inputs, const Call& cal
   return given;
 }
 
-inline bool has(std::span<const Said> said, std::string_view key) {
-  for (const Said& pair : said)
+inline bool has(std::span<const Assignment> said, std::string_view key) {
+  for (const Assignment& pair : said)
     if (pair.key == key) return true;
   return false;
 }

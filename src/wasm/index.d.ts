@@ -35,7 +35,7 @@ export interface Argument {
   /** outside it there is no value */
   domain: Range;
   /** outside it the value carries a warning */
-  usual: Range;
+  validity: Range;
 }
 
 export interface Formula {

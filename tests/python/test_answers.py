@@ -67,13 +67,13 @@ def test_band_by_hand():
     bolt = tauten.clamp(**PUMP_FOOT).candidates[0]
     assert bolt.thread == "M16" and bolt.head.startswith("ISO 4014") and bolt.verdict == "fit"
     # Oil: 0.08, 0.12, 0.16; wrench 4 %.
-    low, usual, high = bolt.clamp_load
-    assert usual == pytest.approx(130 / lever(0.12), rel=1e-9)
+    low, nominal, high = bolt.clamp_load
+    assert nominal == pytest.approx(130 / lever(0.12), rel=1e-9)
     assert low == pytest.approx(0.96 * 130 / lever(0.16), rel=1e-9)
     assert high == pytest.approx(1.04 * 130 / lever(0.08), rel=1e-9)
     assert bolt.nut_factor.nominal == pytest.approx(lever(0.12) / 0.016, rel=1e-9)
     # Proof load of M16 in 8.8: 91 kN (ISO 898-1, Table 5).
-    assert bolt.proof_share.nominal == pytest.approx(usual / 91e3, rel=2e-3)
+    assert bolt.proof_share.nominal == pytest.approx(nominal / 91e3, rel=2e-3)
 
 
 def test_torque_for_is_the_inverse():
@@ -428,8 +428,8 @@ def test_conditions():
     for key in tauten.conditions:
         condition = tauten.thread_condition(key)
         assert condition.key == key and str(condition) == key
-        for low, usual, high in (condition.thread_friction, condition.bearing_friction):
-            assert 0 < low <= usual <= high < 1
+        for low, nominal, high in (condition.thread_friction, condition.bearing_friction):
+            assert 0 < low <= nominal <= high < 1
         assert condition.source.document
 
 
@@ -721,4 +721,4 @@ def test_example_file():
     low, high = 0.96 * 130 / lever(0.16), 1.04 * 130 / lever(0.08)
     assert first == f"M16: {low / KN:.0f} to {high / KN:.0f} kN, fit"
     loads = [130 / (2e-3 / (2 * math.pi) + mu * (14.7e-3 / math.sqrt(3) + 10e-3)) for mu in (0.08, 0.12, 0.16)]
-    assert second == f"[{' '.join(f'{load / KN:.0f}.' for load in loads)}] kN at low, usual and high friction"
+    assert second == f"[{' '.join(f'{load / KN:.0f}.' for load in loads)}] kN at low, typical and high friction"

@@ -108,18 +108,18 @@ CASES = {
 @pytest.mark.parametrize("name", CASES)
 def test_clamp_agrees_with_plain_arithmetic(name):
     bolt, words, torque = CASES[name]
-    low, usual, high = 0.08, 0.12, 0.16
+    low, nominal, high = 0.08, 0.12, 0.16
     got = answer("clamp", *words, "--torque", f"{torque}N.m", "--condition", "oiled", "--wrench-accuracy", "4%")
-    assert [got["thread_friction"][k] for k in ("low", "nominal", "high")] == [low, usual, high]
+    assert [got["thread_friction"][k] for k in ("low", "nominal", "high")] == [low, nominal, high]
     first = got["candidates"][0]
     newton_mm = torque * 1000
     expected = {
-        "nut_factor": [bolt.nut_factor(low), bolt.nut_factor(usual), bolt.nut_factor(high)],
-        "clamp_load": [bolt.load(0.96 * newton_mm, high), bolt.load(newton_mm, usual), bolt.load(1.04 * newton_mm, low)],
+        "nut_factor": [bolt.nut_factor(low), bolt.nut_factor(nominal), bolt.nut_factor(high)],
+        "clamp_load": [bolt.load(0.96 * newton_mm, high), bolt.load(newton_mm, nominal), bolt.load(1.04 * newton_mm, low)],
     }
     for key, figures in expected.items():
         assert [first[key][k] for k in ("low", "nominal", "high")] == pytest.approx(figures, rel=1e-9), key
-    assert first["yield_utilisation"]["nominal"] == pytest.approx(bolt.utilisation(newton_mm, usual), rel=1e-9)
+    assert first["yield_utilisation"]["nominal"] == pytest.approx(bolt.utilisation(newton_mm, nominal), rel=1e-9)
     # Worst: the strong wrench, the face that rubs least, and whichever end of the thread friction is worse.
     worst = max(bolt.utilisation(1.04 * newton_mm, mu, low) for mu in (low, high))
     best = min(bolt.utilisation(0.96 * newton_mm, mu, high) for mu in (low, high))
@@ -245,7 +245,7 @@ def test_identify_agrees_with_the_tables_for_every_socket(width):
         return
     candidates = answer("identify", "--socket", f"{width}mm")["candidates"]
     assert {c["thread"].split("x")[0] for c in candidates} == expected
-    assert all(c["head"] and c["how_common"] in ("everyday", "usual", "seldom", "rare") for c in candidates)
+    assert all(c["head"] and c["how_common"] in ("everyday", "common", "seldom", "rare") for c in candidates)
     assert [c["rank"] for c in candidates] == list(range(1, len(candidates) + 1))
 
 
@@ -344,10 +344,10 @@ def test_free_has_the_keys_that_others_rely_on():
 def test_free_page_has_no_breakaway_without_its_band():
     got = answer(*STUCK, "--limit", "200N.m")
     page = said(*STUCK, "--limit", "200N.m")
-    low, usual, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
-    assert f"Breakaway, an estimate: {low:.0f} to {high:.0f} N.m, usually {usual:.0f} N.m" in page
+    low, nominal, high = (got["breakaway"][k] for k in ("low", "nominal", "high"))
+    assert f"Breakaway, an estimate: {low:.0f} to {high:.0f} N.m, typically {nominal:.0f} N.m" in page
     for line in page.splitlines():
-        if re.search(rf"\b{usual:.0f}\b", line):
+        if re.search(rf"\b{nominal:.0f}\b", line):
             assert f"{low:.0f}" in line and f"{high:.0f}" in line, line
     for words in ("Stop at ", "Up to 200 N.m", "comes free", "shears", "corners go", "tool fails", "does not move",
                   "Next: ", "Afterwards", "Take care", "(Estimate.)", "approve a joint for service"):
@@ -894,7 +894,7 @@ def test_long_lists_of_standards_stay_on_their_line():
     page = said(*words, "--all")
     assert longest not in page and f"{longest.split(',')[0]} and {longest.count(',')} more" in page
     # One line to a fastener.
-    rows = [line for line in page.split("\nLow, Usual")[0].splitlines() if re.match(r" *\d+  M", line)]
+    rows = [line for line in page.split("\nLow, Typical")[0].splitlines() if re.match(r" *\d+  M", line)]
     assert len(rows) == len(answer(*words)["candidates"])
     assert "and 2 more" not in said("identify", "--socket", "24mm")  # three standards fit
 

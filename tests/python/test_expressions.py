@@ -25,7 +25,7 @@ names = sorted(tauten.formulas)
 
 
 def draw(arg, generator):
-    low, high = TRADE[arg.dimension] if arg.usual is None else (arg.usual.low, arg.usual.high)
+    low, high = TRADE[arg.dimension] if arg.validity is None else (arg.validity.low, arg.validity.high)
     low = max(low, high * 1e-3 if low <= 0 else low, arg.domain.low)
     return generator.uniform(low, min(high, arg.domain.high))
 

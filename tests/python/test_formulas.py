@@ -155,14 +155,14 @@ def test_wrong_calls(call, word):
         call()
 
 
-def test_warning_outside_the_usual_range_points_at_the_caller():
+def test_warning_outside_the_range_of_validity_points_at_the_caller():
     with pytest.warns(tauten.ValidityWarning, match=r"thread_friction is 1.2, outside the stated range 0.02 to 1") as caught:
         value = preload(**pump_foot(thread_friction=1.2))
     assert value == pytest.approx(by_hand(**pump_foot(thread_friction=1.2)), rel=1e-14)
     assert [warning.filename for warning in caught] == [__file__]
 
 
-def test_usual_calls_are_silent():
+def test_ordinary_calls_are_silent():
     with warnings.catch_warnings():
         warnings.simplefilter("error")
         preload(**PUMP_FOOT)
@@ -454,12 +454,12 @@ def test_metadata():
     torque, pitch = preload.inputs[:2]
     assert (torque.name, torque.symbol, torque.dimension, torque.unit) == ("torque", "M_A", "torque", "N.m")
     assert (pitch.domain.low, pitch.domain.high, pitch.domain.excludes_low) == (0, math.inf, True)
-    assert 0 not in pitch.domain and 1e-3 in pitch.domain and 9e-3 not in pitch.usual
-    assert torque.usual is None
+    assert 0 not in pitch.domain and 1e-3 in pitch.domain and 9e-3 not in pitch.validity
+    assert torque.validity is None
     assert preload.output.name == "preload" and preload.output.unit == "N"
     assert "VDI 2230" in preload.sources[0].document
     assert "pitch" in repr(pitch) and "mm" in repr(pitch)
-    assert pitch.as_dict()["usual"] == {"low": 0.2e-3, "high": 8e-3, "excludes_low": False}
+    assert pitch.as_dict()["validity"] == {"low": 0.2e-3, "high": 8e-3, "excludes_low": False}
     with pytest.raises(AttributeError):
         pitch.name = "other"
 

@@ -126,12 +126,12 @@ def test_clamp_band(joint):
     axes = plots.plot_clamp_band(answer)
     words = check_texts(axes)
     shown = answer.candidates[:6]
-    assert {"clamp load of one bolt in kN", "clamp load, low to high", "usual", "proof load",
+    assert {"clamp load of one bolt in kN", "clamp load, low to high", "typical", "proof load",
             answer.name or "Clamp load"} <= words
     for bolt in shown:
-        low, usual, high = (load / 1e3 for load in bolt.clamp_load)
-        assert math.isnan(usual) == (bolt.verdict == "would shear")
-        assert (f"{low:.3g} to {high:.3g}, usual {usual:.3g} kN" if usual > 0 else "none left") in words
+        low, nominal, high = (load / 1e3 for load in bolt.clamp_load)
+        assert math.isnan(nominal) == (bolt.verdict == "would shear")
+        assert (f"{low:.3g} to {high:.3g}, typical {nominal:.3g} kN" if nominal > 0 else "none left") in words
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
 
 
@@ -167,15 +167,15 @@ def test_curve(joint, end):
     turned = tauten.turn(share=0.6, **joint) if end is None else None
     axes = plots.plot_curve(drawn, turned)
     words = check_texts(axes[0])
-    assert {"preload in kN", "torque in N·m", "angle from snug in degrees", "usual friction", "elastic",
+    assert {"preload in kN", "torque in N·m", "angle from snug in degrees", "typical friction", "elastic",
             "between low and high friction"} <= words
     assert ("yield point" in words) == drawn.nominal.has_yield_point
     assert ("past yield" in words) == any(zone.name == "past_yield" for zone in drawn.zones)
     assert any(word.startswith("turned by") for word in words) == (turned is not None)
     for ax, column, scale in zip(axes, ("preload", "torque"), (1e-3, 1)):
-        usual = next(line for line in ax.get_lines() if line.get_label() == "usual friction")
-        assert list(usual.get_ydata()) == pytest.approx(list(drawn.nominal.columns()[column] * scale))
-        assert list(usual.get_xdata()) == pytest.approx([math.degrees(p.angle) for p in drawn.nominal.points])
+        nominal = next(line for line in ax.get_lines() if line.get_label() == "typical friction")
+        assert list(nominal.get_ydata()) == pytest.approx(list(drawn.nominal.columns()[column] * scale))
+        assert list(nominal.get_xdata()) == pytest.approx([math.degrees(p.angle) for p in drawn.nominal.points])
         for point, name in ((drawn.nominal.yield_point, "yield point"),):
             if drawn.nominal.has_yield_point:
                 mark = next(line for line in ax.get_lines() if line.get_label() == name)
@@ -256,9 +256,9 @@ def test_bands(key):
     drawn = [tuple(line.get_xdata()) for line in axes.get_lines() if len(set(line.get_ydata())) == 1]
     for name, band in rows:
         assert name in words
-        low, usual, high = (value / factor for value in band)
-        if math.isfinite(usual):
-            assert f"{low:.3g} to {high:.3g}, usual {usual:.3g}{unit}" in words
+        low, nominal, high = (value / factor for value in band)
+        if math.isfinite(nominal):
+            assert f"{low:.3g} to {high:.3g}, typical {nominal:.3g}{unit}" in words
             assert any(line == pytest.approx((low, high)) for line in drawn if len(line) == 2)
         else:
             assert key == "clamp_load" and any("none" in word for word in words)
@@ -272,7 +272,7 @@ def test_bands_of_different_units_are_refused():
         with pytest.raises(ValueError, match="one unit"):
             plots.plot_bands(rows, "mixed")
     axes = plots.plot_bands([("one", (1e4, 2e4, 3e4))], "load", unit="N")
-    assert {"load in kN", "10 to 30, usual 20 kN"} <= check_texts(axes)
+    assert {"load in kN", "10 to 30, typical 20 kN"} <= check_texts(axes)
 
 
 @pytest.mark.parametrize("torques", [range(20, 240, 20), (130, 10)], ids=str)
@@ -281,13 +281,13 @@ def test_scatter(torques):
     axes = plots.plot_scatter(answers)
     words = check_texts(axes)
     bolts = sorted((answer.candidates[0] for answer in answers), key=lambda bolt: bolt.torque)
-    assert {"setting of the wrench in N·m", "clamp load of one bolt in kN", "usual", "proof load", "M16, 8.8",
+    assert {"setting of the wrench in N·m", "clamp load of one bolt in kN", "typical", "proof load", "M16, 8.8",
             f"right torque, {bolts[-1].right_torque:.0f} N·m"} <= words
     lines = {line.get_label(): line for line in axes.get_lines()}
-    assert list(lines["usual"].get_xdata()) == sorted(torques)
-    usual = [bolt.clamp_load.nominal / 1e3 for bolt in bolts]
-    assert list(lines["usual"].get_ydata()) == pytest.approx(usual, nan_ok=True)
-    assert any(map(math.isnan, usual)) == ("may shear: no clamp load" in words) == (max(torques) > 200)
+    assert list(lines["typical"].get_xdata()) == sorted(torques)
+    nominal = [bolt.clamp_load.nominal / 1e3 for bolt in bolts]
+    assert list(lines["typical"].get_ydata()) == pytest.approx(nominal, nan_ok=True)
+    assert any(map(math.isnan, nominal)) == ("may shear: no clamp load" in words) == (max(torques) > 200)
     assert lines["proof load"].get_ydata()[0] == bolts[0].proof_load / 1e3
     corners = {tuple(point) for point in axes.collections[0].get_paths()[0].vertices}
     for bolt in (bolt for bolt in bolts if math.isfinite(bolt.clamp_load.nominal)):
@@ -367,7 +367,7 @@ def test_sensitivity():
     for place, ends in enumerate(expected):
         pair = [bar for bar in drawn if abs(bar[0] + 0.3 - place) < 0.01]
         assert (min(bar[1] for bar in pair), max(bar[2] for bar in pair)) == pytest.approx((min(ends), max(ends)))
-    with pytest.raises(ValueError, match="low, usual, high"):
+    with pytest.raises(ValueError, match="low, typical, high"):
         plots.plot_sensitivity(tauten.stress_area, diameter=0.016, pitch=0.002)
 
 

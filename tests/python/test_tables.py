@@ -485,8 +485,8 @@ def friction_from_nut_factor(k):
 def test_a_friction_band_is_what_its_source_says():
     by_class, by_factor, judged = 0, 0, 0
     for r in rows("condition"):
-        low, usual, high = (float(r[f"thread_{end}"]) for end in ("low", "nominal", "high"))
-        assert 0 < low <= usual <= high, r
+        low, nominal, high = (float(r[f"thread_{end}"]) for end in ("low", "nominal", "high"))
+        assert 0 < low <= nominal <= high, r
         assert [r[f"face_{end}"] for end in ("low", "nominal", "high")] == \
             [r[f"thread_{end}"] for end in ("low", "nominal", "high")], r
         classes = re.findall(r"[A-D]\b", (re.search(r"class(?:es)? ([A-E](?: and [A-E])*)", r["source"]) or [""])[0])

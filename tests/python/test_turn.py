@@ -67,7 +67,7 @@ def test_curve_same_as_command_line_and_csv():
     assert json.loads(program("curve", *words, "--json")) == json.loads(drawn.to_json())
     rows = list(csv.reader(io.StringIO(program("curve", *words, "--csv"))))
     assert rows[0][:4] == ["friction", "angle [rad]", "torque [N.m]", "preload [N]"]
-    assert len(rows) == 1 + 3 * 50 and [rows[1][0], rows[51][0], rows[101][0]] == ["low", "usual", "high"]
+    assert len(rows) == 1 + 3 * 50 and [rows[1][0], rows[51][0], rows[101][0]] == ["low", "nominal", "high"]
     columns = drawn.nominal.columns()
     for place, title in enumerate(rows[0][1:], 1):
         got = np.array([float(row[place]) for row in rows[51:101]])
@@ -83,8 +83,8 @@ def test_csv_and_json_exclude_each_other():
 def test_pages_say_what_is_needed():
     page = program("turn", *shlex.split(SAID), "--angle", "60deg", "--bar", "square:250mm:12.7mm", "--structural")
     answer = tauten.turn(angle="60deg", bars=[("square", "250mm", "12.7mm")], **FOOT)
-    low, usual, high = (load / KN for load in answer.clamp_load)
-    assert f"Clamp load {low:.3g} to {high:.3g} kN, usually {usual:.3g} kN" in page
+    low, nominal, high = (load / KN for load in answer.clamp_load)
+    assert f"Clamp load {low:.3g} to {high:.3g} kN, typically {nominal:.3g} kN" in page
     for words in ("Turn by 60 deg from snug at 60 N.m", f"At the handle that is {math.degrees(answer.handle_angle):.3g} deg",
                   "past yield", "The bolt serves once", "turn of the nut", "combined method", "approve a joint for service",
                   "Snug is where all gaps are closed", "The torque at the end of the turn should be"):

@@ -166,7 +166,7 @@ def test_sobol_indices_of_a_product_by_their_exact_values():
 def test_whole_answers():
     for question, output in ((u.clamp(**PUMP_FOOT), "clamp_load"),
                              (u.free(thread="M16", property_class="8.8"), "breakaway_torque")):
-        assert question.outputs[0] == output and set(question.usual) == set(question.inputs)
+        assert question.outputs[0] == output and set(question.defaults) == set(question.inputs)
         budget = u.budget(question)
         run = u.monte_carlo(question, jobs=2)
         assert run.converged and run.unit in ("N", "N.m")
@@ -221,7 +221,7 @@ def test_trials_in_which_a_turned_bolt_breaks():
     said = dict(thread="M16", property_class="10.9", grip="30mm", snug_torque="50N.m", condition="oiled")
     question = u.turn(angle="165deg", **said)
     assert any(notice.code == "may_neck" for notice in question.notices)
-    # The usual bolt breaks where its curve ends; further on most do.
+    # The typical bolt breaks where its curve ends; further on most do.
     end = tauten.curve(**said).nominal.points[-1].angle
     few, many = (u.monte_carlo(question, {"angle_of_turn": share * end}, trials=4000, jobs=2) for share in (0.9, 0.98))
     assert few.outside < many.outside < 2000
@@ -336,8 +336,8 @@ def test_what_cannot_be_is_refused():
     refused(lambda: u.normal("25 bananas", 1), "mean", "bananas")
     refused(lambda: u.normal(math.nan, 1), "mean", "finite")
     for band in ((1, 2), 5, "1..2..3", (1, 2, 3, 4)):
-        refused(lambda: u.from_band(band), "band", "low, usual and high")
-    refused(lambda: u.from_band(1, 2), "band", "low, usual and high")
+        refused(lambda: u.from_band(band), "band", "low, typical and high")
+    refused(lambda: u.from_band(1, 2), "band", "low, typical and high")
     for call in (lambda: u.normal(None, 1), lambda: u.normal(True, 1), lambda: u.from_samples("5kN"),
                  lambda: u.from_samples(5), lambda: u.from_samples([[1, 2], [3, 4]])):
         with pytest.raises(TypeError, match="mean|samples"):
@@ -497,7 +497,7 @@ def test_page_of_the_command_line():
     (["stress_area", "diameter=10mm"], "pitch is missing"), (["stress_area", "size=10mm", "pitch=1mm"], "no input 'size'"),
     (["stress_area", "diameter=normal:10mm", "pitch=1mm"], "not understood"),
     (["stress_area", "diameter=10", "pitch=1mm"], "has no unit"),
-    (["stress_area", "diameter=9mm..10mm", "pitch=1mm"], "low..usual..high"),
+    (["stress_area", "diameter=9mm..10mm", "pitch=1mm"], "low..nominal..high"),
     (["stress_area", "diameter=uniform:10mm:9mm", "pitch=1mm"], "rise"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "x"], "whole number"),
     (["stress_area", "diameter=10mm", "pitch=1mm", "--trials", "0"], "leave it out"),

@@ -11,6 +11,7 @@
 
 #include "shared/registry.hpp"
 #include "tauten/base/column_threads.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/loosening/free_derivation.hpp"
@@ -20,7 +21,6 @@
 #include "tauten/tightening/torque.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
 #include "tauten/tightening/turn_derivation.hpp"
-#include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
@@ -83,7 +83,7 @@ FreeJob flange_bolt() {
   job.handle_length = Length(0.6);
   job.trials = 1000;
   job.jobs = 2;
-  job.loosened = {{Undone::How::freed, Torque(205)}, {Undone::How::unmoved, Torque(210)}};
+  job.loosened = {{Neighbour::How::freed, Torque(205)}, {Neighbour::How::unmoved, Torque(210)}};
   return job;
 }
 std::string freed() {
@@ -112,7 +112,7 @@ std::string propagated() {
 }
 
 std::string sensitivities() {
-  const Question question = clamp_question(pump_foot());
+  const UncertaintyQuestion question = clamp_question(pump_foot());
   const Model& load = question.outputs.front();
   const JointDistribution inputs = joint_distribution(load, question.inputs);
   SobolOptions options;

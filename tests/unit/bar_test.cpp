@@ -7,8 +7,8 @@
 #include <iterator>
 #include <string>
 
-#include "tauten/tool/drive.hpp"
 #include "tauten/tool/drive_sizes.hpp"
+#include "tauten/tool/drive_strength.hpp"
 #include "tauten/tool/twist.hpp"
 
 #include "near.hpp"
@@ -131,7 +131,7 @@ TEST_CASE("drive: sizes are found by either name, torques grow with size") {
   CHECK(find_hexagon_key(Length(6e-3))->test_torque.si == 52);
   CHECK(find_hexagon_key(Length(20e-3)) == nullptr);
   for (const SquareDrive& drive : square_drives) {
-    // Remembered torques must at least be possible: below full plasticity at the hardest usual steel.
+    // Remembered torques must at least be possible: below full plasticity at the hardest typical steel.
     CHECK(drive.socket_test_torque.si < SquarePlasticTorque::eval(1000e6, drive.male.si));
     CHECK(drive.driver_test_torque < drive.socket_test_torque);
   }

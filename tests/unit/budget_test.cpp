@@ -18,7 +18,7 @@ namespace {
 Model linear() {
   return model_of<3>({"y"}, {{{"a"}, {"b"}, {"c"}}}, [](auto x) { return 2 * x[0] - 3 * x[1] + x[2]; });
 }
-const std::vector<Given> spreads{
+const std::vector<InputDistribution> spreads{
     {"a", Distribution::normal(1, 0.3)}, {"b", Distribution::uniform(-0.2, 0.2)}, {"c", 5.0}};
 
 }  // namespace

@@ -267,7 +267,7 @@ TEST_CASE("what was assumed is said, and nothing about a band that was measured"
   CHECK(count(clamp(job).notices, "friction_estimated") == 0);
 }
 
-TEST_CASE("the usual accuracy of a wrench goes by the setting of each fastener") {
+TEST_CASE("the typical accuracy of a wrench goes by the setting of each fastener") {
   ClampJob job;
   job.socket = Length(10e-3);
   job.property_class = "8.8";
@@ -402,7 +402,7 @@ TEST_CASE("nonsense gives an error that names the argument, never a number") {
   refused([](ClampJob& j) { j.socket = Length(13e-3); }, "thread");
 }
 
-TEST_CASE("a socket brings every fastener that it fits, the usual one first") {
+TEST_CASE("a socket brings every fastener that it fits, the typical one first") {
   ClampJob job;
   job.socket = Length(16e-3);
   job.torque = Torque(48);

@@ -161,7 +161,7 @@ TEST_CASE("the corners of the derivation are the ends of the bands of the answer
         const ClampCandidate& c = answer.candidates.front();
         if (c.tensile_utilisation.high >= 1) continue;
         const Derivation d = derivation_of(answer);
-        CHECK(step_of(d, "preload_from_torque", "at the usual").value == near(c.clamp_load.nominal.si));
+        CHECK(step_of(d, "preload_from_torque", "at the typical").value == near(c.clamp_load.nominal.si));
         CHECK(step_of(d, "preload_from_torque", "most friction").value == near(c.clamp_load.low.si));
         CHECK(step_of(d, "preload_from_torque", "least friction").value == near(c.clamp_load.high.si));
         double worst = 0;
@@ -251,7 +251,7 @@ TEST_CASE("every formula of the registry has every layout") {
     CAPTURE(entry.name);
     std::vector<double> x;
     for (const Arg& arg : entry.inputs) {
-      const Interval range = has_usual_range(arg) ? arg.usual : arg.domain;
+      const Interval range = has_validity_range(arg) ? arg.validity : arg.domain;
       x.push_back(range.high < largest && range.low > -largest ? (range.low + range.high) / 2 : 0.02);
     }
     const Derivation d = derivation_of(entry, x);
@@ -300,7 +300,7 @@ TEST_CASE("units and digits of one quantity, of a dimension, of all") {
   const std::string text = written(d, Layout::text, style);
   CHECK(has(text, "0.0787402 in"));  // 2 mm
   CHECK(has(text, "kN"));            // proof load, which is no preload
-  // 51.24 kN at the usual friction are 11 520 lbf.
+  // 51.24 kN at the typical friction are 11 520 lbf.
   CHECK(has(text, "= 11521 lbf") == false);
   const double pounds = clamp(pump_foot()).candidates.front().clamp_load.nominal.si / 4.4482216152605;
   CHECK(has(text, "= " + number_text(pounds, 3) + " lbf"));

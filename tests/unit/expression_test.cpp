@@ -16,7 +16,7 @@ using namespace tauten;
 
 namespace {
 
-// A reader of the printed form, written on its own: sums, products, powers, calls, with the usual precedence
+// A reader of the printed form, written on its own: sums, products, powers, calls, with the typical precedence
 // (a minus sign binds less than a power, more than a product).
 class Reader {
  public:

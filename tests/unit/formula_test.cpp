@@ -145,8 +145,8 @@ TEST_CASE("the ends of a domain: a lower end may be excluded, the upper end is i
 }
 
 TEST_CASE("outside the range that the source states a value is computed but marked") {
-  const Check usual = bearing_torque.check(25e3, 0.12, 12.8e-3);
-  CHECK(usual.status == Status::ok);
+  const Check nominal = bearing_torque.check(25e3, 0.12, 12.8e-3);
+  CHECK(nominal.status == Status::ok);
   const Check unusual = bearing_torque.check(25e3, 1.5, 12.8e-3);
   CHECK(unusual.status == Status::unusual);
   CHECK(unusual.argument == 1);

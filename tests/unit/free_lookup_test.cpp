@@ -34,13 +34,13 @@ TEST_CASE("names give the figures of the standards") {
   CHECK_FALSE(filled({.thread = "M16", .property_class = "A4-80"}).surroundings.quenched);
 }
 
-TEST_CASE("the tool that was said goes before the usual head") {
+TEST_CASE("the tool that was said goes before the typical head") {
   CHECK(filled({.thread = "M16", .property_class = "8.8", .socket = Length(27e-3)}).width_across_flats.si == 27e-3);
   const FreeJob key = filled({.thread = "M16", .property_class = "8.8", .key = Length(14e-3)});
   CHECK(key.drive == DriveFit::internal_hexagon);
   CHECK(key.width_across_flats.si == 14e-3);
-  const FreeJob usual = filled({.thread = "M16", .property_class = "8.8", .drive = DriveFit::internal_hexagon});
-  CHECK(usual.width_across_flats.si == doctest::Approx(14e-3));  // ISO 4762
+  const FreeJob nominal = filled({.thread = "M16", .property_class = "8.8", .drive = DriveFit::internal_hexagon});
+  CHECK(nominal.width_across_flats.si == doctest::Approx(14e-3));  // ISO 4762
   const FreeJob bit = filled({.thread = "M16", .property_class = "8.8", .bit = 60});
   CHECK(bit.drive == DriveFit::hexalobular);
   CHECK(bit.drive_number == 60);

@@ -228,7 +228,7 @@ TEST_CASE("learning reaches the answer: like fasteners that came easily make the
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   const Free before = free_joint(job);
-  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Undone::How::freed, Torque(torque)});
+  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Neighbour::How::freed, Torque(torque)});
   const Free after = free_joint(job);
   REQUIRE(after.learned);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
@@ -241,7 +241,7 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   job.trials = 160'000;
-  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Undone::How::freed, Torque(torque)});
+  for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Neighbour::How::freed, Torque(torque)});
   const std::vector<AidUse> aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   const Free before = free_joint(job);
   const PlanStep* promised = nullptr;
@@ -255,7 +255,7 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   CHECK(std::fabs(after.chances.free - promised->chances.free) < 0.02);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
   // The same torques of treated bolts are those of the next treated bolt.
-  for (Undone& one : job.loosened) one.treated = true;
+  for (Neighbour& one : job.loosened) one.treated = true;
   const Free treated = free_joint(job);
   CHECK(treated.breakaway.nominal.si == near(treated.learned->torque.nominal.si).epsilon(0.03));
   CHECK(treated.breakaway.nominal.si > after.breakaway.nominal.si);
@@ -270,7 +270,7 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
 TEST_CASE("learning: the band of the answer is the learned one, however far the outcomes lie from what was thought") {
   for (const auto& torques : {std::vector<double>{60}, {45, 52, 49, 60}, {10}, {400}}) {
     FreeJob job = flange_bolt();
-    for (const double torque : torques) job.loosened.push_back({Undone::How::freed, Torque(torque)});
+    for (const double torque : torques) job.loosened.push_back({Neighbour::How::freed, Torque(torque)});
     const Free answer = free_joint(job);
     CAPTURE(torques[0]);
     CHECK(answer.breakaway.low.si == near(answer.learned->torque.low.si).epsilon(0.15));
@@ -288,7 +288,7 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   REQUIRE(before.shear.low.si > 60);
   double stop = before.stop_at.si, shear = before.chances.shear, high = before.shear.high.si;
   for (int sheared = 1; sheared <= 4; ++sheared) {
-    job.loosened.push_back({Undone::How::sheared, Torque(60.0)});  // below the band
+    job.loosened.push_back({Neighbour::How::sheared, Torque(60.0)});  // below the band
     const Free after = free_joint(job);
     CAPTURE(sheared);
     CHECK(after.stop_at.si < stop);
@@ -300,14 +300,14 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   }
   // The torque at which the next one shears is that of the update itself.
   const detail::TorqueSample sample(release_model(job), job.seed);
-  const Learned shank =
-      learn(prior_of(sample.lognormal(detail::Draws::shear)), detail::seen_as(Undone::How::sheared, job.loosened));
+  const Learned shank = learn(prior_of(sample.lognormal(detail::Draws::shear)),
+                              detail::censored_as(Neighbour::How::sheared, job.loosened));
   CHECK(free_joint(job).shear.nominal.si == near(shank.torque.nominal.si).epsilon(0.03));
 
   job = flange_bolt();
   job.corner_loss = Length(0.6e-3);
   const Free fresh = free_joint(job);
-  for (int i = 0; i < 3; ++i) job.loosened.push_back({Undone::How::rounded, Torque(0.6 * fresh.round.low.si)});
+  for (int i = 0; i < 3; ++i) job.loosened.push_back({Neighbour::How::rounded, Torque(0.6 * fresh.round.low.si)});
   const Free rounded = free_joint(job);
   CHECK(rounded.round.nominal.si < 0.8 * fresh.round.nominal.si);
   CHECK(rounded.chances.round > fresh.chances.round);
@@ -340,14 +340,14 @@ TEST_CASE(
   FreeJob job = flange_bolt();
   job.rust = Rust::heavy_rust;
   const AidUse heat{.aid = Aid::heat}, impact{.aid = Aid::impact};
-  const auto usual = [&](std::vector<AidUse> done) {
+  const auto nominal = [&](std::vector<AidUse> done) {
     job.aids = std::move(done);
     return free_joint(job).breakaway.nominal.si;
   };
-  CHECK(usual({heat, heat, heat}) == usual({heat}));
-  CHECK(usual({impact, impact}) == usual({impact}));
-  CHECK(usual({{.aid = Aid::fluid, .soak_hours = 4}, {.aid = Aid::fluid, .soak_hours = 8, .thin_fluid = true}}) ==
-        usual({{.aid = Aid::fluid, .soak_hours = 12, .thin_fluid = true}}));
+  CHECK(nominal({heat, heat, heat}) == nominal({heat}));
+  CHECK(nominal({impact, impact}) == nominal({impact}));
+  CHECK(nominal({{.aid = Aid::fluid, .soak_hours = 4}, {.aid = Aid::fluid, .soak_hours = 8, .thin_fluid = true}}) ==
+        nominal({{.aid = Aid::fluid, .soak_hours = 12, .thin_fluid = true}}));
   job.aids = {{.aid = Aid::brush}};
   job.held = Torque(50.0);
   job.held_untreated = true;
@@ -406,7 +406,7 @@ TEST_CASE("held: what cannot have been held, or says nothing, is refused with a 
   CHECK(refused([](FreeJob& j) { j.held = j.limit = Torque(50.0); }, "limit"));
   CHECK(refused([](FreeJob& j) { j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.held = Torque(50.0), j.held_untreated = true; }, "held_untreated"));
-  CHECK(refused([](FreeJob& j) { j.loosened = {{Undone::How::freed, Torque(50.0), true}}; }, "loosened"));
+  CHECK(refused([](FreeJob& j) { j.loosened = {{Neighbour::How::freed, Torque(50.0), true}}; }, "loosened"));
 }
 
 TEST_CASE("heat on a joint that was wetted: the caution comes where either was used or is planned, and only then") {
@@ -505,7 +505,7 @@ TEST_CASE("what is refused names the argument") {
   job.surroundings.fire_or_burst = true;
   CHECK_FALSE(try_free_joint(job));  // forbidden heat is not computed
   job.surroundings.fire_or_burst = false;
-  job.loosened = {{Undone::How::freed, Torque(0.0)}};
+  job.loosened = {{Neighbour::How::freed, Torque(0.0)}};
   CHECK_FALSE(try_free_joint(job));
 }
 

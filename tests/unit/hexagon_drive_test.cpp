@@ -1,4 +1,4 @@
-#include "tauten/loosening/drive.hpp"
+#include "tauten/loosening/hexagon_drive.hpp"
 
 #include <doctest/doctest.h>
 
@@ -6,8 +6,8 @@
 #include <cmath>
 #include <vector>
 
-#include "tauten/tool/drive.hpp"
 #include "tauten/tool/drive_sizes.hpp"
+#include "tauten/tool/drive_strength.hpp"
 
 #include "near.hpp"
 

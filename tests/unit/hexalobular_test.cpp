@@ -8,7 +8,7 @@
 
 #include "near.hpp"
 #include "tauten/part/head_table.hpp"
-#include "tauten/tool/drive.hpp"
+#include "tauten/tool/drive_strength.hpp"
 
 using namespace tauten;
 

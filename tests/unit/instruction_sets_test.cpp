@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "tauten/base/registry.hpp"
-#include "tauten/friction/test.hpp"
+#include "tauten/friction/measured_friction.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/torque.hpp"
@@ -35,9 +35,9 @@ void compare(Formula<F, Indices>) {
   std::vector<std::vector<Real>> columns;
   std::vector<const Real*> in;
   for (const Arg& arg : F::inputs) {
-    const Interval usual = arg.domain.meet(arg.usual);
-    const Real low = static_cast<Real>(usual.low > 1e-3 ? usual.low * 1.01 : 1e-3);
-    const Real high = static_cast<Real>(usual.high < 1 ? usual.high * 0.99 : 1);
+    const Interval nominal = arg.domain.meet(arg.validity);
+    const Real low = static_cast<Real>(nominal.low > 1e-3 ? nominal.low * 1.01 : 1e-3);
+    const Real high = static_cast<Real>(nominal.high < 1 ? nominal.high * 0.99 : 1);
     columns.emplace_back();
     for (std::size_t row = 0; row < rows; ++row) columns.back().push_back(nth(low, high, row, columns.size()));
   }

@@ -70,7 +70,7 @@ TEST_CASE("a trial does not depend on how the trials are cut into blocks") {
 }
 
 TEST_CASE("inputs are independent unless stated") {
-  std::vector<Given> given;
+  std::vector<InputDistribution> given;
   for (char name = 'a'; name < 'k'; ++name) given.push_back({std::string(1, name), Distribution::uniform(0, 1)});
   const Columns all = drawn(joint_distribution(sum_of(10), given), 100000);
   for (std::size_t i = 0; i < 10; ++i)
@@ -109,14 +109,15 @@ TEST_CASE("the order in which inputs are given does not matter") {
 }
 
 TEST_CASE("what does not fit the model is refused by the name of the input") {
-  const auto refused = [](const std::vector<Given>& given, const std::vector<Correlation>& pairs,
+  const auto refused = [](const std::vector<InputDistribution>& given, const std::vector<Correlation>& pairs,
                           const char* argument) {
     const auto joint = try_joint(sum_of(3), given, pairs);
     REQUIRE_FALSE(joint);
     CAPTURE(joint.error().what());
     CHECK(std::string(joint.error().argument()) == argument);
   };
-  const std::vector<Given> fine{{"a", 1.0}, {"b", Distribution::normal(0, 1)}, {"c", Distribution::normal(0, 1)}};
+  const std::vector<InputDistribution> fine{
+      {"a", 1.0}, {"b", Distribution::normal(0, 1)}, {"c", Distribution::normal(0, 1)}};
   CHECK(try_joint(sum_of(3), fine));
   refused({{"a", 1.0}, {"b", 1.0}}, {}, "c");
   refused({{"a", 1.0}, {"b", 1.0}, {"c", 1.0}, {"d", 1.0}}, {}, "d");

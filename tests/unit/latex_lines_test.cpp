@@ -1,5 +1,5 @@
 // Breaking formulas into lines: nothing is lost, nothing is broken inside a bracket, and widths are those of a page that
-// was set. The widths in points are what pdfTeX measures with its usual ten-point font: \setbox0\hbox{$\displaystyle ...$}.
+// was set. The widths in points are what pdfTeX measures with its typical ten-point font: \setbox0\hbox{$\displaystyle ...$}.
 #include <doctest/doctest.h>
 
 #include <string>

@@ -9,7 +9,7 @@
 #include "near.hpp"
 
 using namespace tauten;
-using How = Undone::How;
+using How = Neighbour::How;
 
 TEST_CASE("without outcomes the prior comes back") {
   const Learned l = learn({50, 0.4, 0.3, 0.01}, {});
@@ -22,7 +22,7 @@ TEST_CASE("known scatter and only freed fasteners: the conjugate normal form") {
   const double s = 0.25, between = 0.6, centre = std::log(40.0);
   const double torques[] = {55, 71, 62, 80};
   double sum = centre / (between * between), precision = 1 / (between * between);
-  std::vector<Undone> undone;
+  std::vector<Neighbour> undone;
   for (const double torque : torques) {
     undone.push_back({How::freed, Torque(torque)});
     sum += std::log(torque) / (s * s);
@@ -35,7 +35,7 @@ TEST_CASE("known scatter and only freed fasteners: the conjugate normal form") {
 
 TEST_CASE("censored outcomes: a plain sum over a fine, wide grid") {
   const FreeTorquePrior prior{60, 0.5, 0.35, 0.4};
-  const std::vector<Undone> undone = {
+  const std::vector<Neighbour> undone = {
       {How::freed, Torque(48)}, {How::sheared, Torque(75)}, {How::freed, Torque(66)}, {How::unmoved, Torque(90)}};
   double total = 0, first = 0, second = 0, below = 0;
   const double asked = std::log(70.0);
@@ -44,7 +44,7 @@ TEST_CASE("censored outcomes: a plain sum over a fine, wide grid") {
       const double s = std::exp(log_s);
       double p =
           std::exp(-std::pow((mu - std::log(60.0)) / 0.5, 2) / 2 - std::pow((log_s - std::log(0.35)) / 0.4, 2) / 2);
-      for (const Undone& one : undone) {
+      for (const Neighbour& one : undone) {
         const double z = (std::log(one.torque.si) - mu) / s;
         p *= one.how == How::freed ? std::exp(-z * z / 2) / s : std::erfc(z / std::sqrt(2.0)) / 2;
       }
@@ -72,7 +72,7 @@ TEST_CASE("a stated band holds the truth as often as it says, over simulated fla
   for (int flange = 0; flange < flanges; ++flange) {
     const double mu = std::log(prior.median) + prior.between * normal(generator);
     const double s = prior.within * std::exp(prior.within_doubt * normal(generator));
-    std::vector<Undone> undone;
+    std::vector<Neighbour> undone;
     for (int bolt = 0; bolt < 4; ++bolt) {
       const double free = std::exp(mu + s * normal(generator)), breaks = 90 * std::exp(0.15 * normal(generator));
       const double limit = 80;
@@ -97,10 +97,10 @@ TEST_CASE("a stated band holds the truth as often as it says, over simulated fla
 
 TEST_CASE("learning: more of the same moves it further, many outcomes pin it down") {
   const FreeTorquePrior prior{60, 0.5, 0.3};
-  const std::vector<Undone> few(2, {How::freed, Torque(30)}), more(8, {How::freed, Torque(30)});
+  const std::vector<Neighbour> few(2, {How::freed, Torque(30)}), more(8, {How::freed, Torque(30)});
   CHECK(learn(prior, more).median.nominal < learn(prior, few).median.nominal);
   CHECK(learn(prior, {{How::unmoved, Torque(90)}}).median.nominal.si > 60);
-  std::vector<Undone> many;
+  std::vector<Neighbour> many;
   for (int i = 0; i < 1000; ++i)
     many.push_back({How::freed, Torque(300 * std::exp(0.2 * normal_quantile((i + 0.5) / 1000)))});
   const Learned l = learn(prior, many);  // far outside the prior

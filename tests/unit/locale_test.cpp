@@ -8,13 +8,13 @@
 #include <string>
 
 #include "shared/registry.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/joint/build.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
-#include "tauten/tool/drawing.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 
@@ -99,7 +99,7 @@ std::string everything() {
   stuck.trials = 2000;
   out += json_text(tree_of(free_joint(stuck)), 1) +
          derivation_text(derivation_of(stuck, free_joint(stuck)), shared::registry(), Layout::html);
-  stuck.loosened = {{Undone::How::freed, Torque(-20.5)}};
+  stuck.loosened = {{Neighbour::How::freed, Torque(-20.5)}};
   refused(try_free_joint(stuck));
   stuck.loosened.clear();
   stuck.corner_loss = Length(7.25e-3);
@@ -119,7 +119,7 @@ std::string everything() {
   for (const Entry& entry : shared::registry()) {
     out += expression_text(entry, Notation::text);
     for (const Arg& arg : entry.inputs)
-      out += range_text(arg.domain, arg.dimension) + range_text(arg.usual, arg.dimension);
+      out += range_text(arg.domain, arg.dimension) + range_text(arg.validity, arg.dimension);
   }
 #if defined(__cpp_exceptions)
   try {

@@ -203,7 +203,7 @@ TEST_CASE("coverage over 1000 simulated tightenings: nineteen of twenty interval
   const double truth[] = {48, 1.5e-3, 9.026e-3, 0.12, 0.12, 12.8e-3};
   const double errors[] = {1, 0, 0, 0.01, 0.012, 0.2e-3};
   const double load = model.value(truth);
-  std::vector<Given> spread;
+  std::vector<InputDistribution> spread;
   for (std::size_t i = 0; i < 6; ++i)
     spread.push_back({model.inputs[i].name, Distribution::normal(truth[i], errors[i])});
   const JointDistribution measured = joint_distribution(model, spread);
@@ -213,7 +213,7 @@ TEST_CASE("coverage over 1000 simulated tightenings: nineteen of twenty interval
     double* columns[6];
     for (std::size_t i = 0; i < 6; ++i) columns[i] = &seen[i];
     measured.draw(99, 7, n, 1, columns);
-    std::vector<Given> given;
+    std::vector<InputDistribution> given;
     for (std::size_t i = 0; i < 6; ++i)
       given.push_back({model.inputs[i].name, Distribution::normal(seen[i], errors[i])});
     const JointDistribution inputs = joint_distribution(model, given);

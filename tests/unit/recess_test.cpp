@@ -6,8 +6,8 @@
 #include <cmath>
 
 #include "near.hpp"
-#include "tauten/loosening/drive.hpp"
 #include "tauten/loosening/free.hpp"
+#include "tauten/loosening/hexagon_drive.hpp"
 #include "tauten/part/hexalobular_table.hpp"
 
 using namespace tauten;

@@ -206,11 +206,11 @@ TEST_CASE("a formula's inputs have different names and symbols, and its ranges m
       CHECK(names.insert(arg.name).second);
       CHECK(symbols.insert(arg.symbol).second);
       CHECK(arg.domain.low < arg.domain.high);
-      CHECK(arg.usual.low < arg.usual.high);
-      const bool stated = arg.usual.high < largest;
+      CHECK(arg.validity.low < arg.validity.high);
+      const bool stated = arg.validity.high < largest;
       if (stated) {
-        CHECK(arg.domain.contains(arg.usual.high));
-        CHECK(arg.usual.low >= arg.domain.low);
+        CHECK(arg.domain.contains(arg.validity.high));
+        CHECK(arg.validity.low >= arg.domain.low);
       }
     }
   }

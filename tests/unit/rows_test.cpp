@@ -45,8 +45,8 @@ std::vector<std::size_t> all_of(const RowQuestion& asked) {
 
 bool same_bits(double a, double b) { return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b); }
 
-std::vector<Said> said_of(const Pairs& pairs) {
-  std::vector<Said> said;
+std::vector<Assignment> said_of(const Pairs& pairs) {
+  std::vector<Assignment> said;
   for (const auto& [key, text] : pairs) said.push_back({key, text});
   return said;
 }

@@ -10,7 +10,7 @@
 
 namespace sample {
 
-// Where a formula states no usual range: what a pumping station is bolted with, M2 to M64.
+// Where a formula states no range of validity: what a pumping station is bolted with, M2 to M64.
 inline tauten::Interval trade_range(tauten::Dim dimension) {
   using tauten::Dim;
   switch (dimension) {
@@ -31,8 +31,8 @@ inline tauten::Interval trade_range(tauten::Dim dimension) {
 }
 
 inline double draw(const tauten::Arg& arg, std::mt19937_64& random) {
-  const bool stated = arg.usual.low > -tauten::largest && arg.usual.high < tauten::largest;
-  tauten::Interval range = stated ? arg.usual : trade_range(arg.dimension);
+  const bool stated = arg.validity.low > -tauten::largest && arg.validity.high < tauten::largest;
+  tauten::Interval range = stated ? arg.validity : trade_range(arg.dimension);
   // The upper end first: a lower end of 0 may have no meaning.
   range.low = std::max({range.low, arg.domain.low, range.low <= 0 ? range.high * 1e-3 : range.low});
   range.high = std::min(range.high, arg.domain.high);

@@ -21,7 +21,7 @@ Model ishigami() {
 }
 
 JointDistribution even(const Model& model) {
-  std::vector<Given> given;
+  std::vector<InputDistribution> given;
   for (const Variable& v : model.inputs) given.push_back({v.name, Distribution::uniform(-M_PI, M_PI)});
   return joint_distribution(model, given);
 }

@@ -245,7 +245,7 @@ TEST_CASE("the linear torque lies 0.2 to 1 % below the exact one for M6 to M16 a
 }
 
 TEST_CASE("friction locks a steep thread: there is no torque, and a screw without friction turns back by itself") {
-  // mu' tan(phi) = 1 needs mu' of 18.9 for M10; far outside the usual range, but inside the domain.
+  // mu' tan(phi) = 1 needs mu' of 18.9 for M10; far outside the range of validity, but inside the domain.
   CHECK(std::isnan(screw_efficiency.si(1.5e-3, 9.026e-3, 19.0, 0.0)));
   CHECK(std::isnan(screw_torque.si(1e3, 1.5e-3, 9.026e-3, 19.2, 0.0, 0.0, 0.0)));
   CHECK(screw_torque.check(1e3, 1.5e-3, 9.026e-3, 19.2, 0.0, 0.0, 0.0).status == Status::impossible);

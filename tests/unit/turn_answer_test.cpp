@@ -118,14 +118,14 @@ TEST_CASE("turn: angle and load are inverses, also past yield") {
   CHECK(turn(job).proof_share.nominal == near(0.75));  // what is aimed at if nothing is said
 }
 
-TEST_CASE("turn: the usual turn lies on the usual curve") {
+TEST_CASE("turn: the typical turn lies on the typical curve") {
   const CurveAnswer drawn = curve({.joint = foot(), .points = 4000});
   for (const double degrees : {5.0, 20.0, 30.0, 60.0, 120.0})
     CHECK(turn(turned(degrees)).clamp_load.nominal.si ==
           near(preload_at(drawn.nominal, degrees * pi_value / 180)).epsilon(2e-4));
 }
 
-TEST_CASE("turn: bands hold the usual figure, and each doubt widens them") {
+TEST_CASE("turn: bands hold the typical figure, and each doubt widens them") {
   for (const double degrees : {5.0, 15.0, 30.0, 60.0, 90.0}) {
     const TurnAnswer a = turn(turned(degrees));
     CHECK(a.clamp_load.low < a.clamp_load.nominal);
@@ -170,7 +170,7 @@ TEST_CASE("turn: friction counts for little past yield, and all of it by torque"
   job.strength_surplus = 0;
   const Band<Force> load = turn(job).clamp_load;
   CHECK(load.high.si / load.low.si < 1.25);
-  // The torque that the usual bolt needs breaks the one with little friction.
+  // The torque that the typical bolt needs breaks the one with little friction.
   CHECK(std::isnan(a.by_torque.nominal.si));
   const TurnAnswer elastic = turn(turned(10));
   CHECK(elastic.by_torque.nominal.si == near(elastic.clamp_load.nominal.si));
@@ -200,7 +200,7 @@ TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") 
   const auto most = [&](double strength, double mu) {
     return strength * area / std::sqrt(1 + 27 * lever(mu) * lever(mu) / (10e-3 * 10e-3));
   };
-  // What the slippery bolt gets from the torque of the usual one, on a face from 17.5 to 22.49 mm, 4 % too much of it.
+  // What the slippery bolt gets from the torque of the typical one, on a face from 17.5 to 22.49 mm, 4 % too much of it.
   const auto asked = [&](const TurnAnswer& a) {
     const auto whole = [&](double Band<double>::* at) {
       return lever(a.thread_friction.*at) + a.bearing_friction.*at * (22.49e-3 + 17.5e-3) / 4;

@@ -15,14 +15,14 @@ using namespace tauten;
 
 namespace {
 
-const std::vector<Given> wrench = {{"torque", Distribution::uniform(46, 50)},
-                                   {"pitch", 1.5e-3},
-                                   {"pitch_diameter", 9.026e-3},
-                                   {"thread_friction", Distribution::from_band(0.08, 0.12, 0.16)},
-                                   {"bearing_friction", Distribution::normal(0.12, 0.01)},
-                                   {"bearing_diameter", Distribution::lognormal(12.8e-3, 0.02)}};
+const std::vector<InputDistribution> wrench = {{"torque", Distribution::uniform(46, 50)},
+                                               {"pitch", 1.5e-3},
+                                               {"pitch_diameter", 9.026e-3},
+                                               {"thread_friction", Distribution::from_band(0.08, 0.12, 0.16)},
+                                               {"bearing_friction", Distribution::normal(0.12, 0.01)},
+                                               {"bearing_diameter", Distribution::lognormal(12.8e-3, 0.02)}};
 
-Question chain() {
+UncertaintyQuestion chain() {
   return try_formula_question(shared::registry(), {{"preload_from_torque"}, {"thread_torque"}}).value();
 }
 
@@ -36,7 +36,7 @@ const Figure& figure_named(const std::vector<Figure>& figures, const std::string
 }  // namespace
 
 TEST_CASE("a budget tells its inputs, its formulas at the means, and what each input brings") {
-  const Question question = chain();
+  const UncertaintyQuestion question = chain();
   const Model& model = question.outputs.front();
   const JointDistribution inputs = try_joint(question, wrench).value();
   const Budget b = budget(model, inputs, 3);
@@ -72,7 +72,7 @@ TEST_CASE("a budget tells its inputs, its formulas at the means, and what each i
 }
 
 TEST_CASE("what goes together is told, and that the squares alone do not add up") {
-  const Question question = chain();
+  const UncertaintyQuestion question = chain();
   const Model& model = question.outputs.front();
   const JointDistribution inputs = try_joint(question, wrench, {{"thread_friction", "bearing_friction", 0.8}}).value();
   const Derivation d = derivation_of(question, model, inputs, budget(model, inputs));
@@ -82,7 +82,7 @@ TEST_CASE("what goes together is told, and that the squares alone do not add up"
 }
 
 TEST_CASE("a run tells from what it drew, and its figures") {
-  Question question = chain();
+  UncertaintyQuestion question = chain();
   question.notices.push_back(cautions::no_release);
   const Model& model = question.outputs.front();
   const JointDistribution inputs = try_joint(question, wrench).value();
@@ -110,7 +110,7 @@ TEST_CASE("a whole answer brings its notices, and every layout can be written") 
   job.thread = "M16";
   job.property_class = "8.8";
   job.torque = Torque(130);
-  const Question question = clamp_question(job);
+  const UncertaintyQuestion question = clamp_question(job);
   const Model& model = question.outputs.front();
   const JointDistribution inputs = try_joint(question, {}).value();
   const Derivation d = derivation_of(question, model, inputs, budget(model, inputs));

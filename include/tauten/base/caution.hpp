@@ -1,4 +1,4 @@
-// The usual cautions: the same code and the same words in every answer that they apply to.
+// The standing cautions: the same code and the same words in every answer that they apply to.
 #pragma once
 
 #include <string_view>

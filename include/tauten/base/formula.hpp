@@ -32,8 +32,8 @@ struct Arg {
   const char* name;    ///< snake_case word of the nomenclature
   const char* symbol;  ///< the source's symbol, "mu_G"
   Dim dimension;
-  Interval domain;            ///< where the formula has a meaning; outside it the value is NaN
-  Interval usual = any_sign;  ///< the range that the source states; outside it the value carries a warning
+  Interval domain;               ///< where the formula has a meaning; outside it the value is NaN
+  Interval validity = any_sign;  ///< the range that the source states; outside it the value carries a warning
 };
 
 /// Outcome of looking at the inputs of a call: what is wrong, and with which input (-1: with their combination).
@@ -154,7 +154,7 @@ class Formula<F, std::index_sequence<I...>> {
   /// \param outside  gets its topmost bit set where `check` does not give `Status::ok`, or an input is minus zero
   template <class Real>
   static constexpr Real si_unless(BitsOf<Real>& outside, const auto&... x) noexcept {
-    constexpr Interval ordinary[] = {F::inputs[I].domain.meet(F::inputs[I].usual)...};
+    constexpr Interval ordinary[] = {F::inputs[I].domain.meet(F::inputs[I].validity)...};
     const Real value = F::eval(x...);
     outside |= (F::output.domain.outside_bit(value) | ... | ordinary[I].outside_bit(x));
     if constexpr (has_requirement) outside |= F::requirement(x...) > 0 ? BitsOf<Real>{0} : ~BitsOf<Real>{0};
@@ -172,7 +172,7 @@ class Formula<F, std::index_sequence<I...>> {
       if (!F::inputs[i].domain.contains(values[i])) return {Status::outside_domain, i};
     if (!possible(F::eval(values[I]...), values[I]...)) return {Status::impossible, -1};
     for (int i = 0; i < arity; ++i)
-      if (!F::inputs[i].usual.contains(values[i])) return {Status::unusual, i};
+      if (!F::inputs[i].validity.contains(values[i])) return {Status::unusual, i};
     return {};
   }
 

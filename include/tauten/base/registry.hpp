@@ -38,7 +38,7 @@ struct Entry {
   double (*gradient)(const double* x, double* slopes) noexcept;  ///< value; partial derivatives into `slopes`
   Symbolic (*expression)();                                      ///< the formula itself
   /// Rows of strided columns: pointers to the first row of each input and of the output, and the bytes from row to row.
-  /// \return whether every row has a value, and that from inputs in their usual ranges; if not, `check` tells more
+  /// \return whether every row has a value, and that from inputs in their ranges of validity; if not, `check` tells more
   bool (*rows_double)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
   bool (*rows_float)(char* const* columns, const std::ptrdiff_t* steps, std::size_t rows) noexcept;
 
@@ -53,7 +53,7 @@ inline constexpr std::size_t rows_per_block = 256;
 inline constexpr int most_inputs = 12;
 
 #if defined(__x86_64__) && defined(__GNUC__)
-/// A result of so many bytes is written past the cache, which has no room for it: to be written the usual way, memory is
+/// A result of so many bytes is written past the cache, which has no room for it: to be written the ordinary way, memory is
 /// read first. That saves a tenth of the time or so.
 inline constexpr std::size_t bytes_past_cache = std::size_t{4} << 20;
 

@@ -136,7 +136,7 @@ class DerivationWriter {
     return "";
   }
 
-  /// "0.1 to 0.16, usually 0.13", or one number, with its unit.
+  /// "0.1 to 0.16, typically 0.13", or one number, with its unit.
   std::string value(const Figure& f) const {
     if (!f.text.empty()) return plain(f.text);
     const auto number = [&](double si, bool with_unit = true) {
@@ -149,7 +149,7 @@ class DerivationWriter {
     };
     const Band<double>& v = f.value;
     if (v.low == v.high) return number(v.nominal);
-    return number(v.low, false) + " to " + number(v.high) + ", usually " + number(v.nominal);
+    return number(v.low, false) + " to " + number(v.high) + ", typically " + number(v.nominal);
   }
 
   static std::string note(const Figure& f) {

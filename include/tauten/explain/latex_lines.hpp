@@ -15,7 +15,7 @@ inline constexpr double latex_page_width = 31;
 
 namespace detail {
 
-/// Reads the LaTeX that `ExpressionWriter` writes, and adds up how wide it is set. Widths are those of usual text fonts.
+/// Reads the LaTeX that `ExpressionWriter` writes, and adds up how wide it is set. Widths are those of typical text fonts.
 class LatexRuler {
  public:
   explicit LatexRuler(std::string_view text) : rest_(text) {}

@@ -17,6 +17,8 @@ inline std::string range_text(const Interval& range, Dim dimension) {
 }
 
 /// \return true if the source of a formula states a range for this input
-inline bool has_usual_range(const Arg& arg) noexcept { return arg.usual.low > -largest || arg.usual.high < largest; }
+inline bool has_validity_range(const Arg& arg) noexcept {
+  return arg.validity.low > -largest || arg.validity.high < largest;
+}
 
 }  // namespace tauten

@@ -42,8 +42,8 @@ struct StepText {
 inline std::string validity_text(const Entry& entry) {
   std::string text;
   for (const Arg& arg : entry.inputs)
-    if (has_usual_range(arg))
-      text += (text.empty() ? "" : ", ") + std::string(arg.name) + " " + range_text(arg.usual, arg.dimension);
+    if (has_validity_range(arg))
+      text += (text.empty() ? "" : ", ") + std::string(arg.name) + " " + range_text(arg.validity, arg.dimension);
   return text;
 }
 
@@ -54,10 +54,10 @@ inline std::vector<std::string> input_warnings(const Entry& entry, std::span<con
   for (std::size_t i = 0; i < entry.inputs.size(); ++i) {
     const Arg& arg = entry.inputs[i];
     const bool possible = arg.domain.contains(x[i]);
-    if (possible && arg.usual.contains(x[i])) continue;
+    if (possible && arg.validity.contains(x[i])) continue;
     found.push_back(std::string(arg.name) + " is " + shown(style, x[i], arg.name, arg.dimension).text() +
                     (possible ? ", outside the stated range " : ", but must be ") +
-                    range_text(possible ? arg.usual : arg.domain, arg.dimension));
+                    range_text(possible ? arg.validity : arg.domain, arg.dimension));
   }
   if (found.empty() && entry.check(x.data()).status == Status::impossible)
     found.push_back(std::string("no ") + entry.output.name + " fits these inputs together");

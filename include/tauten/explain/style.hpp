@@ -126,8 +126,8 @@ inline Shown shown(const Style& style, double si, std::string_view name, Dim dim
     take(choice->unit);
   const auto* digits = detail::choice_of(style, name, dimension, [](const auto& c) { return c.significant > 0; });
   // Shares in percent are never known that well.
-  const int usual = out.unit == "%" && style.digits == Style().digits ? 3 : style.digits;
-  out.number = number_text(si / one, digits != nullptr ? digits->significant : usual);
+  const int digits_shown = out.unit == "%" && style.digits == Style().digits ? 3 : style.digits;
+  out.number = number_text(si / one, digits != nullptr ? digits->significant : digits_shown);
   return out;
 }
 

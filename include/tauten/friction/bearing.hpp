@@ -10,7 +10,7 @@ namespace tauten {
 /// of the least width where grade and size allow; below M8 it is smaller, down to 0.71.
 inline constexpr double hexagon_face_share = 0.92;
 
-/// Effective diameter of the bearing face, as the mean of its outer diameter and the hole. The usual form.
+/// Effective diameter of the bearing face, as the mean of its outer diameter and the hole. The typical form.
 struct MeanBearingDiameter {
   static constexpr const char* name = "mean_bearing_diameter";
   static constexpr const char* summary = "Effective bearing diameter, mean of outer and hole diameter";

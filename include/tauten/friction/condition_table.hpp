@@ -37,10 +37,10 @@ struct ThreadConditionRow {
   const char* title;      ///< what it is
   const char* group;      ///< bare, coated, paste, stainless, locked or field
   double thread_low;      ///< least coefficient of friction in the thread
-  double thread_nominal;  ///< usual coefficient of friction in the thread
+  double thread_nominal;  ///< typical coefficient of friction in the thread
   double thread_high;     ///< greatest coefficient of friction in the thread
   double face_low;        ///< least coefficient of friction under head or nut
-  double face_nominal;    ///< usual coefficient of friction under head or nut
+  double face_nominal;    ///< typical coefficient of friction under head or nut
   double face_high;       ///< greatest coefficient of friction under head or nut
   bool lubricated;        ///< true if a fluid, paste or wax is on the surface
   const char* note;       ///< what else to know; may be ""

@@ -11,7 +11,7 @@
 
 #include "tauten/base/math.hpp"
 #include "tauten/base/outcome.hpp"
-#include "tauten/joint/refusal.hpp"
+#include "tauten/base/refusal.hpp"
 
 namespace tauten {
 

@@ -146,7 +146,7 @@ struct TighteningStep {
 /// Passes in shares of the torque, and rounds at the full torque in which the joint settles.
 /// \param order    of every pass
 /// \param shares   of the passes, rising to 1; equal ones are repeats. 0.3, 0.6, 1 is common practice
-/// \param rounds   one after another at the full torque, each in its own order; usually one circular
+/// \param rounds   one after another at the full torque, each in its own order; typically one circular
 /// \return the steps; or an error for an order that does not name each bolt once, or a share that is not above 0, falls,
 ///         is above 1, or a last one below 1
 inline Outcome<std::vector<TighteningStep>> try_tightening_plan(const BoltOrder& order,

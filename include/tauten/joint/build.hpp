@@ -7,14 +7,14 @@
 #include <optional>
 
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/joint/joint.hpp"
-#include "tauten/joint/refusal.hpp"
 #include "tauten/part/hole_table.hpp"
 #include "tauten/thread/profile.hpp"
 
 namespace tauten {
 
-/// What the far end needs. Zero stands for what is usual.
+/// What the far end needs. Zero stands for what is typical.
 struct FarEnd {
   Length nut_height{};                         ///< of a nut; 0: 0.8 d, common practice
   Length engagement{};                         ///< of a stud in its tapped hole; 0: 1.25 d, common practice
@@ -131,7 +131,7 @@ inline std::optional<Error> add_nut_face(Joint& joint, const Bolt& bolt, const F
 /// A bolt through clearance holes with a nut.
 /// \param bolt    plain dimensions
 /// \param layers  clamped layers from the head to the nut, washers included
-/// \param end     nut height, if it is not usual
+/// \param end     nut height, if it is not typical
 inline Outcome<Joint> try_through_bolt(const Bolt& bolt, std::vector<Layer> layers, const FarEnd& end = {}) {
   Outcome<Joint> begun = detail::begin_joint(JointKind::through_bolt, bolt, std::move(layers));
   if (!begun) return begun;

@@ -55,7 +55,7 @@ struct SleeveResilience {
 /// \copydoc SleeveResilience
 inline constexpr Formula<SleeveResilience> sleeve_resilience{};
 
-/// Stiffness of one frustum of the textbook cone method, for any half angle; 30 degrees is usual, 45 degrees is older
+/// Stiffness of one frustum of the textbook cone method, for any half angle; 30 degrees is typical, 45 degrees is older
 /// and too stiff. A joint is a series of frusta that meet at half the grip.
 struct FrustumStiffness {
   static constexpr const char* name = "frustum_stiffness";

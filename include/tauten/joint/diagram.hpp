@@ -4,8 +4,8 @@
 #include <vector>
 
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/joint/load.hpp"
-#include "tauten/joint/refusal.hpp"
 
 namespace tauten {
 

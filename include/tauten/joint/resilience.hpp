@@ -6,10 +6,10 @@
 
 #include "tauten/base/notice.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/joint/cone.hpp"
 #include "tauten/joint/cone_angle.hpp"
 #include "tauten/joint/joint.hpp"
-#include "tauten/joint/refusal.hpp"
 #include "tauten/joint/stiffness.hpp"
 
 namespace tauten {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/friction/lever.hpp"
-#include "tauten/loosening/parts.hpp"
+#include "tauten/loosening/torque_terms.hpp"
 
 namespace tauten {
 

@@ -4,15 +4,15 @@
 #include "tauten/friction/bearing.hpp"
 #include "tauten/friction/lever.hpp"
 #include "tauten/loosening/bond.hpp"
-#include "tauten/loosening/drive.hpp"
 #include "tauten/loosening/free_job.hpp"
+#include "tauten/loosening/hexagon_drive.hpp"
 #include "tauten/loosening/recess.hpp"
 #include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/rust.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/profile.hpp"
-#include "tauten/tool/drive.hpp"
 #include "tauten/tool/drive_sizes.hpp"
+#include "tauten/tool/drive_strength.hpp"
 
 namespace tauten {
 

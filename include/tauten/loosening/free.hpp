@@ -104,7 +104,7 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       lobes ? "The lobes are too far gone: this bit turns in the recess. Take another grip and ask again."
             : "The corners are too far gone: this tool spins on them. Take one that grips, and ask again.");
   say(at_odds, "outcomes_at_odds",
-      "The fasteners already undone lie far from what such a joint usually takes, so that the next one is uncertain: "
+      "The fasteners already undone lie far from what such a joint typically takes, so that the next one is uncertain: "
       "look at thread, class and state of rust again.",
       true);
   say(lobes, "clean_recess",
@@ -138,7 +138,7 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       true);
   const bool across = !is_internal(job.drive);
   const Interval tried =
-      job.drive == DriveFit::open_end ? OpenEndTestTorque::inputs[0].usual : RingTestTorque::inputs[0].usual;
+      job.drive == DriveFit::open_end ? OpenEndTestTorque::inputs[0].validity : RingTestTorque::inputs[0].validity;
   say(across && !tried.contains(job.width_across_flats.si), "tool_beyond_table",
       "No test torque is known of a tool this wide; what it takes is drawn on from smaller ones.", true);
   say(across && rust_state(job.rust).metal_loss.median > 0 && !(job.corner_loss.si > 0), "measure_corners",
@@ -223,7 +223,7 @@ inline Error never_held(const FreeJob& job, std::uint64_t count) {
 }
 
 /// Fills in what is left once half, three quarters and nine tenths of the pull have been held.
-inline void look_on(const FreeJob& job, const Simulation& s, Free& answer) {
+inline void add_outlook(const FreeJob& job, const Simulation& s, Free& answer) {
   const double from = job.held && !job.held_untreated ? job.held->si : 0;
   const Torque limit = answer.chances.limit;
   for (const double share : {0.5, 0.75, 0.9}) {
@@ -255,7 +255,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   using detail::Draws;
   answer.breakaway = sample.band(Draws::free);
   answer.shear = sample.band(Draws::shear);
-  answer.round = sample.band(Draws::round);
+  answer.round = sample.band(Draws::rounded);
   answer.tool = sample.band(Draws::tool);
   if (job.handle_length.si > 0) answer.arm = sample.band(Draws::arm);
   answer.capacities = detail::capacities_of(job, model, answer.shear, answer.round, held ? held->torque : Torque(0.0));
@@ -265,7 +265,7 @@ inline Outcome<Free> try_free_joint(const FreeJob& job) {
   const bool spins = !(model.drive.median > 0);
   answer.stopped_by_shear = !spins && answer.stop_at < s.limit_for_gain();
   answer.chances = s.at(job.limit ? *job.limit : answer.stop_at);
-  detail::look_on(job, s, answer);
+  detail::add_outlook(job, s, answer);
   constexpr int points = 60;
   // Where the tool spins, everything has ended before it begins.
   const double last =

@@ -64,11 +64,12 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   out.push_back(figure("bearing_growth", state.bearing_growth.median, "median for this rust", true));
   if (state.bond_strength.median > 0)
     out.push_back(figure("bond_strength", Stress(state.bond_strength.median), "median for this rust", true));
-  const bool usual_length = !(job.engaged_length.si > 0);
-  out.push_back(figure("engaged_length", Length(engaged_length_of(job)), usual_length ? "0.8 d" : "", usual_length));
-  const bool usual_face = !(job.bearing_diameter.si > 0);
+  const bool typical_length = !(job.engaged_length.si > 0);
+  out.push_back(
+      figure("engaged_length", Length(engaged_length_of(job)), typical_length ? "0.8 d" : "", typical_length));
+  const bool typical_face = !(job.bearing_diameter.si > 0);
   out.push_back(figure("bearing_diameter", Length(bearing_diameter_of(job)),
-                       usual_face ? "from width and diameter" : "", usual_face));
+                       typical_face ? "from width and diameter" : "", typical_face));
   if (job.held)
     out.push_back(figure("held", *job.held,
                          job.held_untreated ? "before the aids; it has not moved" : "as it is; it has not moved"));
@@ -109,7 +110,7 @@ inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
     out.found.push_back(figure("learned", answer.learned->median, "from the fasteners already undone"));
   out.found.push_back(figure("limit", answer.chances.limit, "for the chances below"));
   const auto chance = [&](const char* name, double share, const char* note) {
-    // The usual number of trials does not resolve less.
+    // The typical number of trials does not resolve less.
     out.found.push_back(share < 1e-3 ? figure_in_words(name, "below 0.1 %", note)
                                      : figure(name, share, note, false, "%"));
   };

@@ -8,8 +8,8 @@
 #include "tauten/base/math.hpp"
 #include "tauten/loosening/aid_use.hpp"
 #include "tauten/loosening/heat_limit.hpp"
+#include "tauten/loosening/neighbour.hpp"
 #include "tauten/loosening/rust_state.hpp"
-#include "tauten/loosening/undone.hpp"
 #include "tauten/part/hexalobular.hpp"
 #include "tauten/tool/hand.hpp"
 #include "tauten/tool/shop_text.hpp"
@@ -34,7 +34,7 @@ constexpr bool is_internal(DriveFit drive) noexcept {
   return drive == DriveFit::internal_hexagon || drive == DriveFit::hexalobular;
 }
 
-/// One stuck fastener. Lengths left at zero take usual proportions of a hexagon bolt.
+/// One stuck fastener. Lengths left at zero take typical proportions of a hexagon bolt.
 struct FreeJob {
   Length diameter;
   Length pitch;
@@ -57,11 +57,12 @@ struct FreeJob {
   Length first_year_loss;  ///< corrosion of the first year at this place
 
   DriveFit drive = DriveFit::six_point;
-  Length head_height;                     ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
-  std::optional<Length> drive_clearance;  ///< width of the opening less that of what goes into it; none: the usual one
-  Length corner_loss;                     ///< radial wear of the corners, or of the ridges between lobes
-  Length drive_square;                    ///< smallest square drive in the chain; 0: none
-  Length handle_length;                   ///< 0: not by hand
+  Length head_height;  ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
+  std::optional<Length>
+      drive_clearance;   ///< width of the opening less that of what goes into it; none: the typical one
+  Length corner_loss;    ///< radial wear of the corners, or of the ridges between lobes
+  Length drive_square;   ///< smallest square drive in the chain; 0: none
+  Length handle_length;  ///< 0: not by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
 
@@ -73,7 +74,7 @@ struct FreeJob {
   std::optional<Torque> held;   ///< this very fastener was pulled to it and has not moved
   bool held_untreated = false;  ///< that was before the aids already used; else after them
   HeatSurroundings surroundings;
-  std::vector<Undone>
+  std::vector<Neighbour>
       loosened;  ///< like fasteners of the same flange; without the aids already used, unless they say so
   int trials = 200'000;
   std::uint64_t seed = 1;
@@ -90,8 +91,8 @@ inline std::optional<Error> drive_error(const FreeJob& job) {
                    job.drive == DriveFit::internal_hexagon ? Interval{0.3 * d, 1.2 * d} : Interval{1.05 * d, 4 * d});
   const auto drive = try_hexalobular_drive(job.drive_number);
   if (!drive) return drive.error();
-  const Interval usual{0.3 * d, 1.2 * d};
-  if (!outside("outer_diameter", drive->outer_diameter, usual)) return std::nullopt;
+  const Interval plausible{0.3 * d, 1.2 * d};
+  if (!outside("outer_diameter", drive->outer_diameter, plausible)) return std::nullopt;
   return refuse("drive_number", "drive_number " + std::to_string(job.drive_number) + " is " +
                                     shop_text(drive->outer_diameter) + " wide, but in a screw of " +
                                     shop_text(job.diameter) + " must lie between " + shop_text(Length(0.3 * d)) +
@@ -158,7 +159,7 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("wanted_chance", Plain(job.wanted_chance), {0.1, 0.999})) return e;
   if (auto e = outside("trials", Plain(job.trials), {1000, 100e6})) return e;
   if (auto e = outside("jobs", Plain(job.jobs), {1, 256})) return e;
-  for (const Undone& one : job.loosened)
+  for (const Neighbour& one : job.loosened)
     if (one.treated && job.aids.empty())
       return Error("loosened",
                    "loosened: one is said to be treated, that is with the aids already used, but aids names none; name "

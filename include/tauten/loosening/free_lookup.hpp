@@ -14,9 +14,9 @@ namespace tauten {
 struct FreeNames {
   std::string thread{};          ///< designation, "M16"; else `diameter` and `pitch`
   std::string property_class{};  ///< mark on the head; else `tensile_strength` and `yield_strength`
-  Length socket{};               ///< that fits; else `key`, `bit`, `width_across_flats` or the usual head of the thread
-  Length key{};                  ///< hexagon key that fits into the head
-  std::optional<int> bit{};      ///< number of the six-lobed bit that fits into the head
+  Length socket{};           ///< that fits; else `key`, `bit`, `width_across_flats` or the typical head of the thread
+  Length key{};              ///< hexagon key that fits into the head
+  std::optional<int> bit{};  ///< number of the six-lobed bit that fits into the head
   std::optional<DriveFit> drive{};
 };
 
@@ -50,7 +50,7 @@ inline std::optional<Error> look_up_drive(const FreeNames& names, FreeJob& job) 
                              ", but is not " + word_of(job.drive) + "; leave one of them out");
 }
 
-/// Fills the width across flats or the drive number: that of the tool, else that of the usual head.
+/// Fills the width across flats or the drive number: that of the tool, else that of the typical head.
 inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
   if (auto error = look_up_drive(names, job)) return error;
   const bool lobes = job.drive == DriveFit::hexalobular;
@@ -66,13 +66,13 @@ inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
   const char* standard = lobes ? "ISO 14579" : job.drive == DriveFit::internal_hexagon ? "ISO 4762" : "ISO 4014";
   const auto thread = try_parse_thread(names.thread);
   if (!thread) return thread.error();
-  const auto usual = try_head(*thread, standard);
-  if (!usual)
+  const auto typical = try_head(*thread, standard);
+  if (!typical)
     return refuse(lobes ? "bit" : "socket", std::string(standard) + " has no head for " + names.thread.substr(0, 40) +
                                                 (lobes ? "; give the bit that fits, for example 30"
                                                        : "; give the socket or key that fits, for example 24mm"));
-  job.width_across_flats = usual->width;
-  job.drive_number = usual->drive_number;
+  job.width_across_flats = typical->width;
+  job.drive_number = typical->drive_number;
   return std::nullopt;
 }
 

@@ -6,7 +6,7 @@
 #include "tauten/base/step.hpp"
 #include "tauten/loosening/breakaway.hpp"
 #include "tauten/loosening/free.hpp"
-#include "tauten/loosening/section.hpp"
+#include "tauten/loosening/torsion_capacity.hpp"
 
 namespace tauten {
 

@@ -8,7 +8,7 @@
 #include "tauten/base/lognormal.hpp"
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/outcome.hpp"
-#include "tauten/loosening/undone.hpp"
+#include "tauten/loosening/neighbour.hpp"
 
 namespace tauten {
 
@@ -52,7 +52,8 @@ struct LearnGrid {
   double mean[means], deviation[deviations], weight[means][deviations];
 
   // Centres and half widths of the grid.
-  void fill(const FreeTorquePrior& prior, const std::vector<Undone>& undone, double m, double dm, double l, double dl) {
+  void fill(const FreeTorquePrior& prior, const std::vector<Neighbour>& undone, double m, double dm, double l,
+            double dl) {
     const double centre = std::log(prior.median), doubt = prior.within_doubt;
     double best = -HUGE_VAL;
     for (int j = 0; j < deviations; ++j) {
@@ -63,9 +64,9 @@ struct LearnGrid {
         mean[i] = m + dm * (2.0 * i / (means - 1) - 1);
         const double a = (mean[i] - centre) / prior.between;
         double sum = -(a * a + b * b) / 2;
-        for (const Undone& one : undone) {
+        for (const Neighbour& one : undone) {
           const double z = (std::log(one.torque.si) - mean[i]) / deviation[j];
-          sum += one.how == Undone::How::freed ? -z * z / 2 - log_deviation : log_normal_chance(-z);
+          sum += one.how == Neighbour::How::freed ? -z * z / 2 - log_deviation : log_normal_chance(-z);
         }
         weight[i][j] = sum;
         best = std::max(best, sum);
@@ -115,7 +116,7 @@ struct LearnGrid {
 
 /// Updates the prior with the outcomes (censored likelihood, posterior by quadrature on a grid that is narrowed twice).
 /// \return what to expect of the next like fastener, or what is wrong with the input
-inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vector<Undone>& undone) {
+inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vector<Neighbour>& undone) {
   if (!(prior.median > 0 && prior.median < 1e6) || !(prior.between > 0 && prior.between < 5) ||
       !(prior.within > 0 && prior.within < 5) || !(prior.within_doubt > 0 && prior.within_doubt < 3))
     return Error("prior",
@@ -123,7 +124,7 @@ inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vecto
                  "below 5; nothing can be learned about a torque that is zero");
   if (undone.size() > 10000) return Error("loosened", "loosened has more than 10000 outcomes; give the latest 10000");
   double low = std::log(prior.median) - 5 * prior.between, high = low + 10 * prior.between;
-  for (const Undone& one : undone) {
+  for (const Neighbour& one : undone) {
     if (!(one.torque.si > 0 && one.torque.si <= 1e6)) {
       const std::string text = "loosened: a torque is " + number_text(one.torque.si, 6) +
                                " N.m, but must be above 0 and at most 1000000 N.m; give the torque at which it came "
@@ -133,8 +134,8 @@ inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vecto
     low = std::min(low, std::log(one.torque.si));
     high = std::max(high, std::log(one.torque.si) + 2 * prior.within);
   }
-  std::vector<detail::LearnGrid> room(1);
-  detail::LearnGrid& grid = room[0];
+  std::vector<detail::LearnGrid> on_heap(1);
+  detail::LearnGrid& grid = on_heap[0];
   double m = (low + high) / 2, dm = (high - low) / 2, l = std::log(prior.within), dl = 5 * prior.within_doubt;
   const auto mean_at = [&](int i, int) { return grid.mean[i]; };
   const auto log_deviation_at = [&](int, int j) { return std::log(grid.deviation[j]); };
@@ -160,7 +161,7 @@ inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vecto
 
 /// \copydoc try_learn
 /// \throws Error  on such input
-inline Learned learn(const FreeTorquePrior& prior, const std::vector<Undone>& undone) {
+inline Learned learn(const FreeTorquePrior& prior, const std::vector<Neighbour>& undone) {
   return try_learn(prior, undone).value();
 }
 

@@ -51,12 +51,12 @@ struct LearnedModel {
 };
 
 /// The outcomes as those of another end: the torque is known where it was `exact`, and lies above it elsewhere.
-inline std::vector<Undone> seen_as(Undone::How exact, std::vector<Undone> outcomes) {
-  for (Undone& one : outcomes) one.how = one.how == exact ? Undone::How::freed : Undone::How::unmoved;
+inline std::vector<Neighbour> censored_as(Neighbour::How exact, std::vector<Neighbour> outcomes) {
+  for (Neighbour& one : outcomes) one.how = one.how == exact ? Neighbour::How::freed : Neighbour::How::unmoved;
   return outcomes;
 }
-inline bool any_of(Undone::How how, const std::vector<Undone>& outcomes) {
-  return std::any_of(outcomes.begin(), outcomes.end(), [&](const Undone& one) { return one.how == how; });
+inline bool any_of(Neighbour::How how, const std::vector<Neighbour>& outcomes) {
+  return std::any_of(outcomes.begin(), outcomes.end(), [&](const Neighbour& one) { return one.how == how; });
 }
 
 /// Learns from the outcomes that are treated or not, as `treated` says. Bolts and corners that gave tell of those that
@@ -64,8 +64,8 @@ inline bool any_of(Undone::How how, const std::vector<Undone>& outcomes) {
 /// others have borne says little of them.
 /// \return what is wrong with them, or nothing
 inline std::optional<Error> learn_from(const FreeJob& job, bool treated, LearnedModel& out, ReleaseModel& m) {
-  std::vector<Undone> outcomes;
-  for (const Undone& one : job.loosened)
+  std::vector<Neighbour> outcomes;
+  for (const Neighbour& one : job.loosened)
     if (one.treated == treated) outcomes.push_back(one);
   if (outcomes.empty()) return std::nullopt;
   const TorqueSample sample(m, job.seed);
@@ -79,13 +79,14 @@ inline std::optional<Error> learn_from(const FreeJob& job, bool treated, Learned
   if (!found) return found.error();
   m = with_learned(m, before, found->predictive, job.seed);
   // One in fifty would come free so far from the middle if the description were right.
-  for (const Undone& one : outcomes)
-    out.at_odds = out.at_odds || (one.how == Undone::How::freed &&
+  for (const Neighbour& one : outcomes)
+    out.at_odds = out.at_odds || (one.how == Neighbour::How::freed &&
                                   std::fabs(std::log(one.torque.si / before.median)) > 2.33 * before.log_deviation());
-  if (any_of(Undone::How::sheared, outcomes) && shank.median > 0)
-    m = with_learned_shank(m, learn(prior_of(shank), seen_as(Undone::How::sheared, outcomes)).predictive, job.seed);
-  if (any_of(Undone::How::rounded, outcomes) && m.drive.median > 0)
-    m.drive = learn(prior_of(m.drive), seen_as(Undone::How::rounded, outcomes)).predictive;
+  if (any_of(Neighbour::How::sheared, outcomes) && shank.median > 0)
+    m = with_learned_shank(m, learn(prior_of(shank), censored_as(Neighbour::How::sheared, outcomes)).predictive,
+                           job.seed);
+  if (any_of(Neighbour::How::rounded, outcomes) && m.drive.median > 0)
+    m.drive = learn(prior_of(m.drive), censored_as(Neighbour::How::rounded, outcomes)).predictive;
   const int earlier = out.learned ? out.learned->count : 0;
   out.learned = *found;
   out.learned->count += earlier;

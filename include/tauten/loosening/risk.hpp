@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/base/lognormal.hpp"
-#include "tauten/loosening/index.hpp"
+#include "tauten/loosening/shear_before_free.hpp"
 
 namespace tauten {
 

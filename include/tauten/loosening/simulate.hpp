@@ -10,8 +10,8 @@
 #include "tauten/base/philox.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/share_out.hpp"
-#include "tauten/loosening/parts.hpp"
 #include "tauten/loosening/release_model.hpp"
+#include "tauten/loosening/torque_terms.hpp"
 
 namespace tauten {
 
@@ -41,7 +41,7 @@ namespace detail {
 /// what any number of trials can resolve.
 struct Draws {
   static constexpr int size = 256;
-  enum Mode { free, shear, round, tool, arm, modes };
+  enum Mode { free, shear, rounded, tool, arm, modes };
   alignas(64) float torque[modes][size];
 };
 
@@ -72,7 +72,7 @@ inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first,
   // Short loops on purpose: a limit by a constant within a longer one keeps compilers from packing it.
   float(&load)[size] = x[0], (&loss)[size] = x[7], (&tension)[size] = x[9];
   for (int i = 0; i < size; ++i) {
-    out.torque[Draws::round][i] = x[8][i];
+    out.torque[Draws::rounded][i] = x[8][i];
     out.torque[Draws::tool][i] = smaller(x[9][i], x[10][i]);
     out.torque[Draws::arm][i] = x[11][i];
   }

@@ -27,7 +27,7 @@ struct Head {
   Length bearing_outer_diameter;  ///< d_w, least
   Length height;                  ///< head or nut height
   int drive_number;               ///< number of a six-lobed drive, 0 for others
-  int commonness;                 ///< 1 everyday, 2 usual, 3 seldom, 4 rare; common practice, no source
+  int commonness;                 ///< 1 everyday, 2 common, 3 seldom, 4 rare; common practice, no source
   std::string region;             ///< where it is met
   std::string look;               ///< how to tell it by eye
   Source source;

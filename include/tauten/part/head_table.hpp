@@ -71,7 +71,7 @@ struct Head {
   double bearing_diameter;     ///< least outer diameter of the bearing face d_w, m
   double height;               ///< head height k (hexagon: nominal; flange, socket head: greatest) or nut height m (greatest), m
   unsigned char drive_number;  ///< number of the hexalobular drive, 0 for others
-  unsigned char commonness;    ///< 1 everyday, 2 usual, 3 seldom, 4 rare
+  unsigned char commonness;    ///< 1 everyday, 2 common, 3 seldom, 4 rare
   const char* region;          ///< where it is met
   const char* look;            ///< how to tell it by eye
   Seen seen;                   ///< how thread size and width or drive number were seen

@@ -8,7 +8,7 @@
 
 namespace tauten {
 
-/// The three series of ISO 273. Medium is the usual one.
+/// The three series of ISO 273. Medium is the typical one.
 enum class HoleSeries : unsigned char { fine, medium, coarse };
 
 /// A clearance hole.

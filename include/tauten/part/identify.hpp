@@ -131,7 +131,7 @@ inline Outcome<std::vector<Candidate>> try_identify(Length width_across_flats, c
                                                     " mm, but must be above 0 and at most 200 mm; write it like 16mm");
   if (!(worn >= 0 && worn <= 2e-3))
     return detail::refuse(
-        "worn", "worn is " + detail::mm_text(worn) + " mm, but must be at least 0 and at most 2 mm; 0.3 mm is usual");
+        "worn", "worn is " + detail::mm_text(worn) + " mm, but must be at least 0 and at most 2 mm; 0.3 mm is typical");
   if (options.drive == Drive::hexalobular)
     return detail::refuse("drive", "a six-lobed drive goes by its number, not by a width; use identify_drive_number");
   std::vector<Candidate> found;

@@ -2,11 +2,11 @@
 #pragma once
 
 #include "tauten/base/outcome.hpp"
-#include "tauten/joint/refusal.hpp"
+#include "tauten/base/refusal.hpp"
 
 namespace tauten {
 
-/// What the curve is made from. Class data give least values; a bolt from the box is usually stronger.
+/// What the curve is made from. Class data give least values; a bolt from the box is typically stronger.
 struct BoltSteel {
   Stress yield_strength{};    ///< R_p0.2
   Stress tensile_strength{};  ///< R_m

@@ -13,7 +13,7 @@ namespace tauten {
 
 namespace detail {
 
-inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : usual_proof_share; }
+inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : default_proof_share; }
 
 inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
   return bolt_of(job, s.thread, s.bearing_diameter, c);
@@ -184,7 +184,7 @@ inline Outcome<Clamp> try_clamp(const ClampJob& job) {
 /// \throws Error  in place of returning one
 inline Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
 
-/// Which wrench setting leaves the wanted clamp load at the usual friction?
+/// Which wrench setting leaves the wanted clamp load at the typical friction?
 /// \param job  as for `clamp`, with `clamp_load` or `share` in place of `torque`. If neither is given, the setting is the
 ///             right torque: three quarters of the proof load, held back so that the worst corner of the band stays
 ///             within nine tenths of yield.

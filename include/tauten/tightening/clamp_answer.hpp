@@ -66,7 +66,7 @@ struct ClampCandidate {
   Torque torque;                   ///< wrench setting
   double wrench_accuracy = 0;      ///< relative, at this setting
   Band<double> nut_factor;         ///< K = T/(F d)
-  Band<Force> clamp_load;          ///< most friction and weak wrench, usual, least friction and strong wrench, right
+  Band<Force> clamp_load;          ///< most friction and weak wrench, typical, least friction and strong wrench, right
                                    ///< after tightening; `absent` if the bolt may shear, which leaves none
   Band<double> proof_share;        ///< clamp load over proof load
   Band<double> yield_utilisation;  ///< stress while the wrench turns over yield strength, at its best and worst corner
@@ -81,7 +81,7 @@ struct ClampCandidate {
   std::string meaning;      ///< the verdict in a sentence
   std::vector<Notice> notices;
   std::vector<Figure> given;  ///< what the figures start from, with what was assumed
-  std::vector<Step> steps;    ///< how they came about: at the usual friction, then at the corners of the bands
+  std::vector<Step> steps;    ///< how they came about: at the typical friction, then at the corners of the bands
 
   template <class V>
   static void fields(V&& visit) {

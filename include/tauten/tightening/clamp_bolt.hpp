@@ -83,7 +83,7 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
 inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, bool torque_given) {
   std::vector<Notice> out;
   const auto lever_ratio = [&](const ThreadCondition& meant) {
-    // Nut factors of the usual M10 bolt stand for all: the ratio hardly depends on the size.
+    // Nut factors of the typical M10 bolt stand for all: the ratio hardly depends on the size.
     const auto factor = [](double mu_g, double mu_k) {
       return nut_factor.si(10e-3, 1.5e-3, 9.026e-3, mu_g, mu_k, 12.8e-3);
     };

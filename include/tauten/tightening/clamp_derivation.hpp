@@ -12,9 +12,9 @@ namespace detail {
 /// The clamp load, or that none is left: what is not left is not shown.
 inline Figure clamp_load_left(const ClampCandidate& c) {
   if (!c.limited_by_strength) return figure("clamp_load", c.clamp_load);
-  const bool usually = c.tensile_utilisation.nominal >= 1;
-  return figure_in_words("clamp_load", usually ? "none: the bolt twists off before the torque is reached"
-                                               : "none is sure: at the worst corner the bolt twists off");
+  const bool past_nominal = c.tensile_utilisation.nominal >= 1;
+  return figure_in_words("clamp_load", past_nominal ? "none: the bolt twists off before the torque is reached"
+                                                    : "none is sure: at the worst corner the bolt twists off");
 }
 
 }  // namespace detail

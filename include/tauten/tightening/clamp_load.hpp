@@ -14,13 +14,13 @@
 
 namespace tauten {
 
-/// A share of yield that tightening may use at the worst corner of the band: the usual 90 % of VDI 2230.
+/// A share of yield that tightening may use at the worst corner of the band: the typical 90 % of VDI 2230.
 inline constexpr double usable_yield_share = 0.9;
 /// Below this share of the proof load a clamp load counts as slack: half. Common practice, no source.
 inline constexpr double useful_proof_share = 0.5;
 /// The share of the proof load that is aimed at; three quarters suit joints that are taken apart again (Shigley,
 /// eq. (8-31)).
-inline constexpr double usual_proof_share = 0.75;
+inline constexpr double default_proof_share = 0.75;
 
 namespace detail {
 
@@ -94,7 +94,7 @@ inline Band<Force> load_left(const ClampBolt& bolt, const Band<double>& torque, 
   return of_tensile.high >= 1 ? Band<Force>{none, none, none} : load_band(bolt, torque);
 }
 
-/// The wrench setting for a clamp load at the usual friction.
+/// The wrench setting for a clamp load at the typical friction.
 inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
   return tightening_torque.si(load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal) +
          lost;

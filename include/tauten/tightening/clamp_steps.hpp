@@ -1,4 +1,4 @@
-// What a clamp answer starts from, and how its figures came about: at the usual friction and at the ends of the bands.
+// What a clamp answer starts from, and how its figures came about: at the typical friction and at the ends of the bands.
 #pragma once
 
 #include "tauten/base/source_text.hpp"
@@ -17,7 +17,7 @@ inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, co
   out.push_back(figure_in_words("thread", s.thread.name(),
                                 job.thread.empty() ? "fits the tool; others may fit it too" : "", job.thread.empty()));
   if (!s.heads.empty())
-    out.push_back(figure_in_words("head", s.heads, job.head.empty() ? "the usual one" : "", job.head.empty()));
+    out.push_back(figure_in_words("head", s.heads, job.head.empty() ? "the typical one" : "", job.head.empty()));
   out.push_back(figure("diameter", s.thread.diameter, "ISO 261"));
   out.push_back(figure("pitch", s.thread.pitch, "ISO 261"));
   const bool no_mark = job.property_class.empty();
@@ -30,16 +30,16 @@ inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, co
   if (wanted_load > 0) {
     const bool by_load = job.clamp_load.si > 0;
     if (!by_load)
-      out.push_back(figure("share", is_given(job.share) ? job.share : usual_proof_share, "of the proof load",
+      out.push_back(figure("share", is_given(job.share) ? job.share : default_proof_share, "of the proof load",
                            !is_given(job.share), "%"));
     out.push_back(
         figure("preload", Force(wanted_load), by_load ? "wanted clamp load" : "wanted: share times proof load"));
   } else {
     out.push_back(figure("setting", Torque(setting), "of the wrench"));
   }
-  const bool usual_wrench = !is_given(job.wrench_accuracy);
+  const bool typical_wrench = !is_given(job.wrench_accuracy);
   out.push_back(figure("wrench_accuracy", c.accuracy_at(setting),
-                       usual_wrench ? "ISO 6789-1, to either side" : "to either side", usual_wrench, "%"));
+                       typical_wrench ? "ISO 6789-1, to either side" : "to either side", typical_wrench, "%"));
   const auto friction = [&](const char* name, const Band<double>& mu, bool measured, const ThreadCondition& on) {
     out.push_back(figure(name, mu, measured ? "measured" : on.title, !measured && on.key == "unknown"));
   };
@@ -73,9 +73,9 @@ class ClampSteps {
       step(out_, "", mean_bearing_diameter, s.face->outer_diameter.si, s.face->inner_diameter.si);
   }
 
-  /// The setting that leaves the wanted load at the usual friction, and why it may be held back.
+  /// The setting that leaves the wanted load at the typical friction, and why it may be held back.
   void wish(double load, double setting) {
-    double torque = step(out_, "for the wanted clamp load at the usual friction", tightening_torque, load, bolt_.P(),
+    double torque = step(out_, "for the wanted clamp load at the typical friction", tightening_torque, load, bolt_.P(),
                          bolt_.d_2(), bolt_.mu_G.nominal, bolt_.mu_K.nominal, bolt_.D_Km.nominal);
     if (job_.prevailing_torque.si > 0)
       torque = step(out_, "", setting_with_prevailing, torque, job_.prevailing_torque.si);
@@ -85,15 +85,16 @@ class ClampSteps {
     held_back_ = setting < torque * (1 - 1e-9);
   }
 
-  /// From a setting to load and stress: at the usual friction, then at the corners.
+  /// From a setting to load and stress: at the typical friction, then at the corners.
   std::vector<Step> corners(double setting) && {
     accuracy_ = c_.accuracy_at(setting);
-    step(out_, "at the usual friction", nut_factor, d_, bolt_.P(), bolt_.d_2(), bolt_.mu_G.nominal, bolt_.mu_K.nominal,
-         bolt_.D_Km.nominal);
-    const char* usual = held_back_ ? "at the usual friction; the setting is held back, so that the worst corner stays "
-                                     "within nine tenths of yield"
-                                   : "at the usual friction";
-    at_corner(usual, setting, 0, bolt_.mu_G.nominal, bolt_.mu_K.nominal, bolt_.D_Km.nominal, true);
+    step(out_, "at the typical friction", nut_factor, d_, bolt_.P(), bolt_.d_2(), bolt_.mu_G.nominal,
+         bolt_.mu_K.nominal, bolt_.D_Km.nominal);
+    const char* nominal = held_back_
+                              ? "at the typical friction; the setting is held back, so that the worst corner stays "
+                                "within nine tenths of yield"
+                              : "at the typical friction";
+    at_corner(nominal, setting, 0, bolt_.mu_G.nominal, bolt_.mu_K.nominal, bolt_.D_Km.nominal, true);
     at_corner("most friction and weak wrench: the least load", setting, -accuracy_, bolt_.mu_G.high, bolt_.mu_K.high,
               bolt_.D_Km.high, false);
     const double worst = worst_thread_friction(setting);

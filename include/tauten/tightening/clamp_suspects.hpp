@@ -17,7 +17,7 @@ struct Suspect {
   Length socket;
   double bearing_diameter;
   bool bearing_estimated;
-  bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the usual head
+  bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the typical head
   std::optional<BearingDiameter> face = std::nullopt;  ///< where the bearing diameter comes from, unless it is given
 };
 
@@ -37,7 +37,7 @@ inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const H
   return s;
 }
 
-/// The fastener of a thread that is named, with the head that is named or else the usual one.
+/// The fastener of a thread that is named, with the head that is named or else the typical one.
 inline Outcome<Suspect> suspect_of_thread(const ClampJob& job) {
   const Outcome<Thread> thread = try_parse_thread(job.thread);
   if (!thread) return thread.error();

@@ -6,8 +6,8 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/words.hpp"
-#include "tauten/joint/refusal.hpp"
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/turning.hpp"
 

@@ -37,7 +37,7 @@ inline void add_prevailing(Curve& curve, double torque) {
 
 }  // namespace detail
 
-/// Draws the curve of a joint, past yield to the end of uniform elongation, for low, usual and high friction.
+/// Draws the curve of a joint, past yield to the end of uniform elongation, for low, typical and high friction.
 /// \param job  the joint, where to end and how many points
 /// \return the curves with yield points and zones, or an error that names the argument at fault. For the least strength
 ///         of the class; the twist of bars is not in the angle, and a prevailing torque does not count for where the
@@ -60,7 +60,7 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
                              .slope_share = job.slope_share};
   Outcome<Band<Curve>> curves = try_tightening_curves(
       setup.turned, setup.steel,
-      {setup.friction(&Band<double>::low), setup.usual(), setup.friction(&Band<double>::high)}, options);
+      {setup.friction(&Band<double>::low), setup.nominal(), setup.friction(&Band<double>::high)}, options);
   if (!curves) return curves.error();
   CurveAnswer a{job.joint.name,
                 setup.joint,
@@ -77,7 +77,7 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
   a.zones = zones_of(a.nominal);
   a.notices = joint_notices(job.joint, setup);
   a.notices.push_back({"least_strength",
-                       "The curve goes by the least strength of the class; a bolt from the box is usually stronger.",
+                       "The curve goes by the least strength of the class; a bolt from the box is typically stronger.",
                        false});
   a.notices.push_back({"single_use", "A bolt turned past yield serves once, unless its maker says otherwise.", false});
   add_common_notices(job.joint, setup, a.notices);

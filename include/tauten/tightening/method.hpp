@@ -6,8 +6,8 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/shown_text.hpp"
-#include "tauten/joint/refusal.hpp"
 #include "tauten/tightening/scatter.hpp"
 
 namespace tauten {

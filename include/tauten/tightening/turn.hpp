@@ -3,7 +3,7 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/outcome.hpp"
-#include "tauten/joint/refusal.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/tightening/torque.hpp"
 #include "tauten/tightening/turning.hpp"
 

@@ -84,7 +84,7 @@ struct StructuralTurn {
   std::optional<NutRotation> turn_of_nut;  ///< none beyond the table
   std::optional<Band<Force>> turn_of_nut_load;
   std::optional<NutRotation> combined;  ///< second step of the combined method; none beyond the table
-  Torque combined_first_torque{};       ///< its first step, at the usual friction
+  Torque combined_first_torque{};       ///< its first step, at the typical friction
   std::optional<Band<Force>> combined_load;
 
   template <class V>
@@ -119,13 +119,13 @@ struct TurnAnswer {
   Band<Torque> torque;             ///< at the end of the turn: what a wrench would show
   Band<double> plastic_strain;     ///< at the surface of the thread
   Band<Length> lasting_stretch;    ///< by which the bolt would stay longer
-  bool past_yield = false;         ///< the usual bolt is turned past yield
+  bool past_yield = false;         ///< the typical bolt is turned past yield
   bool may_neck = false;           ///< in the worst case uniform elongation is used up, and the bolt necks
-  Band<Force> by_torque;           ///< what the usual torque at the end would leave if it alone were aimed at;
+  Band<Force> by_torque;           ///< what the typical torque at the end would leave if it alone were aimed at;
                                    ///< `absent` if it might twist the bolt off
   ResidualClamp residual;          ///< after embedding and all other losses
-  LoadDiagram diagram;             ///< of the usual preload, with the working load
-  int tightenings = 0;             ///< that the strain allows at the usual friction, this one counted; at most 20
+  LoadDiagram diagram;             ///< of the typical preload, with the working load
+  int tightenings = 0;             ///< that the strain allows at the typical friction, this one counted; at most 20
   bool single_use = false;         ///< tightened past yield: replace the bolt once it is loosened
   std::vector<MethodBand> methods;
   std::optional<StructuralTurn> structural;
@@ -184,7 +184,7 @@ struct CurveZone {
   }
 };
 
-/// Torque and preload against the angle from snug, at low, usual and high friction, for the least strength of the class.
+/// Torque and preload against the angle from snug, at low, typical and high friction, for the least strength of the class.
 struct CurveAnswer {
   std::string name;
   TurnJoint joint;

@@ -27,7 +27,7 @@ inline Outcome<TurnWish> turn_wish(const TurnJob& job, const TurnSetup& setup) {
   }
   if (job.clamp_load.si > 0) return TurnWish{"clamp_load", job.clamp_load.si, 0};
   if (is_given(job.utilisation)) return TurnWish{"utilisation", 0, job.utilisation};
-  return TurnWish{"share", (is_given(job.share) ? job.share : usual_proof_share) * setup.joint.proof_load.si, 0};
+  return TurnWish{"share", (is_given(job.share) ? job.share : default_proof_share) * setup.joint.proof_load.si, 0};
 }
 
 /// The snug torque that was given, or that for a quarter of the load wanted; common practice, no source.
@@ -50,12 +50,12 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
   return job.snug_torque.si;
 }
 
-/// How far the usual bolt is turned for what is wanted.
+/// How far the typical bolt is turned for what is wanted.
 inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish, double snug) {
-  const TurnCorner usual = corner_of(setup, job, {snug, 0, false}, &Band<double>::nominal, 0, false);
+  const TurnCorner nominal = corner_of(setup, job, {snug, 0, false}, &Band<double>::nominal, 0, false);
   const bool by_load = wish.load > 0;
   const double target = by_load ? wish.load : wish.utilisation;
-  const TurnEnd end = turn_corner(setup, usual, target, [&](const Turning& t, double, double) {
+  const TurnEnd end = turn_corner(setup, nominal, target, [&](const Turning& t, double, double) {
     return by_load ? t.preload() : setup.utilisation(t.preload(), t.thread_torque());
   });
   const Quantity<Dim::number> share(job.utilisation);
@@ -72,7 +72,7 @@ inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, con
   return end.angle;
 }
 
-/// Parts of the usual turn, and the formulas behind them.
+/// Parts of the typical turn, and the formulas behind them.
 inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnEnd& end, TurnAnswer& a) {
   const TurnedBolt& bolt = setup.turned;
   const ClampBolt& b = setup.bolt;
@@ -181,7 +181,7 @@ inline std::vector<MethodBand> method_bands(Force preload) {
 }
 
 /// Takes out of the answer what hangs on a load that may not be left.
-inline void forget_load(TurnAnswer& a) {
+inline void clear_load(TurnAnswer& a) {
   const Force none(absent);
   a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
   a.residual.nominal_loss = none;
@@ -215,7 +215,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   }
 
   const TurnBands bands = turn_bands(setup, job, spec);
-  const TurnEnd& usual = bands.usual;
+  const TurnEnd& nominal = bands.nominal;
   TurnAnswer a;
   a.name = job.name;
   a.joint = setup.joint;
@@ -223,12 +223,12 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.bearing_friction = setup.bolt.mu_K;
   a.wrench_accuracy = setup.conditions.accuracy_at(*snug);
   a.snug_torque = Torque(*snug);
-  a.bolt_twist = Angle(usual.bolt_twist);
-  a.clamping = Angle(usual.angle - usual.bolt_twist);
-  a.tool_twist = Angle(setup.tool_twist * (usual.torque + setup.conditions.lost - *snug));
+  a.bolt_twist = Angle(nominal.bolt_twist);
+  a.clamping = Angle(nominal.angle - nominal.bolt_twist);
+  a.tool_twist = Angle(setup.tool_twist * (nominal.torque + setup.conditions.lost - *snug));
   // Of a bolt that breaks on the way it is the angle that was asked for; the bars stay as they are, for past yield the
   // torque hardly rises.
-  a.angle = Angle(usual.reached ? usual.angle : spec.angle - (spec.at_handle ? a.tool_twist.si : 0));
+  a.angle = Angle(nominal.reached ? nominal.angle : spec.angle - (spec.at_handle ? a.tool_twist.si : 0));
   a.handle_angle = Angle(a.angle.si + a.tool_twist.si);
   a.snug_load = band_of<Dim::force>(bands.snug_load);
   a.clamp_load = band_of<Dim::force>(bands.preload);
@@ -244,10 +244,10 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   const double end = a.torque.nominal.si;
   const Band<double> alone = effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost);
   a.by_torque = load_left(setup.bolt, alone, tensile_band(setup.bolt, alone));
-  explain_turn(setup, job, usual, a);
+  explain_turn(setup, job, nominal, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =
-      try_reuse(setup.turned, setup.steel, setup.usual(),
+      try_reuse(setup.turned, setup.steel, setup.nominal(),
                 {.snug_torque = Torque(std::max(*snug - setup.conditions.lost, 0.0)), .angle = a.angle, .at_most = 20});
   if (!again) return again.error();
   a.tightenings = static_cast<int>(again->uses.size());
@@ -261,7 +261,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.verdict = turn_verdict(a);
   a.meaning = turn_meaning(a.verdict);
   a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
-  if (a.may_neck) forget_load(a);
+  if (a.may_neck) clear_load(a);
   return a;
 }
 

@@ -123,9 +123,9 @@ inline TurnEnd turn_by(const TurnSetup& setup, const TurnCorner& corner, const T
                      [tool](const Turning&, double angle, double torque) { return angle + tool * torque; });
 }
 
-/// The usual turn and the bands around it.
+/// The typical turn and the bands around it.
 struct TurnBands {
-  TurnEnd usual;
+  TurnEnd nominal;
   Band<double> snug_load, preload, torque, utilisation, strain, stretch;
   bool necks = false;
 };
@@ -145,15 +145,15 @@ inline TurnBands turn_bands(const TurnSetup& setup, const TurnJob& job, const Tu
     widen(bands.stretch, end.stretch, first);
     bands.necks |= !end.reached;
   };
-  bands.usual = turn_by(setup, corner_of(setup, job, spec, &Band<double>::nominal, 0, false), spec);
-  take(bands.usual, true);
-  const TurnEnd& usual = bands.usual;
-  bands.snug_load.nominal = usual.snug_load;
-  bands.preload.nominal = usual.preload;
-  bands.torque.nominal = usual.torque + setup.conditions.lost;
-  bands.utilisation.nominal = setup.utilisation(usual.preload, usual.thread_torque);
-  bands.strain.nominal = usual.strain;
-  bands.stretch.nominal = usual.stretch;
+  bands.nominal = turn_by(setup, corner_of(setup, job, spec, &Band<double>::nominal, 0, false), spec);
+  take(bands.nominal, true);
+  const TurnEnd& nominal = bands.nominal;
+  bands.snug_load.nominal = nominal.snug_load;
+  bands.preload.nominal = nominal.preload;
+  bands.torque.nominal = nominal.torque + setup.conditions.lost;
+  bands.utilisation.nominal = setup.utilisation(nominal.preload, nominal.thread_torque);
+  bands.strain.nominal = nominal.strain;
+  bands.stretch.nominal = nominal.stretch;
   for (const auto friction : {&Band<double>::low, &Band<double>::high})
     for (const int rest : {-1, 1})
       for (const bool strong : {false, true})

@@ -6,7 +6,7 @@
 
 namespace tauten {
 
-/// The derivation of a tightening by angle. The steps stand at the usual friction; the bands turn the joint at the
+/// The derivation of a tightening by angle. The steps stand at the typical friction; the bands turn the joint at the
 /// corners of friction, angle, resilience and strength.
 inline Derivation derivation_of(const TurnAnswer& a) {
   const TurnJoint& joint = a.joint;

@@ -103,7 +103,7 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(borne && a.residual.may_open, "may_open", "In the worst case no clamp load is left after all losses.");
   say(borne && a.diagram.separated, "separates", "The working load parts the joint; the bolt carries all of it.");
   say(borne && job.after.working_load.si > 0, "working_load",
-      "The working load is added to the usual preload; fatigue is not looked at.");
+      "The working load is added to the typical preload; fatigue is not looked at.");
   say(true, "embedding_from_memory", "How far faces embed are remembered guide values.", true);
   say(true, "tolerances_judged",
       "How far angle and resilience may be off, and by how much a bolt exceeds its class, are judgement unless given.",

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/source.hpp"
-#include "tauten/joint/refusal.hpp"
 
 namespace tauten {
 

@@ -30,7 +30,7 @@ struct TurnSetup {
   TurningFriction friction(double Band<double>::* at) const {
     return {bolt.mu_G.*at, bolt.mu_K.*at, Length(bolt.D_Km.*at)};
   }
-  TurningFriction usual() const { return friction(&Band<double>::nominal); }
+  TurningFriction nominal() const { return friction(&Band<double>::nominal); }
   /// Whether the shank is thinner than the thread's stress area, and yields first.
   bool reduced_shank() const { return bolt.d_s < suspect.thread.stress_diameter().si * (1 - 1e-9); }
 
@@ -174,11 +174,11 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
   joint.proof_load =
       Force(setup.reduced_shank() ? load_at_stress.si(circle_area(turned.section_diameter.si), strength.proof_stress.si)
                                   : setup.bolt.proof_load);
-  joint.first_yield = Force(first_yield_preload(turned, setup.usual(), flow_start));
+  joint.first_yield = Force(first_yield_preload(turned, setup.nominal(), flow_start));
   joint.yield_preload =
       Force(assembly_preload.si(strength.yield_strength.si, 1, turned.pitch.si, turned.pitch_diameter.si,
                                 turned.section_diameter.si, setup.bolt.mu_G.nominal));
-  const double load = usual_proof_share * joint.proof_load.si;
+  const double load = default_proof_share * joint.proof_load.si;
   const double torque = plain_setting(setup.bolt, load, 0);
   const double lever = torque / load;
   joint.rate_angle =
@@ -224,7 +224,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   setup.steel = bolt_steel(strength.yield_strength, strength.tensile_strength, strength.elongation);
   setup.steel.elastic_modulus = joint->bolt_material.elastic_modulus;
   setup.steel.poisson_ratio = joint->bolt_material.poisson_ratio;
-  const Outcome<FlowCurve> flow = check_turning(setup.turned, setup.steel, setup.usual());
+  const Outcome<FlowCurve> flow = check_turning(setup.turned, setup.steel, setup.nominal());
   if (!flow) return flow.error();
   setup.resilience_tolerance =
       is_given(job.resilience_tolerance) ? job.resilience_tolerance : (setup.width_assumed ? 0.15 : 0.10);

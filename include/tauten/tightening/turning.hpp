@@ -3,7 +3,7 @@
 
 #include "tauten/friction/lever.hpp"
 #include "tauten/tightening/angle.hpp"
-#include "tauten/tightening/section.hpp"
+#include "tauten/tightening/plastic_section.hpp"
 
 namespace tauten {
 

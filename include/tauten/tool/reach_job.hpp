@@ -9,9 +9,9 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/step.hpp"
 #include "tauten/tool/accuracy.hpp"
-#include "tauten/tool/budget.hpp"
 #include "tauten/tool/chain.hpp"
 #include "tauten/tool/drive_bar.hpp"
+#include "tauten/tool/torque_budget.hpp"
 
 namespace tauten {
 

@@ -9,7 +9,7 @@
 namespace tauten {
 
 /// Bend of a universal joint up to which it is used for torque work (common practice, no source).
-inline constexpr Angle usual_joint_bend{15 * pi_constant.value / 180};
+inline constexpr Angle moderate_joint_bend{15 * pi_constant.value / 180};
 /// Twist from which an angle read at the handle needs correction (judgement).
 inline constexpr Angle noticeable_twist{2 * pi_constant.value / 180};
 
@@ -34,10 +34,10 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
        "A second hand on the wrench head cancels part of what the extension adds; the share is assumed.", true);
   warn(wrench.hinged_handle, "hinged_handle", "Keep the hinged handle straight while you pull.");
   warn(job.tilt.si != 0, "tilted", "The wrench is tilted by " + shop_text(job.tilt) + "; the socket may slip off.");
-  warn(job.universal_joint > usual_joint_bend, "universal_joint_bend",
+  warn(job.universal_joint > moderate_joint_bend, "universal_joint_bend",
        "The universal joint is bent by " + shop_text(job.universal_joint) + "; the torque swings by up to " +
            percent_text(1 / std::cos(job.universal_joint.si) - 1) + " within a turn. Keep to " +
-           shop_text(usual_joint_bend) + ".");
+           shop_text(moderate_joint_bend) + ".");
   warn(extended && job.universal_joint.si > 0, "universal_joint_and_extension",
        "A universal joint does not hold an offset extension in line; hold the joint's fastener side by hand.");
   const bool has_scale = wrench.scale_high.si > 0;

@@ -58,7 +58,7 @@ inline double coverage_factor(double coverage) noexcept { return normal_quantile
 /// inputs are skewed, compare with `monte_carlo`.
 /// \param model   the function
 /// \param inputs  of `try_joint` for this model
-/// \param k       coverage factor; 2 is usual, `coverage_factor` gives others
+/// \param k       coverage factor; 2 is typical, `coverage_factor` gives others
 /// \return the budget, or an error if the model has no value at the means of its inputs
 inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& inputs, double k = 2) {
   const std::size_t n = model.inputs.size();
@@ -66,7 +66,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
   if (!Interval{0, 100, true}.contains(k))
     return Error(
         "coverage_factor",
-        ("coverage_factor is " + number_text(k) + ", but must be above 0 and at most 100; 2 is usual").c_str());
+        ("coverage_factor is " + number_text(k) + ", but must be above 0 and at most 100; 2 is typical").c_str());
   std::vector<double> x(n), u(n), c(n);
   for (std::size_t i = 0; i < n; ++i) {
     x[i] = inputs[i].mean();

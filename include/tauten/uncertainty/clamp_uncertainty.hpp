@@ -5,7 +5,7 @@
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
-#include "tauten/uncertainty/question.hpp"
+#include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace tauten {
 
@@ -55,7 +55,7 @@ struct ClampUncertainty {
 };
 
 /// Spread of the effective bearing diameter to either side. Pressure that falls to zero at one edge of the face moves
-/// the diameter by 4 to 5 % with the usual heads and holes (a sixth of the width of the face, in the radius); judgement.
+/// the diameter by 4 to 5 % with the typical heads and holes (a sixth of the width of the face, in the radius); judgement.
 inline constexpr double bearing_diameter_spread = 0.05;
 
 namespace detail {
@@ -115,11 +115,11 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                  {}};
   const double setting = job.torque.si, accuracy = c.accuracy_at(setting), face = bolt.D_Km.nominal;
   // Where washers slide, friction and diameter change together from corner to corner; their product counts.
-  const double usual = bolt.mu_K.nominal;
-  const Band<double> on_face{std::min(usual, bolt.mu_K.low * (bolt.D_Km.low / face)), usual,
-                             std::max(usual, bolt.mu_K.high * (bolt.D_Km.high / face))};
+  const double nominal = bolt.mu_K.nominal;
+  const Band<double> on_face{std::min(nominal, bolt.mu_K.low * (bolt.D_Km.low / face)), nominal,
+                             std::max(nominal, bolt.mu_K.high * (bolt.D_Km.high / face))};
   const auto from_band = [](const Band<double>& b) { return Distribution::from_band(b.low, b.nominal, b.high); };
-  const std::vector<Given> given = {
+  const std::vector<InputDistribution> given = {
       {"torque", scatter.torque.value_or(Distribution::uniform(setting * (1 - accuracy), setting * (1 + accuracy)))},
       {"thread_friction", scatter.thread_friction.value_or(from_band(bolt.mu_G))},
       {"bearing_friction", scatter.bearing_friction.value_or(from_band(on_face))},
@@ -141,7 +141,7 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                            true});
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
-                           "The effective bearing diameter is taken to lie within 5 % of its usual value.", true});
+                           "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
   if (!scatter.friction_correlation)
     out.notices.push_back({"friction_independent",
                            "Friction of thread and face is taken as independent. One lubricant on both makes them go "
@@ -186,8 +186,8 @@ inline std::string fastener_text(const ClampCandidate& c) {
 
 /// A clamp job as a question of uncertainty. Results: clamp_load and yield_utilisation; above 1 the bolt yields.
 /// \param model  one of `try_clamp_models`
-inline Question question_of(const ClampModel& model) {
-  Question out;
+inline UncertaintyQuestion question_of(const ClampModel& model) {
+  UncertaintyQuestion out;
   out.title = detail::fastener_text(model.candidate);
   out.outputs = {model.clamp_load, model.yield_utilisation};
   for (std::size_t i = 0; i < model.inputs.size(); ++i)
@@ -206,10 +206,10 @@ inline Question question_of(const ClampModel& model) {
 /// \param job      as for `clamp`
 /// \param scatter  what is known of the spread
 /// \return the question of the first of `try_clamp_models`, or the error that `clamp` would give
-inline Outcome<Question> try_clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
+inline Outcome<UncertaintyQuestion> try_clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
   const Outcome<std::vector<ClampModel>> models = try_clamp_models(job, scatter);
   if (!models) return models.error();
-  Question out = question_of(models->front());
+  UncertaintyQuestion out = question_of(models->front());
   std::vector<std::string> threads;  // each once
   for (auto model = models->begin() + 1; model != models->end(); ++model) {
     out.others.push_back(detail::fastener_text(model->candidate));
@@ -262,7 +262,7 @@ inline std::vector<ClampModel> clamp_models(const ClampJob& job, const ClampScat
 }
 /// \copydoc try_clamp_question
 /// \throws Error  in place of returning one
-inline Question clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
+inline UncertaintyQuestion clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
   return try_clamp_question(job, scatter).value();
 }
 /// \copydoc try_clamp_uncertainty

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/loosening/free.hpp"
-#include "tauten/uncertainty/question.hpp"
+#include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace tauten {
 
@@ -65,7 +65,7 @@ struct FreeFunction {
 /// undone is in it; corners, tool and arm are not.
 /// \param job  as for `free_joint`
 /// \return the question, or the error that `free_joint` would give
-inline Outcome<Question> try_free_question(const FreeJob& job) {
+inline Outcome<UncertaintyQuestion> try_free_question(const FreeJob& job) {
   if (auto error = detail::job_error(job)) return *error;
   if (job.held)
     return Error(
@@ -75,7 +75,7 @@ inline Outcome<Question> try_free_question(const FreeJob& job) {
   const auto release = detail::try_learned_model(job);
   if (!release) return release.error();
   const detail::FreeFunction f{release->model};
-  Question out;
+  UncertaintyQuestion out;
   out.title = "stuck fastener, " + std::string(rust_state(job.rust).title);
   out.outputs = {model_of<8>({"breakaway_torque", Dim::torque}, f.variables(), [f](auto x) { return f.breakaway(x); }),
                  model_of<8>({"shear_torque", Dim::torque}, f.variables(), [f](auto x) { return f.shear(x); }),
@@ -101,6 +101,6 @@ inline Outcome<Question> try_free_question(const FreeJob& job) {
 
 /// \copydoc try_free_question
 /// \throws Error  in place of returning one
-inline Question free_question(const FreeJob& job) { return try_free_question(job).value(); }
+inline UncertaintyQuestion free_question(const FreeJob& job) { return try_free_question(job).value(); }
 
 }  // namespace tauten

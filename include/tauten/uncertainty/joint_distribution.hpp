@@ -13,7 +13,7 @@
 namespace tauten {
 
 /// What is known of one input. A plain number is a fixed one: `{{"pitch", 1.5e-3}, {"torque", Distribution::normal(...)}}`.
-struct Given {
+struct InputDistribution {
   std::string name;
   Distribution distribution;
 };
@@ -63,7 +63,7 @@ class JointDistribution {
         }
   }
 
-  friend Outcome<JointDistribution> try_joint(const Model& model, const std::vector<Given>& given,
+  friend Outcome<JointDistribution> try_joint(const Model& model, const std::vector<InputDistribution>& given,
                                               const std::vector<Correlation>& correlations);
 
  private:
@@ -80,7 +80,7 @@ class JointDistribution {
 /// \param correlations  what goes together; all else is independent
 /// \return the inputs in the order of the model, or an error that names the input that is missing, unknown, given
 ///         twice, or at fault in a correlation
-inline Outcome<JointDistribution> try_joint(const Model& model, const std::vector<Given>& given,
+inline Outcome<JointDistribution> try_joint(const Model& model, const std::vector<InputDistribution>& given,
                                             const std::vector<Correlation>& correlations = {}) {
   const std::size_t size = model.inputs.size();
   const auto refuse = [](const std::string& name, const std::string& fault) {
@@ -94,7 +94,7 @@ inline Outcome<JointDistribution> try_joint(const Model& model, const std::vecto
   JointDistribution joint;
   joint.of_.resize(size);
   std::vector<bool> seen(size, false);
-  for (const Given& each : given) {
+  for (const InputDistribution& each : given) {
     const std::size_t i = place_of(each.name);
     if (i == size) return refuse(each.name, "is not an input of " + model.output.name + "; check the spelling");
     if (seen[i]) return refuse(each.name, "is given twice; give each input once");
@@ -130,7 +130,7 @@ inline Outcome<JointDistribution> try_joint(const Model& model, const std::vecto
 
 /// \copydoc try_joint
 /// \throws Error  in place of returning one
-inline JointDistribution joint_distribution(const Model& model, const std::vector<Given>& given,
+inline JointDistribution joint_distribution(const Model& model, const std::vector<InputDistribution>& given,
                                             const std::vector<Correlation>& correlations = {}) {
   return try_joint(model, given, correlations).value();
 }

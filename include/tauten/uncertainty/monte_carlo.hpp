@@ -75,7 +75,7 @@ inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
                                  .c_str());
   if (o.digits < 1 || o.digits > 5)
     return Error("digits",
-                 ("digits is " + std::to_string(o.digits) + ", but must be from 1 to 5; 1 or 2 are usual").c_str());
+                 ("digits is " + std::to_string(o.digits) + ", but must be from 1 to 5; 1 or 2 are typical").c_str());
   if (o.jobs < 1) return too_few_threads(o.jobs);
   const double least = 100 / (1 - o.coverage);
   const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;

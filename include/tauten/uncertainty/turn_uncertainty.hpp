@@ -6,7 +6,7 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/loosening/capacity.hpp"
 #include "tauten/tightening/turn_corner.hpp"
-#include "tauten/uncertainty/question.hpp"
+#include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace tauten {
 
@@ -19,7 +19,7 @@ namespace tauten {
 /// \param answer  of `turn` to this job; its angle counts at the fastener
 /// \return the question, or an error if the job is not the one of the answer and cannot be turned, or if the bolt necks
 ///         with every input at its mean
-inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer& answer) {
+inline Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const TurnAnswer& answer) {
   Outcome<detail::TurnSetup> found = detail::try_turn_setup(job);
   if (!found) return found.error();
   const auto setup = std::make_shared<const detail::TurnSetup>(std::move(found).value());
@@ -43,7 +43,7 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
                                         {"bearing_friction"},
                                         {"resilience"},
                                         {"strength"}};
-  Question out;
+  UncertaintyQuestion out;
   out.title = answer.joint.thread + ", class " + answer.joint.property_class + ", tightened by angle";
   using Inputs = std::span<const double>;
   out.outputs = {
@@ -62,12 +62,12 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
       {"bearing_friction", band(setup->bolt.mu_K)},
       {"resilience", Distribution::triangular(1 - softer, 1, 1 + softer)},
       {"strength", Distribution::lognormal(capacity_estimates.above_minimum, capacity_estimates.strength_variation)}};
-  std::vector<double> usual;
-  for (const Given& input : out.inputs) usual.push_back(input.distribution.mean());
-  if (!end_of(usual).reached)
+  std::vector<double> nominal;
+  for (const InputDistribution& input : out.inputs) nominal.push_back(input.distribution.mean());
+  if (!end_of(nominal).reached)
     return refusal(
         "angle", answer.angle,
-        "but the usual bolt necks and may break on the way, so that there is no clamp load to be certain of; "
+        "but the typical bolt necks and may break on the way, so that there is no clamp load to be certain of; "
         "turn less far");
   out.notices = {
       {"strength_estimated",
@@ -87,7 +87,7 @@ inline Outcome<Question> try_turn_question(const TurnJob& job, const TurnAnswer&
 
 /// \copydoc try_turn_question
 /// \throws Error  in place of returning one
-inline Question turn_question(const TurnJob& job, const TurnAnswer& answer) {
+inline UncertaintyQuestion turn_question(const TurnJob& job, const TurnAnswer& answer) {
   return try_turn_question(job, answer).value();
 }
 

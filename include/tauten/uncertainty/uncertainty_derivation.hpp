@@ -6,8 +6,8 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
-#include "tauten/uncertainty/question.hpp"
 #include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace tauten {
 
@@ -64,8 +64,8 @@ inline std::vector<Figure> inputs_as_figures(const Model& model, const JointDist
 /// \param model     one of its outputs
 /// \param inputs    of `try_joint`
 /// \param budget    of `try_budget` for the same model and inputs
-inline Derivation derivation_of(const Question& question, const Model& model, const JointDistribution& inputs,
-                                const Budget& budget) {
+inline Derivation derivation_of(const UncertaintyQuestion& question, const Model& model,
+                                const JointDistribution& inputs, const Budget& budget) {
   const Dim dimension = model.output.dimension;
   const auto with_unit = [&](double si, int digits) { return quantity_text(si, dimension, digits); };
   Derivation out;
@@ -108,8 +108,8 @@ inline Derivation derivation_of(const Question& question, const Model& model, co
 /// \param model     one of its outputs
 /// \param inputs    of `try_joint`
 /// \param run       of `try_monte_carlo` for the same model and inputs
-inline Derivation derivation_of(const Question& question, const Model& model, const JointDistribution& inputs,
-                                const MonteCarlo& run) {
+inline Derivation derivation_of(const UncertaintyQuestion& question, const Model& model,
+                                const JointDistribution& inputs, const MonteCarlo& run) {
   const Dim dimension = model.output.dimension;
   const std::string share = number_text(100 * run.coverage) + " % of the trials";
   const auto interval = [&](const char* name, const CoverageInterval& i, const std::string& note) {
@@ -142,8 +142,8 @@ inline Derivation derivation_of(const Question& question, const Model& model, co
 /// \param model     one of its outputs
 /// \param inputs    of `try_joint`
 /// \param sobol     of `try_sobol` for the same model and inputs
-inline Derivation derivation_of(const Question& question, const Model& model, const JointDistribution& inputs,
-                                const Sobol& sobol) {
+inline Derivation derivation_of(const UncertaintyQuestion& question, const Model& model,
+                                const JointDistribution& inputs, const Sobol& sobol) {
   const auto give_or_take = [](double error) { return "give or take " + number_text(200 * error, 2) + " %, "; };
   Derivation out;
   out.title = "Shares of the variance: " + plain_words(question.title);

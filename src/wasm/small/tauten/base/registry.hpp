@@ -242,7 +242,7 @@ struct Entry {
   if (!output.domain.contains(result) || !(detail::run(requirement, x) > 0)) return {Status::impossible, -1};
   found = result;
   for (int i = 0; i < arity(); ++i)
-    if (!inputs[static_cast<std::size_t>(i)].usual.contains(x[i])) return {Status::unusual, i};
+    if (!inputs[static_cast<std::size_t>(i)].validity.contains(x[i])) return {Status::unusual, i};
   return {};
 }
 

@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "tauten/drawing/plan_point.hpp"
 #include "tauten/tool/chain.hpp"
-#include "tauten/tool/plan_point.hpp"
 
 namespace tauten {
 

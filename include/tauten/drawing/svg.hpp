@@ -2,8 +2,8 @@
 #pragma once
 
 #include "tauten/base/plain_number.hpp"
-#include "tauten/tool/drawing_plan.hpp"
-#include "tauten/tool/label_layout.hpp"
+#include "tauten/drawing/label_layout.hpp"
+#include "tauten/drawing/plan.hpp"
 
 namespace tauten {
 

@@ -8,40 +8,41 @@
 namespace tauten {
 
 /// One or several results of the same inputs. A whole answer brings the spread of its inputs along; a formula does not.
-struct Question {
-  std::string title;            ///< what it is about
-  std::vector<Model> outputs;   ///< all of the same inputs in the same order
-  std::vector<Given> inputs{};  ///< what is taken unless somebody says otherwise
+struct UncertaintyQuestion {
+  std::string title;                        ///< what it is about
+  std::vector<Model> outputs;               ///< all of the same inputs in the same order
+  std::vector<InputDistribution> inputs{};  ///< what is taken unless somebody says otherwise
   std::vector<Notice> notices{};
   std::vector<std::string> others{};  ///< what else it may be about, as in `title`, the likeliest first; not answered
 };
 
 /// \param known  the registry: `formulas`
 /// \param chain  formulas by name, as for `try_chain_model`
-inline Outcome<Question> try_formula_question(std::span<const Entry> known, const std::vector<Link>& chain) {
+inline Outcome<UncertaintyQuestion> try_formula_question(std::span<const Entry> known, const std::vector<Link>& chain) {
   const Outcome<Model> model = try_chain_model(known, chain);
   if (!model) return model.error();
   std::string title;
   for (const Link& link : chain) title += (title.empty() ? "" : ", ") + link.formula;
-  return Question{title, {*model}};
+  return UncertaintyQuestion{title, {*model}};
 }
 
 /// The inputs of a question.
 /// \param said          goes before what the question brings along
 /// \param correlations  what goes together
 /// \return the inputs in the order of the models, or an error that names the one at fault
-inline Outcome<JointDistribution> try_joint(const Question& question, const std::vector<Given>& said,
+inline Outcome<JointDistribution> try_joint(const UncertaintyQuestion& question,
+                                            const std::vector<InputDistribution>& said,
                                             const std::vector<Correlation>& correlations = {}) {
-  std::vector<Given> all = said;
-  for (const Given& usual : question.inputs)
-    if (std::none_of(said.begin(), said.end(), [&](const Given& each) { return each.name == usual.name; }))
-      all.push_back(usual);
+  std::vector<InputDistribution> all = said;
+  for (const InputDistribution& own : question.inputs)
+    if (std::none_of(said.begin(), said.end(), [&](const InputDistribution& each) { return each.name == own.name; }))
+      all.push_back(own);
   return try_joint(question.outputs.front(), all, correlations);
 }
 
 /// \param name  of a result; "" for the first
 /// \return the model of that result, or an error that lists the results
-inline Outcome<Model> try_output(const Question& question, std::string_view name) {
+inline Outcome<Model> try_output(const UncertaintyQuestion& question, std::string_view name) {
   std::string known;
   for (const Model& model : question.outputs) {
     if (name.empty() || name == model.output.name) return model;

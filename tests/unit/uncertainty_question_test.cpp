@@ -35,14 +35,16 @@ TurnJob flange(double angle) {
   return job;
 }
 
-MonteCarlo trials(const Question& q, const char* output, std::uint64_t count, const std::vector<Given>& said = {}) {
+MonteCarlo trials(const UncertaintyQuestion& q, const char* output, std::uint64_t count,
+                  const std::vector<InputDistribution>& said = {}) {
   return monte_carlo(try_output(q, output).value(), try_joint(q, said).value(), {.trials = count});
 }
 
 }  // namespace
 
 TEST_CASE("a formula or a chain as question; what is not known is asked for") {
-  const Question q = try_formula_question(shared::registry(), {{"preload_from_torque"}, {"thread_torque"}}).value();
+  const UncertaintyQuestion q =
+      try_formula_question(shared::registry(), {{"preload_from_torque"}, {"thread_torque"}}).value();
   CHECK(q.outputs.size() == 1);
   CHECK(q.title == "preload_from_torque, thread_torque");
   const auto joint = try_joint(q, {{"torque", Distribution::normal(48, 2)}});
@@ -55,13 +57,13 @@ TEST_CASE("a formula or a chain as question; what is not known is asked for") {
 }
 
 TEST_CASE("what is said goes before what the question brings along") {
-  const Question q = free_question(stuck());
-  const JointDistribution usual = try_joint(q, {}).value();
+  const UncertaintyQuestion q = free_question(stuck());
+  const JointDistribution nominal = try_joint(q, {}).value();
   const JointDistribution said = try_joint(q, {{"preload", Distribution(50e3)}}).value();
-  for (std::size_t i = 0; i < usual.size(); ++i) {
+  for (std::size_t i = 0; i < nominal.size(); ++i) {
     const bool preload = q.outputs.front().inputs[i].name == "preload";
-    CHECK(said[i].mean() == near(preload ? 50e3 : usual[i].mean()));
-    CHECK((said[i].standard_deviation() == 0) == (preload || usual[i].standard_deviation() == 0));
+    CHECK(said[i].mean() == near(preload ? 50e3 : nominal[i].mean()));
+    CHECK((said[i].standard_deviation() == 0) == (preload || nominal[i].standard_deviation() == 0));
   }
   CHECK_FALSE(try_joint(q, {{"speed", Distribution(1.0)}}));
 }
@@ -73,11 +75,11 @@ TEST_CASE(
       FreeJob job = stuck();
       job.rust = rust;
       job.aids = {{.aid = Aid::fluid, .soak_hours = 24}};
-      if (learned) job.loosened = {{Undone::How::freed, Torque(150)}, {Undone::How::freed, Torque(180)}};
+      if (learned) job.loosened = {{Neighbour::How::freed, Torque(150)}, {Neighbour::How::freed, Torque(180)}};
       CAPTURE(static_cast<int>(rust));
       CAPTURE(learned);
       const Free answer = free_joint(job);
-      const Question q = free_question(job);
+      const UncertaintyQuestion q = free_question(job);
       for (const auto& [name, band] :
            {std::pair("breakaway_torque", answer.breakaway), {"shear_torque", answer.shear}}) {
         const MonteCarlo run = trials(q, name, 200'000);
@@ -90,7 +92,7 @@ TEST_CASE(
 }
 
 TEST_CASE("a stuck fastener: the budget's slopes are the differences of the model") {
-  const Question q = free_question(stuck());
+  const UncertaintyQuestion q = free_question(stuck());
   for (const Model& model : q.outputs) {
     const JointDistribution joint = try_joint(q, {}).value();
     const Budget b = budget(model, joint);
@@ -117,7 +119,7 @@ TEST_CASE("a clamp question is the clamp uncertainty") {
   ClampJob job;
   job.thread = "M16", job.property_class = "8.8", job.torque = Torque(130), job.condition = "oiled";
   const ClampUncertainty whole = clamp_uncertainty(job).front();
-  const Question q = question_of(clamp_models(job).front());
+  const UncertaintyQuestion q = question_of(clamp_models(job).front());
   const MonteCarlo run = monte_carlo(q.outputs.front(), try_joint(q, {}).value());
   CHECK(run.sorted == whole.clamp_load.sorted);
   const auto together = try_joint(q, {}, {{"thread_friction", "bearing_friction", 0.9}}).value();
@@ -128,7 +130,7 @@ TEST_CASE("a clamp question names the fasteners that it leaves out") {
   ClampJob job;
   job.socket = Length(24e-3), job.property_class = "8.8", job.torque = Torque(130);
   const Clamp answer = clamp(job);
-  const Question q = clamp_question(job);
+  const UncertaintyQuestion q = clamp_question(job);
   REQUIRE(answer.candidates.size() > 3);
   CHECK(q.title == answer.candidates.front().thread + ", " + answer.candidates.front().head + ", class 8.8");
   CHECK(q.others.size() == answer.candidates.size() - 1);
@@ -143,13 +145,13 @@ TEST_CASE("a tightening by angle: its middle and its ends are those of the answe
   for (const double angle : {0.4, 1.2}) {
     const TurnJob job = flange(angle);
     const TurnAnswer answer = turn(job);
-    const Question q = turn_question(job, answer);
+    const UncertaintyQuestion q = turn_question(job, answer);
     // Everything as usual, a bolt of the least strength.
-    const std::vector<double> usual = {
+    const std::vector<double> nominal = {
         answer.snug_torque.si, answer.angle.si, answer.thread_friction.nominal, answer.bearing_friction.nominal, 1, 1};
-    CHECK(try_output(q, "clamp_load").value().value(usual) == near(answer.clamp_load.nominal.si).epsilon(1e-9));
-    CHECK(try_output(q, "torque").value().value(usual) == near(answer.torque.nominal.si).epsilon(1e-9));
-    CHECK(try_output(q, "yield_utilisation").value().value(usual) ==
+    CHECK(try_output(q, "clamp_load").value().value(nominal) == near(answer.clamp_load.nominal.si).epsilon(1e-9));
+    CHECK(try_output(q, "torque").value().value(nominal) == near(answer.torque.nominal.si).epsilon(1e-9));
+    CHECK(try_output(q, "yield_utilisation").value().value(nominal) ==
           near(answer.yield_utilisation.nominal).epsilon(1e-9));
     // No trial leaves the band, which takes every bolt between the least strength and a fifth more.
     const MonteCarlo run = trials(q, "clamp_load", 2'000, {{"strength", Distribution::uniform(1, 1.2)}});
@@ -160,13 +162,13 @@ TEST_CASE("a tightening by angle: its middle and its ends are those of the answe
 }
 
 TEST_CASE("a tightening by angle: trials in which the bolt breaks have no value") {
-  // Where the curve of the usual bolt ends, its uniform elongation is used up.
+  // Where the curve of the typical bolt ends, its uniform elongation is used up.
   const double most = curve({.joint = flange(1)}).nominal.points.back().angle.si;
   TurnJob job = flange(0.9 * most);
   const TurnAnswer answer = turn(job);
   REQUIRE(answer.may_neck);
-  const Question q = turn_question(job, answer);
-  const auto says = [](const Question& question) {
+  const UncertaintyQuestion q = turn_question(job, answer);
+  const auto says = [](const UncertaintyQuestion& question) {
     return std::any_of(question.notices.begin(), question.notices.end(),
                        [](const Notice& each) { return std::string(each.code) == "may_neck"; });
   };
@@ -174,12 +176,12 @@ TEST_CASE("a tightening by angle: trials in which the bolt breaks have no value"
   CHECK_FALSE(says(turn_question(flange(0.4), turn(flange(0.4)))));
   // All as usual but the angle: from 0.9 to 1.05 of that end, a third of the trials lies beyond it. The standard error of
   // 3000 of them is 0.9 %; the curve takes steps and its end is within one of them.
-  const std::vector<Given> all = {{"snug_torque", Distribution(answer.snug_torque.si)},
-                                  {"thread_friction", Distribution(answer.thread_friction.nominal)},
-                                  {"bearing_friction", Distribution(answer.bearing_friction.nominal)},
-                                  {"resilience", Distribution(1.0)},
-                                  {"strength", Distribution(1.0)},
-                                  {"angle_of_turn", Distribution::uniform(0.9 * most, 1.05 * most)}};
+  const std::vector<InputDistribution> all = {{"snug_torque", Distribution(answer.snug_torque.si)},
+                                              {"thread_friction", Distribution(answer.thread_friction.nominal)},
+                                              {"bearing_friction", Distribution(answer.bearing_friction.nominal)},
+                                              {"resilience", Distribution(1.0)},
+                                              {"strength", Distribution(1.0)},
+                                              {"angle_of_turn", Distribution::uniform(0.9 * most, 1.05 * most)}};
   for (const char* output : {"clamp_load", "torque", "yield_utilisation"}) {
     const MonteCarlo run = trials(q, output, 3'000, all);
     CHECK(std::fabs(static_cast<double>(run.outside) / 3'000 - 1.0 / 3) < 0.03);
@@ -195,7 +197,7 @@ TEST_CASE("a tightening by angle: trials in which the bolt breaks have no value"
 }
 
 TEST_CASE("angle beats torque: past yield the clamp load scatters less by angle than by torque") {
-  const Question by_angle = turn_question(flange(1.2), turn(flange(1.2)));
+  const UncertaintyQuestion by_angle = turn_question(flange(1.2), turn(flange(1.2)));
   const MonteCarlo turned = trials(by_angle, "clamp_load", 2'000);
   ClampJob job;
   job.thread = "M16", job.property_class = "8.8", job.torque = Torque(150), job.condition = "oiled";

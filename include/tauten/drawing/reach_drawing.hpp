@@ -1,8 +1,8 @@
 // Drawings of a reach: wrench, extensions and fastener with their lengths and angles.
 #pragma once
 
-#include "tauten/tool/drawing_svg.hpp"
-#include "tauten/tool/drawing_text.hpp"
+#include "tauten/drawing/svg.hpp"
+#include "tauten/drawing/text.hpp"
 #include "tauten/tool/reach_job.hpp"
 
 namespace tauten {

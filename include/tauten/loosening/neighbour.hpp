@@ -8,7 +8,7 @@ namespace tauten {
 
 /// What became of one fastener. Only a freed one shows its breakaway torque; of the others it is known that it lies above
 /// the torque that was reached.
-struct Undone {
+struct Neighbour {
   enum class How : unsigned char { freed, sheared, rounded, unmoved };
   How how = How::freed;
   Torque torque;         ///< at which it happened, or the greatest that was tried
@@ -16,13 +16,13 @@ struct Undone {
 
   template <class V>
   static void fields(V&& visit) {
-    visit("how", &Undone::how);
-    visit("torque", &Undone::torque);
-    visit("treated", &Undone::treated);
+    visit("how", &Neighbour::how);
+    visit("torque", &Neighbour::torque);
+    visit("treated", &Neighbour::treated);
   }
 };
 template <>
-struct Words<Undone::How> {
+struct Words<Neighbour::How> {
   static constexpr const char* list[] = {"freed", "sheared", "rounded", "unmoved"};
 };
 

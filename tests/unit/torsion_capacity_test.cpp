@@ -1,4 +1,4 @@
-#include "tauten/loosening/section.hpp"
+#include "tauten/loosening/torsion_capacity.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,7 +1,7 @@
 // A tool drawn with characters, for terminals and logs.
 #pragma once
 
-#include "tauten/tool/drawing_plan.hpp"
+#include "tauten/drawing/plan.hpp"
 
 namespace tauten {
 

@@ -1,4 +1,4 @@
-#include "tauten/tool/drawing.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
 
 #include <doctest/doctest.h>
 
