@@ -27,7 +27,7 @@ NOT_IN_FORMULA_HEADERS = {"string", "vector", "iostream", "functional"}
 LONG_WITH_REASON = {}
 # A room may include rooms on lower floors and neighbours on its own, never one above.
 FLOORS = {"base": 0, "thread": 1, "friction": 1, "part": 2, "tightening": 3, "tool": 3, "joint": 3,
-          "group": 4, "loosening": 4, "uncertainty": 5}
+          "drawing": 4, "group": 4, "loosening": 4, "uncertainty": 5}
 # What does not stand on a floor: the rooms that it may include. None: it collects all of them, at any depth.
 OUTSIDE = {"explain": {"base", "explain"}, "units.hpp": {"base"}, "eigen.hpp": {"base"}, "formulas.hpp": None,
            "tauten.hpp": None}

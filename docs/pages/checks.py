@@ -43,7 +43,7 @@ class Comparison(NamedTuple):
         """Kind of the document."""
         found = [kind for kind, pattern in _KINDS if re.match(pattern, self.source)]
         if not found:
-            raise ValueError(f"{self.id}: tell in docs/pages/checks.py what kind of document this is: {self.source}")
+            raise ValueError(f"{self.id}: name the kind of this document in docs/pages/checks.py: {self.source}")
         return found[0]
 
     @property

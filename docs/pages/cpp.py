@@ -15,7 +15,7 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 INCLUDE = ROOT / "include"
 ROOMS = {
     "": "Everything", "base": "Base: formulas, units, errors", "thread": "Threads", "part": "Parts",
-    "friction": "Friction", "tightening": "Tightening", "tool": "Tools", "joint": "Joints", "group": "Groups of bolts",
+    "friction": "Friction", "tightening": "Tightening", "tool": "Tools", "drawing": "Drawings", "joint": "Joints", "group": "Groups of bolts",
     "loosening": "Loosening", "uncertainty": "Uncertainty", "explain": "Explanation",
 }
 
@@ -204,7 +204,7 @@ class Reference:
             yield f"- {what}{names}: {self._joined(item.find('parameterdescription'))}"
 
     def description(self, node):
-        """The comment of something. Its own parameters and members are no links."""
+        """The comment of something. Its own parameters and members are not links."""
         before = self._own
         self._own = before | {_plain(name) for tag in ("declname", "name", "parametername") for name in node.iter(tag)}
         parts = [self._inline(para) for tag in ("briefdescription", "detaileddescription")
@@ -234,7 +234,7 @@ class Reference:
         name = member.findtext("name")
         told = self.description(member)
         if f"try_{name}" in self._names and "- throws" in told and told.count("- ") < 2:
-            told = f"As {self.code(f'try_{name}')}, but throws {self.code('Error')} in place of returning one."
+            told = f"As {self.code(f'try_{name}')}, but throws {self.code('Error')} instead of returning one."
         rows = [f"- `{value.findtext('name')}`: {text}" for value in member.findall("enumvalue")
                 if (text := self.description(value))]
         signature = self._signature(member)

@@ -91,7 +91,7 @@ def pages(folder):
           "Plain numbers are SI: m, N, N·m, Pa, rad. Text carries its unit, `\"48N.m\"`. A Pint quantity in gives a Pint "
           "quantity out. Every formula is a function of the package and works on arrays: see [the formulas](../formulas/index.md).",
           table(("function", "question"), [(f"[{escaped(name)}]({name}.md)", _first_line(name)) for name in asked]),
-          "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold; [uncertainty](uncertainty.md) tells how "
+          "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold; [uncertainty](uncertainty.md) shows how "
           "certain a figure is.",
           "## What the command line calls otherwise",
           "An argument `clamp_load` is the option `--clamp-load`, and so on, but for these. Tables take both names.",

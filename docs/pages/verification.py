@@ -47,8 +47,8 @@ def pages(checks, names, folder):
               f"{len(rows)} figures. A figure agrees if it is no further from print than half a unit of its last place, plus "
               "what half a unit of the source's own rounded inputs (marked ~) explains. Where it is further, the reason "
               "stands in the column *off by*.", table(_COLUMNS, [row(check) for check in rows]),
-              up="[What it is checked against](index.md)")
-    write(folder / "index.md", "# What it is checked against",
+              up="[Verification](index.md)")
+    write(folder / "index.md", "# Verification",
           "Each figure below was worked out by someone else. The library works it out again from the inputs that the source "
           "gives. This page is made from the run itself.", counts, of_formulas,
           "## Tables", table(("table", "figures", "with a reason", "from memory", "furthest off, and why"), overview),
@@ -60,6 +60,6 @@ def pages(checks, names, folder):
                 [(f"[{escaped(name)}](../formulas/{name}.md)", escaped(reason), f"`tests/{held_by}`")
                  for name, (reason, held_by) in checks.no_figure.items()]),
           "## Figures that were left out", "These stand in the collected sources, and are not compared.",
-          table(("file", "figures", "why"), [[escaped(cell if len(cell) < 90 else cell[:87] + "...") for cell in line]
+          table(("document", "figures", "why"), [[escaped(cell if len(cell) < 90 else cell[:87] + "...") for cell in line]
                                             for line in checks.left_out]))
     return f"{counts}\n{of_formulas}"

@@ -62,7 +62,7 @@ def bibliography(checks, folder):
     for check in checks.all:
         figures[";".join(check.source.split(";")[:2]), check.kind] += 1
     write(folder / "bibliography.md", "# Bibliography",
-          "Where formulas, tables and check figures come from. *From memory* means: remembered and not read again, so treat it as a "
+          "Where formulas, tables and check figures come from. *From memory* means: not checked against the standard, so treat it as a "
           "hint. A standard is cited by number and year; buy it from its publisher.",
           "## Formulas", table(("document", "formulas", "which"), of_formulas),
           "## Tables", table(("table", "document", "how seen", "rows"), of_tables),

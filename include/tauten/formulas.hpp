@@ -20,6 +20,7 @@
 #include "tauten/loosening/shear_before_free.hpp"
 #include "tauten/loosening/torsion_capacity.hpp"
 #include "tauten/part/strength.hpp"
+#include "tauten/part/strip.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/effective_torque.hpp"
@@ -57,6 +58,15 @@ inline constexpr Entry formulas[] = {
     entry_of(torsion_yield_torque),
     entry_of(torsion_plastic_torque),
     entry_of(breaking_torque),
+    entry_of(external_strip_area),
+    entry_of(internal_strip_area),
+    entry_of(strip_strength_ratio),
+    entry_of(nut_dilation_factor),
+    entry_of(bolt_thread_bending_factor),
+    entry_of(nut_thread_bending_factor),
+    entry_of(strip_load),
+    entry_of(needed_engagement),
+    entry_of(bearing_pressure),
     // friction
     entry_of(mean_bearing_diameter),
     entry_of(uniform_pressure_bearing_diameter),
@@ -72,7 +82,9 @@ inline constexpr Entry formulas[] = {
     entry_of(tightening_torque_exact),
     entry_of(preload_from_torque),
     entry_of(preload_from_torque_exact),
+    entry_of(nut_factor_exact),
     entry_of(thread_torque),
+    entry_of(thread_torque_exact),
     entry_of(bearing_torque),
     entry_of(loosening_torque),
     entry_of(loosening_torque_exact),

@@ -63,7 +63,6 @@
 
 #include "tauten/drawing/label_layout.hpp"
 #include "tauten/drawing/plan.hpp"
-#include "tauten/drawing/plan_point.hpp"
 #include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/drawing/svg.hpp"
 #include "tauten/drawing/text.hpp"
@@ -86,7 +85,6 @@
 #include "tauten/tool/twist.hpp"
 #include "tauten/tool/universal_joint.hpp"
 
-#include "tauten/base/refusal.hpp"
 #include "tauten/joint/bolt.hpp"
 #include "tauten/joint/build.hpp"
 #include "tauten/joint/cone.hpp"

@@ -3,6 +3,8 @@
 
 #include "arguments.hpp"
 #include "tauten/base/derivation.hpp"
+#include "tauten/explain/page.hpp"
+#include "tauten/explain/page_units.hpp"
 
 namespace tauten::python {
 
@@ -28,6 +30,37 @@ void add_explain(pybind11::class_<T>& type, F derive) {
       py::arg("format") = "text", py::arg("style") = py::none(),
       "How the answer came about, from what is given to the verdict: text, markdown, latex (for amsmath) or html (with "
       "MathML). A `Style` sets units and digits. Raises Error for another format. In a notebook it shows itself.");
+}
+
+/// \param format  text, markdown or html
+/// \throws Error  for another format
+std::string page_text_of(const Page& page, const std::string& format);
+
+/// \param units  dict from a dimension to a unit, or None
+/// \throws Error  for an unknown unit
+PageUnits page_units_from(const pybind11::object& units);
+
+/// Gives the class of an answer its page, which `print` and notebooks show.
+/// \param page_for  answer, `PageUnits` -> Page
+template <class T, class F>
+void add_page(pybind11::class_<T>& type, F page_for) {
+  namespace py = pybind11;
+  type.def(
+          "page",
+          [page_for](const T& answer, const std::string& format, const py::object& units) {
+            return page_text_of(page_for(answer, page_units_from(units)), format);
+          },
+          py::arg("format") = "text", py::arg("units") = py::none(),
+          "The answer laid out for people, the line that is needed first: text, markdown or html. Figures are in the "
+          "units of a workshop unless `units` says otherwise, as {\"torque\": \"lbf.ft\"}. Raises Error for another "
+          "format or an unknown unit.")
+      .def_property_readonly(
+          "headline", [page_for](const T& answer) { return page_for(answer, PageUnits()).first_line(); },
+          "The first line of the page")
+      .def("__str__", [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "text"); })
+      .def("_repr_html_", [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "html"); })
+      .def("_repr_markdown_",
+           [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "markdown"); });
 }
 
 }  // namespace tauten::python

@@ -17,7 +17,7 @@ namespace {
 using shared::FreeAnswer;
 
 /// What is given, with the number of threads, which is no part of the question.
-shared::Given<shared::FreeQuestion> given_of(const py::dict& values) {
+shared::GivenJob<shared::FreeQuestion> given_of(const py::dict& values) {
   py::dict inputs(values.attr("copy")());
   int jobs = 1;
   if (inputs.contains("jobs")) read("jobs", inputs.attr("pop")("jobs"), jobs);
@@ -67,6 +67,8 @@ void add_free_joint(py::module_& module) {
   add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
   add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
   add_record<Capacity>(module, "Capacity", "What one part takes before it gives, and where the figure comes from");
+  add_record<Instruction>(module, "Instruction", "How a step is done: what to do, how long, what to watch");
+  add_record<StopBound>(module, "StopBound", "One limit of the torque, and what it follows from");
   add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");

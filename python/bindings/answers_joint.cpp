@@ -4,6 +4,7 @@
 #include "call.hpp"
 #include "shared/clamp_inputs.hpp"
 #include "shared/identification.hpp"
+#include "shared/identification_page.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 
@@ -122,7 +123,7 @@ std::string class_text(const ClampCandidate& c) { return c.property_class + (c.c
 
 std::string line_of(const ClampCandidate& c) {
   return c.thread + ", class " + class_text(c) + ", at " + quantity_text(c.torque.si, Dim::torque) + ": " +
-         (c.limited_by_strength ? "no clamp load left" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
+         (c.verdict == "breaks" ? "no clamp load" : AnyBand::of(c.clamp_load).text()) + ", " + c.verdict;
 }
 
 }  // namespace
@@ -167,8 +168,15 @@ void add_joints(py::module_& module) {
     for (const shared::Identified& c : i.candidates) text += (text.empty() ? "" : ", ") + c.thread;
     return "Identification(" + (text.empty() ? std::to_string(i.candidates.size()) + " candidates" : text) + ")";
   });
+  add_page(all,
+           [](const shared::Identification& i, const PageUnits& units) { return shared::page_of(i, units, true); });
   module.def("identify", identification_of);
 
+  auto case_type = add_record<ConditionCase>(module, "ConditionCase",
+                                             "What one fastener does at the torque if a condition is on its threads");
+  set_repr(case_type, [](const ConditionCase& c) {
+    return "ConditionCase(" + c.condition + ": " + AnyBand::of(c.clamp_load).text() + ", " + c.verdict + ")";
+  });
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
   add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });
@@ -184,6 +192,7 @@ void add_joints(py::module_& module) {
   module.def("clamp", [](const py::dict& values) { return value_or_throw(shared::try_clamp(PythonCall(values))); });
   module.def("torque_for",
              [](const py::dict& values) { return value_or_throw(shared::try_torque_for(PythonCall(values))); });
+  module.def("chance_text", [](double chance) { return chance_text(chance); });
   module.def("quantity_text", [](double si, const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)
       if (const auto dimension = static_cast<Dim>(i); unit == describe(dimension).si_unit)

@@ -95,6 +95,22 @@ struct Arguments {
     read(name, values[name], into);
     return true;
   }
+
+  /// For quantities of which the library takes zero for "not known": zero that was said is refused.
+  template <Dim D>
+  bool above_zero(const char* name, Quantity<D>& into) const {
+    if (!(*this)(name, into)) return false;
+    if (into.si > 0) return true;
+    throw Error(name, (std::string(name) + " is " + quantity_text(into.si, D) +
+                       ", but must be above 0; write it like " + describe(D).how_to_write)
+                          .c_str());
+  }
+
+  /// \throws Error  if both were given
+  void either(const char* one, const char* other) const {
+    if (has(one) && has(other))
+      throw Error(other, (std::string(one) + " and " + other + " exclude each other; leave one of them out").c_str());
+  }
 };
 
 }  // namespace tauten::python

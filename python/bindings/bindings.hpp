@@ -29,6 +29,7 @@ void add_joints(pybind11::module_& module);
 void add_turn(pybind11::module_& module);
 void add_reach(pybind11::module_& module);
 void add_free_joint(pybind11::module_& module);
+void add_group(pybind11::module_& module);
 void add_rows(pybind11::module_& module);
 
 }  // namespace tauten::python

@@ -3,6 +3,7 @@
 
 #include "answers.hpp"
 #include "bindings.hpp"
+#include "tauten/explain/page_format.hpp"
 
 namespace py = pybind11;
 
@@ -62,6 +63,18 @@ py::object explained(const Derivation& derivation, const std::string& format, co
   const Style how = style_from(style);
   const std::string text = derivation_text(derivation, entries(), try_layout(format).value(), how);
   return py::module_::import("tauten._explanation").attr("Explanation")(text, derivation, how);
+}
+
+std::string page_text_of(const Page& page, const std::string& format) {
+  return page_as(page, try_page_format(format).value());
+}
+
+PageUnits page_units_from(const py::object& units) {
+  PageUnits shown;
+  if (units.is_none()) return shown;
+  for (const auto& [dimension, unit] : units.cast<py::dict>())
+    if (const auto error = shown.set(std::string(py::str(dimension)) + "=" + std::string(py::str(unit)))) throw *error;
+  return shown;
 }
 
 void add_derivation(py::module_& module) {

@@ -12,5 +12,6 @@ PYBIND11_MODULE(_core, module) {
   tauten::python::add_turn(module);
   tauten::python::add_reach(module);
   tauten::python::add_free_joint(module);
+  tauten::python::add_group(module);
   tauten::python::add_rows(module);
 }

@@ -44,7 +44,7 @@ double number_of(const std::string& column, const shared::RowKey& key, py::handl
   if (number != -1 || PyErr_Occurred() == nullptr) return number;
   const py::error_already_set problem;
   if (problem.matches(PyExc_OverflowError))
-    throw Error(column.c_str(), (column + " is beyond 1.8e308, the greatest number that can be said").c_str());
+    throw Error(column.c_str(), (column + " is beyond 1.8e308, the largest number that can be written").c_str());
   refuse_type(column, key, value);
 }
 
@@ -213,7 +213,7 @@ py::array texts_of(const MadeColumn& column, std::size_t place, const std::vecto
 }
 
 /// \param columns  pairs of a name and an array of float64 or objects, one-dimensional and packed, all of the same
-///                 length; None for a column that is no key
+///                 length; None for a column that is not a key
 /// \param said     what holds for all rows that do not say it themselves
 /// \param wanted   names of figures; empty for the standard ones
 /// \param threads  how many may work at it, 1 to 256

@@ -292,7 +292,7 @@ void add_uncertainty(py::module_& module) {
   add_explain(sobol, [](const SobolInfo& s) { return s.how; });
 
   py::class_<UncertaintyQuestion>(module, "UncertaintyQuestion",
-                                  "What an uncertainty is asked of: a formula, a chain or a whole answer")
+                                  "A question about uncertainty: a formula, a chain or a whole answer")
       .def_property_readonly("title", [](const UncertaintyQuestion& q) { return q.title; })
       .def_property_readonly(
           "inputs",

@@ -1,15 +1,16 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
-`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach` and `free_joint` answer whole questions.
+`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group` and `sequence` answer whole
+questions.
 
 >>> import tauten
 >>> round(tauten.preload_from_nut_factor(torque="48N.m", diameter="10mm", nut_factor=0.16))
 30000
 >>> tauten.stress_area.output.unit
 'm2'
->>> tauten.clamp(socket="24mm", property_class="8.8", torque="130N.m", condition="oiled").candidates[0].verdict
-'fit'
+>>> tauten.clamp(socket="24mm", property_class="8.8", torque="150N.m", condition="oiled").candidates[0].verdict
+'within limits'
 """
 from tauten import _core, _html, _shown
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
@@ -19,6 +20,7 @@ from tauten._core import Style
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._explanation import Explanation
 from tauten._formula import Check, Formula, Formulas
+from tauten._groups import group, pattern, sequence
 
 
 def quantity(text):
@@ -38,7 +40,7 @@ _records = {name: item for name, item in vars(_core).items() if hasattr(item, "_
 for _record in _records.values():
     _record.__module__ = __name__
 _html.attach(_records)
-_shown.attach(_records, ("Clamp", "Identification", "Reach", "Free", "Turn", "TighteningCurve", "Curve", "Budget", "MonteCarlo",
+_shown.attach(_records, ("Clamp", "Free", "Turn", "TighteningCurve", "Curve", "Budget", "MonteCarlo",
                          "Sobol"))
 
 formulas = Formulas(_core.entries)
@@ -61,5 +63,5 @@ def __getattr__(name):
 
 
 __all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
-           "conditions", "curve", "formulas", "free_joint", "identify", "property_class", "quantity", "reach", "thread",
-           "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]
+           "conditions", "curve", "formulas", "free_joint", "group", "identify", "pattern", "property_class", "quantity",
+           "reach", "sequence", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]

@@ -9,12 +9,14 @@ from tauten._core import AfterRelease as AfterRelease
 from tauten._core import AidUse as AidUse
 from tauten._core import Arg as Arg
 from tauten._core import Band as Band
-from tauten._core import Capacity as Capacity
+from tauten._core import BoltGroup as BoltGroup
 from tauten._core import Budget as Budget
+from tauten._core import Capacity as Capacity
 from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
+from tauten._core import ConditionCase as ConditionCase
 from tauten._core import ClassMark as ClassMark
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
@@ -22,19 +24,24 @@ from tauten._core import Curve as Curve
 from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
+from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
-from tauten._core import IfHeld as IfHeld
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
+from tauten._core import InService as InService
+from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
 from tauten._core import LoadDiagram as LoadDiagram
 from tauten._core import LoadPoint as LoadPoint
 from tauten._core import Lognormal as Lognormal
 from tauten._core import MethodBand as MethodBand
+from tauten._core import ModelLoad as ModelLoad
 from tauten._core import MonteCarlo as MonteCarlo
 from tauten._core import Notice as Notice
 from tauten._core import NutRotation as NutRotation
+from tauten._core import Pattern as Pattern
+from tauten._core import PatternWay as PatternWay
 from tauten._core import PlanStep as PlanStep
 from tauten._core import PropertyClass as PropertyClass
 from tauten._core import Range as Range
@@ -44,12 +51,16 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
+from tauten._core import StopBound as StopBound
 from tauten._core import StepText as StepText
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
 from tauten._core import Thread as Thread
 from tauten._core import ThreadCondition as ThreadCondition
+from tauten._core import ThreadEngagement as ThreadEngagement
 from tauten._core import TighteningCurve as TighteningCurve
+from tauten._core import TighteningPass as TighteningPass
+from tauten._core import TighteningSequence as TighteningSequence
 from tauten._core import TorqueContribution as TorqueContribution
 from tauten._core import Turn as Turn
 from tauten._core import TurnJoint as TurnJoint
@@ -78,6 +89,62 @@ def quantity(text: str) -> float: ...
 def thread(designation: Union[str, Thread]) -> Thread: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
+def pattern(
+    what: Optional[Any] = ...,
+    /,
+    *,
+    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    chords: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    name: Optional[str] = ...,
+    hole: Optional[Quantity] = ...,
+    outside: Optional[Quantity] = ...,
+    height: Optional[Quantity] = ...,
+    tolerance: Optional[Quantity] = ...,
+) -> Pattern: ...
+def group(
+    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    load: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    at: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    torque: Optional[Quantity] = ...,
+    weights: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    force: Optional[Quantity] = ...,
+    moment: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    outline: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    bolt_area: Optional[Quantity] = ...,
+    modular_ratio: Optional[Quantity] = ...,
+    model: Optional[str] = ...,
+    tension_model: Optional[str] = ...,
+    preload: Optional[Quantity] = ...,
+    load_factor: Optional[Quantity] = ...,
+    friction: Optional[Quantity] = ...,
+) -> BoltGroup: ...
+def sequence(
+    pattern: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    method: Optional[str] = ...,
+    start: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    order: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    labels: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    at_once: Optional[int] = ...,
+    shares: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    rounds: Optional[int] = ...,
+    most: Optional[Quantity] = ...,
+    torque: Optional[Quantity] = ...,
+    pressurised: Optional[bool] = ...,
+    person: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    interaction: Optional[Union[float, Sequence[Any], NDArray[Any]]] = ...,
+    gasket: Optional[dict[str, Any]] = ...,
+    readings: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    load: Optional[Quantity] = ...,
+    shortfall: Optional[Quantity] = ...,
+    limit: Optional[Quantity] = ...,
+    friction_scatter: Optional[Quantity] = ...,
+    act_scatter: Optional[Quantity] = ...,
+    wrench_scatter: Optional[Quantity] = ...,
+    trials: Optional[int] = ...,
+    seed: Optional[int] = ...,
+) -> TighteningSequence: ...
 def identify(
     *,
     socket: Optional[Quantity] = ...,
@@ -203,6 +270,9 @@ def turn(
     length: Optional[Quantity] = ...,
     shank_diameter: Optional[Quantity] = ...,
     tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
     plate_model: Optional[str] = ...,
     condition: Optional[str] = ...,
     face_condition: Optional[str] = ...,
@@ -224,6 +294,7 @@ def turn(
     working_load: Optional[Quantity] = ...,
     load_introduction: Optional[Quantity] = ...,
     structural: Optional[bool] = ...,
+    k_factor: Optional[Quantity] = ...,
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
 ) -> Turn: ...
@@ -248,6 +319,9 @@ def turn(
     length: Optional[Quantity] = ...,
     shank_diameter: Optional[Quantity] = ...,
     tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
     plate_model: Optional[str] = ...,
     condition: Optional[str] = ...,
     face_condition: Optional[str] = ...,
@@ -269,6 +343,7 @@ def turn(
     working_load: Optional[Quantity] = ...,
     load_introduction: Optional[Quantity] = ...,
     structural: Optional[bool] = ...,
+    k_factor: Optional[Quantity] = ...,
     sloping_faces: Optional[int] = ...,
     name: Optional[str] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
@@ -286,6 +361,9 @@ def curve(
     length: Optional[Quantity] = ...,
     shank_diameter: Optional[Quantity] = ...,
     tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
     plate_model: Optional[str] = ...,
     snug_torque: Optional[Quantity] = ...,
     condition: Optional[str] = ...,
@@ -392,6 +470,8 @@ def free_joint(
     years: Optional[Quantity] = ...,
     first_year_loss: Optional[Quantity] = ...,
     drive: Optional[str] = ...,
+    tapped: Optional[bool] = ...,
+    thread_direction: Optional[str] = ...,
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,
@@ -441,6 +521,8 @@ def free_joint(
     years: Optional[Quantity] = ...,
     first_year_loss: Optional[Quantity] = ...,
     drive: Optional[str] = ...,
+    tapped: Optional[bool] = ...,
+    thread_direction: Optional[str] = ...,
     head_height: Optional[Quantity] = ...,
     drive_clearance: Optional[Quantity] = ...,
     corner_loss: Optional[Quantity] = ...,
@@ -538,7 +620,7 @@ class _root_diameter(_Formula, Protocol):
 root_diameter: _root_diameter
 
 class _minimum_root_diameter(_Formula, Protocol):
-    """Least root diameter of the bolt thread.
+    """Minimum root diameter of the bolt thread.
 
     minimum_pitch_diameter d_2min [m], pitch P [m] -> minimum_root_diameter d_3min [m]
     """
@@ -676,6 +758,132 @@ class _breaking_torque(_Formula, Protocol):
     def __call__(self, torsion_ratio: Any, tensile_strength: Any, root_diameter: Any, **options: Any) -> Any: ...
 
 breaking_torque: _breaking_torque
+
+class _external_strip_area(_Formula, Protocol):
+    """Area in which the thread of a bolt strips.
+
+    engaged_length L_e [m], pitch P [m], minor_diameter D_1 [m], pitch_diameter d_2 [m] -> strip_area A_SG [m2]
+    """
+    @overload
+    def __call__(self, engaged_length: _Number, pitch: _Number, minor_diameter: _Number, pitch_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, engaged_length: _Numbers, pitch: _Numbers, minor_diameter: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, engaged_length: Any, pitch: Any, minor_diameter: Any, pitch_diameter: Any, **options: Any) -> Any: ...
+
+external_strip_area: _external_strip_area
+
+class _internal_strip_area(_Formula, Protocol):
+    """Area in which the thread of a nut or tapped hole strips.
+
+    engaged_length L_e [m], pitch P [m], diameter d [m], pitch_diameter D_2 [m] -> strip_area A_SGM [m2]
+    """
+    @overload
+    def __call__(self, engaged_length: _Number, pitch: _Number, diameter: _Number, pitch_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, engaged_length: _Numbers, pitch: _Numbers, diameter: _Numbers, pitch_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, engaged_length: Any, pitch: Any, diameter: Any, pitch_diameter: Any, **options: Any) -> Any: ...
+
+internal_strip_area: _internal_strip_area
+
+class _strip_strength_ratio(_Formula, Protocol):
+    """Strip strength of the internal over that of the external thread.
+
+    internal_shear_strength tau_BM [Pa], internal_area A_SGM [m2], external_shear_strength tau_BS [Pa], external_area A_SG [m2] -> strength_ratio R_S [1]
+    """
+    @overload
+    def __call__(self, internal_shear_strength: _Number, internal_area: _Number, external_shear_strength: _Number, external_area: _Number) -> float: ...
+    @overload
+    def __call__(self, internal_shear_strength: _Numbers, internal_area: _Numbers, external_shear_strength: _Numbers, external_area: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, internal_shear_strength: Any, internal_area: Any, external_shear_strength: Any, external_area: Any, **options: Any) -> Any: ...
+
+strip_strength_ratio: _strip_strength_ratio
+
+class _nut_dilation_factor(_Formula, Protocol):
+    """Strip strength kept by a nut that widens.
+
+    width_ratio s_d [1] -> dilation_factor C_1 [1]
+    """
+    @overload
+    def __call__(self, width_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, width_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, width_ratio: Any, **options: Any) -> Any: ...
+
+nut_dilation_factor: _nut_dilation_factor
+
+class _bolt_thread_bending_factor(_Formula, Protocol):
+    """Effect of thread bending on the strip strength of the bolt.
+
+    strength_ratio R_S [1] -> bending_factor C_2 [1]
+    """
+    @overload
+    def __call__(self, strength_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, strength_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, strength_ratio: Any, **options: Any) -> Any: ...
+
+bolt_thread_bending_factor: _bolt_thread_bending_factor
+
+class _nut_thread_bending_factor(_Formula, Protocol):
+    """Effect of thread bending on the strip strength of the nut.
+
+    strength_ratio R_S [1] -> bending_factor C_3 [1]
+    """
+    @overload
+    def __call__(self, strength_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, strength_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, strength_ratio: Any, **options: Any) -> Any: ...
+
+nut_thread_bending_factor: _nut_thread_bending_factor
+
+class _strip_load(_Formula, Protocol):
+    """Load at which a thread strips.
+
+    shear_strength tau_u [Pa], strip_area A_SG [m2], dilation_factor C_1 [1], bending_factor C_3 [1] -> load F_mG [N]
+    """
+    @overload
+    def __call__(self, shear_strength: _Number, strip_area: _Number, dilation_factor: _Number, bending_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, shear_strength: _Numbers, strip_area: _Numbers, dilation_factor: _Numbers, bending_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, shear_strength: Any, strip_area: Any, dilation_factor: Any, bending_factor: Any, **options: Any) -> Any: ...
+
+strip_load: _strip_load
+
+class _needed_engagement(_Formula, Protocol):
+    """Engagement at which the internal thread carries a load.
+
+    load F [N], shear_strength tau_u [Pa], pitch P [m], diameter d [m], pitch_diameter D_2 [m], dilation_factor C_1 [1], bending_factor C_3 [1] -> engaged_length m_ges [m]
+    """
+    @overload
+    def __call__(self, load: _Number, shear_strength: _Number, pitch: _Number, diameter: _Number, pitch_diameter: _Number, dilation_factor: _Number, bending_factor: _Number) -> float: ...
+    @overload
+    def __call__(self, load: _Numbers, shear_strength: _Numbers, pitch: _Numbers, diameter: _Numbers, pitch_diameter: _Numbers, dilation_factor: _Numbers, bending_factor: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, load: Any, shear_strength: Any, pitch: Any, diameter: Any, pitch_diameter: Any, dilation_factor: Any, bending_factor: Any, **options: Any) -> Any: ...
+
+needed_engagement: _needed_engagement
+
+class _bearing_pressure(_Formula, Protocol):
+    """Pressure under a head or nut.
+
+    load F [N], outer_diameter d_a [m], inner_diameter d_i [m] -> pressure p [Pa]
+    """
+    @overload
+    def __call__(self, load: _Number, outer_diameter: _Number, inner_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, load: _Numbers, outer_diameter: _Numbers, inner_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, load: Any, outer_diameter: Any, inner_diameter: Any, **options: Any) -> Any: ...
+
+bearing_pressure: _bearing_pressure
 
 class _mean_bearing_diameter(_Formula, Protocol):
     """Effective bearing diameter, mean of outer and hole diameter.
@@ -859,6 +1067,20 @@ class _preload_from_torque_exact(_Formula, Protocol):
 
 preload_from_torque_exact: _preload_from_torque_exact
 
+class _nut_factor_exact(_Formula, Protocol):
+    """Nut factor from friction (exact form).
+
+    diameter d [m], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1], bearing_friction mu_K [1], bearing_diameter D_Km [m] -> nut_factor K [1]
+    """
+    @overload
+    def __call__(self, diameter: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number, bearing_friction: _Number, bearing_diameter: _Number) -> float: ...
+    @overload
+    def __call__(self, diameter: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, bearing_friction: _Numbers, bearing_diameter: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, diameter: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, bearing_friction: Any, bearing_diameter: Any, **options: Any) -> Any: ...
+
+nut_factor_exact: _nut_factor_exact
+
 class _thread_torque(_Formula, Protocol):
     """Torque in the thread at a preload (linear form).
 
@@ -872,6 +1094,20 @@ class _thread_torque(_Formula, Protocol):
     def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
 
 thread_torque: _thread_torque
+
+class _thread_torque_exact(_Formula, Protocol):
+    """Torque in the thread at a preload (exact form).
+
+    preload F_M [N], pitch P [m], pitch_diameter d_2 [m], thread_friction mu_G [1] -> thread_torque M_G [N.m]
+    """
+    @overload
+    def __call__(self, preload: _Number, pitch: _Number, pitch_diameter: _Number, thread_friction: _Number) -> float: ...
+    @overload
+    def __call__(self, preload: _Numbers, pitch: _Numbers, pitch_diameter: _Numbers, thread_friction: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, preload: Any, pitch: Any, pitch_diameter: Any, thread_friction: Any, **options: Any) -> Any: ...
+
+thread_torque_exact: _thread_torque_exact
 
 class _bearing_torque(_Formula, Protocol):
     """Friction torque under the turned head or nut.
@@ -1826,7 +2062,7 @@ class _universal_joint_ratio(_Formula, Protocol):
 universal_joint_ratio: _universal_joint_ratio
 
 class _universal_joint_least_ratio(_Formula, Protocol):
-    """Least ratio of a universal joint over the turn.
+    """Minimum ratio of a universal joint over the turn.
 
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """
@@ -1840,7 +2076,7 @@ class _universal_joint_least_ratio(_Formula, Protocol):
 universal_joint_least_ratio: _universal_joint_least_ratio
 
 class _universal_joint_greatest_ratio(_Formula, Protocol):
-    """Greatest ratio of a universal joint over the turn.
+    """Maximum ratio of a universal joint over the turn.
 
     bend_angle beta [rad] -> speed_ratio i_u [1]
     """

@@ -231,10 +231,13 @@ _JOINT = """
     Returns
     -------
     Clamp
-        candidates, the most common first, each with clamp_load in N, nut_factor, proof_share and yield_utilisation as
-        `Band`, verdict, right_torque in N.m and notices; ``explain()`` shows how the nominal figures come about. The
-        clamp load is the one right after tightening, before surfaces settle. Where the bolt may shear none is left:
-        clamp_load and proof_share are NaN then, as right_torque is where there is none.
+        candidates, the most common first, each with summary, verdict, suggested_torque in N.m, chance_of_yield and
+        chance_of_breaking of a bolt that just meets its class (and as sold), nut_factor, proof_share, yield_utilisation,
+        clamp_load and worst_case in N as `Band`, and notices; ``explain()`` shows how the nominal figures come about.
+        clamp_load is that of 19 in 20 cases among bolts that hold, worst_case that at the ends of friction and wrench,
+        both right after tightening, before surfaces settle. Where half of the bolts break both are NaN, as
+        suggested_torque is where there is none. Read a chance below 0.01 as "below 1 in 100". Where friction is unknown,
+        by_condition has the answer for dry, oiled and pasted threads.
 """ + _TABLE_ANSWER.lstrip("\n") + """
 
     Raises
@@ -244,7 +247,7 @@ _JOINT = """
 
     Sources
     -------
-    - Linear torque formula: ISO 16047, VDI 2230. Friction bands: see `thread_condition`. Strengths: ISO 898-1, ISO 3506-1
+    - Exact torque formula: VDI 2230. Friction bands: see `thread_condition`. Strengths: ISO 898-1, ISO 3506-1
 """
 
 
@@ -262,14 +265,14 @@ clamp.__doc__ = """Tell which clamp load a torque leaves, in every fastener that
     Examples
     --------
     >>> import tauten
-    >>> answer = tauten.clamp(socket="24mm", property_class="8.8", torque="130N.m", condition="oiled")
-    >>> answer.candidates[0].verdict
-    'fit'
-    >>> print(answer.candidates[0].clamp_load)
-    38.1 to 75.23 kN, typical 51.25 kN
-    >>> answers = tauten.clamp({"thread": ["M12", "M16"], "torque": [75, 130]}, property_class="8.8", condition="oiled")
+    >>> answer = tauten.clamp(socket="24mm", property_class="8.8", torque="150N.m", condition="oiled")
+    >>> print(answer.candidates[0].summary)
+    M16 8.8, oiled, 150 N.m: clamp load 59 kN (48 to 77 kN in 19 of 20 cases). Within limits; up to 173 N.m is possible.
+    >>> print(answer.candidates[0].worst_case)
+    43.78 to 86.62 kN, typical 58.95 kN
+    >>> answers = tauten.clamp({"thread": ["M12", "M16"], "torque": [80, 150]}, property_class="8.8", condition="oiled")
     >>> answers["verdict"].tolist()
-    ['yields', 'fit']
+    ['may yield', 'within limits']
     """
 
 
@@ -281,10 +284,11 @@ def torque_for(table=None, /, *, socket=None, key=None, thread=None, head=None, 
 
 
 _WISH = """    clamp_load : force in N
-        Clamp load that is wanted at the typical friction. Without it and without ``share`` the answer is the right torque:
-        three quarters of the proof load, held back so that the worst case stays within 90 % of yield."""
+        Clamp load that is wanted at nominal friction. Without it the answer is the suggested torque: ``share`` of the
+        proof load (three quarters by default), held back to a chance of yielding of 1 in 100 or, where friction is
+        unknown, to where the worst case just yields."""
 
-torque_for.__doc__ = """Tell which wrench setting leaves a wanted clamp load, or else which one is right.
+torque_for.__doc__ = """Give the wrench setting for a wanted clamp load, or else the suggested torque.
 """ + _JOINT.format(first=_WISH).replace("""    specified_condition : text
         The condition that the torque figure is meant for.
 """, "") + """
@@ -293,7 +297,7 @@ torque_for.__doc__ = """Tell which wrench setting leaves a wanted clamp load, or
     >>> import tauten
     >>> bolt = tauten.torque_for(thread="M16", property_class="8.8", condition="oiled").candidates[0]
     >>> round(bolt.torque)  # N.m
-    146
+    174
     """
 
 
@@ -302,8 +306,9 @@ _TURNED = """    thread : text or Thread
         Mark on the head; without it the weakest class is assumed.
     layers : list
         Clamped layers from the turned face down: ``[(thickness, material, outer_diameter, hole_diameter), ...]``, each as
-        far as it is known. Materials: "steel", "austenitic steel", "grey cast iron", "ductile iron", "aluminium"; of
-        others give a dict with ``elastic_modulus``. Without a width three bearing faces are taken.
+        far as it is known. Materials: "steel", "austenitic steel", "grey cast iron", "ductile iron", "aluminium",
+        "cast aluminium", "steel S355", "quenched and tempered steel"; of others give a dict with ``elastic_modulus``. Without
+        a width three bearing faces are taken.
     grip : length in m
         So much steel, in place of layers.
     washers : whole number
@@ -316,6 +321,12 @@ _TURNED = """    thread : text or Thread
         Of the bolt, the shortest standard length that reaches if not given; of a reduced shank.
     tapped_material : text
         Of the part with the tapped hole.
+    engagement : length in m
+        Engaged thread in a tapped hole; what the length gives, or what the bolt needs to break first, if not given.
+    nut_class : text
+        Of the nut, "8"; the class that matches the bolt if not given.
+    nut_height : length in m
+        Of the nut; ISO 4032 if not given.
     plate_model : text
         "chosen" (if not given), "deformation_cone", "frustum" or "exponential".
     snug_torque : torque in N.m
@@ -334,11 +345,12 @@ _TURNED = """    thread : text or Thread
 
 def turn(table=None, /, *, thread=None, property_class=None, angle=None, angle_at_handle=None, clamp_load=None,
          share=None, utilisation=None, snug_torque=None, layers=None, grip=None, washers=None, kind=None, head=None,
-         length=None, shank_diameter=None, tapped_material=None, plate_model=None, condition=None, face_condition=None,
+         length=None, shank_diameter=None, tapped_material=None, engagement=None,
+         nut_class=None, nut_height=None, plate_model=None, condition=None, face_condition=None,
          thread_friction=None, bearing_friction=None, prevailing_torque=None, bearing_diameter=None, bars=None,
          wrench_accuracy=None, angle_tolerance=None, resilience_tolerance=None, strength_surplus=None, roughness=None,
          load_across=None, bolt_warming=None, plate_warming=None, creep_share=None, neighbours=None, working_load=None,
-         load_introduction=None, structural=None, sloping_faces=None, name=None, columns=None, jobs=None):
+         load_introduction=None, structural=None, k_factor=None, sloping_faces=None, name=None, columns=None, jobs=None):
     return _ask("turn", _core.turn, locals())
 
 
@@ -383,6 +395,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
         Where the working load acts: 1 under head and nut, 0 in the parting line.
     structural : bool
         Compare with the turns of structural bolting; ``sloping_faces`` 0, 1 or 2.
+    k_factor : number
+        Mean k-value that is declared for the bolt set, k_m; EN 1090-2 takes 0.125 for class K1.
     columns : text or list of texts
     jobs : whole number
         Of a table, as for `clamp`.
@@ -391,7 +405,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     -------
     Turn
         angle, handle_angle and their parts in rad; clamp_load, torque, yield_utilisation, lasting_stretch and more as
-        `Band`; past_yield, may_neck, residual, diagram, tightenings, single_use, methods, structural, verdict and notices;
+        `Band`; past_yield, may_neck, engagement,
+        pressures, residual, service, diagram, tightenings, single_use, methods, structural, verdict and notices;
         ``explain()`` shows the nominal figures.
 
     Raises
@@ -410,7 +425,7 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
     >>> foot = dict(thread="M16", property_class="8.8", condition="oiled", snug_torque="60N.m",
     ...             layers=[("20mm", "grey cast iron", "70mm"), ("35mm", "steel", "70mm")])
     >>> tauten.turn(angle="60deg", **foot).verdict
-    'past yield'
+    'yields as intended'
     >>> wanted = tauten.turn(share=0.6, **foot)
     >>> again = tauten.turn(angle=wanted.angle, **foot)
     >>> abs(again.clamp_load.nominal / wanted.clamp_load.nominal - 1) < 1e-6
@@ -419,7 +434,8 @@ turn.__doc__ = f"""Tell how far to turn from snug for a clamp load, or what snug
 
 
 def curve(*, thread=None, property_class=None, layers=None, grip=None, washers=None, kind=None, head=None, length=None,
-          shank_diameter=None, tapped_material=None, plate_model=None, snug_torque=None, condition=None,
+          shank_diameter=None, tapped_material=None, engagement=None,
+         nut_class=None, nut_height=None, plate_model=None, snug_torque=None, condition=None,
           face_condition=None, thread_friction=None, bearing_friction=None, prevailing_torque=None,
           bearing_diameter=None, end_angle=None, points=None, slope_share=None, name=None):
     return _one(_core.curve, _given(locals()))
@@ -543,7 +559,7 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
                limit=None, diameter=None, pitch=None, width_across_flats=None, tensile_strength=None,
                yield_strength=None, torsion_ratio=None, preload=None, thread_friction=None, bearing_friction=None,
                engaged_length=None, bearing_diameter=None, nut_diameter=None, nut_yield=None, prevailing_torque=None,
-               years=None, first_year_loss=None, drive=None, head_height=None, drive_clearance=None, corner_loss=None,
+               years=None, first_year_loss=None, drive=None, tapped=None, thread_direction=None, head_height=None, drive_clearance=None, corner_loss=None,
                drive_square=None, handle_length=None, hand_force=None, hand_variation=None, shear_risk=None,
                wanted_chance=None, aids=None, held=None, held_untreated=None, loosened=None, surroundings=None,
                reused=None, quenched=None, trials=None, seed=None, jobs=None, columns=None):
@@ -579,6 +595,10 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
         Years in place; with ``first_year_loss``, a length in m, it replaces the metal loss of the state of rust.
     drive : text
         "six_point" (if not given), "twelve_point", "open_end", "internal_hexagon" or "hexalobular".
+    tapped : bool
+        The thread is in the part, not in a nut; only inside a head if not given.
+    thread_direction : text
+        "right" or "left"; asked for if not given.
     drive_clearance, corner_loss, drive_square : length in m
         Play of the tool (0.2 mm of a socket and 0.1 mm of a key or bit if not given), radial wear of the corners (or of the
         ridges between lobes), smallest square drive in the chain.
@@ -611,9 +631,11 @@ def free_joint(table=None, /, *, thread=None, property_class=None, socket=None, 
     Returns
     -------
     Free
-        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m, chances of the
-        whole pull up to it, if_held with those of the rest once some of it was held, steps of
-        the plan with the place of the ``next`` one, after, notices; ``explain()`` shows the median figures.
+        breakaway, shear, round and tool torque as `Band` in N.m (nine of ten cases), stop_at in N.m with the stop_limit
+        that it follows from and all stop_bounds, chances of the whole pull up to it, if_held with those of the rest
+        once some of it was held, steps of the plan (each for those that the lines above have left stuck, with
+        instructions), the place of the ``next`` one and of the one that is ``enough``, after, notices; ``explain()``
+        shows the median figures.
 
     Raises
     ------

@@ -34,7 +34,7 @@ def _partition(formula, *values):
 
 
 class Check(NamedTuple):
-    """What is to be said about the inputs of a call."""
+    """The notices about the inputs of a call."""
 
     status: str
     """``ok``, ``unusual`` (a value comes with a warning), ``outside_domain`` or ``impossible`` (no value)."""
@@ -207,7 +207,7 @@ class Formula(_core.Kernel):
         """The right-hand side of the formula, derived from what is computed.
 
         notation: "text", "latex", or "algebra" (Python syntax with argument names, for a computer-algebra system).
-        inputs: values to put in place of the symbols; either all or none.
+        inputs: values to put instead of the symbols; either all or none.
         """
         return self._entry.expression(notation, self._numbers((), inputs)[0] if inputs else None)
 
@@ -225,7 +225,7 @@ class Formula(_core.Kernel):
         return slopes
 
     def check(self, *args, **inputs):
-        """What is to be said about these inputs: a `Check` with status, argument and message. Does not raise `Error`."""
+        """The notices about these inputs: a `Check` with status, argument and message. Does not raise `Error`."""
         try:
             numbers, _ = self._numbers(args, inputs)
             return Check(*self._entry.status(numbers), self._entry.one(numbers)[1])

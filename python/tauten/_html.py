@@ -3,6 +3,11 @@ from html import escape
 
 from tauten import _core
 
+# What limits the torque of a stuck fastener.
+_STOP = {"shear": "accepted chance of shearing", "corners": "accepted chance of damage to the drive",
+         "tool": "tested strength of the tool", "square": "tested strength of the square drive",
+         "sister": "a fastener of the same flange failed there", "balance": "more torque breaks more than it frees",
+         "gain": "more torque frees next to nothing", "spins": "the tool spins"}
 _HIDDEN = {"steps", "given", "notices"}
 
 
@@ -45,44 +50,24 @@ def record(self):
 
 
 def clamp(self):
-    """One row for each fastener that it can be, then what is to be said."""
-    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load", "Yield utilisation", "Verdict", "Right torque")
+    """The answer in one line, one row for each fastener that it can be, then the notices."""
+    first = self.candidates[0]
+    columns = ("Thread", "Head or nut", "Class", "Torque", "Clamp load", "Chance of yield", "Verdict", "Suggested torque")
     rows = [(c.thread, c.head, c.property_class + (" (assumed)" if c.class_assumed else ""), _text(c.torque, "N.m"),
-             c.clamp_load, f"{_percent(c.yield_utilisation.low)} to {_percent(c.yield_utilisation.high)}", c.verdict,
-             _text(c.right_torque, "N.m")) for c in self.candidates]
+             c.clamp_load if c.verdict != "breaks" else "none", _core.chance_text(c.chance_of_yield), c.verdict,
+             _text(c.suggested_torque, "N.m")) for c in self.candidates]
+    cases = [(case.condition, case.clamp_load if case.verdict != "breaks" else "none", case.verdict,
+              _text(case.suggested_torque, "N.m")) for case in first.by_condition]
     said = {notice.text: notice for notice in (*self.candidates[0].notices, *self.notices)}
-    return _table(self.name, columns, rows) + _list(said.values())
-
-
-def identification(self):
-    """One row for each candidate."""
-    columns = ("", "Thread", "Head or nut", "Standard", "Width", "Met", "Fit", "What to look at")
-    rows = [(c.rank, c.thread, c.kind, c.head, "" if c.socket is None else _text(c.socket, "m"), c.how_common, c.fit,
-             c.look) for c in self.candidates]
-    mark = self.property_class
-    note = f"<p>Class {escape(mark.name)}: {escape(mark.marks)}.</p>" if mark else ""
-    return _table("", columns, rows) + note + (f"<p>Treat an unmarked steel head as class "
-                                               f"{escape(self.unmarked_class)}.</p>")
-
-
-def reach(self):
-    """The drawing, the figures, and what makes them uncertain."""
-    rows = [("Set", _text(self.setting, "N.m")), ("At the fastener", self.arrives),
-            ("Pull of the hand", f"{_core.quantity_text(self.hand_force, '')} N")]
-    if self.torsional_stiffness is not None:
-        rows.append(("Twist of the bars", _text(self.twist, "rad")))
-    if self.reaction_torque:
-        rows.append(("Reaction torque", _text(self.reaction_torque, "N.m")))
-    causes = [(c.cause.replace("_", " "), _percent(c.range), "estimate" if c.is_estimate else "")
-              for c in self.contributions]
-    return (_wide(self._repr_svg_()) + _table("", ("", "Reach"), rows) +
-            _table("What makes it uncertain", ("Cause", "Full width", ""), causes) +
-            _list(self.warnings + self.cautions))
+    worst = f" Worst case of friction and wrench: {first.worst_case}." if first.verdict != "breaks" else ""
+    return (f"<p>{escape(first.summary)}</p><p>{escape(first.meaning + worst)}</p>" + _table(self.name, columns, rows) +
+            (_table("If the threads are", ("Condition", "Clamp load", "Verdict", "Suggested torque"), cases)
+             if cases else "") + _list(said.values()))
 
 
 def end_of_drive(free):
     """How what the tool holds gives way, in the words of the command line."""
-    return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners go"
+    return "recess strips" if any(capacity.part == "recess" for capacity in free.capacities) else "corners round off"
 
 
 def _use(use):
@@ -90,14 +75,15 @@ def _use(use):
     if use.aid == "fluid":
         return f"{'thin ' if use.thin_fluid else ''}fluid {use.soak_hours:g} h"
     if use.aid == "heat":
-        return f"heat the nut by {use.nut_rise:.3g} K"
+        return f"heat it by {use.nut_rise:.3g} K (to about {20 + use.nut_rise:.0f} °C)"
     return f"chill the bolt by {use.bolt_rise:.3g} K" if use.aid == "cold" else use.aid.replace("_", " ")
 
 
 def _plan_row(step, mark):
     """A line of the plan. What is cut needs no torque and has no chances."""
     cut = step.aids and step.aids[-1].aid == "cut"
-    figures = ("", "", "") if cut else (_text(step.stop_at, "N.m"), _chance(step.chances.free), _chance(step.chances.shear))
+    c = step.chances
+    figures = ("",) * 5 if cut else (_text(step.stop_at, "N.m"), *map(_chance, (c.free, c.shear, c.round, c.tool)))
     time = f"{step.minutes:.0f} min" if step.minutes < 90 else f"{step.minutes / 60:.0f} h"
     return (mark, ", then ".join(map(_use, step.aids)) or "just try", *figures, time, step.why)
 
@@ -108,7 +94,7 @@ def free(self):
     ends = [("comes free", c.free, self.breakaway), ("shears", c.shear, self.shear),
             (end_of_drive(self), c.round, self.round), ("tool fails", c.tool, self.tool), ("does not move", c.not_moving, "")]
     plan = [_plan_row(step, "next" if place == self.next else "") for place, step in enumerate(self.steps)]
-    return (_table(f"Up to {_text(c.limit, 'N.m')}; stop at {_text(self.stop_at, 'N.m')}",
+    return (_table(f"Stop at {_text(self.stop_at, 'N.m')} ({_STOP[self.stop_limit]}). Up to {_text(c.limit, 'N.m')}",
                    ("End", "Chance", "Torque, nine of ten cases"),
                    [(end, _chance(chance), torque) for end, chance, torque in ends]) +
             (_table(f"If it has not moved, then from there up to {_text(c.limit, 'N.m')}",
@@ -116,7 +102,7 @@ def free(self):
                     [(_text(one.held, "N.m"), *map(_chance, (one.chances.free, one.chances.shear, one.chances.round,
                                                              one.chances.tool, one.chances.not_moving)))
                      for one in self.if_held]) if self.if_held else "") +
-            _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", "Time", "Why"), plan) + _list(self.notices))
+            _table("What to do", ("", "Aids", "Stop at", "Free", "Shears", end_of_drive(self).capitalize(), "Tool fails", "Time", "Why"), plan) + _list(self.notices))
 
 
 def turn(self):
@@ -167,14 +153,14 @@ def budget(self):
              _for_one(line, self.unit), _text(line.contribution, self.unit), _percent(line.share + 0.0))
             for line in self.contributions]
     return _table(f"{self.output}: {_estimate(self.value, self.standard_uncertainty, self.unit)}",
-                  ("Input", "Mean", "Standard uncertainty", "Sensitivity", "Brings", "Share"), rows)
+                  ("Input", "Mean", "Standard uncertainty", "Sensitivity", "Contribution", "Share"), rows)
 
 
 def monte_carlo(self):
     """Mean, intervals, and how certain they are."""
     covered = _percent(self.coverage)
     interval = [(f"{covered}, {name}", f"{_text(i.low, self.unit)} to {_text(i.high, self.unit)}")
-                for name, i in (("as many below as above", self.symmetric), ("shortest", self.shortest))]
+                for name, i in (("symmetric", self.symmetric), ("shortest", self.shortest))]
     rows = [("Mean", _text(self.mean, self.unit)), ("Standard uncertainty", _text(self.standard_uncertainty, self.unit)),
             *interval, ("Trials", self.trials), *([("Of them without a value, left out", self.outside)] if self.outside else []),
             ("Numerical tolerance", _text(self.tolerance, self.unit)),
@@ -196,11 +182,12 @@ def latex(self):
 
 def attach(records):
     """Gives the classes of answers their tables."""
-    own = {"Clamp": clamp, "Identification": identification, "Reach": reach, "Free": free, "Turn": turn,
+    own = {"Clamp": clamp, "Free": free, "Turn": turn,
            "Curve": one_curve, "Budget": budget,
            "MonteCarlo": monte_carlo, "Sobol": sobol, "TighteningCurve": curve}
     for name, cls in records.items():
-        cls._repr_html_ = own.get(name, record)
+        if not hasattr(cls, "page"):
+            cls._repr_html_ = own.get(name, record)
         if hasattr(cls, "derivation"):
             cls._repr_latex_ = latex
     records["Derivation"]._repr_html_ = lambda self: str(self.explain("html"))

@@ -62,7 +62,7 @@ def _warn(columns, stacklevel):
     error = columns["error"]
     wrong = np.flatnonzero(error != "")
     if wrong.size:
-        warnings.warn(f"{wrong.size} of {error.size} rows have no answer; the column error says why, first in row "
+        warnings.warn(f"{wrong.size} of {error.size} rows have no answer; the column error gives the reason, first in row "
                       f"{wrong[0] + 1}: {error[wrong[0]]}", DomainWarning, stacklevel=stacklevel)
 
 

@@ -69,8 +69,7 @@ def page(answer):
     """What a notebook shows of an answer, as text."""
     reader = _Page()
     reader.feed(answer._repr_html_())
-    drawing = answer.drawing("text").rstrip() + "\n\n" if hasattr(answer, "drawing") else ""
-    return drawing + "\n".join(reader.lines).rstrip()
+    return "\n".join(reader.lines).rstrip()
 
 
 # What is told of an aid beside its name: a brush heats no nut.

@@ -130,7 +130,7 @@ def plot_clamp_band(clamp, axes=None, most=6):
     loads = [load for b in bolts for load in (b.clamp_load.high, b.proof_load) if math.isfinite(load)]
     reach = 1.15 * max(loads) / 1e3
     for place, bolt in enumerate(bolts):
-        _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load, low to high", reach)
+        _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load in 19 of 20 cases", reach)
         axes.vlines(bolt.proof_load / 1e3, place - 0.2, place + 0.2, color=VERMILION, linewidth=3,
                     label="" if place else "proof load")
     axes.set_yticks(range(len(bolts)),
@@ -200,7 +200,7 @@ def plot_bands(rows, words, marks=(), unit=None, axes=None):
 
 
 def plot_scatter(answers, axes=None):
-    """Draw the clamp load, low to high, against the torque: the band in which one wrench setting scatters.
+    """Draw the clamp load of 19 in 20 cases against the torque: the band in which one wrench setting scatters.
 
     Parameters
     ----------
@@ -231,17 +231,17 @@ def plot_scatter(answers, axes=None):
     axes = _axes(axes, 8, 4.6)
     torques = [bolt.torque for bolt in bolts]
     low, nominal, high = ([load / 1e3 for load in loads] for loads in zip(*(bolt.clamp_load for bolt in bolts)))
-    axes.fill_between(torques, low, high, color=SKY, alpha=0.45, linewidth=0, label="clamp load, low to high")
+    axes.fill_between(torques, low, high, color=SKY, alpha=0.45, linewidth=0, label="clamp load in 19 of 20 cases")
     axes.plot(torques, nominal, color=BLUE, linewidth=2, label="typical")
     last = bolts[-1]
     lost = [bolt.torque for bolt in bolts if not math.isfinite(bolt.clamp_load.nominal)]
     if lost:
         axes.axvspan(lost[0], max(torques[-1], lost[0] * 1.001), facecolor="white", edgecolor=ORANGE, hatch="//",
-                     linewidth=0, label="may shear: no clamp load")
+                     linewidth=0, label="breaks: no clamp load")
     axes.axhline(last.proof_load / 1e3, color=VERMILION, linewidth=2, linestyle="--", label="proof load")
-    if math.isfinite(last.right_torque):
-        axes.axvline(last.right_torque, color=GREEN, linewidth=2, linestyle="-.",
-                     label=f"right torque, {last.right_torque:.0f} N·m")
+    if math.isfinite(last.suggested_torque):
+        axes.axvline(last.suggested_torque, color=GREEN, linewidth=2, linestyle="-.",
+                     label=f"suggested torque, {last.suggested_torque:.0f} N·m")
     axes.set_xlim(0, torques[-1])
     axes.set_ylim(0, 1.1 * max(load for load in (*high, last.proof_load / 1e3) if math.isfinite(load)))
     axes.set_xlabel("setting of the wrench in N·m")
@@ -526,11 +526,11 @@ def plot_torque_share(rows, axes=None):
     parts = (("stretches the bolt (pitch)", GREEN, ""), ("friction in the thread", SKY, "//"),
              ("friction under the head", ORANGE, ""))
     for place, (_, bolt) in enumerate(rows):
-        step = next(step for step in bolt.steps if step.formula == "preload_from_torque")
+        step = next(step for step in bolt.steps if step.formula == "preload_from_torque_exact")
         shape, load, torque = step.inputs[1:], step.value, step.inputs[0]
         pitch, pitch_diameter, thread_friction, bearing_friction, bearing_diameter = shape
-        useful = tauten.pitch_share.ufunc(*shape)
-        thread = tauten.thread_torque.ufunc(load, pitch, pitch_diameter, thread_friction) / torque
+        useful = tauten.thread_torque_exact.ufunc(load, pitch, pitch_diameter, 0.0) / torque  # without friction
+        thread = tauten.thread_torque_exact.ufunc(load, pitch, pitch_diameter, thread_friction) / torque
         face = tauten.bearing_torque.ufunc(load, bearing_friction, bearing_diameter) / torque
         left = 0.0
         for (words, colour, hatch), share in zip(parts, (useful, thread - useful, face)):

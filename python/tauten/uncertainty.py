@@ -1,4 +1,4 @@
-"""How certain a figure is, and which input makes it uncertain.
+"""Uncertainty of a figure, and the contribution of each input.
 
 Budgets to first order (GUM, JCGM 100:2008), Monte Carlo trials (JCGM 101:2008) and Sobol indices, for one formula, for a
 chain of formulas that feed each other, or for a whole answer.
@@ -27,7 +27,7 @@ __all__ = ["Distribution", "budget", "clamp", "free", "from_band", "from_samples
 
 
 class Distribution:
-    """How the values of an input spread. Made by the functions of this module; it never changes.
+    """Spread of the values of an input. Made by the functions of this module; it never changes.
 
     Values with units must be of one kind. They are read again when the distribution meets its input, so that those of
     another kind are refused there.
@@ -109,7 +109,7 @@ def from_samples(values):
 
 
 def question(what):
-    """What an uncertainty is asked of, ready for `budget`, `monte_carlo` and `sobol`.
+    """A question about uncertainty, ready for `budget`, `monte_carlo` and `sobol`.
 
     what : text, Formula, list or UncertaintyQuestion
         A formula or its name; or a list of these, of which each takes the results of those before it by name. A pair
@@ -144,9 +144,9 @@ def _of_answer(answer, ask, said):
 
 
 def clamp(**joint):
-    """The clamp load that a torque leaves, as a question for the most common fastener. Takes what `tauten.clamp` takes.
+    """The clamp load of a torque as a question for the most common fastener. Takes what `tauten.clamp` takes.
 
-    Inputs: torque, thread_friction, bearing_friction, bearing_diameter, strength (a factor on the least of the class).
+    Inputs: torque, thread_friction, bearing_friction, bearing_diameter, strength (a factor on the minimum of the class).
     Outputs: clamp_load, yield_utilisation (above 1 the bolt yields). The title names the fastener, ``others`` those that fit
     too: give thread and head to ask about one of them. Raises Error like `tauten.clamp`.
     """
@@ -197,16 +197,16 @@ def _name(output):
 
 
 def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
-    """First-order propagation: which input brings how much of the uncertainty.
+    """First-order propagation: the contribution of each input to the uncertainty.
 
     Parameters
     ----------
     what : text, Formula, list or UncertaintyQuestion
         See `question`.
     inputs : dict
-        Distribution or fixed value of each input; of a whole answer only what is not as usual.
+        Distribution or fixed value of each input; of a whole answer only what is not the default.
     output : text
-        Name of the result, if there are several; the first if not given.
+        Name of the result, if there are several; default: the first.
     correlations : list of (input, input, coefficient)
     coverage_factor : number
         k of the expanded uncertainty.
@@ -222,7 +222,7 @@ def budget(what, inputs=None, *, output="", correlations=(), coverage_factor=2):
 
 
 class _Bar:
-    """How far a run has come, on standard error."""
+    """Progress of a run, on standard error."""
 
     def __init__(self):
         try:
@@ -261,7 +261,7 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
                 trials=None, most_trials=None, seed=1, jobs=1, progress=None):
     """Propagation of whole distributions by random trials, after JCGM 101:2008.
 
-    Runs until the digits asked for are certain, and says to which numerical tolerance.
+    Runs until the requested digits are certain, and gives the numerical tolerance.
 
     Parameters
     ----------
@@ -274,9 +274,9 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
     digits : int
         Significant digits of the standard uncertainty that must be certain.
     trials : int
-        As many and no more.
+        Exactly this number of trials.
     most_trials : int
-        When to give up; 10 million if not given.
+        Largest number of trials; default: 10 million.
     seed, jobs : int
     progress : True or a function
         True shows a bar (of tqdm if it is installed). A function takes the trials done and those expected; if it returns
@@ -297,7 +297,7 @@ def monte_carlo(what, inputs=None, *, output="", correlations=(), coverage=0.95,
 
 
 def sobol(what, inputs=None, *, output="", trials=65536, batches=32, seed=1, jobs=1, progress=None):
-    """Which input the variance of a result comes from, where the model is not linear: Sobol indices.
+    """Contribution of each input to the variance of a result, also of non-linear models: Sobol indices.
 
     what, inputs, output, seed, jobs, progress: as for `monte_carlo`; the inputs are independent. trials: pairs of
     input sets. batches: their scatter gives the standard errors.

@@ -56,7 +56,8 @@ constexpr auto questions = [] {
   auto all = std::to_array<QuestionEntry>({
       {"clamp", "clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
        tree_by<shared::try_clamp>, keys_by<shared::clamp_inputs>},
-      {"torque", "clamp", "The torque for a clamp load or a share of the proof load; without either, the right torque",
+      {"torque", "clamp",
+       "The torque for a clamp load or a share of the proof load; without either, the suggested torque",
        tree_by<shared::try_torque_for>, keys_by<shared::clamp_inputs>},
       {"identify", "clamp", "Which fastener it is, from the tool that fits; what the mark on a head says",
        tree_by<shared::try_identify>, keys_by<shared::identify_inputs>},

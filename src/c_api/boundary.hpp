@@ -23,7 +23,7 @@ inline tauten_status fail(tauten_error* error, tauten_status status, const Error
 }
 
 inline tauten_status null_pointer(tauten_error* error) noexcept {
-  return fail(error, TAUTEN_WRONG_INPUT, Error("", "a pointer is null; give the address of what is to be used"));
+  return fail(error, TAUTEN_WRONG_INPUT, Error("", "a pointer is null; give a valid address"));
 }
 
 /// \return what `body` returns, or `otherwise` if memory ran out

@@ -87,7 +87,7 @@ TAUTEN_API tauten_status tauten_argument_read(const tauten_argument* argument, c
                                               tauten_error* error);
 
 /* The value at `inputs`, one number per input in order. Without a result the value is NaN. TAUTEN_UNUSUAL comes with a
- * value and with a warning in place of the error. */
+ * value and with a warning instead of the error. */
 TAUTEN_API tauten_status tauten_evaluate(const tauten_formula* formula, const double* inputs, double* value,
                                          tauten_error* error);
 
@@ -159,7 +159,7 @@ typedef enum tauten_kind {
 TAUTEN_API tauten_kind tauten_answer_kind(const tauten_answer* answer, const char* path);
 TAUTEN_API size_t tauten_answer_size(const tauten_answer* answer, const char* path); /* items of a list or record */
 TAUTEN_API const char* tauten_answer_key(const tauten_answer* answer, const char* path, size_t place);
-/* NaN if it is no number; the truth is 0 or 1. */
+/* NaN if it is not a number; the truth is 0 or 1. */
 TAUTEN_API double tauten_answer_number(const tauten_answer* answer, const char* path);
 TAUTEN_API const char* tauten_answer_unit(const tauten_answer* answer, const char* path); /* of a number, SI */
 TAUTEN_API const char* tauten_answer_words(const tauten_answer* answer, const char* path);

@@ -10,6 +10,7 @@
 #include "command/table.hpp"
 #include "tauten/base/caution.hpp"
 #include "tauten/base/quantity_text.hpp"
+#include "tauten/tightening/clamp_notices.hpp"
 
 namespace tauten::command {
 
@@ -71,22 +72,55 @@ class Sayings {
   std::vector<std::pair<std::string, std::vector<std::string>>> list_;
 };
 
-std::string right_text(const ClampCandidate& c) {
-  if (!detail::is_given(c.right_torque.si))
-    return fmt::format("No torque is right for {}, class {}.", c.thread, c.property_class);
-  std::string text =
-      fmt::format("Right torque for {}, class {}: {} N.m; it leaves {} to {} kN, typically {} kN.", c.thread,
-                  c.property_class, torque_text(c.right_torque), load_text(c.right_clamp_load.low),
-                  load_text(c.right_clamp_load.high), load_text(c.right_clamp_load.nominal));
+/// What the suggested torque rests on.
+std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
+  if (c.suggested_limit == "chance of yield") return "held back to a chance of yielding of 1 in 100";
+  if (c.suggested_limit == "worst case") return "held back to where the worst case just yields";
+  const double share = detail::is_given(job.share) ? job.share : default_proof_share;
+  return fmt::format("{} % of the proof load at nominal friction", number_text(100 * share, 3));
+}
+
+std::string suggestion_text(const ClampJob& job, const ClampCandidate& c) {
+  if (!detail::is_given(c.suggested_torque.si))
+    return fmt::format("No torque can be suggested for {}, class {}.", c.thread, c.property_class);
+  std::string text = fmt::format("Suggested torque for {}, class {}: {} N.m, {}.", c.thread, c.property_class,
+                                 detail::settable_text(c.suggested_torque), limit_text(job, c));
+  if (c.suggested_torque.si != c.torque.si)
+    text += fmt::format(" Clamp load {} to {} kN, typically {} kN.", load_text(c.suggested_clamp_load.low),
+                        load_text(c.suggested_clamp_load.high), load_text(c.suggested_clamp_load.nominal));
   // A steel class is no advice for a stainless joint.
-  const bool too_much = c.verdict != "fit" && c.verdict != "slack" && !c.property_class.starts_with('A');
-  if (too_much && !c.least_class.empty())
-    text += fmt::format(" The lowest class whose utilisation stays below nine tenths of yield at {} N.m is {}.",
-                        torque_text(c.torque), c.least_class);
+  const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A');
+  if (too_much && !c.least_class.empty() && c.least_class != c.property_class)
+    text += fmt::format(
+        " Class {} would bear {} N.m; check nut, thread, embrittlement and maker before a stronger bolt goes in.",
+        c.least_class, torque_text(c.torque));
   if (too_much && c.least_class.empty())
-    text +=
-        fmt::format(" No class of ISO 898-1 stays below nine tenths of yield at {} N.m here.", torque_text(c.torque));
+    text += fmt::format(" No class of ISO 898-1 bears {} N.m here.", torque_text(c.torque));
   return text;
+}
+
+std::string worst_case_text(const ClampCandidate& c) {
+  const std::string yield = fmt::format("{} % of yield", percent_text(c.yield_utilisation.high));
+  if (c.verdict == "breaks") return fmt::format("Worst case: up to {}.", yield);
+  return fmt::format("Worst case of friction and wrench: {} to {} kN, up to {}.", load_text(c.worst_case.low),
+                     load_text(c.worst_case.high), yield);
+}
+
+/// The answer for what is likely to be on the threads.
+std::string cases_text(const ClampCandidate& c) {
+  std::string out;
+  for (const ConditionCase& here : c.by_condition) {
+    const std::string load =
+        detail::is_given(here.clamp_load.nominal.si)
+            ? fmt::format("{} kN ({} to {} kN)", detail::rough_load_text(here.clamp_load.nominal),
+                          detail::rough_load_text(here.clamp_load.low), detail::rough_load_text(here.clamp_load.high))
+            : "no clamp load";
+    const std::string suggested = detail::is_given(here.suggested_torque.si)
+                                      ? fmt::format("; suggested {} N.m", detail::settable_text(here.suggested_torque))
+                                      : "";
+    out += paragraph(fmt::format("If {}: {}, {}{}.", here.condition, load, here.verdict, suggested), "- ");
+  }
+  return out;
 }
 
 /// Without a stated accuracy the wrench may be good to one share for small settings and to another for large ones.
@@ -99,10 +133,29 @@ std::string wrench_text(std::span<const ClampCandidate> candidates) {
   return fmt::format("+-{} %{}", fmt::join(shares, " or "), shares.size() > 1 ? " by its setting" : "");
 }
 
-bool leaves_none(const ClampCandidate& c) { return c.limited_by_strength; }
-constexpr const char* none_left = "The mark - stands where the bolt may shear, which leaves no clamp load.\n";
+/// Notices that tell what to do now stand at the top of the page.
+bool is_to_do(const Notice& notice) {
+  static constexpr std::string_view codes[] = {"corrected_torque", "torque_suggests_class", "may_break", "stretched",
+                                               "may_have_yielded"};
+  return std::find(std::begin(codes), std::end(codes), notice.code) != std::end(codes);
+}
 
-std::string verdict_text(const ClampCandidate& c) { return c.verdict + ". " + c.meaning; }
+bool has_none(const ClampCandidate& c) { return c.verdict == "breaks"; }
+constexpr const char* none_text = "\"-\": the bolt breaks, so no clamp load is given.\n";
+constexpr const char* legend_text =
+    "Low to high: clamp load in 19 of 20 cases. Yield: chance that a bolt that just meets its class stretches for "
+    "good.";
+
+/// A chance in a narrow column.
+std::string chance_cell(double chance) {
+  return chance < 0.01 ? "<1 %" : chance > 0.95 ? fmt::format(">{} %", chance > 0.99 ? 99 : 95) : chance_text(chance);
+}
+std::string suggested_cell(const ClampCandidate& c) {
+  return detail::is_given(c.suggested_torque.si) ? detail::settable_text(c.suggested_torque) : "-";
+}
+std::string torque_cell(const ClampCandidate& c) {
+  return c.torque.si == c.suggested_torque.si ? suggested_cell(c) : torque_text(c.torque);
+}
 
 std::vector<std::string> parts_of(const std::string& look) {
   std::vector<std::string> parts;
@@ -151,55 +204,57 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   const ClampCandidate& first = candidates.front();
   const bool one_torque = job.torque.si > 0;
 
-  std::string question = job.name.empty() ? "" : job.name + ": ";
-  if (one_torque)
-    question += fmt::format("{} N.m", number_text(job.torque.shop()));
-  else if (job.clamp_load.si > 0)
-    question += fmt::format("Torque for {} kN", number_text(job.clamp_load.shop()));
-  else if (detail::is_given(job.share))
-    question += fmt::format("Torque for {} % of the proof load", number_text(100 * job.share));
-  else
-    question += "Right torque";
-  if (first.socket.si > 0)
-    question += fmt::format(" on {} {} mm", job.inner_hexagon ? "hexagon key" : "width across flats",
-                            number_text(first.socket.shop()));
-  question += ", wrench " + wrench_text(candidates) + ".";
-  std::string out = paragraph(question + " " + friction_text(job, answer)) + "\n";
+  std::string headline = job.name.empty() ? "" : job.name + ": ";
+  if (!one_torque)
+    headline += job.clamp_load.si > 0 ? fmt::format("Torque for {} kN. ", number_text(job.clamp_load.shop()))
+                                      : std::string("Suggested torque. ");
+  std::string out = paragraph(headline + first.summary) + "\nWhat to do\n";
+  if (answer.candidates.size() > 1) {
+    const std::string tool = fmt::format("{} {} mm", job.inner_hexagon ? "hexagon key" : "width across flats",
+                                         number_text(first.socket.shop()));
+    out += paragraph(fmt::format("Make sure that it is {}: {} more {} {}.", first.thread, answer.candidates.size() - 1,
+                                 answer.candidates.size() == 2 ? "fastener fits" : "fasteners fit", tool),
+                     "- ");
+  }
+  for (const Notice& notice : first.notices)
+    if (is_to_do(notice)) out += paragraph(notice_text(notice), "- ");
+  out += paragraph(first.meaning, "- ") + paragraph(suggestion_text(job, first), "- ") + cases_text(first) +
+         paragraph(worst_case_text(first), "- ") + "\n";
 
   std::vector<Column> columns = {
       {"#", "", true}, {"Thread", ""}, {"Head or nut", "", false, 20}, {"Class", "", false, 10}};
   if (!one_torque) columns.push_back({"Torque", "N.m", true});
   for (const char* load : {"Low", "Typical", "High"}) columns.push_back({load, "kN", true});
-  columns.push_back({"Proof", "%", true});
-  columns.push_back({"Yield", "%", true});
-  if (one_torque) columns.push_back({"Right", "N.m", true});
+  const bool for_load = job.clamp_load.si > 0;
+  if (!for_load) columns.push_back({"Proof", "%", true});
+  columns.push_back({"Yield", "", true});
+  if (one_torque || for_load) columns.push_back({"Suggest", "N.m", true});
   columns.push_back({"Verdict", ""});
   Table table(columns);
-  Sayings verdicts;
   Sayings cautions;
   std::vector<std::pair<std::string, std::string>> looks;
   for (std::size_t i = 0; i < shown; ++i) {
     const ClampCandidate& c = candidates[i];
     const std::string number = std::to_string(i + 1);
     std::vector<std::string> row = {number, c.thread, c.head.empty() ? "-" : standards_text(c.head, 20), class_text(c)};
-    if (!one_torque) row.push_back(torque_text(c.torque));
+    if (!one_torque) row.push_back(torque_cell(c));
     for (const Force load : {c.clamp_load.low, c.clamp_load.nominal, c.clamp_load.high}) row.push_back(load_text(load));
-    row.push_back(percent_text(c.proof_share.nominal));
-    row.push_back(percent_text(c.yield_utilisation.high));
-    if (one_torque) row.push_back(torque_text(c.right_torque));
+    if (!for_load) row.push_back(percent_text(c.proof_share.nominal));
+    row.push_back(chance_cell(c.chance_of_yield));
+    if (one_torque || for_load) row.push_back(suggested_cell(c));
     row.push_back(c.verdict);
     table.row(std::move(row));
-    verdicts.add(verdict_text(c), number);
-    for (const Notice& notice : c.notices) cautions.add(notice_text(notice), number);
+    for (const Notice& notice : c.notices)
+      if (i > 0 || !is_to_do(notice)) cautions.add(notice_text(notice), number);
     looks.emplace_back(fmt::format("{}  {:9} ", number, c.thread), c.look);
   }
   out += table.text();
-  out += "Low, Typical, High: clamp load. Proof: typical share of the proof load. Yield: worst case of yield.\n";
-  if (std::any_of(candidates.begin(), candidates.end(), leaves_none)) out += none_left;
+  out += paragraph(std::string(legend_text) + (for_load ? "" : " Proof: typical share of the proof load."));
+  if (std::any_of(candidates.begin(), candidates.end(), has_none)) out += none_text;
   if (const std::size_t more = answer.candidates.size() - shown; more > 0)
     out += fmt::format("{} less common {} this tool too; --all shows {}.\n", more,
                        more == 1 ? "fastener fits" : "fasteners fit", more == 1 ? "it" : "them");
-  out += "\nVerdict\n" + verdicts.text(shown) + paragraph(right_text(first), "- ");
+  out += paragraph(fmt::format("{} Wrench {}.", friction_text(job, answer), wrench_text(candidates)));
   for (const Notice& notice : answer.notices)
     for (std::size_t i = 0; i < shown; ++i) cautions.add(notice_text(notice), std::to_string(i + 1));
   out += "\nTake care\n" + cautions.text(shown);
@@ -215,8 +270,8 @@ std::string page_of(const std::vector<Joint>& joints) {
                {"Low", "kN", true},
                {"Typical", "kN", true},
                {"High", "kN", true},
-               {"Yield", "%", true},
-               {"Right", "N.m", true},
+               {"Yield", "", true},
+               {"Suggest", "N.m", true},
                {"Verdict", ""}});
   std::string below;
   for (std::size_t i = 0; i < joints.size(); ++i) {
@@ -228,11 +283,12 @@ std::string page_of(const std::vector<Joint>& joints) {
     }
     const auto& answer = std::get<Clamp>(joints[i].answer);
     const ClampCandidate& c = answer.candidates.front();
-    table.row({number, joints[i].name, c.thread + " " + class_text(c), torque_text(c.torque),
-               load_text(c.clamp_load.low), load_text(c.clamp_load.nominal), load_text(c.clamp_load.high),
-               percent_text(c.yield_utilisation.high), torque_text(c.right_torque), c.verdict});
+    table.row({number, joints[i].name, c.thread + " " + class_text(c), torque_cell(c), load_text(c.clamp_load.low),
+               load_text(c.clamp_load.nominal), load_text(c.clamp_load.high), chance_cell(c.chance_of_yield),
+               suggested_cell(c), c.verdict});
     below += fmt::format("\n{} {}\n", number, joints[i].name);
-    below += paragraph(verdict_text(c), "- ") + paragraph(right_text(c), "- ");
+    below += paragraph(c.summary, "- ") + paragraph(c.meaning, "- ") +
+             paragraph(suggestion_text(joints[i].job, c), "- ") + cases_text(c);
     if (answer.candidates.size() > 1)
       below +=
           paragraph(fmt::format("{} other fasteners fit this tool; {} is the most common. Name the thread to be sure.",
@@ -243,12 +299,12 @@ std::string page_of(const std::vector<Joint>& joints) {
       if (!cautions::is_one(notice.code)) below += paragraph(notice_text(notice), "- ");
   }
   std::string out = table.text();
-  out += "Low, Typical, High: clamp load. Yield: worst corner of yield. A ? marks an assumed class.\n";
-  const auto leaves_none_here = [](const Joint& joint) {
+  out += paragraph(std::string(legend_text) + " A ? marks an assumed class.");
+  const auto has_none_here = [](const Joint& joint) {
     const auto* answer = std::get_if<Clamp>(&joint.answer);
-    return answer && leaves_none(answer->candidates.front());
+    return answer && has_none(answer->candidates.front());
   };
-  if (std::any_of(joints.begin(), joints.end(), leaves_none_here)) out += none_left;
+  if (std::any_of(joints.begin(), joints.end(), has_none_here)) out += none_text;
   out += below;
   // What holds for every joint is said once.
   for (const Joint& joint : joints)

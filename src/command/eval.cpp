@@ -34,7 +34,7 @@ void add_eval(Program& program) {
   verb->add_option("inputs", *words, "Its inputs, each with its unit")->type_name("name=value");
   verb->callback([&program, name, words] {
     if (name->empty())
-      throw Error("formula", "say which formula, like tauten eval stress_area diameter=10mm pitch=1.5mm");
+      throw Error("formula", "name the formula, as in tauten eval stress_area diameter=10mm pitch=1.5mm");
     const Evaluation evaluation = evaluation_of(*name, *words);
     if (program.json)
       program.say(json_of_evaluation(evaluation));

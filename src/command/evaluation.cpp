@@ -23,7 +23,8 @@ std::vector<double> values_of(const Entry& entry, const std::vector<std::string>
     const std::size_t equals = word.find('=');
     if (equals == std::string::npos)
       throw Error(
-          "", (in_quotes(word) + " is no input; write name=value, like " + example_of(entry.inputs.front())).c_str());
+          "",
+          (in_quotes(word) + " is not an input; write name=value, like " + example_of(entry.inputs.front())).c_str());
     const std::string name = word.substr(0, equals);
     std::size_t i = 0;
     while (i < entry.inputs.size() && name != entry.inputs[i].name) ++i;

@@ -148,7 +148,7 @@ void add_explain(Program& program) {
     if (name->empty())
       throw Error(
           "formula",
-          "say what to explain, like tauten explain stress_area diameter=10mm pitch=1.5mm, or tauten explain clamp "
+          "name what to explain, as in tauten explain stress_area diameter=10mm pitch=1.5mm, or tauten explain clamp "
           "--thread M10 --torque 48N.m");
     const Evaluation evaluation = evaluation_of(*name, *words);
     say(program, *form, derivation_of(*evaluation.entry, evaluation.step.inputs), json_of_evaluation(evaluation));

@@ -7,7 +7,8 @@
 
 namespace tauten::command {
 
-/// \param job  what was asked, filled in
-std::string page_of(const FreeJob& job, const Free& answer);
+/// \param job                what was asked, filled in
+/// \param with_instructions  how each step is done as well
+std::string page_of(const FreeJob& job, const Free& answer, bool with_instructions = false);
 
 }  // namespace tauten::command

@@ -34,7 +34,7 @@ std::string content_of(const std::string& path) {
   if (stream.bad()) refuse_file(path, "cannot be read to its end");
   content.resize(static_cast<std::size_t>(stream.gcount()));
   if (content.size() > most_bytes) refuse_file(path, "is larger than 1 MB, too large for a list of joints");
-  if (content.find('\0') != std::string::npos) refuse_file(path, "is no text; give a TOML file with [[joint]] tables");
+  if (content.find('\0') != std::string::npos) refuse_file(path, "is not text; give a TOML file with [[joint]] tables");
   return content;
 }
 
@@ -46,7 +46,7 @@ toml::table table_of(const std::string& path) {
     for (char& c : why)
       if (c < ' ' || c > '~') c = '?';
     if (why.size() > 160) why = why.substr(0, 160) + "...";
-    refuse_file(path, fmt::format("is no valid TOML in line {}: {}", problem.source().begin.line, why));
+    refuse_file(path, fmt::format("is not valid TOML in line {}: {}", problem.source().begin.line, why));
   }
 }
 

@@ -48,7 +48,7 @@ Json json_of(const T& x) {
   }
 }
 
-/// \return printed JSON; bytes that are no text are replaced
+/// \return printed JSON; bytes that are not text are replaced
 inline std::string text_of(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
 
 }  // namespace tauten::command

@@ -86,7 +86,7 @@ int main(int count, char** words) {
     program.app.add_flag("--json", program.json, "Answer in JSON, all numbers in SI");
     program.app.require_subcommand(1);
     for (const auto add : {add_identify, add_clamp, add_torque, add_turn, add_curve, add_reach, add_free, add_formulas,
-                           add_eval, add_explain, add_uncertainty, add_completion})
+                           add_eval, add_explain, add_uncertainty, add_cautions, add_completion})
       add(program);
     run(program, count, words);
     return finish(program);

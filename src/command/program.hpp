@@ -44,6 +44,7 @@ void add_formulas(Program& program);
 void add_eval(Program& program);
 void add_explain(Program& program);
 void add_uncertainty(Program& program);
+void add_cautions(Program& program);
 void add_completion(Program& program);
 
 }  // namespace tauten::command

@@ -1,17 +1,16 @@
 // tauten reach: what to set on a wrench with extensions, joints and bars, and what arrives.
-#include "command/reach_text.hpp"
-
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
 #include <memory>
 #include <stdexcept>
 
+#include "command/page_options.hpp"
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
 #include "shared/reach_inputs.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
+#include "tauten/question/reach_page.hpp"
 
 namespace tauten::command {
 
@@ -35,17 +34,18 @@ void add_reach(Program& program) {
   CLI::App* verb = program.verb("reach", "What to set on a wrench with extensions and the like, and what arrives");
   const auto words = add_said_options(program, *verb, shared::reach_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
+  const auto page = add_page_options(program, *verb);
   auto path = std::make_shared<std::string>();
   CLI::Option* svg = verb->add_option("--svg", *path, "Write a drawing to scale into this file");
   svg->type_name("reach.svg");
-  verb->callback([&program, words, table, path, svg] {
+  verb->callback([&program, words, table, page, path, svg] {
     if (table->given()) return answer_table(program, *table, "reach", words->pairs());
     const shared::ReachAnswer answer = shared::try_reach(words->said).value();
     if (svg->count() > 0) write_file("svg", *path, reach_drawing_svg(answer.job, answer));
     if (program.json)
       program.say(json_of(answer));
     else
-      program.out += page_of(answer.job, answer);
+      print(program, *page, page_of(answer.job, answer, page->page_units(words->pairs())));
   });
 }
 

@@ -80,10 +80,9 @@ Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {
       return {"option",
               (name + " has no option " + in_quotes(word) + did_you_mean(word, known, "see tauten " + name + " --help"))
                   .c_str()};
-    return {"option",
-            (name + " takes no word " + in_quotes(word) +
-             " there; a value belongs behind its option, as in --torque 48N.m (tauten " + name + " --help lists them)")
-                .c_str()};
+    return {"option", ("unexpected " + in_quotes(word) + " after " + name +
+                       "; put a value after its option, as in --torque 48N.m (tauten " + name + " --help lists them)")
+                          .c_str()};
   }
   if (name.empty()) return {"verb", ("no verb is given; the verbs are " + listed(verbs)).c_str()};
   const std::string message = problem.what();

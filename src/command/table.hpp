@@ -4,31 +4,24 @@
 #include <string>
 #include <vector>
 
-#include "tauten/explain/paragraph.hpp"
+#include "tauten/explain/page_text.hpp"
 
 namespace tauten::command {
 
-/// \return true if standard output is a terminal that is to show colours: NO_COLOR is respected
-bool wants_colour();
+/// \return how verdicts are coloured on standard output, or nullptr where it is no terminal; NO_COLOR is respected
+PaintCell verdict_colours();
 
-/// One column. Text stands left, numbers right.
-struct Column {
-  std::string title;
-  std::string unit;      ///< second line of the header
-  bool right = false;    ///< numbers
-  std::size_t most = 0;  ///< longer cells are wrapped; 0 for never
-};
+using Column = PageColumn;
 
-/// A table with a header. Words that are verdicts get their colour.
+/// A table that is filled row by row.
 class Table {
  public:
-  explicit Table(std::vector<Column> columns) : columns_(std::move(columns)) {}
-  void row(std::vector<std::string> cells) { rows_.push_back(std::move(cells)); }
-  std::string text(bool colour = wants_colour()) const;
+  explicit Table(std::vector<Column> columns) { table_.columns = std::move(columns); }
+  void row(std::vector<std::string> cells) { table_.rows.push_back(std::move(cells)); }
+  std::string text() const { return table_text(table_, verdict_colours()); }
 
  private:
-  std::vector<Column> columns_;
-  std::vector<std::vector<std::string>> rows_;
+  PageTable table_;
 };
 
 }  // namespace tauten::command

@@ -163,9 +163,10 @@ std::vector<std::string> names_for(const shared::RowQuestion& question, std::vec
     if (shared::key_called(question, key) < 0) {
       std::vector<std::string> keys;
       for (const shared::RowKey& one : question.keys) keys.push_back(one.name);
-      throw Error("rename", ("rename gives " + in_quotes(column) + " the name " + in_quotes(key) + ", which is no key" +
-                             did_you_mean(key, keys, "the keys are those of the options, without the dashes"))
-                                .c_str());
+      throw Error("rename",
+                  ("rename gives " + in_quotes(column) + " the name " + in_quotes(key) + ", which is not a key" +
+                   did_you_mean(key, keys, "the keys are those of the options, without the dashes"))
+                      .c_str());
     }
     const auto found = std::find(names.begin(), names.end(), column);
     if (found == names.end())
@@ -429,13 +430,14 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   const auto beside = [&](CLI::Option* option, const char* type) { option->type_name(type)->needs(options->option); };
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
-         "verdict,right_torque");
-  beside(verb.add_option("--from-row", options->from_row, "Go on at this row of the table")
+         "verdict,suggested_torque");
+  beside(verb.add_option("--from-row", options->from_row, "Resume at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
          "1");
-  beside(verb.add_option("--jobs", options->jobs, "How many work at a table; all if not said")->check(from_one_to(256)),
+  beside(verb.add_option("--jobs", options->jobs, "Worker threads of a table; default: all processors")
+             ->check(from_one_to(256)),
          "2");
-  verb.add_option("--rename", options->renamed, "Columns of the table that are called otherwise than the options")
+  verb.add_option("--rename", options->renamed, "Map table columns to option names")
       ->type_name("GRADE=class")
       ->delimiter(',')
       ->needs(options->option);
@@ -450,7 +452,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   if (const auto problem = question.check(words)) throw *problem;
   Source source(options.file);
   const std::vector<std::string> names = source.header();
-  if (program.json) throw Error("json", "a table is answered by a table; leave --json out");
+  if (program.json) throw Error("json", "--json does not apply to tables; leave it out");
   const Layout layout = [&] {
     try {
       return layout_of(options, question, names, said);
@@ -467,7 +469,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   if (all.stopped) {
     const std::string left = target.leave();
     program.code = other_failure;
-    program.complaints += fmt::format("tauten: stopped {} row {}{}; go on with --from-row {}\n",
+    program.complaints += fmt::format("tauten: stopped {} row {}{}; resume with --from-row {}\n",
                                       all.rows > 0 ? "after" : "before", all.rows > 0 ? all.last_row : options.from_row,
                                       left.empty() ? "" : ", rows so far are in " + path_text(left),
                                       all.rows > 0 ? all.last_row + 1 : options.from_row);
@@ -479,8 +481,8 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   if (all.failed == 0) return;
   program.code = some_joints_failed;
   program.complaints +=
-      fmt::format("tauten: {} of {} rows have no answer; the column error says why, first in row {}: {}\n", all.failed,
-                  all.rows, all.first_failed, all.first_error);
+      fmt::format("tauten: {} of {} rows have no answer; the column error gives the reason, first in row {}: {}\n",
+                  all.failed, all.rows, all.first_failed, all.first_error);
 }
 
 }  // namespace tauten::command

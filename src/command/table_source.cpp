@@ -46,7 +46,7 @@ std::vector<std::string> Source::header() {
   std::vector<std::string_view> cells;
   char* at = text.data();
   if (const char* wrong = shared::csv_take_record(at, text.data() + text.size(), cells); *wrong != '\0')
-    refuse_table(path_, std::string("has no good header: ") + wrong);
+    refuse_table(path_, std::string("has an invalid header: ") + wrong);
   std::vector<std::string> names(cells.begin(), cells.end());
   if (names == std::vector<std::string>{""})
     refuse_table(path_, "has no header; name the columns in its first line, like thread,class,torque");
@@ -54,7 +54,7 @@ std::vector<std::string> Source::header() {
     refuse_table(path_, "has no commas in its first line; save it with commas between the columns");
   for (const std::string& name : names)
     if (!name.empty() && std::count(names.begin(), names.end(), name) > 1)
-      refuse_table(path_, "has two columns called " + in_quotes(name));
+      refuse_table(path_, "has two columns named " + in_quotes(name));
   return names;
 }
 
@@ -86,7 +86,7 @@ shared::CsvRecords Source::next_records(std::size_t size) {
     if (whole.count > 0) return whole;
     if (const std::size_t end = shared::csv_record_end(rest()); end != std::string::npos) return {end, 1};
     if (rest().size() > longest_record)
-      refuse_table(path_, fmt::format("has more than 1 MB in row {}; is a quote left open there?", row_));
+      refuse_table(path_, fmt::format("has more than 1 MB in row {}; check for a quote left open there", row_));
     if (!fill() && ended_) break;
   }
   return {};
@@ -120,7 +120,7 @@ bool Source::fill() {
     if (came < 0) refuse_table(path_, std::string("cannot be read to its end: ") + std::strerror(errno));
     if (has == 0) first_came = Clock::now();
     if (std::memchr(text_.data() + has, '\0', static_cast<std::size_t>(came)))
-      refuse_table(path_, "is no text; give a CSV file");
+      refuse_table(path_, "is not text; give a CSV file");
     has += static_cast<std::size_t>(came);
     ended_ = came == 0;
     if (ended_) break;

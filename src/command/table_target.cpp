@@ -96,14 +96,14 @@ void Target::go_on(std::size_t from_row) {
   const Saved saved = saved_in(part_, header_);
   const std::string remove = ", or remove " + path_text(part_);
   if (saved.is_foreign)
-    refuse_output(path_, "is begun in " + path_text(part_) + " with other columns; ask for the same ones" + remove);
+    refuse_output(path_, "was started in " + path_text(part_) + " with other columns; ask for the same ones" + remove);
   if (saved.last_row == 0) return;
   if (from_row != saved.last_row + 1)
-    refuse_output(path_, fmt::format("has its rows up to {} from an earlier run; go on with --from-row {}{}",
+    refuse_output(path_, fmt::format("has its rows up to {} from an earlier run; resume with --from-row {}{}",
                                      saved.last_row, saved.last_row + 1, remove));
   std::error_code problem;
   fs::resize_file(part_, saved.size, problem);
-  if (problem) refuse_output(path_, "cannot be gone on with: " + problem.message());
+  if (problem) refuse_output(path_, "cannot be resumed: " + problem.message());
   holds_rows_ = keep_ = true;
   header_.clear();
 }

@@ -24,8 +24,8 @@ std::string joint_text(const std::string& name, const TurnJoint& joint) {
                                text_of(joint.length), joint.length_assumed ? " (assumed)" : "", text_of(joint.grip),
                                plain_words(word_of(joint.kind)))) +
          paragraph(fmt::format(
-             "Resilience: bolt {}, layers {} by {}. Of a working load {} % reach the bolt. A {} joint: {} from 10 % to "
-             "all of the torque.",
+             "Resilience: bolt {}, layers {} by {}. {} % of a working load reaches the bolt. Joint rate: {} ({} from "
+             "10 to 100 % of the torque).",
              text_of(joint.bolt_resilience, 3), text_of(joint.plate_resilience, 3),
              plain_words(word_of(joint.plate_model)), number_text(100 * joint.joint_constant, 2),
              joint.rate == "between" ? "medium" : joint.rate, text_of(joint.rate_angle, 2)));
@@ -71,10 +71,22 @@ std::string structural_text(const StructuralTurn& s) {
          paragraph("The preload to be reached is " + text_of(s.least_preload) + ", 0.7 of the tensile load.");
 }
 
+std::string engagement_text(const ThreadEngagement& e) {
+  const std::string held = e.breaks_first
+                               ? "the bolt breaks before the thread strips"
+                               : "the thread strips at " + text_of(e.strip_load.low, 3) +
+                                     (e.strip_load.low < e.strip_load.high ? " to " + text_of(e.strip_load.high, 3)
+                                                                           : std::string(" or above"));
+  if (e.strips == "nut")
+    return paragraph(fmt::format("N{}, {} high: {}.", e.holder.substr(1), text_of(e.engaged_length, 3), held));
+  return paragraph(fmt::format("Thread in {}, {} engaged, {} needed: {}.", e.holder, text_of(e.engaged_length, 3),
+                               text_of(e.needed_length, 3), held));
+}
+
 std::string reuse_text(const TurnAnswer& a) {
   if (a.may_neck) return "Replace the bolt.";
-  if (a.past_yield) return "The bolt serves once: replace it when it is loosened.";
-  if (a.tightenings == 0) return "The strain allows no such tightening.";
+  if (a.past_yield) return "Use the bolt once only: replace it when it is loosened.";
+  if (a.tightenings == 0) return "The bolt cannot take this tightening even once.";
   return a.tightenings >= 20
              ? "The typical bolt stays below the strain that limits reuse."
              : fmt::format("The strain allows the typical bolt to be tightened {} times at most.", a.tightenings);
@@ -86,21 +98,26 @@ std::string page_of(const TurnAnswer& a) {
   std::string out = joint_text(a.name, a.joint);
   out += paragraph(fmt::format(
       "Turn by {} from snug at {}. {}", text_of(a.angle, 3), text_of(a.snug_torque, 3),
-      a.may_neck ? "No clamp load is named: the bolt may break."
+      a.may_neck ? "No clamp load is given: the bolt may break."
                  : fmt::format("Clamp load {} to {}, typically {}.", number_text(a.clamp_load.low.shop(), 3),
                                text_of(a.clamp_load.high, 3), text_of(a.clamp_load.nominal, 3))));
   if (a.tool_twist.si > 0)
     out += paragraph(fmt::format("At the handle that is {}, as the bars twist by {}.", text_of(a.handle_angle, 3),
                                  text_of(a.tool_twist, 3)));
   out += paragraph(fmt::format("Verdict: {}. {}", a.verdict, a.meaning)) + "\n" + figures_text(a);
-  out += paragraph(fmt::format("Of the angle {} stretch the joint and {} twist the bolt. {}", text_of(a.clamping, 3),
+  out += paragraph(fmt::format("{} of the angle stretches the joint, {} twists the bolt. {}", text_of(a.clamping, 3),
                                text_of(a.bolt_twist, 2), reuse_text(a)));
+  if (a.engagement) out += engagement_text(*a.engagement);
   if (a.diagram.working_load.si != 0)
-    out +=
-        paragraph(fmt::format("With {} from outside the bolt bears {} and {} of clamp load are left; the parts part at "
-                              "{}.",
-                              text_of(a.diagram.working_load), text_of(a.diagram.bolt_load),
-                              text_of(a.diagram.clamp_load), text_of(a.diagram.separation_load)));
+    out += paragraph(
+        fmt::format("At a working load of {} the bolt carries up to {} (proof load {}, tensile load {}). {}; "
+                    "the joint separates at {}.",
+                    text_of(a.service.working_load, 3), text_of(a.service.bolt_load.nominal, 3),
+                    text_of(a.service.proof_load, 3), text_of(a.service.tensile_load, 3),
+                    a.service.clamp_load.nominal.si > 0
+                        ? "After all losses " + text_of(a.service.clamp_load.nominal, 3) + " of clamp load remains"
+                        : std::string("After all losses no clamp load remains"),
+                    text_of(a.service.separation_load, 3)));
   if (a.structural) out += structural_text(*a.structural);
   return out + "\nTake care\n" + list_of(a.notices);
 }

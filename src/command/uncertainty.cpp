@@ -17,6 +17,7 @@
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/trial_chance.hpp"
 #include "tauten/uncertainty/turn_uncertainty.hpp"
 
 namespace tauten::command {
@@ -81,7 +82,7 @@ Json json_of_run(const MonteCarlo& run, Dim dimension) {
 
 std::string budget_text(const Budget& budget, const Model& model) {
   Table table(
-      {{"Input", ""}, {"Mean", "", true}, {"Uncertainty", "", true}, {"Brings", "", true}, {"Share", "%", true}});
+      {{"Input", ""}, {"Mean", "", true}, {"Uncertainty", "", true}, {"Contribution", "", true}, {"Share", "%", true}});
   const Dim out = model.output.dimension;
   for (std::size_t i = 0; i < budget.contributions.size(); ++i) {
     const Contribution& c = budget.contributions[i];
@@ -99,17 +100,18 @@ std::string run_text(const MonteCarlo& run, const Budget& budget, const Model& m
   std::string out = paragraph(fmt::format("{}: {} with standard uncertainty {}.", model.output.name, text(run.mean),
                                           text(run.standard_uncertainty, 3)));
   out +=
-      paragraph(fmt::format("{} % of the trials lie between {} and {}, with as many below as above; the shortest "
-                            "interval that holds them is {} to {}.",
+      paragraph(fmt::format("{} % of the trials lie between {} and {} (symmetric interval); the shortest interval "
+                            "that holds them is {} to {}.",
                             number_text(100 * run.coverage), text(run.symmetric.low), text(run.symmetric.high),
                             text(run.shortest.low), text(run.shortest.high)));
-  out +=
-      paragraph(fmt::format("To first order: {} with {}.", text(budget.value), text(budget.standard_uncertainty, 3)));
+  out += paragraph(fmt::format("First-order estimate: {}, standard uncertainty {}.", text(budget.value),
+                               text(budget.standard_uncertainty, 3)));
   if (d == Dim::number)
-    out += paragraph(fmt::format("Above 1 in {} % of the trials.", number_text(100 * run.chance_above(1), 3)));
+    out += paragraph(
+        fmt::format("The ratio exceeds 1 in {} of trials.", trial_chance_text(run.chance_above(1), run.sorted.size())));
   const char* certain = run.stopped     ? "The run was stopped; these are the figures so far. "
                         : run.converged ? ""
-                                        : "Not certain to the digits asked for; more trials help. ";
+                                        : "Not certain to the digits requested; use more trials. ";
   out += paragraph(fmt::format("{}Numerical tolerance {}, {} trials.", certain, text(run.tolerance, 2), run.trials));
   if (run.outside > 0) out += paragraph(fmt::format("{} trials without a value were left out.", run.outside));
   return out + "\n" + budget_text(budget, model);
@@ -134,8 +136,8 @@ void answer(Program& program, const UncertaintyQuestion& question, const std::ve
     const std::size_t equals = word.find('=');
     if (equals == std::string::npos)
       throw Error(
-          "",
-          (in_quotes(word) + " is no input; write name=value, where a value is " + shared::distribution_forms).c_str());
+          "", (in_quotes(word) + " is not an input; write name=value, where a value is " + shared::distribution_forms)
+                  .c_str());
     const std::string name = word.substr(0, equals);
     std::vector<std::string> known;
     for (const Variable& v : inputs) known.push_back(v.name);
@@ -197,7 +199,7 @@ void add_whole(Program& program, CLI::App& parent, const char* name, const char*
   CLI::App* verb = program.verb(parent, name, help);
   const auto words = add_said_options(program, *verb, keys);
   const auto run = add_run(*verb);
-  CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, in place of the typical one");
+  CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, instead of the typical one");
   option->type_name("strength=1")->expected(1)->allow_extra_args(false);
   option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
   verb->callback([&program, words, run, ask] { answer(program, ask(*words).value(), run->scatter, *run); });
@@ -219,7 +221,7 @@ std::vector<Link> chain_of(const std::string& text) {
     const auto pieces = shared::split(part, ':');
     if (pieces.size() > 2 || pieces[0].empty())
       throw Error("formula",
-                  (in_quotes(text) + " is no chain; write formulas with commas between, each with a name for "
+                  (in_quotes(text) + " is not a chain; write formulas with commas between, each with a name for "
                                      "its result if need be, like thread_torque,shank_torsion:thread_torque")
                       .c_str());
     (void)formula_named(std::string(pieces[0]));
@@ -276,7 +278,7 @@ void add_uncertainty(Program& program) {
     if (!verb->get_subcommands().empty()) return;
     if (chain->empty())
       throw Error("formula",
-                  "say what is uncertain, like tauten uncertainty preload_from_nut_factor torque=normal:48N.m:2N.m "
+                  "name what is uncertain, as in tauten uncertainty preload_from_nut_factor torque=normal:48N.m:2N.m "
                   "diameter=10mm nut_factor=0.12..0.16..0.22, or tauten uncertainty clamp --thread M10 --torque 48N.m");
     const UncertaintyQuestion question = try_formula_question(all_formulas(), chain_of(*chain)).value();
     answer(program, question, *words, *run);

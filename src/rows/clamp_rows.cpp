@@ -68,8 +68,13 @@ class ClampRows : public RowAnswers {
         torque_key_(static_cast<std::size_t>(key_called(question, "torque"))),
         most_remembered_(std::clamp<std::size_t>(8192 / threads, 16, 2048)) {
     for (const std::size_t place : wanted) {
-      wants_least_class_ |= question.figures[place].name == "least_class";
-      wants_meaning_ |= question.figures[place].name == "meaning";
+      const std::string& name = question.figures[place].name;
+      wants_least_class_ |= name == "least_class";
+      wants_meaning_ |= name == "meaning";
+      wants_summary_ |= name == "summary";
+      wanted_.as_sold |= name.ends_with("_as_sold") || name == "meaning";
+      for (const char* of_load : {"clamp_load_", "worst_case_", "proof_share_", "summary"})
+        wanted_.clamp_load |= name.starts_with(of_load);
     }
     cells_.resize(question.figures.size());
   }
@@ -90,32 +95,34 @@ class ClampRows : public RowAnswers {
     Known& known = found->second;
     if (!known.error.empty()) return failed(known.error);
     if (!known.parts) return asked(row);
-    const Band<double> band = tauten::detail::effective_band(torque, known.parts->conditions.accuracy_at(torque),
-                                                             known.parts->conditions.lost);
-    if (!(band.low > 0)) return asked(row);
+    const Parts& parts = *known.parts;
+    if (!tauten::detail::something_is_left(torque, parts.conditions)) return asked(row);
     ClampRow& out = known.parts->row;
     out.torque = Torque(torque);
-    tauten::detail::put_figures(out, known.parts->bolt, band);
-    if (wants_least_class_) out.least_class = tauten::detail::least_class(known.parts->bolt, band);
-    if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out.verdict);
-    out.notices.clear();
-    tauten::detail::add_notices(out, known.parts->suspect, known.parts->bolt, known.parts->job);
-    codes_.clear();
-    add_codes(out.notices, codes_);
-    if (!codes_.empty() && !known.parts->codes.empty()) codes_ += ';';
-    codes_ += known.parts->codes;
+    out.corrected_torque = tauten::detail::corrected_setting(torque, parts.conditions.lost, parts.condition_ratio);
+    tauten::detail::put_figures(out, parts.bolt, parts.chance, parts.conditions, torque, wanted_);
+    if (wants_least_class_)
+      out.least_class = tauten::detail::least_class(parts.bolt, parts.chance, parts.conditions, torque);
+    if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out);
+    if (wants_summary_) out.summary = tauten::detail::summary_of(out, parts.conditions);
+    codes_ = parts.codes;
+    for (const char* code : tauten::detail::torque_codes(out, true))
+      if (code) add_codes(Notice{code, ""}, codes_);
+    if (!codes_.empty() && !parts.common_codes.empty()) codes_ += ';';
+    codes_ += parts.common_codes;
     return told(out);
   }
 
  private:
   /// A fastener under its conditions: all of the answer that does not change with the torque.
   struct Parts {
-    ClampJob job;
     tauten::detail::Conditions conditions;
-    tauten::detail::Suspect suspect;
     tauten::detail::ClampBolt bolt;
+    tauten::detail::BoltChance chance;
     ClampRow row;
-    std::string codes;  ///< of what holds for every candidate
+    double condition_ratio;    ///< for the corrected torque
+    std::string codes;         ///< of the fastener, whatever the torque
+    std::string common_codes;  ///< of what holds for every candidate
   };
   struct Known {
     std::string error;  ///< if it is wrong whatever the torque
@@ -136,8 +143,16 @@ class ClampRows : public RowAnswers {
     for (const tauten::detail::Suspect& suspect : *suspects) {
       const auto bolt = tauten::detail::bolt_of(job, suspect, *conditions);
       if (!bolt) continue;  // the class is not made in this size: no candidate
-      known.parts = Parts{job, *conditions, suspect, *bolt, *row_of(answer), ""};
-      add_codes(answer->notices, known.parts->codes);
+      tauten::detail::BoltChance chance(*bolt, conditions->lost);
+      chance.prepare(conditions->accuracy_at(answer->candidates.front().torque.si));
+      Parts& parts = known.parts.emplace(Parts{*conditions, *bolt, chance, *row_of(answer),
+                                               tauten::detail::condition_ratio(job, suspect, *bolt), "", ""});
+      const ClampCandidate& first = answer->candidates.front();
+      const auto of_torque = tauten::detail::torque_codes(first, true);
+      for (const Notice& notice : first.notices)
+        if (std::find(of_torque.begin(), of_torque.end(), notice.code) == of_torque.end())
+          add_codes(notice, parts.codes);
+      add_codes(answer->notices, parts.common_codes);
       return;
     }
   }
@@ -174,6 +189,8 @@ class ClampRows : public RowAnswers {
   std::size_t most_remembered_;
   bool wants_least_class_ = false;
   bool wants_meaning_ = false;
+  bool wants_summary_ = false;
+  tauten::detail::WantedFigures wanted_{false, false};
   QuantityReader reader_{Dim::torque};
   RowWords words_;
   std::string bytes_;
@@ -189,16 +206,9 @@ std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<c
   return std::make_unique<ClampRows>(question, wanted, threads);
 }
 
-constexpr const char* standard_figures[] = {"thread",
-                                            "class",
-                                            "torque",
-                                            "clamp_load_low",
-                                            "clamp_load_nominal",
-                                            "clamp_load_high",
-                                            "yield_utilisation_high",
-                                            "verdict",
-                                            "right_torque",
-                                            "candidates"};
+constexpr const char* standard_figures[] = {
+    "thread",          "class",           "torque",  "clamp_load_low",   "clamp_load_nominal",
+    "clamp_load_high", "chance_of_yield", "verdict", "suggested_torque", "candidates"};
 
 RowQuestion with_standard_figures(RowQuestion question) {
   question.standard.assign(std::begin(standard_figures), std::end(standard_figures));

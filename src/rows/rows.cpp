@@ -47,7 +47,7 @@ std::string known_instead(const RowQuestion& question, const std::string& name) 
     known += (count > 0 ? ", " : "") + std::string(meant[count]);
   const std::size_t more = question.figures.size() - count;
   return "it has " + known + (more > 0 ? " and " + std::to_string(more) + " more" : "") +
-         "; the guide to many joints tells how they are called";
+         "; the guide to many joints lists their names";
 }
 
 /// A number as a key reads it: in digits if it is whole.
@@ -74,7 +74,7 @@ std::span<const RowQuestion* const> row_questions() {
   static const RowQuestion reach =
       question_of<ReachJob, ReachAnswer, reach_inputs, try_reach>("reach", {{"torque", "setting"}});
   static const RowQuestion free =
-      question_of<FreeQuestion, FreeAnswer, free_inputs, try_free>("free", {{"thread", "diameter"}});
+      question_of<FreeQuestion, FreeAnswer, free_inputs, try_free>("free", {{"thread", "diameter", "socket", "key"}});
   static const RowQuestion turn = question_of<CurveJob, TurnAnswer, turn_inputs, try_turn>("turn", {{"thread"}});
   static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free, &turn};
   return all;
@@ -103,7 +103,7 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
     const std::string shown = tauten::detail::shown(name);
     if (std::find(std::begin(said_once), std::end(said_once), name) != std::end(said_once))
       return Error(name.c_str(), ("column " + shown +
-                                  " cannot differ from row to row; say it once for the whole table, "
+                                  " cannot differ from row to row; give it once for the whole table, "
                                   "or give the column another name if it is something else")
                                      .c_str());
     if (place >= 0 && std::find(places.begin(), places.end(), place) != places.end())
@@ -113,14 +113,14 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
     for (const RowKey& key : question.keys)
       if (place < 0 && key.takes == Takes::several_values && takes_word(key, name))
         return Error(key.name.c_str(),
-                     ("column " + shown + " is called like a word of " + key.name + "; write it into a column " +
+                     ("column " + shown + " has the name of a word of " + key.name + "; write it into a column " +
                       key.name + ", or give it another name if it is something else")
                          .c_str());
     // A slip of the pen must not go for a column of somebody else's: what it says would be left out without a word.
     for (const RowKey& key : question.keys)
       if (place < 0 && name.size() > 3 && name.size() < 40 &&
           letters_apart(with_dashes(name), key.name) <= std::max<std::size_t>(1, name.size() / 4))
-        return Error(shown.c_str(), ("column " + shown + " is no key; did you mean " + key.name +
+        return Error(shown.c_str(), ("column " + shown + " is not a key; did you mean " + key.name +
                                      "? If it is something else, give it a name that is less alike")
                                         .c_str());
     places.push_back(place);
@@ -135,7 +135,7 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
     if (std::none_of(group.begin(), group.end(), is_there))
       return Error(
           group.front(),
-          (std::string("no column is called ") + either_of(group) + "; name the columns after what they hold").c_str());
+          (std::string("no column is named ") + either_of(group) + "; name the columns after what they hold").c_str());
   }
   return places;
 }

@@ -66,7 +66,7 @@ Outcome<const RowQuestion*> try_row_question(std::string_view name);
 
 /// Which keys the columns of a table are. Names may be written with - or _, and as the library calls an argument.
 /// \param said  keys that are said for all rows beside the table
-/// \return for each column the place of its key, or -1 for a column that is no key; an error for a column that is nearly
+/// \return for each column the place of its key, or -1 for a column that is not a key; an error for a column that is nearly
 ///         a key, for two columns of one key, and if a column that is needed is missing
 Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<const std::string> names,
                                       std::span<const RowCell> said);
@@ -139,7 +139,7 @@ void identify_row(std::span<const RowCell> row, std::size_t without, std::string
 /// \return the SI unit in which a key takes numbers, after its example: "N.m" for 48N.m
 const char* unit_of_example(std::string_view example);
 
-/// The keys of a question as columns. What a joint is called is no part of the question: a table may call it as it likes.
+/// The keys of a question as columns. What a joint is called is not a part of the question: a table may call it as it likes.
 template <class Job>
 std::vector<RowKey> row_keys(std::span<const Input<Job>> keys) {
   std::vector<RowKey> rows;
@@ -161,7 +161,7 @@ std::vector<AnswerColumn> row_figures() {
 
 /// The clamp load that a torque leaves; figures of the most common fastener that fits.
 const RowQuestion& clamp_rows();
-/// The torque for a clamp load, for a share of the proof load or, without either, the right torque.
+/// The torque for a clamp load, for a share of the proof load or, without either, the suggested torque.
 const RowQuestion& torque_rows();
 
 }  // namespace tauten::shared

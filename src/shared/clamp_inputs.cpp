@@ -83,7 +83,8 @@ constexpr ClampInput inputs[] = {
         .with_option("class")
         .with_words(class_words),
     In::input<&ClampJob::clamp_load>("clamp_load", "25kN", "Clamp load that is wanted").above_zero(),
-    In::input<&ClampJob::share>("share", "75%", "Share of the proof load that is wanted or aimed at; default: 75 %"),
+    In::input<&ClampJob::share>("share", "75%",
+                                "Share of the proof load that the suggested torque aims at; default: 75 %"),
     condition<&ClampJob::condition>("condition", "oiled", "What is on the threads; without it the band is wide"),
     condition<&ClampJob::face_condition>("face_condition", "dry", "What is under head or nut, if not the same")
         .with_option("face"),
@@ -122,7 +123,7 @@ Outcome<Clamp> answer(const Call& call, Outcome<Clamp> (*ask)(const ClampJob&)) 
 std::span<const ClampInput> clamp_inputs() { return inputs; }
 std::span<const ClampInput> torque_inputs() { return std::span(inputs).subspan(2); }
 
-Outcome<Given<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
+Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
 
 Outcome<Clamp> try_clamp(const Call& call) {
   if (!has(call.said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");

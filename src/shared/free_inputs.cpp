@@ -12,8 +12,9 @@ using FreeInput = Input<FreeQuestion>;
 constexpr const char* truth_words[] = {"yes", "no"};
 
 /// Reads yes or no: where no is something else than to leave it out.
+template <auto member>
 Problem put_truth(const FreeInput&, const char* called, const Value& value, FreeQuestion& question) {
-  bool& into = question.quenched.emplace();
+  bool& into = tauten::shared::detail::at<member>(question).emplace();
   if (value.kind != Value::Kind::text || value.foreign != nullptr) return read(called, value, into);
   const std::string_view text = value.text;
   into = text == "yes" || text == "true" || text == "True" || text == "1";
@@ -31,6 +32,8 @@ Problem put_surroundings(const FreeInput&, const char* called, const Value& valu
 Problem put_bit(const FreeInput&, const char* called, const Value& value, FreeQuestion& question) {
   return read_bit(called, value, question.names.bit.emplace());
 }
+
+constexpr auto tapped = [](auto& j) -> auto& { return j.job.tapped; };
 
 constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.names.thread; }>("thread", "M16", "Thread"),
@@ -64,7 +67,7 @@ constexpr FreeInput inputs[] = {
         "held_untreated", "yes", "It was pulled to it before what was done, not after")
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.job.aids; }>(
-        "aids", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K")
+        "aids", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K, cooled")
         .with_option("aid"),
     In::input<[](auto& j) -> auto& { return j.surroundings; }>(
         "surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic")
@@ -72,7 +75,7 @@ constexpr FreeInput inputs[] = {
         .with_words(surroundings_words),
     In::input<[](auto& j) -> auto& { return j.quenched; }>("quenched", "yes",
                                                            "yes or no: quenched and tempered; default: as the class")
-        .read_by(put_truth)
+        .read_by(put_truth<&FreeQuestion::quenched>)
         .with_words(truth_words),
     In::input<[](auto& j) -> auto& { return j.job.surroundings.reused; }>("reused", "yes",
                                                                           "The bolt is to be used again")
@@ -106,6 +109,12 @@ constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.job.engaged_length; }>("engaged_length", "13mm",
                                                                      "Engaged length of thread; default: 0.8 d")
         .above_zero(),
+    In::input<tapped>("tapped", "yes",
+                      "yes or no: the thread is in the part, not in a nut; default: only inside a head")
+        .read_by(put_truth<tapped>)
+        .with_words(truth_words),
+    In::input<[](auto& j) -> auto& { return j.job.thread_direction; }>(
+        "thread_direction", "left", "right or left: which way the thread turns; asked for if not given"),
     In::input<[](auto& j) -> auto& { return j.job.head_height; }>(
         "head_height", "10mm", "Height that the tool engages; default: 0.64 d, inside a head 0.5 d")
         .above_zero(),
@@ -143,7 +152,7 @@ constexpr Rule rules[] = {excludes("property_class", "torsion_ratio"), needs("ye
 }  // namespace
 
 /// The library has the name width_across_flats for whatever tool was given.
-Error in_words(const Given<FreeQuestion>& given, const Error& error) {
+Error in_words(const GivenJob<FreeQuestion>& given, const Error& error) {
   const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
   const Error named = renamed(given.in_words(error), "width_across_flats", tool);
   if (given.spelling == Spelling::argument || std::string_view(named.argument()) != "width_across_flats") return named;
@@ -152,11 +161,12 @@ Error in_words(const Given<FreeQuestion>& given, const Error& error) {
 
 std::span<const FreeInput> free_inputs() { return inputs; }
 
-Outcome<Given<FreeQuestion>> try_read_free(const Call& call) {
+Outcome<GivenJob<FreeQuestion>> try_read_free(const Call& call) {
   auto given = try_read<FreeQuestion>(inputs, call, rules);
   if (!given) return given.error();
-  Given<FreeQuestion> found = *std::move(given);
+  GivenJob<FreeQuestion> found = *std::move(given);
   FreeJob& job = found.job.job;
+  if (const auto error = assume(found.job.names, job)) return in_words(found, *error);
   if (const auto error = look_up(found.job.names, job))
     return in_words(found,
                     renamed(*error, "property_class", found.spelling == Spelling::option ? "class" : "property_class"));

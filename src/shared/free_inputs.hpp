@@ -24,9 +24,9 @@ struct FreeAnswer : Free {
 };
 
 /// \return what is given, names looked up
-Outcome<Given<FreeQuestion>> try_read_free(const Call& call);
+Outcome<GivenJob<FreeQuestion>> try_read_free(const Call& call);
 /// \return an error of the library in the words of what was given
-Error in_words(const Given<FreeQuestion>& given, const Error& error);
+Error in_words(const GivenJob<FreeQuestion>& given, const Error& error);
 
 /// \return the job that is given, names looked up
 Outcome<FreeJob> try_free_job(const Call& call);

@@ -34,6 +34,14 @@ Problem Form<Neighbour>::read(const char* key, std::string_view text, Neighbour&
 
 Problem Form<AidUse>::read(const char* key, std::string_view text, AidUse& use) {
   const auto parts = split(text, ':');
+  // A thin fluid has a name of its own, as on the plan.
+  const bool thin = parts[0] == "thin_fluid" || parts[0] == "thin-fluid" || parts[0] == "thin fluid";
+  if (thin) {
+    use.aid = Aid::fluid;
+    use.thin_fluid = true;
+    if (parts.size() > 2) return refuse_text(key, text, " is not understood; write thin_fluid:24h");
+    return parts.size() == 2 ? read_hours(key, parts[1], use.soak_hours) : Problem();
+  }
   if (auto problem = shared::read(key, parts[0], use.aid)) return problem;
   const std::size_t most = use.aid == Aid::fluid || use.aid == Aid::heat ? 3 : use.aid == Aid::cold ? 2 : 1;
   if (parts.size() > most)

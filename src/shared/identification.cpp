@@ -55,7 +55,7 @@ Identified in_words(const Candidate& c) {
   return out;
 }
 
-Outcome<std::vector<Candidate>> candidates_of(const Given<IdentifyJob>& given) {
+Outcome<std::vector<Candidate>> candidates_of(const GivenJob<IdentifyJob>& given) {
   const IdentifyJob& job = given.job;
   if (given.has("bit")) return try_identify_drive_number(job.bit);
   const bool is_key = given.has("key");

@@ -390,7 +390,7 @@ constexpr Rule one_of(const char* one, const char* other = nullptr, const char* 
 
 /// A job with what was given for it.
 template <class Job>
-struct InputDistribution {
+struct GivenJob {
   Job job{};
   std::vector<const Input<Job>*> inputs{};
   Spelling spelling = Spelling::option;
@@ -435,7 +435,7 @@ class Errors {
 /// \param called  name of an input for the sentence; null for one that the question does not have
 /// \param is_given  whether a caller gave an input
 template <class Job>
-Problem broken_rule(std::span<const Input<Job>> inputs, std::span<const Rule> rules, const Given<Job>& given) {
+Problem broken_rule(std::span<const Input<Job>> inputs, std::span<const Rule> rules, const GivenJob<Job>& given) {
   const auto input_of = [&](const char* name) -> const Input<Job>& {
     return *std::find_if(inputs.begin(), inputs.end(),
                          [&](const Input<Job>& input) { return std::string_view(name) == input.name; });
@@ -475,8 +475,9 @@ Problem broken_rule(std::span<const Input<Job>> inputs, std::span<const Rule> ru
 /// Puts all that was given into a job.
 /// \return all that is wrong with it, or the job
 template <class Job>
-Outcome<Given<Job>> try_read(std::span<const Input<Job>> inputs, const Call& call, std::span<const Rule> rules = {}) {
-  Given<Job> given;
+Outcome<GivenJob<Job>> try_read(std::span<const Input<Job>> inputs, const Call& call,
+                                std::span<const Rule> rules = {}) {
+  GivenJob<Job> given;
   given.spelling = call.spelling;
   Errors errors;
   for (const Assignment& said : call.said) {

@@ -90,7 +90,7 @@ constexpr Rule rules[] = {one_of("torque", "setting"), excludes("torque", "setti
                           needs("efficiency_range", "multiplier_ratio"), needs("reaction_arm", "multiplier_ratio")};
 
 /// One of several extensions or bars has a name of its own in the library.
-Error in_words(const Given<ReachJob>& given, const Error& error) {
+Error in_words(const GivenJob<ReachJob>& given, const Error& error) {
   const std::string_view argument = error.argument();
   const bool options = given.spelling == Spelling::option;
   if (options && argument.starts_with("extension_")) return {"extension", error.what()};

@@ -90,6 +90,8 @@ constexpr TurnInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.joint.structural; }>("structural", "yes",
                                                                    "Compare with the turns of structural bolting")
         .as_flag(),
+    In::input<[](auto& j) -> auto& { return j.joint.k_factor; }>(
+        "k_factor", "0.125", "Declared mean k-value of a structural bolt set; EN 1090-2: 0.125 for class K1"),
     In::input<[](auto& j) -> auto& { return j.joint.sloping_faces; }>(
         "sloping_faces", "1", "Outer faces that slope, up to 1 in 20, for that comparison"),
 
@@ -121,6 +123,14 @@ constexpr TurnInput inputs[] = {
         .with_words(washer_words),
     In::input<[](auto& j) -> auto& { return j.joint.tapped_material; }>("tapped_material", "grey_cast_iron",
                                                                         "What the tapped hole is in; default: steel"),
+    In::input<[](auto& j) -> auto& { return j.joint.engagement; }>(
+        "engagement", "20mm", "Engaged thread in a tapped hole; default: what the bolt needs")
+        .above_zero(),
+    In::input<[](auto& j) -> auto& { return j.joint.nut_class; }>(
+        "nut_class", "8", "Class of the nut; default: the one that matches the bolt"),
+    In::input<[](auto& j) -> auto& { return j.joint.nut_height; }>("nut_height", "14.8mm",
+                                                                   "Height of the nut; default: ISO 4032")
+        .above_zero(),
     In::input<[](auto& j) -> auto& { return j.joint.plate_model; }>(
         "plate_model", "deformation_cone", "Model of the layers; default: chosen by their width"),
     In::input<[](auto& j) -> auto& { return j.joint.snug_torque; }>(
@@ -163,7 +173,7 @@ constexpr std::size_t place_in_list(Line name) {
 }  // namespace
 
 /// One of several bars has a name of its own in the library, and a layer is no more than a layer here.
-Error in_words(const Given<CurveJob>& given, const Error& error) {
+Error in_words(const GivenJob<CurveJob>& given, const Error& error) {
   const Line argument = error.argument();
   const bool options = given.spelling == Spelling::option;
   if (options && argument.starts_with("bar_")) return {"bar", error.what()};
@@ -180,7 +190,7 @@ std::span<const TurnInput> turn_inputs() { return std::span(inputs).first(place_
 
 std::span<const TurnInput> curve_inputs() { return std::span(inputs).subspan(place_in_list("name")); }
 
-Outcome<Given<CurveJob>> try_turn_job(const Call& call) { return try_read(turn_inputs(), call); }
+Outcome<GivenJob<CurveJob>> try_turn_job(const Call& call) { return try_read(turn_inputs(), call); }
 
 Outcome<TurnAnswer> try_turn(const Call& call) {
   const auto given = try_turn_job(call);

@@ -14,10 +14,10 @@ std::span<const Input<CurveJob>> turn_inputs();
 std::span<const Input<CurveJob>> curve_inputs();
 
 /// \return the job that is given
-Outcome<Given<CurveJob>> try_turn_job(const Call& call);
+Outcome<GivenJob<CurveJob>> try_turn_job(const Call& call);
 
 /// \return an error of the library in the words of what was given
-Error in_words(const Given<CurveJob>& given, const Error& error);
+Error in_words(const GivenJob<CurveJob>& given, const Error& error);
 
 /// How far to turn for a load, or what a specification of snug torque and angle leaves.
 Outcome<TurnAnswer> try_turn(const Call& call);

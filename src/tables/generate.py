@@ -118,7 +118,7 @@ class Table:
 GRADED = """/// One figure with how it was seen.
 struct Graded {
   double value;  ///< m; absent where the standard has no such grade
-  Seen seen;     ///< a figure that is only remembered must not be given as a limit
+  Seen seen;     ///< a figure from memory must not be given as a limit
 };
 """
 
@@ -310,12 +310,12 @@ HEADERS = [
                   name("key", "key", 'short name: "oiled"'),
                   name("title", "title", "what it is"),
                   name("group", "group", "bare, coated, paste, stainless, locked or field"),
-                  real("thread_low", "thread_low", "least coefficient of friction in the thread"),
+                  real("thread_low", "thread_low", "lowest coefficient of friction in the thread"),
                   real("thread_nominal", "thread_nominal", "typical coefficient of friction in the thread"),
-                  real("thread_high", "thread_high", "greatest coefficient of friction in the thread"),
-                  real("face_low", "face_low", "least coefficient of friction under head or nut"),
+                  real("thread_high", "thread_high", "highest coefficient of friction in the thread"),
+                  real("face_low", "face_low", "lowest coefficient of friction under head or nut"),
                   real("face_nominal", "face_nominal", "typical coefficient of friction under head or nut"),
-                  real("face_high", "face_high", "greatest coefficient of friction under head or nut"),
+                  real("face_high", "face_high", "highest coefficient of friction under head or nut"),
                   flag("lubricated", "lubricated", "true if a fluid, paste or wax is on the surface"),
                   name("note", "note", 'what else to know; may be ""'),
               ]),
@@ -337,6 +337,25 @@ HEADERS = [
             real("inner_diameter", "inner_diameter_mm", "clearance hole d1, least, m"),
             real("outer_diameter", "outer_diameter_mm", "outer diameter d2, greatest, m"),
             real("thickness", "thickness_mm", "thickness h, nominal, m"),
+        ]),
+    ]),
+    ("group/drilling_table.hpp", "Bolt patterns of flanges, motors and ports.", "", [
+        Table("drilling", "CircleDrilling", "circle_drillings", "Evenly spaced holes on a circle.", [
+            name("standard", "standard", '"EN 1092-1"'),
+            name("rating", "rating", '"PN16", "class 150", "10K"'),
+            name("size", "size", '"DN100"; that of inch standards is the DN equivalent of the NPS'),
+            real("outside", "outside_mm", "outside diameter D, m"),
+            real("circle", "circle_mm", "bolt circle K, m"),
+            count("count", "count", "number of holes n"),
+            real("hole", "hole_mm", "hole diameter L, m"),
+        ]),
+        Table("drilling_rectangle", "RectangleDrilling", "rectangle_drillings", "Four holes in a rectangle.", [
+            name("standard", "standard", '"IEC 60072-1 feet"'),
+            name("size", "size", '"frame 132M"'),
+            real("across", "across_mm", "distance across the shaft, or the longer one of a port, m"),
+            real("along", "along_mm", "distance along the shaft, or the shorter one of a port, m"),
+            real("hole", "hole_mm", "hole diameter, m"),
+            real("height", "height_mm", "shaft height, m"),
         ]),
     ]),
 ]

@@ -12,7 +12,7 @@ const Entry* formula_named(std::string_view) noexcept { return nullptr; }
 
 }  // namespace tauten::shared
 
-// In place of functions of the C library (musl) that come along and are never called. They are used by what is linked
+// Instead of functions of the C library (musl) that come along and are never called. They are used by what is linked
 // after the optimizer has looked.
 extern "C" {
 

@@ -14,7 +14,7 @@ USE = """
 import pathlib, sys, tauten
 assert pathlib.Path(tauten.__file__).is_relative_to(sys.prefix), tauten.__file__
 assert (pathlib.Path(tauten.__file__).parent / "py.typed").exists()
-assert tauten.clamp(thread="M16", property_class="8.8", torque="130N.m", condition="oiled").candidates[0].verdict == "fit"
+assert tauten.clamp(thread="M16", property_class="8.8", torque="130N.m", condition="oiled").candidates[0].verdict == "may be slack"
 # F = T/(K d) by hand: 80 N.m over 0.2 x 16 mm are 25 kN.
 assert abs(tauten.preload_from_nut_factor("80N.m", "16mm", 0.2) - 25e3) < 1e-9
 import importlib.metadata

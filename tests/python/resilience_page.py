@@ -21,7 +21,7 @@ hole diameters, two bearing faces, steel, aluminium, and steel on cast iron.
 
 ADVICE = """
 `plate_resilience` takes the deformation cone up to layers four bearing faces wide and for every tapped hole, the 30 degree
-frustum beyond, and attaches a notice where the model it was told to use is outside its range. Why the limits:
+frustum beyond, and attaches a notice where the chosen model is outside its range. Why the limits:
 
 - The deformation cone widens with the logarithm of the width. Layers much wider than the pressure reaches do not get
   stiffer any more, but the formula goes on: up to 11 % too stiff at five faces, up to 19 % at eight.

@@ -43,9 +43,12 @@ def refused(call, argument, *words, **arguments):
 
 
 def lever(friction, pitch=2 * MM, diameter=16 * MM, hole=17.5 * MM, face=22.49 * MM):
-    """Torque over preload of an M16 in steel: ISO 16047, linear form; d_w of ISO 4014 and hole of ISO 273."""
+    """Torque over preload of an M16 in steel: wedge on a helix, d_w of ISO 4014 and hole of ISO 273."""
     pitch_diameter = diameter - 0.75 * math.cos(math.pi / 6) * pitch
-    return pitch / (2 * math.pi) + friction * pitch_diameter / math.sqrt(3) + friction * (face + hole) / 4
+    slope = math.atan(pitch / (math.pi * pitch_diameter))
+    flank = math.atan(math.tan(math.pi / 6) * math.cos(slope))
+    return (pitch_diameter / 2 * math.tan(slope + math.atan(friction / math.cos(flank))) +
+            friction * (face + hole) / 4)
 
 
 # ---- clamp --------------------------------------------------------------------------------------------------------
@@ -65,10 +68,11 @@ def test_contract():
 
 def test_band_by_hand():
     bolt = tauten.clamp(**PUMP_FOOT).candidates[0]
-    assert bolt.thread == "M16" and bolt.head.startswith("ISO 4014") and bolt.verdict == "fit"
+    assert bolt.thread == "M16" and bolt.head.startswith("ISO 4014") and bolt.verdict == "may be slack"
     # Oil: 0.08, 0.12, 0.16; wrench 4 %.
-    low, nominal, high = bolt.clamp_load
-    assert nominal == pytest.approx(130 / lever(0.12), rel=1e-9)
+    low, nominal, high = bolt.worst_case
+    assert nominal == bolt.clamp_load.nominal == pytest.approx(130 / lever(0.12), rel=1e-9)
+    assert low < bolt.clamp_load.low < nominal < bolt.clamp_load.high < high
     assert low == pytest.approx(0.96 * 130 / lever(0.16), rel=1e-9)
     assert high == pytest.approx(1.04 * 130 / lever(0.08), rel=1e-9)
     assert bolt.nut_factor.nominal == pytest.approx(lever(0.12) / 0.016, rel=1e-9)
@@ -85,8 +89,8 @@ def test_torque_for_is_the_inverse():
     half = tauten.torque_for(share=0.5, **wish).candidates[0]
     assert half.clamp_load.nominal == pytest.approx(0.5 * half.proof_load, rel=1e-9)
     right = tauten.torque_for(**wish).candidates[0]
-    assert right.torque == right.right_torque == pytest.approx(
-        tauten.clamp(torque=100, **wish).candidates[0].right_torque, rel=1e-12)
+    assert right.torque == right.suggested_torque == pytest.approx(
+        tauten.clamp(torque=100, **wish).candidates[0].suggested_torque, rel=1e-12)
 
 
 @pytest.mark.parametrize("words, arguments", [
@@ -149,7 +153,8 @@ def test_cautions_are_data_in_every_answer(words, ask, cautions):
     page = subprocess.run([PROGRAM, *words], capture_output=True, text=True, timeout=60).stdout
     flat = " ".join(page.split())
     assert all(notice.text in flat for notice in notices if notice.code in cautions)
-    assert all(html.escape(notice.text) in answer._repr_html_() for notice in notices if notice.code in cautions)
+    shown = html.unescape(answer._repr_html_())
+    assert all(notice.text in shown for notice in notices if notice.code in cautions)
 
 
 def test_explanation_same_as_command_line():
@@ -355,7 +360,7 @@ def test_print_shows_a_page():
     answer = tauten.clamp(**PUMP_FOOT)
     page = str(answer)
     assert len(page.splitlines()) > 5 and max(map(len, page.splitlines())) <= 100
-    for word in ("Clamp load", "fit", "146.4 N.m", "approve a joint for service"):
+    for word in ("clamp load", "May be slack", "up to 173", "approve a joint for service"):
         assert word in page
     assert "\n" not in repr(answer)
     for other in (tauten.identify(socket="24mm"), tauten.reach(torque="130N.m", extensions=[("100mm", "45deg")]),
@@ -556,13 +561,38 @@ def test_free_of_a_six_lobed_drive():
     assert filled.round.nominal == pytest.approx(3 / 8 * answer.round.nominal, rel=0.02)
     assert filled.chances.round > answer.chances.round
     assert "recess strips" in answer.explain() and "drive number 70" in answer.explain()
-    assert "recess strips" in answer._repr_html_() and "corners go" not in answer._repr_html_()
+    assert "recess strips" in answer._repr_html_() and "corners round off" not in answer._repr_html_()
     rows = tauten.free_joint({"thread": ["M16", "M10"], "bit": [70, 50]}, property_class="8.8", rust="rusted", trials=20000)
     assert rows["round_nominal"][0] == pytest.approx(answer.round.nominal, rel=1e-12)
     refused(tauten.free_joint, "bit", **dict(screw, bit=31))
     refused(tauten.free_joint, "bit", **dict(screw, bit=10))
     refused(tauten.free_joint, "bit", **dict(screw, socket="24mm"))
     refused(tauten.free_joint, "drive", **dict(screw, drive="six_point"))
+
+
+def test_free_of_a_socket_alone():
+    answer = tauten.free_joint(socket="24mm", trials=20000)
+    codes = {notice.code for notice in answer.notices}
+    assert {"thread_assumed", "unmarked_head"} <= codes
+    same = tauten.free_joint(socket="24mm", thread="M16", property_class="4.6", trials=20000)  # ISO 4014; unmarked heads
+    assert answer.stop_at == same.stop_at and "thread_assumed" not in {notice.code for notice in same.notices}
+
+
+def test_free_asks_for_the_direction_of_the_thread():
+    known = tauten.free_joint(**FREE, thread_direction="left")
+    assert "left_hand" in {notice.code for notice in known.notices}
+    assert "thread_direction" in {notice.code for notice in tauten.free_joint(**FREE).notices}
+    heat = [step.why for step in tauten.free_joint(**FREE, tapped=True).steps if step.aids and step.aids[-1].aid == "heat"]
+    assert heat and not any("nut" in why for why in heat)
+    assert tauten.free_joint(**FREE, aids=["thin_fluid:24h"]).as_dict() == tauten.free_joint(**FREE, aids=["fluid:24h:thin"]).as_dict()
+
+
+def test_free_names_what_limits_the_torque():
+    answer = tauten.free_joint(**FREE)
+    least = min(answer.stop_bounds, key=lambda bound: bound.torque)
+    assert (answer.stop_at, answer.stop_limit) == (least.torque, least.limit)
+    assert all(step.instructions for step in answer.steps)
+    assert "Stop at" in answer._repr_html_()
 
 
 def test_free_makes_sense():
@@ -588,8 +618,8 @@ def test_steps_are_there_in_words():
         assert text.expression == formula.expression() and text.symbol == formula.output.symbol
         assert text.result == formula.output.text(step.value) and str(formula.sources[0]) in text.source
         assert text.note == step.note and text.title == formula.summary
-    load = next(text for text, step in zip(texts, derivation.steps) if step.formula == "preload_from_torque")
-    assert "0.01*14.7 mm" in load.with_values and "thread_friction 0.02 to 1" in load.validity
+    load = next(text for text, step in zip(texts, derivation.steps) if step.formula == "preload_from_torque_exact")
+    assert "14.7 mm/2*(0.01*" in load.with_values and "thread_friction 0.02 to 1" in load.validity
     assert load.warnings == ("thread_friction is 0.01, outside the stated range 0.02 to 1",)
     inches = derivation.step_texts("latex", tauten.Style(units={"length": "in"}))
     assert any(r"\,\mathrm{in}" in text.with_values and r"\frac" in text.expression for text in inches)
@@ -657,7 +687,7 @@ def test_free_shows_where_the_shearing_torque_comes_from():
 
 
 @pytest.mark.parametrize("changed, argument", [
-    (dict(thread=None), "thread"), (dict(diameter="16mm"), "diameter"), (dict(property_class=None), "property_class"),
+    (dict(thread=None, socket=None), "thread"), (dict(diameter="16mm"), "diameter"), (dict(property_class=None), "property_class"),
     (dict(yield_strength="640MPa"), "yield_strength"), (dict(socket="10mm"), "socket"), (dict(key="14mm"), "key"),
     (dict(rust="awful"), "rust"), (dict(limit=0), "limit"), (dict(trials=1), "trials"), (dict(trials=2 ** 70), "trials"),
     (dict(aids=["hammer"]), "aids[0]"), (dict(aids=["cut"]), "aids"), (dict(aids=["heat"], surroundings="fire_or_burst"), "aids"),
@@ -718,7 +748,7 @@ def test_example_file():
     run = subprocess.run([sys.executable, ROOT / "docs" / "examples" / "clamp.py"], capture_output=True, text=True)
     assert run.returncode == 0, run.stderr
     first, second = run.stdout.splitlines()
-    low, high = 0.96 * 130 / lever(0.16), 1.04 * 130 / lever(0.08)
-    assert first == f"M16: {low / KN:.0f} to {high / KN:.0f} kN, fit"
-    loads = [130 / (2e-3 / (2 * math.pi) + mu * (14.7e-3 / math.sqrt(3) + 10e-3)) for mu in (0.08, 0.12, 0.16)]
+    # Computed apart: 19 of 20 cases of an oiled M16 at 150 N.m; see unit/clamp_test.cpp.
+    assert first == "M16: 48 to 77 kN, within limits"
+    loads = [150 / (2e-3 / (2 * math.pi) + mu * (14.7e-3 / math.sqrt(3) + 10e-3)) for mu in (0.08, 0.12, 0.16)]
     assert second == f"[{' '.join(f'{load / KN:.0f}.' for load in loads)}] kN at low, typical and high friction"

@@ -119,7 +119,7 @@ def test_heat_that_was_used_beside_fuel_is_refused_in_that_row():
 def test_a_column_that_is_called_like_a_word_of_the_surroundings_is_refused(name):
     fixed = dict(thread="M16", property_class="8.8", limit="200N.m", trials=2000)
     for spelling in (name, name.replace("_", "-")):
-        with pytest.raises(tauten.Error, match="is called like a word of surroundings; write it into a column surroundings"):
+        with pytest.raises(tauten.Error, match="has the name of a word of surroundings; write it into a column surroundings"):
             tauten.free_joint({spelling: [True, False]}, **fixed)
     with pytest.raises(TypeError, match=name):
         tauten.free_joint(**fixed, **{name: True})

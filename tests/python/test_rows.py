@@ -14,8 +14,10 @@ import pytest
 import tauten
 
 FEET = dict(property_class="8.8", condition="oiled")
-BANDS = ("clamp_load", "proof_share", "yield_utilisation", "nut_factor", "right_clamp_load")
-ALL = ["thread", "head", "property_class", "class_assumed", "torque", "verdict", "meaning", "least_class", "right_torque",
+BANDS = ("clamp_load", "proof_share", "yield_utilisation", "nut_factor", "suggested_clamp_load", "worst_case")
+ALL = ["thread", "head", "property_class", "class_assumed", "torque", "verdict", "meaning", "least_class",
+       "suggested_torque", "suggested_limit", "target_torque", "summary", "chance_of_yield", "chance_of_yield_as_sold",
+       "chance_of_breaking", "chance_of_breaking_as_sold", "chance_of_slack",
        "proof_load", *(f"{band}_{end}" for band in BANDS for end in ("low", "nominal", "high"))]
 
 
@@ -69,8 +71,8 @@ def test_data_frame_in_data_frame_out():
     assert list(answers.index) == ["c1", "p1", "v1"]
     assert answers.loc["p1", "clamp_load_nominal"] == tauten.clamp(
         thread="M16", torque=130, **FEET).candidates[0].clamp_load.nominal
-    assert answers.loc["v1", "error"] != "" and math.isnan(answers.loc["v1", "right_torque"])
-    assert list(frame.join(answers, rsuffix="_found").loc["c1", ["place", "verdict"]]) == ["coupling", "yields"]
+    assert answers.loc["v1", "error"] != "" and math.isnan(answers.loc["v1", "suggested_torque"])
+    assert list(frame.join(answers, rsuffix="_found").loc["c1", ["place", "verdict"]]) == ["coupling", "may yield"]
     assert list(silent(tauten.clamp, frame.iloc[:0], **FEET).columns) == list(answers.columns)
 
 
@@ -113,7 +115,7 @@ def test_structured_array_in_structured_array_out():
     table = np.array([("M12", 75.0), ("M16", 130.0)], dtype=[("thread", "U8"), ("torque", float)])
     answers = silent(tauten.clamp, table, **FEET)
     assert isinstance(answers, np.ndarray) and answers.shape == (2,)
-    assert answers["verdict"].tolist() == ["yields", "fit"]
+    assert answers["verdict"].tolist() == ["may yield", "may be slack"]
     assert answers["clamp_load_low"].dtype == float
 
 
@@ -208,7 +210,7 @@ def test_a_column_that_is_there_twice_is_refused():
     with pytest.raises(tauten.Error, match="column 'torque' is there twice") as caught:
         tauten.clamp(frame, **FEET)
     assert caught.value.argument == "torque"
-    assert silent(tauten.clamp, frame.iloc[:, [0, 1, 3, 4]], **FEET)["verdict"][0] == "fit"
+    assert silent(tauten.clamp, frame.iloc[:, [0, 1, 3, 4]], **FEET)["verdict"][0] == "may be slack"
 
 
 @pytest.mark.parametrize("value, words", [
@@ -263,7 +265,7 @@ def test_columns_of_times_are_no_numbers(kind):
         with pytest.raises(tauten.Error, match="torque: the column holds times .*numbers in N.m") as caught:
             tauten.clamp(table, **FEET)
         assert caught.value.argument == "torque"
-    # A time that is no key is nobody's matter.
+    # A time that is not a key is nobody's matter.
     assert set(silent(tauten.clamp, {"thread": "M16", "torque": [130, 120], "done_on": times}, **FEET)["error"]) == {""}
 
 
@@ -301,7 +303,7 @@ def test_more_threads_than_rows_change_nothing():
 
 
 @pytest.mark.parametrize("table, said, argument, words", [
-    ({"thread": ["M16"]}, {}, "torque", "no column is called torque"),
+    ({"thread": ["M16"]}, {}, "torque", "no column is named torque"),
     ({"thread": ["M16"], "torqe": [130]}, {}, "'torqe'", "did you mean torque"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition="oild"), "condition", "oild"),
     ({"thread": ["M16"], "torque": [130]}, dict(condition=" "), "condition", "is empty; leave it out"),
@@ -323,7 +325,7 @@ def test_an_unknown_column_shows_whole_names(ask):
     with pytest.raises(tauten.Error) as caught:
         ask({"thread": ["M16"], "torque": [130]}, columns=["nothing_alike"])
     known, more = re.fullmatch(r"the answer has no column 'nothing_alike'; it has (.*?)(?: and (\d+) more)?; the guide to "
-                               r"many joints tells how they are called", str(caught.value)).groups()
+                               r"many joints lists their names", str(caught.value)).groups()
     # Each name that is shown is a whole one: it can be asked for.
     answers = ask({"thread": [], "torque": []}, columns=known.split(", "))
     shown = {"property_class" if name == "class" else name for name in known.split(", ")}
@@ -338,7 +340,7 @@ def test_a_member_of_many_columns_shows_them_whole():
 
 def test_one_text_is_one_column():
     answers = silent(tauten.clamp, {"thread": ["M16"], "torque": [130]}, **FEET, columns="verdict")
-    assert list(answers) == ["verdict", "warnings", "error"] and answers["verdict"][0] == "fit"
+    assert list(answers) == ["verdict", "warnings", "error"] and answers["verdict"][0] == "may be slack"
 
 
 @pytest.mark.parametrize("ask, said, words", [

@@ -57,8 +57,8 @@ def test_every_row_is_the_answer_to_its_question():
         bolt = alone(*words.split())
         for end in ("low", "nominal", "high"):
             assert float(row[f"clamp_load_{end}"]) == bolt["clamp_load"][end]
-        assert float(row["yield_utilisation_high"]) == bolt["yield_utilisation"]["high"]
-        assert float(row["right_torque"]) == bolt["right_torque"]
+        assert float(row["chance_of_yield"]) == bolt["chance_of_yield"]
+        assert float(row["suggested_torque"]) == bolt["suggested_torque"]
         assert row["verdict"] == bolt["verdict"]
         assert row["error"] == ""
     assert [row["row"] for row in rows] == ["1", "2"]
@@ -123,7 +123,7 @@ def test_wrong_rows_have_their_error_in_a_column():
                                  "behind its closing quote"]):
         assert words in row["error"]
         assert bool(row["verdict"]) != bool(row["error"])
-    assert done.stderr.decode() == (f"tauten: 6 of 7 rows have no answer; the column error says why, first in row 1: "
+    assert done.stderr.decode() == (f"tauten: 6 of 7 rows have no answer; the column error gives the reason, first in row 1: "
                                     f"{rows[0]['error']}\n")
 
 
@@ -147,9 +147,9 @@ def test_columns_and_first_row_are_chosen():
 
 @pytest.mark.parametrize("table, words", [
     ("", "no header"), ("\n", "no header"), ("thread;torque\nM16;1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
-    ("thread,thread,torque\nM16,M16,1N.m\n", "two columns called 'thread'"), ("thread\nM16\n", "called torque"),
+    ("thread,thread,torque\nM16,M16,1N.m\n", "two columns named 'thread'"), ("thread\nM16\n", "named torque"),
     ("torque\n1N.m\n", "thread, socket or key"), ("thread,torqe\nM16,1N.m\n", "did you mean torque?"),
-    ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "no text"),
+    ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "not text"),
     ('thread,torque\nM16,"' + "x" * 2_200_000 + "\n", "more than 1 MB in row 1"),
 ], ids=lambda text: text[:20])
 def test_bad_files_are_refused_in_one_sentence(table, words):
@@ -168,7 +168,7 @@ def test_bad_words_are_refused_before_the_file_is_read(tmp_path):
     file.write_text(table)
     assert "cannot be written" in refused("clamp", "--file", file, "--output", tmp_path / "none" / "out.csv")
     in_json = run("clamp", "--file", file, "--json")
-    assert in_json.returncode == 2 and "leave --json out" in json.loads(in_json.stdout)["error"]["message"]
+    assert in_json.returncode == 2 and "does not apply to tables" in json.loads(in_json.stdout)["error"]["message"]
 
 
 def test_the_output_is_whole_or_not_there(tmp_path):
@@ -303,7 +303,7 @@ def part_of_a_run(tmp_path):
     said = ended(feeding, 1)
     last = len(lines_of(part)) - 1
     assert 1 <= last <= 1000 and lines_of(part)[-1].startswith(f"{last},")
-    assert f"stopped after row {last}, rows so far are in" in said and f"go on with --from-row {last + 1}\n" in said
+    assert f"stopped after row {last}, rows so far are in" in said and f"resume with --from-row {last + 1}\n" in said
     assert not (tmp_path / "out.csv").exists()
     return part, last
 
@@ -345,7 +345,7 @@ def test_a_pipe_is_answered_as_it_comes_and_an_idle_one_can_be_left():
     feeding.stdin.flush()
     assert [feeding.stdout.readline().split(b",")[0] for _ in range(4)] == [b"row", b"1", b"2", b"3"]
     feeding.send_signal(signal.SIGINT)
-    assert "stopped after row 3; go on with --from-row 4\n" in ended(feeding, 1)
+    assert "stopped after row 3; resume with --from-row 4\n" in ended(feeding, 1)
 
 
 def test_an_interrupt_before_the_first_row_names_that_row(tmp_path):
@@ -354,7 +354,7 @@ def test_an_interrupt_before_the_first_row_names_that_row(tmp_path):
     feeding.stdin.flush()
     until(lambda: catches_interrupt(feeding))
     feeding.send_signal(signal.SIGINT)
-    assert ended(feeding, 1) == "tauten: stopped before row 1000; go on with --from-row 1000\n"
+    assert ended(feeding, 1) == "tauten: stopped before row 1000; resume with --from-row 1000\n"
     assert list(tmp_path.iterdir()) == []
 
 

@@ -499,7 +499,7 @@ def test_a_friction_band_is_what_its_source_says():
         by_class += bool(classes)
         by_factor += bool(factors)
         assert (low, high) == pytest.approx((min(ends), max(ends)), abs=0.0051), r
-        assert r["confidence"] != "once" or "remembered" not in r["source"], r
+        assert r["confidence"] != "once" or "from memory" not in r["source"], r
     assert (by_class, by_factor, judged) == (12, 5, 4)
 
 

@@ -86,7 +86,7 @@ def test_pages_say_what_is_needed():
     low, nominal, high = (load / KN for load in answer.clamp_load)
     assert f"Clamp load {low:.3g} to {high:.3g} kN, typically {nominal:.3g} kN" in page
     for words in ("Turn by 60 deg from snug at 60 N.m", f"At the handle that is {math.degrees(answer.handle_angle):.3g} deg",
-                  "past yield", "The bolt serves once", "turn of the nut", "combined method", "approve a joint for service",
+                  "yields as intended", "Use the bolt once only", "turn of the nut", "combined method", "approve a joint for service",
                   "Snug is where all gaps are closed", "The torque at the end of the turn should be"):
         assert words in page, words
     plot = program("curve", *shlex.split(SAID))
@@ -97,25 +97,25 @@ def test_pages_say_what_is_needed():
 
 
 def test_no_load_is_named_of_a_bolt_that_may_break():
-    page = program("turn", *shlex.split(SAID), "--angle", "300deg")
-    assert "No clamp load is named: the bolt may break." in page and "would neck" in page
+    page = program("turn", *shlex.split(SAID), "--angle", "450deg")
+    assert "No clamp load is given: the bolt may break." in page and "Verdict: necks" in page
     for title in ("clamp load", "of the proof load", "left after all losses"):
         row = next(line for line in page.splitlines() if line.startswith(title + " "))
         assert row.split()[-3:] == ["-", "-", "-"], row
-    broken = json.loads(program("turn", *shlex.split(SAID), "--angle", "300deg", "--json"))
+    broken = json.loads(program("turn", *shlex.split(SAID), "--angle", "450deg", "--json"))
     assert broken["clamp_load"] == {"low": None, "nominal": None, "high": None} and broken["methods"] == []
-    answer = tauten.turn(angle="300deg", **FOOT)
-    assert math.isnan(answer.clamp_load.nominal) and answer.may_neck and "would neck" in repr(answer)
+    answer = tauten.turn(angle="450deg", **FOOT)
+    assert math.isnan(answer.clamp_load.nominal) and answer.may_neck and "necks" in repr(answer)
     assert len(answer._repr_html_()) > 100 and json.loads(answer.to_json()) == broken
     # Nor is one of a structural turn that the bolt may not bear, though it bears the turn that is asked for.
-    words = shlex.split("--thread M12 --class 10.9 --grip 16mm --condition oiled --snug-torque 20N.m")
+    words = shlex.split("--thread M12 --class 10.9 --head 'ISO 4017' --grip 8mm --condition oiled --snug-torque 20N.m")
     page = program("turn", *words, "--structural")
     row = next(line for line in page.splitlines() if line.startswith("turn of the nut "))
-    assert row.split()[-4:] == ["120", "-", "-", "-"] and "may neck and break" in page and "would neck" not in page
+    assert row.split()[-4:] == ["120", "-", "-", "-"] and "may neck and break" in page and "Verdict: necks" not in page
     there = json.loads(program("turn", *words, "--structural", "--json"))
     assert there["structural"]["turn_of_nut_load"] == {"low": None, "nominal": None, "high": None}
     by_angle = json.loads(program("turn", *words, "--angle", "120deg", "--angle-tolerance", "30deg", "--json"))
-    assert by_angle["verdict"] == "would neck"
+    assert by_angle["verdict"] in ("may neck", "necks")
 
 
 def test_what_is_said_of_a_bolt_that_may_break_does_not_contradict_it():
@@ -123,7 +123,7 @@ def test_what_is_said_of_a_bolt_that_may_break_does_not_contradict_it():
                 working_load="200kN", neighbours="200kN")
     codes = {"watch_the_torque", "separates", "working_load", "may_open"}
     assert codes <= {notice.code for notice in tauten.turn(angle="90deg", **said).notices}
-    broken = {notice.code for notice in tauten.turn(angle="300deg", **said).notices}
+    broken = {notice.code for notice in tauten.turn(angle="450deg", **said).notices}
     assert "may_neck" in broken and not codes & broken
 
 
@@ -136,10 +136,17 @@ def test_the_far_end_of_a_stud_and_a_bolt_without_shank():
 
 # ---- against plain arithmetic and another program of the section --------------------------------------------------
 
+def helix_lever(pitch, pitch_diameter, friction):
+    """Torque in the thread per newton: a wedge on a helix, flank angle in the section normal to the thread."""
+    slope = math.atan(pitch / (math.pi * pitch_diameter))
+    flank = math.atan(math.tan(math.pi / 6) * math.cos(slope))
+    return pitch_diameter / 2 * math.tan(slope + math.atan(friction / math.cos(flank)))
+
+
 def test_turn_by_hand():
     answer = tauten.turn(angle="15deg", length="80mm", **FOOT, **SURE)
     pitch_diameter, root = 16 * MM - 0.649519 * 2 * MM, 16 * MM - 1.226869 * 2 * MM
-    thread = 2 * MM / (2 * math.pi) + 0.12 * pitch_diameter / math.sqrt(3)
+    thread = helix_lever(2 * MM, pitch_diameter, 0.12)
     lever = thread + 0.12 * 10 * MM
     bolt = (0.9 * 16 + 42) * MM / (205e9 * math.pi / 4 * (16 * MM) ** 2) + 21 * MM / (205e9 * math.pi / 4 * root ** 2)
     assert answer.joint.bolt_resilience == pytest.approx(bolt, rel=1e-5)
@@ -167,7 +174,7 @@ def explicit_curve(resilience, twist, thread, angles):
     """
     modulus, shear = 205e9, 205e9 / 2.6
     diameter = 16 * MM - (0.649519 + 1.226869) / 2 * 2 * MM
-    length = 13 * MM
+    length = 17 * MM  # 13 mm of free thread, and half of the 8 mm that stand for the engaged one
     edges = np.linspace(0, diameter / 2, 201)
     radius = np.sqrt((edges[1:] ** 2 + edges[:-1] ** 2) / 2)
     area = math.pi * (edges[1:] ** 2 - edges[:-1] ** 2)
@@ -204,7 +211,7 @@ def test_curve_against_another_integration():
     drawn = tauten.curve(**{**FOOT, "snug_torque": None}, **SURE, length="80mm", end_angle="100deg", points=400)
     columns = drawn.nominal.columns()
     pitch_diameter, root = 16 * MM - 0.649519 * 2 * MM, 16 * MM - 1.226869 * 2 * MM
-    thread = 2 * MM / (2 * math.pi) + 0.12 * pitch_diameter / math.sqrt(3)
+    thread = helix_lever(2 * MM, pitch_diameter, 0.12)
     twist = (42 * MM / (16 * MM) ** 4 + 17 * MM / root ** 4) * 32 / math.pi / (205e9 / 2.6)
     degrees = [10, 20, 30, 40, 60, 80]
     other = explicit_curve(drawn.joint.bolt_resilience + drawn.joint.plate_resilience, twist, thread,

@@ -151,6 +151,13 @@ TEST_CASE("unprinted sizes and classes are computed, and say how") {
   CHECK_THROWS_AS((void)minimum_breaking_torque(thread("M42"), "8.8"), Error);
 }
 
+TEST_CASE("threads below M1.6 break at the root of a thread without allowance") {
+  // ISO 898-7:1992, Table 2 (from memory).
+  CHECK(minimum_breaking_torque(thread("M1"), "8.8").value.si == near(0.033).epsilon(0.005));
+  CHECK(minimum_breaking_torque(thread("M1"), "10.9").value.si == near(0.040).epsilon(0.015));
+  CHECK(minimum_breaking_torque(thread("M1.4"), "10.9").value.si == near(0.14).epsilon(0.04));
+}
+
 TEST_CASE("every size up to M39 has a breaking torque") {
   for (const table::MetricSize& row : table::metric_sizes) {
     if (row.diameter > 39.5e-3) continue;

@@ -39,13 +39,39 @@ TEST_CASE("correlated inputs add with their signs") {
   const double part_a = 2 * 0.3, part_b = -3 * 0.2 / std::sqrt(3.0);
   for (const double r : {-1.0, -0.4, 0.4, 1.0}) {
     const Budget b = budget(linear(), joint_distribution(linear(), spreads, {{"a", "b", r}}), 1.96);
-    const double variance = part_a * part_a + part_b * part_b + 2 * r * part_a * part_b;
-    CHECK(b.standard_uncertainty == near(std::sqrt(variance)).epsilon(1e-12));
-    CHECK(b.expanded_uncertainty == near(1.96 * std::sqrt(variance)).epsilon(1e-12));
+    // One is normal, the other uniform: the mean of z times the chance below z is 1/(2 sqrt pi), so that their own
+    // coefficient is that of the copula times sqrt(3/pi).
+    const double ordinary = r * std::sqrt(3 / 3.14159265358979323846);
+    const double variance = part_a * part_a + part_b * part_b + 2 * ordinary * part_a * part_b;
+    CHECK(b.standard_uncertainty == near(std::sqrt(variance)).epsilon(1e-6));
+    CHECK(b.expanded_uncertainty == near(1.96 * std::sqrt(variance)).epsilon(1e-6));
     double shares = 0;
     for (const Contribution& line : b.contributions) shares += line.share;
     CHECK(shares == near(1));
   }
+}
+
+TEST_CASE("the budget takes the correlation of the inputs, not that of the normal numbers behind them") {
+  const Model sum = model_of<2>({"y"}, {{{"a"}, {"b"}}}, [](auto x) { return x[0] + x[1]; });
+  const double pi_value = 3.14159265358979323846;
+  for (const double r : {-0.8, -0.3, 0.5, 0.9}) {
+    // Two uniform inputs: 6/pi asin(r/2). Their normal numbers are cut at 6 deviations, which costs nothing here.
+    const Distribution flat = Distribution::uniform(0, 1);
+    const double ordinary = 6 / pi_value * std::asin(r / 2);
+    const JointDistribution flats = joint_distribution(sum, {{"a", flat}, {"b", flat}}, {{"a", "b", r}});
+    CHECK(flats.input_correlation(0, 1) == near(ordinary).epsilon(1e-4));
+    CHECK(budget(sum, flats).standard_uncertainty == near(std::sqrt((2 + 2 * ordinary) / 12)).epsilon(1e-4));
+    // Two lognormal inputs: (exp(r s^2) - 1)/(exp(s^2) - 1).
+    const double v = 0.6, s2 = std::log1p(v * v);
+    const Distribution skew = Distribution::lognormal(2, v);
+    const JointDistribution skews = joint_distribution(sum, {{"a", skew}, {"b", skew}}, {{"a", "b", r}});
+    CHECK(skews.input_correlation(0, 1) == near((std::exp(r * s2) - 1) / (std::exp(s2) - 1)).epsilon(1e-3));
+    const Distribution bell = Distribution::normal(0, 1);
+    CHECK(joint_distribution(sum, {{"a", bell}, {"b", bell}}, {{"a", "b", r}}).input_correlation(0, 1) == r);
+  }
+  const JointDistribution together = joint_distribution(
+      sum, {{"a", Distribution::uniform(0, 1)}, {"b", Distribution::uniform(2, 4)}}, {{"a", "b", 1}});
+  CHECK(together.input_correlation(0, 1) == near(1));
 }
 
 TEST_CASE("inputs that cancel leave nothing") {

@@ -32,9 +32,10 @@ Worked worked_out(double torque, double mu_g, double mu_k) {
   const double pitch = 2e-3;
   const double pitch_radius = 14.701e-3 / 2;
   const double face_radius = (22.49e-3 + 17.5e-3) / 4;
-  const double flank = std::acos(-1.0) / 6;
-  // Per newton of load: lift over one radian, friction of the flanks normal to their slope, friction of the face.
-  const double per_newton = pitch / (2 * std::acos(-1.0)) + mu_g / std::cos(flank) * pitch_radius + mu_k * face_radius;
+  // Flank angle in the section normal to the thread; the wedge is pushed up its slope plus the angle of friction.
+  const double slope = std::atan(pitch / (2 * std::acos(-1.0) * pitch_radius));
+  const double flank = std::atan(std::tan(std::acos(-1.0) / 6) * std::cos(slope));
+  const double per_newton = pitch_radius * std::tan(slope + std::atan(mu_g / std::cos(flank))) + mu_k * face_radius;
   const double load = torque / per_newton;
   const double thread = torque - load * mu_k * face_radius;
   const double diameter = std::sqrt(4 * 156.67e-6 / std::acos(-1.0));
@@ -45,26 +46,29 @@ Worked worked_out(double torque, double mu_g, double mu_k) {
 
 }  // namespace
 
-TEST_CASE("the band holds every state of friction and wrench, and touches its corners") {
+TEST_CASE("the worst case holds every state of friction and wrench, and the band lies within it") {
   const Clamp answer = clamp(pump_foot());
   REQUIRE(answer.candidates.size() == 1);
   const ClampCandidate& c = answer.candidates.front();
-  CHECK(c.verdict == "fit");
+  CHECK(c.verdict == "may be slack");
   std::mt19937 random(7);
   std::uniform_real_distribution<double> mu(0.08, 0.16);
   std::uniform_real_distribution<double> wrench(130 * 0.96, 130 * 1.04);
   double worst = 0;
   for (int i = 0; i < 20000; ++i) {
     const Worked w = worked_out(wrench(random), mu(random), mu(random));
-    CHECK(w.load >= c.clamp_load.low.si * (1 - 1e-3));
-    CHECK(w.load <= c.clamp_load.high.si * (1 + 1e-3));
+    CHECK(w.load >= c.worst_case.low.si * (1 - 1e-3));
+    CHECK(w.load <= c.worst_case.high.si * (1 + 1e-3));
     CHECK(w.stress / 640e6 <= c.yield_utilisation.high * (1 + 1e-3));
     worst = std::max(worst, w.stress / 640e6);
   }
   CHECK(worst > 0.93 * c.yield_utilisation.high);
-  CHECK(c.clamp_load.low.si == near(worked_out(130 * 0.96, 0.16, 0.16).load).epsilon(5e-4));
+  CHECK(c.worst_case.low.si == near(worked_out(130 * 0.96, 0.16, 0.16).load).epsilon(5e-4));
   CHECK(c.clamp_load.nominal.si == near(worked_out(130, 0.12, 0.12).load).epsilon(5e-4));
-  CHECK(c.clamp_load.high.si == near(worked_out(130 * 1.04, 0.08, 0.08).load).epsilon(5e-4));
+  CHECK(c.worst_case.high.si == near(worked_out(130 * 1.04, 0.08, 0.08).load).epsilon(5e-4));
+  CHECK(c.worst_case.nominal.si == c.clamp_load.nominal.si);
+  CHECK(c.worst_case.low.si < c.clamp_load.low.si);
+  CHECK(c.clamp_load.high.si < c.worst_case.high.si);
   CHECK(c.nut_factor.nominal == near(130 / (worked_out(130, 0.12, 0.12).load * 16e-3)).epsilon(5e-4));
 }
 
@@ -82,7 +86,7 @@ TEST_CASE("printed assembly preload and torque come out of the whole chain") {
   CHECK(c.clamp_load.low.si == c.clamp_load.high.si);
 }
 
-TEST_CASE("the right torque is the largest that is safe, or leaves the wanted share") {
+TEST_CASE("the suggested torque is the largest that is within limits, or gives the wanted share") {
   for (const char* thread_name : {"M6", "M10", "M10x1.25", "M16", "M24", "M36"})
     for (const char* class_name : {"4.6", "8.8", "10.9"})
       for (const char* condition : {"dry", "oiled", "moly-paste", "unknown", "galvanised"}) {
@@ -94,13 +98,23 @@ TEST_CASE("the right torque is the largest that is safe, or leaves the wanted sh
         job.property_class = class_name;
         job.condition = condition;
         const ClampCandidate c = torque_for(job).candidates.front();
-        CHECK(c.torque.si == near(c.right_torque.si));
-        CHECK(c.yield_utilisation.high <= 0.9 * (1 + 1e-9));
+        CHECK(c.torque.si == near(c.suggested_torque.si));
+        CHECK(c.chance_of_yield <= 0.01 * (1 + 1e-9));
         CHECK(c.proof_share.nominal <= 0.75 * (1 + 1e-9));
-        const bool at_yield = c.yield_utilisation.high > 0.9 * (1 - 1e-9);
-        const bool at_share = c.proof_share.nominal > 0.75 * (1 - 1e-9);
-        CHECK((at_yield || at_share));
-        CHECK((c.verdict == "fit" || c.verdict == "slack"));
+        CHECK(c.torque.si <= c.target_torque.si);
+        const bool unknown = condition == std::string("unknown");
+        if (unknown) CHECK(c.yield_utilisation.high <= 1 + 1e-9);
+        if (c.suggested_limit == "share") {
+          CHECK(c.proof_share.nominal == near(0.75));
+        } else if (unknown) {
+          CHECK(c.suggested_limit == "worst case");
+          CHECK(c.yield_utilisation.high == near(1));
+        } else {
+          CHECK(c.suggested_limit == "chance of yield");
+          CHECK(c.chance_of_yield == near(0.01).epsilon(1e-3));
+        }
+        CHECK((c.verdict == "may be slack" || c.verdict == "slack" || (!unknown && c.verdict == "within limits")));
+        CHECK(unknown != c.by_condition.empty());
       }
 }
 
@@ -154,7 +168,8 @@ TEST_CASE("a bolt never carries more than its strength, and the verdict says so"
   ClampJob job = pump_foot();
   std::string before = "slack";
   const auto order = [](const std::string& verdict) {
-    const std::vector<std::string> all{"slack", "fit", "near yield", "yields", "would shear"};
+    const std::vector<std::string> all{"slack",  "may be slack", "within limits", "may yield",
+                                       "yields", "may break",    "breaks"};
     return std::find(all.begin(), all.end(), verdict) - all.begin();
   };
   for (double torque = 20; torque < 2000; torque *= 1.05) {
@@ -162,34 +177,36 @@ TEST_CASE("a bolt never carries more than its strength, and the verdict says so"
     const ClampCandidate c = clamp(job).candidates.front();
     CHECK(order(c.verdict) >= order(before));
     before = c.verdict;
-    const bool shears = c.verdict == "would shear";
-    CHECK(c.limited_by_strength == shears);
-    for (const Band<Force>& load : {shears ? c.right_clamp_load : c.clamp_load, c.right_clamp_load}) {
+    const bool breaks = c.verdict == "breaks";
+    CHECK(std::isnan(c.clamp_load.nominal.si) == breaks);
+    for (const Band<Force>& load : {breaks ? c.suggested_clamp_load : c.clamp_load,
+                                    breaks ? c.suggested_clamp_load : c.worst_case, c.suggested_clamp_load}) {
       CHECK(load.high.si < 800e6 * 156.67e-6);
       CHECK(load.low.si <= load.nominal.si);
       CHECK(load.nominal.si <= load.high.si);
     }
   }
-  CHECK(before == "would shear");
+  CHECK(before == "breaks");
 }
 
-TEST_CASE("a bolt that may shear leaves no clamp load, so none is given") {
+TEST_CASE("a bolt that breaks leaves no clamp load, so none is given") {
   ClampJob job = pump_foot();
   job.torque = Torque(400);
   const ClampCandidate c = clamp(job).candidates.front();
-  REQUIRE(c.verdict == "would shear");
+  REQUIRE(c.verdict == "breaks");
   for (const double none : {c.clamp_load.low.si, c.clamp_load.nominal.si, c.clamp_load.high.si, c.proof_share.low,
                             c.proof_share.nominal, c.proof_share.high})
     CHECK(std::isnan(none));
   CHECK(c.yield_utilisation.high > 1);
-  CHECK(c.right_torque.si > 100);
+  CHECK(c.suggested_torque.si > 100);
+  CHECK(c.chance_of_breaking > 0.5);
 }
 
 TEST_CASE("the elastic edition asks for less torque") {
   ClampJob job = pump_foot();
-  const double plastic = torque_for(job).candidates.front().right_torque.si;
+  const double plastic = torque_for(job).candidates.front().suggested_torque.si;
   job.torsion = Torsion::elastic;
-  const double elastic = torque_for(job).candidates.front().right_torque.si;
+  const double elastic = torque_for(job).candidates.front().suggested_torque.si;
   CHECK(elastic < plastic);
   CHECK(elastic > 0.85 * plastic);
 }
@@ -311,8 +328,8 @@ TEST_CASE("no torque is given where a prevailing torque may leave nothing to str
   CHECK(fault(job) == "prevailing_torque");
   job.torque = Torque(27);
   const ClampCandidate c = clamp(job).candidates.front();
-  CHECK(std::isnan(c.right_torque.si));
-  CHECK(std::isnan(c.right_clamp_load.nominal.si));
+  CHECK(std::isnan(c.suggested_torque.si));
+  CHECK(std::isnan(c.suggested_clamp_load.nominal.si));
   job.prevailing_torque = Torque();
   job.shank_torque = Torque(25);  // does not twist the bolt
   CHECK(fault(job).empty());
@@ -326,7 +343,7 @@ TEST_CASE("no torque is given where a prevailing torque may leave nothing to str
       const Outcome<Clamp> answer = try_torque_for(job);
       if (!answer) continue;
       const ClampCandidate& found = answer->candidates.front();
-      if (found.verdict == "would shear") continue;
+      if (found.chance_of_breaking > 0) continue;
       CHECK(found.clamp_load.low.si > 0);
       CHECK(found.clamp_load.low.si <= found.clamp_load.nominal.si);
       CHECK(found.clamp_load.nominal.si == near(load));
@@ -426,15 +443,245 @@ TEST_CASE("a prevailing torque twists the bolt and is held against it") {
   job.thread = "M12";
   job.property_class = "10.9";
   job.condition = "oiled";
-  const ClampCandidate plain = torque_for(job).candidates.front();
+  job.torque = Torque(100);
+  // Without a locking element stress grows as the torque does.
+  job.torque = Torque(100 * 0.9 / clamp(job).candidates.front().yield_utilisation.high);
+  const ClampCandidate plain = clamp(job).candidates.front();
   CHECK(plain.yield_utilisation.high == near(0.9).epsilon(1e-6));
   job.torque = Torque(plain.torque.si + 6 / 1.04);
   job.prevailing_torque = Torque(6);
   const ClampCandidate twisted = clamp(job).candidates.front();
-  CHECK(twisted.clamp_load.high.shop() == near(66.4).epsilon(2e-3));
+  CHECK(twisted.worst_case.high.shop() == near(66.4).epsilon(2e-3));
   CHECK(twisted.yield_utilisation.high == near(0.914).epsilon(2e-3));
+  // Where the locking element takes much, the suggested torque is held back further than without it.
   job.torque = Torque();
+  job.prevailing_torque = Torque(25);
   const ClampCandidate held_back = torque_for(job).candidates.front();
-  CHECK(held_back.yield_utilisation.high == near(0.9).epsilon(1e-6));
-  CHECK(held_back.clamp_load.nominal.si < plain.clamp_load.nominal.si);
+  CHECK(held_back.suggested_limit == "chance of yield");
+  CHECK(held_back.chance_of_yield == near(0.01).epsilon(1e-3));
+  CHECK(held_back.torque.si < held_back.target_torque.si);
+  CHECK(held_back.target_torque.si == near(torque_for([&] {
+                                             ClampJob free = job;
+                                             free.prevailing_torque = Torque();
+                                             return free;
+                                           }())
+                                               .candidates.front()
+                                               .target_torque.si +
+                                           25));
+}
+
+// ---- Verdicts of everyday bolts. Expected words and numbers were computed apart from the library (draws of friction
+// and wrench, statics of wedge and section); chance_test.cpp holds the chances to such draws. ----
+
+namespace {
+
+ClampCandidate tightened(const char* thread, const char* property_class, double torque, const char* condition,
+                         double prevailing = 0) {
+  ClampJob job;
+  job.thread = thread;
+  job.property_class = property_class;
+  job.torque = Torque(torque);
+  job.condition = condition;
+  job.prevailing_torque = Torque(prevailing);
+  return clamp(job).candidates.front();
+}
+
+}  // namespace
+
+TEST_CASE("verdicts of everyday torques") {
+  struct Case {
+    const char* thread;
+    const char* property_class;
+    double torque;
+    const char* condition;
+    double prevailing;
+    const char* verdict;
+    const char* chance;          // of yielding, or of breaking where it may break
+    const char* chance_as_sold;  // "" where none was computed apart
+  };
+  for (const Case& e : {
+           Case{"M16", "8.8", 60, "oiled", 0, "slack", "below 1 in 100", ""},
+           Case{"M16", "8.8", 130, "oiled", 0, "may be slack", "below 1 in 100", ""},
+           Case{"M16", "8.8", 153, "oiled", 0, "within limits", "below 1 in 100", ""},
+           Case{"M16", "8.8", 164, "oiled", 0, "within limits", "below 1 in 100", ""},
+           Case{"M16", "8.8", 173, "oiled", 0, "within limits", "below 1 in 100", ""},
+           Case{"M16", "8.8", 180, "oiled", 0, "may yield", "1 in 60", ""},
+           Case{"M16", "8.8", 190, "oiled", 0, "may yield", "1 in 17", ""},
+           Case{"M16", "8.8", 206, "oiled", 0, "may yield", "1 in 5", "1 in 21"},
+           Case{"M16", "8.8", 210, "oiled", 0, "may yield", "1 in 4", ""},
+           Case{"M16", "8.8", 240, "oiled", 0, "may break", "1 in 14", ""},
+           Case{"M16", "8.8", 900, "oiled", 0, "breaks", "above 99 in 100", "above 99 in 100"},
+           Case{"M16", "8.8", 240, "dry", 0, "within limits", "below 1 in 100", ""},
+           Case{"M10", "8.8", 49, "oiled", 0, "may yield", "1 in 5", ""},
+           Case{"M8", "8.8", 25, "oiled", 0, "may yield", "1 in 5", ""},
+           Case{"M12", "10.9", 117, "oiled", 0, "may yield", "1 in 11", ""},
+           Case{"M10", "8.8", 45, "oiled", 4, "may yield", "1 in 95", ""},
+       }) {
+    CAPTURE(e.thread);
+    CAPTURE(e.torque);
+    CAPTURE(e.condition);
+    const ClampCandidate c = tightened(e.thread, e.property_class, e.torque, e.condition, e.prevailing);
+    CHECK(c.verdict == e.verdict);
+    const bool breaks = c.verdict == "breaks" || c.verdict == "may break";
+    CHECK(chance_text(breaks ? c.chance_of_breaking : c.chance_of_yield) == e.chance);
+    if (*e.chance_as_sold != 0)
+      CHECK(chance_text(breaks ? c.chance_of_breaking_as_sold : c.chance_of_yield_as_sold) == e.chance_as_sold);
+  }
+}
+
+TEST_CASE("the suggested torque of an oiled M16 8.8 is 173 N.m, and the answer leads with it") {
+  const ClampCandidate c = tightened("M16", "8.8", 150, "oiled");
+  CHECK(detail::settable_text(c.suggested_torque) == "173");
+  CHECK(c.suggested_limit == "share");
+  CHECK(c.summary ==
+        "M16 8.8, oiled, 150 N.m: clamp load 59 kN (48 to 77 kN in 19 of 20 cases). Within limits; up to 173 N.m is "
+        "possible.");
+  const ClampCandidate slack = tightened("M16", "8.8", 130, "oiled");
+  CHECK(detail::rough_load_text(slack.clamp_load.low) == "41");
+  CHECK(detail::rough_load_text(slack.clamp_load.nominal) == "51");
+  CHECK(detail::rough_load_text(slack.clamp_load.high) == "66");
+}
+
+TEST_CASE("what is printed may be set: it is never rounded up past the suggestion") {
+  CHECK(detail::settable_text(Torque(173.99)) == "173");
+  CHECK(detail::settable_text(Torque(41.39)) == "41.3");
+  CHECK(detail::settable_text(Torque(41.3)) == "41.3");
+  CHECK(detail::settable_text(Torque(1999)) == "1990");
+  for (const char* property_class : {"4.6", "8.8", "12.9"})
+    for (const char* condition : {"oiled", "dry", "waxed", "zinc", "stainless-paste"})
+      for (const char* thread : {"M3", "M6", "M10x1.25", "M16", "M30"}) {
+        const ClampCandidate c = tightened(thread, property_class, 5, condition);
+        const double printed = std::stod(detail::settable_text(c.suggested_torque));
+        CHECK(printed <= c.suggested_torque.shop() * (1 + 1e-9));
+        CHECK(tightened(thread, property_class, printed, condition).chance_of_yield <= 0.01);
+      }
+}
+
+TEST_CASE("the torque for the minimum friction of the class is within limits for all sizes and classes") {
+  // VDI 2230 Part 1: nine tenths of yield at the minimum friction of the class, 0.08 for class B. Lever and section are
+  // written out here; for M16 8.8 Table A3 prints 153 N.m.
+  const double pi = std::acos(-1.0);
+  struct Size {
+    const char* thread;
+    double d, pitch, face;  // ISO 4014 d_w min, ISO 273 medium hole: mean diameter, mm
+  };
+  for (const Size& s : {Size{"M6", 6, 1, (8.88 + 6.6) / 2}, Size{"M8", 8, 1.25, (11.63 + 9) / 2},
+                        Size{"M10", 10, 1.5, (14.63 + 11) / 2}, Size{"M12", 12, 1.75, (16.63 + 13.5) / 2},
+                        Size{"M16", 16, 2, (22.49 + 17.5) / 2}, Size{"M20", 20, 2.5, (28.19 + 22) / 2},
+                        Size{"M24", 24, 3, (33.61 + 26) / 2}})
+    for (const auto& [property_class, yield] :
+         {std::pair{"8.8", s.d > 16 ? 660.0 : 640.0}, std::pair{"10.9", 940.0}, std::pair{"12.9", 1100.0}}) {
+      CAPTURE(s.thread);
+      CAPTURE(property_class);
+      const double height = std::sqrt(3.0) / 2 * s.pitch;
+      const double d_2 = s.d - 0.75 * height;
+      const double d_s = (d_2 + s.d - 17.0 / 12 * height) / 2;
+      const double slope = std::atan(s.pitch / (pi * d_2));
+      const double flank = std::atan(std::tan(pi / 6) * std::cos(slope));
+      const double lever = d_2 / 2 * std::tan(slope + std::atan(0.08 / std::cos(flank)));
+      const double load = 0.9 * yield * pi / 4 * d_s * d_s / std::sqrt(1 + 3 * std::pow(3 * lever / d_s, 2));
+      const double torque = load * (lever + 0.08 * s.face / 2) / 1e3;
+      if (s.thread == std::string("M16") && property_class == std::string("8.8"))
+        CHECK(torque == near(153).epsilon(0.005));
+      CHECK(tightened(s.thread, property_class, torque, "oiled").verdict == "within limits");
+    }
+}
+
+TEST_CASE("unknown friction is never within limits, and the answer shows what it may be") {
+  for (const char* thread : {"M6", "M10", "M16", "M24"})
+    for (double torque = 1; torque < 2000; torque *= 1.15) {
+      const ClampCandidate c = tightened(thread, "8.8", torque, "unknown");
+      CHECK(c.verdict != "within limits");
+      REQUIRE(c.by_condition.size() == 3);
+      for (const ConditionCase& here : c.by_condition) {
+        const ClampCandidate known = tightened(thread, "8.8", torque, here.condition.c_str());
+        CHECK(here.verdict == known.verdict);
+        CHECK(here.suggested_torque.si == known.suggested_torque.si);
+        CHECK(here.chance_of_yield == known.chance_of_yield);
+      }
+    }
+  // One of two coefficients that is unknown is enough, and what was measured is known.
+  ClampJob job = pump_foot();
+  job.torque = Torque(165);
+  job.face_condition = "unknown";
+  CHECK(clamp(job).candidates.front().verdict != "within limits");
+  job.bearing_friction = Band<double>{0.10, 0.12, 0.14};
+  CHECK(clamp(job).candidates.front().verdict == "within limits");
+}
+
+TEST_CASE("frictions go together where one condition is on thread and face, and apart otherwise") {
+  ClampJob job = pump_foot();
+  const auto width = [&] {
+    const ClampCandidate c = clamp(job).candidates.front();
+    return (c.clamp_load.high.si - c.clamp_load.low.si) / c.clamp_load.nominal.si;
+  };
+  const double together = width();
+  // The same bands as two measurements: what thread and face do evens out in part.
+  job.thread_friction = job.bearing_friction = Band<double>{0.08, 0.12, 0.16};
+  const double apart = width();
+  CHECK(apart < 0.85 * together);
+  job.thread_friction.reset(), job.bearing_friction.reset();
+  job.face_condition = "zinc-oiled";  // the same band, but another condition
+  CHECK(width() == near(apart).epsilon(1e-6));
+}
+
+TEST_CASE("a bolt is thrown away only where it is likely to have yielded") {
+  const auto codes = [](const ClampCandidate& c) {
+    std::string list;
+    for (const Notice& n : c.notices) list += std::string(n.code) + " ";
+    return list;
+  };
+  const auto has = [](const std::string& list, const char* code) { return list.find(code) != std::string::npos; };
+  const std::string one_in_five = codes(tightened("M16", "8.8", 206, "oiled"));
+  CHECK(has(one_in_five, "may_have_yielded"));
+  CHECK_FALSE(has(one_in_five, "stretched"));
+  CHECK(has(codes(tightened("M16", "8.8", 230, "oiled")), "stretched"));
+  CHECK(has(codes(tightened("M16", "8.8", 260, "oiled")), "may_break"));
+  const std::string good = codes(tightened("M16", "8.8", 160, "oiled"));
+  for (const char* code : {"may_have_yielded", "stretched", "may_break", "slack"}) CHECK_FALSE(has(good, code));
+}
+
+TEST_CASE("a torque for another condition is corrected") {
+  // 60 lbf.ft for dry threads, M10 8.8 with moly paste. Levers written out: pitch 1.5 mm, d_2 9.026 mm, face 12.815 mm.
+  const auto lever = [](double mu) {
+    const double slope = std::atan(1.5 / (std::acos(-1.0) * 9.026));
+    const double flank = std::atan(std::tan(std::acos(-1.0) / 6) * std::cos(slope));
+    return 9.026 / 2 * std::tan(slope + std::atan(mu / std::cos(flank))) + mu * 12.815 / 2;
+  };
+  ClampJob job;
+  job.thread = "M10";
+  job.property_class = "10.9";
+  job.torque = Torque(60 * 1.3558179483);
+  job.condition = "moly-paste";
+  job.specified_condition = "dry";
+  const ClampCandidate c = clamp(job).candidates.front();
+  const double expected = 60 * lever(0.08) / lever(0.17);
+  CHECK(std::round(expected) == 32);
+  CHECK(c.corrected_torque.si / 1.3558179483 == near(expected).epsilon(1e-4));
+  // The corrected setting gives the load that was meant.
+  ClampJob meant = job, set = job;
+  meant.condition = "dry";
+  set.torque = c.corrected_torque;
+  CHECK(clamp(set).candidates.front().clamp_load.nominal.si ==
+        near(clamp(meant).candidates.front().clamp_load.nominal.si));
+  CHECK(std::isnan(tightened("M10", "10.9", 40, "oiled").corrected_torque.si));
+  // What a locking nut takes is the same on both.
+  set = job, set.torque = Torque(job.torque.si + 9), set.prevailing_torque = Torque(9);
+  CHECK(clamp(set).candidates.front().corrected_torque.si == near(c.corrected_torque.si + 9));
+  // `torque_for` names the setting under the other condition.
+  job.torque = Torque();
+  const ClampCandidate wanted = torque_for(job).candidates.front();
+  CHECK(wanted.corrected_torque.si == near(wanted.torque.si * lever(0.17) / lever(0.08)).epsilon(1e-4));
+}
+
+TEST_CASE("a torque that the assumed class does not bear suggests a mark to look for") {
+  const auto notice = [](double torque) {
+    const ClampCandidate c = tightened("M12", "", torque, "dry");
+    for (const Notice& n : c.notices)
+      if (n.code == std::string("torque_suggests_class")) return n.text;
+    return std::string();
+  };
+  CHECK(notice(20).empty());
+  CHECK(notice(85).find("suggests class 8.8 or above") != std::string::npos);
+  CHECK(notice(900).find("more than any class") != std::string::npos);
 }

@@ -40,7 +40,7 @@ TEST_CASE("quotes hold commas, line breaks and doubled quotes (RFC 4180, rules 5
   CHECK(cells_of("\"a\"\n") == Cells{"a"});
 }
 
-TEST_CASE("an inch mark is no quote") { CHECK(cells_of("5/8\",dry\n") == Cells{"5/8\"", "dry"}); }
+TEST_CASE("an inch mark is not a quote") { CHECK(cells_of("5/8\",dry\n") == Cells{"5/8\"", "dry"}); }
 
 TEST_CASE("a cell that goes on behind its quote is told, and the next record is found") {
   std::string wrong, rest;
@@ -83,7 +83,7 @@ TEST_CASE("what is written is read back as it was") {
     record += ",end\n";
     CHECK(csv_record_end(record) == record.size());
     Cells expected{text, "end"};
-    if (text == " blank before") expected[0] = "blank before";  // blanks around a cell are no part of it
+    if (text == " blank before") expected[0] = "blank before";  // blanks around a cell are not part of it
     CHECK(cells_of(record) == expected);
   }
   for (const double x : {0.0, -1.5, 1.0 / 3, 6.02e23, 1e-300}) {

@@ -248,12 +248,12 @@ TEST_CASE("wrong text is named, and the nearest real sizes") {
   REQUIRE_FALSE(pitch);
   CHECK(std::string(pitch.error().argument()) == "thread");
   CHECK(std::string(pitch.error().what()) ==
-        "'M10x9' is no ISO 261 size; M10 comes with pitches 1.5, 1.25, 1, 0.75 mm; did you mean M10?");
+        "'M10x9' is not an ISO 261 size; M10 comes with pitches 1.5, 1.25, 1, 0.75 mm; did you mean M10?");
   CHECK(says(try_parse_thread("M10x1.1").error(), "did you mean M10x1?"));
   CHECK(says(try_parse_thread("M10x60").error(), "If 60 mm is the length of the bolt, leave it out"));
   CHECK(says(try_parse_thread("M5.5").error(), "M5.5 comes with pitch 0.5 mm; did you mean M5.5x0.5?"));
   CHECK(says(try_parse_thread("M11.3").error(),
-             "'M11.3' is no ISO 261 size from M1 to M64; the nearest are M11 and M12"));
+             "'M11.3' is not an ISO 261 size from M1 to M64; the nearest are M11 and M12"));
   CHECK(says(try_parse_thread("M100").error(), "the nearest is M64"));
   CHECK(says(try_parse_thread("M0.5").error(), "the nearest is M1"));
   for (const char* text : {"", "M", "X10", "M10x", "10x1.25", "M-10", "M0", "M10x0", "M10x1.25x2", "M10..5", "M1e1",

@@ -72,3 +72,25 @@ TEST_CASE("what is missing, unknown or said twice is refused") {
   CHECK(refused({.thread = "M24", .property_class = "8.8", .drive = DriveFit::hexalobular}) == "bit");
   CHECK(refused({.drive = DriveFit::hexalobular}, plain) == "bit");
 }
+
+TEST_CASE("a tool alone is enough: thread and class are assumed, and kept as such") {
+  FreeNames names{.socket = Length(24e-3)};
+  FreeJob job;
+  REQUIRE_FALSE(assume(names, job).has_value());
+  CHECK(names.thread == "M16");  // ISO 4014, ISO 4032
+  CHECK(job.assumed_thread == "M16");
+  CHECK(names.property_class == "4.6");  // what an unmarked head must be taken for
+  CHECK(job.class_assumed);
+  REQUIRE_FALSE(look_up(names, job).has_value());
+  CHECK(job.tensile_strength.si == 400e6);
+  FreeNames key{.key = Length(14e-3)};
+  FreeJob other;
+  REQUIRE_FALSE(assume(key, other).has_value());
+  CHECK(key.thread == "M16");  // ISO 4762
+  FreeNames told{.thread = "M12", .property_class = "8.8", .socket = Length(24e-3)};
+  FreeJob known;
+  REQUIRE_FALSE(assume(told, known).has_value());
+  CHECK(told.thread == "M12");
+  CHECK(known.assumed_thread.empty());
+  CHECK_FALSE(known.class_assumed);
+}

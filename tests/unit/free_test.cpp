@@ -29,6 +29,27 @@ FreeJob flange_bolt() {
   return job;
 }
 
+/// A rusted bolt of the discharge pipe, M16 of class 8.8.
+FreeJob m16_bolt() {
+  FreeJob job;
+  job.diameter = Length(16e-3);
+  job.pitch = Length(2e-3);
+  job.width_across_flats = Length(24e-3);
+  job.tensile_strength = Stress(800e6);
+  job.yield_strength = Stress(640e6);
+  job.torsion_ratio = 0.84;
+  job.rust = Rust::rusted;
+  job.trials = 100'000;
+  return job;
+}
+
+/// The torque at which one limit lies; -1 if it is not among them.
+double bound(const Free& answer, StopLimit limit) {
+  for (const StopBound& one : answer.stop_bounds)
+    if (one.limit == limit) return one.torque.si;
+  return -1.0;
+}
+
 bool has(const std::vector<Notice>& list, const std::string& code) {
   for (const Notice& one : list)
     if (code == one.code) return true;
@@ -90,9 +111,18 @@ TEST_CASE("a clean joint breaks away at its loosening torque") {
 
 TEST_CASE("capacities stand on the standards' figures") {
   const ReleaseModel m = release_model(flange_bolt());
-  // ISO 898-7: minimum breaking torque 0.84 R_m pi/16 d_3^3; real bolts are taken 12 % stronger.
-  const double d_3 = 10e-3 - 17.0 / 12 * std::sqrt(3.0) / 2 * 1.5e-3;
-  CHECK(m.shear.median == near(1.12 * 0.84 * 800e6 * std::acos(-1.0) / 16 * std::pow(d_3, 3)));
+  // ISO 898-7: minimum breaking torque 0.84 R_m pi/16 d_3min^3, of M10 6g 7.938 mm; real bolts are taken 12 % stronger.
+  CHECK(m.shear.median == near(1.12 * 0.84 * 800e6 * std::acos(-1.0) / 16 * std::pow(7.938e-3, 3)).epsilon(1e-3));
+  FreeJob small = flange_bolt();
+  small.diameter = Length(1e-3);
+  small.pitch = Length(0.25e-3);
+  small.width_across_flats = Length(2.5e-3);
+  // ISO 898-7, Table 2 (from memory): M1 of class 8.8 breaks at 0.033 N.m, at the root of a 6h thread.
+  CHECK(release_model(small).shear.median == near(1.12 * 0.033).epsilon(0.005));
+  // Threads that are in no table: within a hundredth of those that are.
+  FreeJob odd = flange_bolt();
+  odd.diameter = Length(10.001e-3);
+  CHECK(release_model(odd).shear.median == near(m.shear.median).epsilon(0.01));
   // ISO 1711-1, 16 mm: 174.5 N.m; ISO 3315, 1/2 inch: 512 N.m (from memory); tools break 30 % above.
   CHECK(m.socket.median == near(1.3 * 174.5).epsilon(0.01));
   CHECK(m.square.median == near(1.3 * 512));
@@ -119,7 +149,7 @@ TEST_CASE("capacities stand on the standards' figures") {
   CHECK(spins.stop_at.si == 0);
   CHECK(spins.chances.round == 1);
   CHECK(spins.curve.back().limit > spins.breakaway.nominal);
-  CHECK(detail::stop_sentence(spins, "0 N.m", "5 %", "").find("the tool spins") != std::string::npos);
+  CHECK(detail::stop_sentence(gone, spins, "0 N.m", "5 %", "").find("the tool spins") != std::string::npos);
   // What rust has left of the corners has to be measured, and nothing is known of the widest tools.
   CHECK(has(free_joint(flange_bolt()).notices, "measure_corners"));
   CHECK_FALSE(has(spins.notices, "measure_corners"));
@@ -147,9 +177,11 @@ TEST_CASE("the answer: stop before shear, a plan that ends in cutting, cautions"
     CHECK(step.damage >= damage);
     CHECK(!step.why.empty());
     damage = step.damage;
-    if (i < answer.next) CHECK(step.chances.free < job.wanted_chance);
+    if (i < answer.next) CHECK(step.chances.free < detail::worthwhile);
+    if (i < answer.enough) CHECK(step.freed_by < job.wanted_chance);
   }
-  CHECK(answer.steps[answer.next].chances.free >= job.wanted_chance);
+  CHECK(answer.steps[answer.next].chances.free >= detail::worthwhile);
+  CHECK(answer.steps[answer.enough].freed_by >= job.wanted_chance);
   CHECK(answer.steps.back().aids.back().aid == Aid::cut);
   for (const char* code : {"stored_energy", "line_of_slip", "eye_protection", "no_pipe", "impact_sockets", "heat_near",
                            "heat_tempering", "rust_estimate", "replace_used_up", "no_release"})
@@ -242,17 +274,22 @@ TEST_CASE("learning: bolts that had no aid tell of the joint before it, treated 
   job.rust = Rust::heavy_rust;
   job.trials = 160'000;
   for (const double torque : {45.0, 52.0, 49.0, 60.0}) job.loosened.push_back({Neighbour::How::freed, Torque(torque)});
-  const std::vector<AidUse> aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   const Free before = free_joint(job);
-  const PlanStep* promised = nullptr;
-  for (const PlanStep& step : before.steps)
-    if (step.aids.size() == 2 && step.aids[0].aid == Aid::brush && step.aids[1].aid == Aid::fluid) promised = &step;
-  REQUIRE(promised != nullptr);
-  // Done as planned, the joint is what the plan said that it would be.
-  job.aids = promised->aids;
+  // Pulled in vain as the first line says and done as planned, the joint is what the second line said that it would be.
+  REQUIRE(before.steps[1].aids.size() == 1);
+  job.aids = before.steps[1].aids;
+  job.held = before.steps[0].stop_at;
+  job.held_untreated = true;
+  const PlanStep& promised = before.steps[1];
+  job.limit = promised.stop_at;
+  const Free brushed = free_joint(job);
+  CHECK(std::fabs(brushed.chances.free - promised.chances.free) < 0.02);
+  CHECK(std::fabs(brushed.chances.shear - promised.chances.shear) < 0.01);
+  job.held.reset();
+  job.limit.reset();
+  job.held_untreated = false;
+  job.aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 24}};
   const Free after = free_joint(job);
-  CHECK(after.stop_at.si == near(promised->stop_at.si).epsilon(0.04));
-  CHECK(std::fabs(after.chances.free - promised->chances.free) < 0.02);
   CHECK(after.breakaway.nominal.si < 0.8 * before.breakaway.nominal.si);
   // The same torques of treated bolts are those of the next treated bolt.
   for (Neighbour& one : job.loosened) one.treated = true;
@@ -273,9 +310,9 @@ TEST_CASE("learning: the band of the answer is the learned one, however far the 
     for (const double torque : torques) job.loosened.push_back({Neighbour::How::freed, Torque(torque)});
     const Free answer = free_joint(job);
     CAPTURE(torques[0]);
-    CHECK(answer.breakaway.low.si == near(answer.learned->torque.low.si).epsilon(0.15));
-    CHECK(answer.breakaway.nominal.si == near(answer.learned->torque.nominal.si).epsilon(0.05));
-    CHECK(answer.breakaway.high.si == near(answer.learned->torque.high.si).epsilon(0.25));  // its tail is longer
+    CHECK(answer.breakaway.low.si == near(answer.learned->torque.low.si).epsilon(0.01));
+    CHECK(answer.breakaway.nominal.si == near(answer.learned->torque.nominal.si).epsilon(0.01));
+    CHECK(answer.breakaway.high.si == near(answer.learned->torque.high.si).epsilon(0.01));
     CHECK(has(answer.notices, "outcomes_at_odds") == (torques[0] == 10 || torques[0] == 400));
   }
 }
@@ -286,31 +323,78 @@ TEST_CASE("learning: bolts that sheared or rounded early make the rest weaker, n
   job.limit = Torque(80.0);
   const Free before = free_joint(job);
   REQUIRE(before.shear.low.si > 60);
-  double stop = before.stop_at.si, shear = before.chances.shear, high = before.shear.high.si;
+  double middle = before.shear.nominal.si, shear = before.chances.shear, high = before.shear.high.si;
   for (int sheared = 1; sheared <= 4; ++sheared) {
     job.loosened.push_back({Neighbour::How::sheared, Torque(60.0)});  // below the band
     const Free after = free_joint(job);
     CAPTURE(sheared);
-    CHECK(after.stop_at.si < stop);
+    CHECK(after.stop_at <= before.stop_at);
+    CHECK(after.stop_at.si <= 60);
+    CHECK(after.shear.nominal.si < middle);
+    CHECK(bound(after, StopLimit::shear) < bound(before, StopLimit::shear));
     CHECK(after.chances.shear > shear);
     CHECK(after.shear.high.si < high);
-    stop = after.stop_at.si;
+    middle = after.shear.nominal.si;
     shear = after.chances.shear;
     high = after.shear.high.si;
   }
   // The torque at which the next one shears is that of the update itself.
   const detail::TorqueSample sample(release_model(job), job.seed);
-  const Learned shank = learn(prior_of(sample.lognormal(detail::Draws::shear)),
+  const Learned shank = learn(prior_of(sample.lognormal(detail::Draws::shear), detail::least_between_shanks),
                               detail::censored_as(Neighbour::How::sheared, job.loosened));
   CHECK(free_joint(job).shear.nominal.si == near(shank.torque.nominal.si).epsilon(0.03));
 
   job = flange_bolt();
   job.corner_loss = Length(0.6e-3);
   const Free fresh = free_joint(job);
+  job.limit = fresh.stop_at;
   for (int i = 0; i < 3; ++i) job.loosened.push_back({Neighbour::How::rounded, Torque(0.6 * fresh.round.low.si)});
   const Free rounded = free_joint(job);
   CHECK(rounded.round.nominal.si < 0.8 * fresh.round.nominal.si);
   CHECK(rounded.chances.round > fresh.chances.round);
+}
+
+TEST_CASE("learning: six bolts that sheared at one torque speak for the seventh, whatever the class says") {
+  FreeJob job = m16_bolt();
+  for (int i = 0; i < 6; ++i) job.loosened.push_back({Neighbour::How::sheared, Torque(200.0)});
+  const Free answer = free_joint(job);
+  // Where six of six lie within a hair of 200 N.m, nobody expects the next one a tenth away from it.
+  CHECK(answer.shear.nominal.si == near(200).epsilon(0.02));
+  CHECK(answer.shear.low.si > 170);
+  CHECK(answer.shear.high.si < 235);
+  CHECK(answer.stop_at.si < 200);
+  CHECK(has(answer.notices, "outcomes_at_odds"));
+}
+
+TEST_CASE("learning: what became of a fastener is at odds with its description, however it ended") {
+  using How = Neighbour::How;
+  const auto odd = [](How how, double torque) {
+    FreeJob job = m16_bolt();
+    job.loosened = {{how, Torque(torque)}};
+    return has(free_joint(job).notices, "outcomes_at_odds");
+  };
+  // Breakaway 173 to 589 N.m, shank 401 to 608 N.m in nine of ten cases; corners far above.
+  CHECK_FALSE(odd(How::freed, 320));
+  CHECK(odd(How::freed, 60));
+  CHECK(odd(How::freed, 900));  // the shank would have gone
+  CHECK_FALSE(odd(How::sheared, 470));
+  CHECK(odd(How::sheared, 200));
+  CHECK(odd(How::sheared, 900));
+  CHECK_FALSE(odd(How::unmoved, 300));
+  CHECK(odd(How::unmoved, 900));
+  CHECK(odd(How::rounded, 200));
+}
+
+TEST_CASE("learning: treated fasteners have the learned band too, and aids still help what was learned") {
+  FreeJob job = m16_bolt();
+  job.aids = {{.aid = Aid::brush}, {.aid = Aid::fluid, .soak_hours = 8}};
+  job.loosened = {{Neighbour::How::freed, Torque(260.0)}, {Neighbour::How::freed, Torque(150.0), true}};
+  const Free treated = free_joint(job);
+  CHECK(treated.breakaway.low.si == near(treated.learned->torque.low.si).epsilon(0.01));
+  CHECK(treated.breakaway.high.si == near(treated.learned->torque.high.si).epsilon(0.01));
+  job.loosened = {{Neighbour::How::freed, Torque(260.0)}};
+  const Free untreated = free_joint(job);
+  CHECK(untreated.breakaway.nominal.si < 0.85 * untreated.learned->torque.nominal.si);
 }
 
 TEST_CASE("a handle: who reaches a torque has the arm for it, so that it never raises the torque to stop at") {
@@ -328,8 +412,9 @@ TEST_CASE("a handle: who reaches a torque has the arm for it, so that it never r
         job.handle_length = Length(length);
         const Free answer = free_joint(job);
         CHECK(answer.stop_at.si <= 1.02 * without.stop_at.si);
-        REQUIRE(answer.steps.size() == without.steps.size());
-        for (std::size_t i = 0; i < answer.steps.size(); ++i)
+        // A longer bar is one line more; the accepted chance is shared among all of them.
+        REQUIRE(answer.steps.size() == without.steps.size() + 1);
+        for (std::size_t i = 0; i + 1 < without.steps.size(); ++i)
           CHECK(answer.steps[i].stop_at.si <= 1.04 * without.steps[i].stop_at.si + 0.1);
       }
     }
@@ -386,7 +471,8 @@ TEST_CASE("a bolt that has held: nothing of it ends below, and of what ends late
   job.held_untreated = true;
   const Free soaked = free_joint(job);
   CHECK(soaked.breakaway.low < *job.held);
-  CHECK(soaked.shear.low > *job.held);
+  // What the shank bore it bears again; the friction under the head, which fluid lowers, is part of that torque.
+  CHECK(soaked.shear.low.si > 0.95 * job.held->si);
   job.held_untreated = false;
   job.held.reset();
   CHECK(free_joint(job).breakaway.nominal < soaked.breakaway.nominal);
@@ -407,6 +493,141 @@ TEST_CASE("held: what cannot have been held, or says nothing, is refused with a 
   CHECK(refused([](FreeJob& j) { j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.held = Torque(50.0), j.held_untreated = true; }, "held_untreated"));
   CHECK(refused([](FreeJob& j) { j.loosened = {{Neighbour::How::freed, Torque(50.0), true}}; }, "loosened"));
+}
+
+TEST_CASE("a plan: the accepted chance is that of all its lines, each for those that are still stuck") {
+  for (const Rust rust : {Rust::rusted, Rust::heavy_rust}) {
+    FreeJob job = m16_bolt();
+    job.rust = rust;
+    job.trials = 200'000;
+    const Free answer = free_joint(job);
+    double stuck = 1, freed = 0, sheared = 0, rounded = 0;
+    for (std::size_t i = 0; i + 1 < answer.steps.size(); ++i) {
+      const PlanStep& step = answer.steps[i];
+      freed += stuck * step.chances.free;
+      sheared += stuck * step.chances.shear;
+      rounded += stuck * step.chances.round;
+      stuck *= step.chances.not_moving;
+      CHECK(step.freed_by == near(freed));
+    }
+    CHECK(sheared < job.shear_risk + 0.002);
+    CHECK(rounded < job.shear_risk + 0.002);
+    // The same plan, pull by pull, with draws of its own: a fastener keeps its luck from line to line.
+    ReleaseModel m = release_model(job);
+    std::vector<bool> gone(50 * detail::Draws::size, false);
+    double ended[2] = {};
+    for (std::size_t i = 0; i + 1 < answer.steps.size(); ++i) {
+      m = release_model(job);
+      for (const AidUse& use : answer.steps[i].aids) m = with_aid(m, use, job.thread_friction, job.bearing_friction);
+      for (std::size_t block = 0; block < 50; ++block) {
+        detail::Draws draws;
+        detail::draw(m, 77, detail::Block(block * detail::Draws::size), draws);
+        for (std::size_t k = 0; k < detail::Draws::size; ++k) {
+          if (gone[block * detail::Draws::size + k]) continue;
+          const auto at = [&](int mode) { return static_cast<double>(draws.torque[mode][k]); };
+          const double first = std::min({at(0), at(1), at(2), at(3)});
+          if (first > answer.steps[i].stop_at.si) continue;
+          gone[block * detail::Draws::size + k] = true;
+          if (first == at(0)) ended[0] += 1;
+          if (first == at(1) && at(0) > first) ended[1] += 1;
+        }
+      }
+    }
+    const double all = 50.0 * detail::Draws::size;
+    CHECK(std::fabs(ended[0] / all - freed) < 0.015);
+    CHECK(std::fabs(ended[1] / all - sheared) < 0.008);
+  }
+}
+
+TEST_CASE("a plan: another tool before cutting, no impacts on keys and bits, and cutting only as the last resort") {
+  const auto line = [](const Free& answer, Aid aid) {
+    for (std::size_t i = 0; i < answer.steps.size(); ++i)
+      if (!answer.steps[i].aids.empty() && answer.steps[i].aids.back().aid == aid) return static_cast<int>(i);
+    return -1;
+  };
+  FreeJob job = m16_bolt();
+  job.drive = DriveFit::twelve_point;
+  job.corner_loss = Length(1.2e-3);
+  const Free worn = free_joint(job);  // twelve points spin nearly, six still hold
+  REQUIRE(line(worn, Aid::another_tool) >= 0);
+  const auto changed = static_cast<std::size_t>(line(worn, Aid::another_tool));
+  CHECK(worn.next >= changed);
+  CHECK(worn.steps[worn.next].aids.front().aid == Aid::another_tool);
+  CHECK(worn.steps[changed].why.find("six-point") != std::string::npos);
+  CHECK(line(worn, Aid::cut) > line(worn, Aid::another_tool));
+  job = m16_bolt();
+  CHECK(line(free_joint(job), Aid::another_tool) == -1);
+  job.handle_length = Length(0.3);
+  const Free by_hand = free_joint(job);
+  CHECK(by_hand.steps[static_cast<std::size_t>(line(by_hand, Aid::another_tool))].why.find("longer bar") !=
+        std::string::npos);
+  job = m16_bolt();
+  CHECK(line(free_joint(job), Aid::impact) > 0);
+  job.drive = DriveFit::internal_hexagon;
+  job.width_across_flats = Length(14e-3);
+  const Free key = free_joint(job);
+  CHECK(line(key, Aid::impact) == -1);
+  const std::string heat = key.steps[static_cast<std::size_t>(line(key, Aid::heat))].why;
+  CHECK(heat.find("nut") == std::string::npos);  // there is none
+  job.surroundings.fire_or_burst = true;
+  const PlanStep cut = free_joint(job).steps.back();
+  CHECK(cut.why.find("no grinder") != std::string::npos);
+  for (const Instruction& one : cut.instructions) CHECK(std::string(one.key) != "welded_nut");
+  // Six that sheared early: nothing frees the seventh within any limit.
+  job = m16_bolt();
+  for (int i = 0; i < 6; ++i) job.loosened.push_back({Neighbour::How::sheared, Torque(200.0)});
+  const Free hopeless = free_joint(job);
+  CHECK(hopeless.next + 1 == hopeless.steps.size());
+  for (const PlanStep& step : worn.steps) CHECK_FALSE(step.instructions.empty());
+}
+
+TEST_CASE("heat acts by its difference of temperature, and is over when the joint has cooled") {
+  FreeJob job = m16_bolt();
+  job.rust = Rust::heavy_rust;
+  const auto nominal = [&](std::vector<AidUse> aids) {
+    job.aids = std::move(aids);
+    return free_joint(job).breakaway.nominal.si;
+  };
+  const double bare = nominal({});
+  AidUse none{.aid = Aid::heat};
+  none.nut_rise.si = 0;
+  CHECK(nominal({none}) == bare);
+  double last = bare;
+  for (const double rise : {40.0, 80.0, 150.0}) {
+    AidUse heat{.aid = Aid::heat};
+    heat.nut_rise.si = rise;
+    heat.bolt_rise.si = 0.4 * rise;
+    const double now = nominal({heat});
+    CHECK(now < last);
+    last = now;
+  }
+  const AidUse heat{.aid = Aid::heat}, cooled{.aid = Aid::cooled}, fluid{.aid = Aid::fluid, .soak_hours = 12};
+  CHECK(nominal({heat, cooled}) == bare);
+  CHECK(nominal({heat, fluid}) == nominal({fluid}));
+  CHECK(nominal({fluid, heat}) < nominal({heat, fluid}));
+  CHECK(nominal({heat, cooled, heat}) == nominal({heat}));
+  // Neither is a hot bolt weak for ever.
+  job.aids = {heat};
+  const double hot = free_joint(job).shear.nominal.si;
+  job.aids = {heat, cooled};
+  CHECK(free_joint(job).shear.nominal.si > hot);
+}
+
+TEST_CASE("states beside the row of rust, thread direction and the nut are asked for or said") {
+  FreeJob job = m16_bolt();
+  CHECK(has(free_joint(job).notices, "thread_direction"));
+  job.thread_direction = ThreadDirection::left;
+  CHECK(has(free_joint(job).notices, "left_hand"));
+  CHECK_FALSE(has(free_joint(job).notices, "thread_direction"));
+  job.rust = Rust::galled_stainless;
+  CHECK(has(free_joint(job).notices, "galled"));
+  job.rust = Rust::seized_in_aluminium;
+  const Free answer = free_joint(job);
+  CHECK(has(answer.notices, "heat_aluminium"));
+  // A warm aluminium part opens further than a steel nut: as far as 130 K would do in steel at 80 K, and more.
+  for (const PlanStep& step : answer.steps)
+    for (const AidUse& use : step.aids)
+      if (use.aid == Aid::heat) CHECK(use.nut_rise.si <= 130);
 }
 
 TEST_CASE("heat on a joint that was wetted: the caution comes where either was used or is planned, and only then") {
@@ -436,18 +657,104 @@ TEST_CASE("heat on a joint that was wetted: the caution comes where either was u
 
 TEST_CASE("the torque to stop at in words: nothing holds, too risky, a limit below or above") {
   FreeJob job = flange_bolt();
-  const auto says = [](const Free& answer, const char* limit, const char* words) {
-    return detail::stop_sentence(answer, "50 N.m", "5 %", limit).find(words) != std::string::npos;
+  const auto says = [&](const Free& answer, const char* limit, const char* words) {
+    return detail::stop_sentence(job, answer, "50 N.m", "5 %", limit).find(words) != std::string::npos;
   };
   Free answer;
   CHECK(says(answer, "", "turns without torque"));
-  answer.stopped_by_shear = true;
+  answer.stop_limit = StopLimit::shear;
   CHECK(says(answer, "", "Do not turn it"));
   answer.stop_at = Torque(50.0);
   answer.chances.limit = Torque(30.0);
   CHECK(says(answer, "30 N.m", "Your limit: 30 N.m. Without it: Stop at 50 N.m"));
   answer.chances.limit = Torque(70.0);
   CHECK(says(answer, "70 N.m", "does not lie below"));
+  const std::pair<StopLimit, const char*> reasons[] = {{StopLimit::shear, "chance of shearing exceeds 5 %"},
+                                                       {StopLimit::corners, "corners round off exceeds 5 %"},
+                                                       {StopLimit::tool, "socket is not tested"},
+                                                       {StopLimit::square, "square drive is not tested"},
+                                                       {StopLimit::sister, "already sheared or rounded off"},
+                                                       {StopLimit::balance, "more often than it frees"},
+                                                       {StopLimit::gain, "frees next to nothing"}};
+  for (const auto& [limit, words] : reasons) {
+    answer.stop_limit = limit;
+    CHECK(says(answer, "", words));
+  }
+  // What it has held is not to be passed again where the risk is used up.
+  job.held = Torque(60.0);
+  CHECK(says(answer, "", "Do not pull it further as it is: it has held 60 N.m"));
+}
+
+TEST_CASE("the torque to stop at is the least of all limits, and the answer names which") {
+  FreeJob job = m16_bolt();
+  // ISO 1711-1, as reprinted: 451 N.m for sockets of 24 mm, 1165 N.m for 36 mm. Balance of this bolt by the audit of
+  // these answers: about 500 N.m.
+  const Free rusted = free_joint(job);
+  CHECK(rusted.stop_limit == StopLimit::tool);
+  CHECK(rusted.stop_at.si == near(451).epsilon(2e-3));
+  CHECK(bound(rusted, StopLimit::balance) == near(500).epsilon(0.03));
+  for (const StopBound& one : rusted.stop_bounds) CHECK(one.torque >= rusted.stop_at);
+  job.width_across_flats = Length(36e-3);
+  CHECK(bound(free_joint(job), StopLimit::tool) == near(1165).epsilon(2e-3));
+  // ISO 3315, from memory: 202 N.m for a square of 3/8 inch.
+  job = m16_bolt();
+  job.drive_square = Length(9.53e-3);
+  const Free small = free_joint(job);
+  CHECK(small.stop_limit == StopLimit::square);
+  CHECK(small.stop_at.si == near(202));
+  // JIS B 4648, Table 1: 590 N.m for a key of 14 mm.
+  job = m16_bolt();
+  job.drive = DriveFit::internal_hexagon;
+  job.width_across_flats = Length(14e-3);
+  CHECK(bound(free_joint(job), StopLimit::tool) == near(590));
+  // Corners that go before anything else must not be pulled on, whatever the shank stands.
+  job = m16_bolt();
+  job.corner_loss = Length(1.5e-3);
+  const Free worn = free_joint(job);
+  CHECK(worn.stop_at.si <= bound(worn, StopLimit::corners));
+  CHECK(worn.chances.round <= job.shear_risk + 1e-9);
+  for (const PlanStep& step : worn.steps) CHECK(step.chances.round <= job.shear_risk + 1e-9);
+}
+
+TEST_CASE("a fastener is never pulled beyond the least torque at which a like one sheared or rounded off") {
+  FreeJob job = m16_bolt();
+  job.loosened = {{Neighbour::How::sheared, Torque(200.0)}, {Neighbour::How::sheared, Torque(210.0)}};
+  const Free two = free_joint(job);
+  CHECK(two.stop_at.si <= 200);
+  for (const PlanStep& step : two.steps) CHECK(step.stop_at.si <= 200);
+  job.loosened = {{Neighbour::How::rounded, Torque(150.0)}, {Neighbour::How::freed, Torque(90.0)}};
+  CHECK(free_joint(job).stop_at.si <= 150);
+}
+
+TEST_CASE("asking again and again never shears more than the accepted share of all fasteners") {
+  FreeJob job = m16_bolt();
+  job.rust = Rust::heavy_rust;
+  const ReleaseModel m = release_model(job);
+  const Simulation all = simulate(m, 200'000, 99);  // other draws than those of the answer
+  const double first = free_joint(job).stop_at.si;
+  job.held = Torque(250.0);
+  for (int pull = 0; pull < 12; ++pull) {
+    const auto next = try_free_joint(job);
+    REQUIRE(next);
+    CHECK(next->stop_at.si <= first + 2);
+    CHECK(all.at(next->stop_at).shear <= job.shear_risk + 0.003);
+    if (next->stop_at > *job.held) {
+      // What this very bolt risks from here on, and what it was in for before.
+      CHECK(all.at(*job.held).shear + next->chances.shear <= job.shear_risk + 0.003);
+      job.held = next->stop_at;
+    }
+  }
+}
+
+TEST_CASE("no line of a plan whose bolt, corners or tool may go is harmless") {
+  for (const Rust rust : {Rust::clean, Rust::rusted, Rust::heavy_rust})
+    for (const double worn : {0.0, 1.0e-3}) {
+      FreeJob job = m16_bolt();
+      job.rust = rust;
+      job.corner_loss = Length(worn);
+      for (const PlanStep& step : free_joint(job).steps)
+        CHECK((step.damage >= 2 || step.chances.shear + step.chances.round + step.chances.tool < 1e-3));
+    }
 }
 
 TEST_CASE("the steps: torque at the head is what the shank takes beside its tension, and the face on top") {
@@ -461,12 +768,13 @@ TEST_CASE("the steps: torque at the head is what the shank takes beside its tens
   // By hand, heat left out: ISO 898-7 torsion and ISO 898-1 load, 12 % above the least, in a section thinned by rust.
   const ReleaseModel m = release_model(job);
   const double pi = std::acos(-1.0), h = std::sqrt(3.0) / 2 * 1.5e-3, d_3 = 10e-3 - 17.0 / 12 * h;
+  const double least_d_3 = 9.026e-3 - 0.032e-3 - 0.132e-3 - h + 1.5e-3 / 4;  // ISO 965-1, M10 6g
   const double left = 1 - m.section_loss.median;
-  const double torsion = 1.12 * 0.84 * 800e6 * pi / 16 * std::pow(d_3 * left, 3);
+  const double torsion = 1.12 * 0.84 * 800e6 * pi / 16 * std::pow(least_d_3 * left, 3);
   const double area = pi / 4 * std::pow((10e-3 - 0.75 * h + d_3) / 2, 2), load = 1.12 * 800e6 * area * left * left;
   const double beside = torsion * std::sqrt(1 - std::pow(m.preload.median / load, 2));
   const double face = m.preload.median * m.bearing_growth.median * 0.14 * (0.92 * 16e-3 + 1.1 * 10e-3) / 4;
-  CHECK(shearing == near(beside + face).epsilon(1e-6));
+  CHECK(shearing == near(beside + face).epsilon(2e-4));  // limits to the micrometre
 }
 
 TEST_CASE("after release: fluid left on the thread loads the bolt more at the same torque") {

@@ -57,7 +57,7 @@ TEST_CASE("group sequence: legacy labels go clockwise and mean opposite pairs") 
   CHECK_FALSE(try_labels({0, 0}));
 }
 
-TEST_CASE("group sequence: patterns that are no circle") {
+TEST_CASE("group sequence: patterns that are not circles") {
   const Pattern feet = try_rectangle_pattern(Length(0.2), Length(0.1)).value();
   CHECK(crosswise_order(feet) == BoltOrder{0, 2, 1, 3});
   // Positions in any order: opposite corners all the same.
@@ -105,6 +105,60 @@ TEST_CASE("group sequence: undoing leaves two opposite bolts for last and lets p
   for (std::size_t i = 1; i < 8; ++i)
     CHECK(distance(flange[pressure.ease[i]], person) <= distance(flange[pressure.ease[i - 1]], person));
   CHECK(std::set<std::size_t>(pressure.remove.begin(), pressure.remove.end()).size() == 8);
+}
+
+TEST_CASE("group sequence: legacy labels are labels, and read so every pair is opposite") {
+  // Positions in working order of the collection's notes, worked out there from the labels.
+  const std::vector<std::size_t> twelve{1, 7, 4, 10, 3, 9, 6, 12, 2, 8, 5, 11};
+  const std::vector<std::size_t> twenty{1, 11, 6, 16, 4, 14, 9, 19, 3, 13, 8, 18, 5, 15, 10, 20, 2, 12, 7, 17};
+  const std::vector<std::size_t> twenty_four{1, 13, 7,  19, 4, 16, 10, 22, 2, 14, 8,  20,
+                                             5, 17, 11, 23, 3, 15, 9,  21, 6, 18, 12, 24};
+  for (const auto& places : {twelve, twenty, twenty_four}) {
+    const BoltOrder order = try_legacy_order(places.size()).value();
+    for (std::size_t i = 0; i < order.size(); ++i) CHECK(order[i] + 1 == places[i]);
+  }
+  for (std::size_t count = 4; count <= 32; count += 4) {
+    const BoltOrder order = try_legacy_order(count).value();
+    for (std::size_t i = 0; i < count; i += 2) CHECK((order[i] + count / 2) % count == order[i + 1]);
+    CHECK(try_labels(order).value() == try_legacy_labels(count).value());
+    // 4, 8 and 16 are the same as places and as labels, and are the crosswise order.
+    std::vector<std::size_t> as_places;
+    for (const std::size_t label : try_legacy_labels(count).value()) as_places.push_back(label - 1);
+    const bool alike = count == 4 || count == 8 || count == 16;
+    CHECK((as_places == order) == alike);
+    if (alike) CHECK(order == try_crosswise_order(count).value());
+  }
+  for (const std::size_t count : {0, 6, 10, 36}) CHECK_FALSE(try_legacy_order(count));
+}
+
+TEST_CASE("group sequence: several bolts at once, more than the torque, and undoing from the outside inward") {
+  for (std::size_t count = 2; count <= 36; ++count)
+    for (std::size_t tools = 1; tools <= count; ++tools) {
+      const auto sets = try_sets_at_once(count, tools);
+      CHECK(static_cast<bool>(sets) == (count % tools == 0));
+      if (!sets) continue;
+      std::set<std::size_t> all;
+      for (const BoltOrder& set : *sets) {
+        CHECK(set.size() == tools);
+        for (std::size_t i = 1; i < tools; ++i) CHECK(set[i] - set[i - 1] == count / tools);
+        all.insert(set.begin(), set.end());
+      }
+      CHECK(all.size() == count);
+    }
+  CHECK(try_sets_at_once(8, 2).value() == std::vector<BoltOrder>{{0, 4}, {2, 6}, {1, 5}, {3, 7}});
+  CHECK_FALSE(try_sets_at_once(8, 0));
+  const BoltOrder cross = try_crosswise_order(4).value();
+  CHECK(try_tightening_plan(cross, {0.3, 1, 1.1}, {cross}, 1.1).value().back().share == 1.1);
+  CHECK_FALSE(try_tightening_plan(cross, {0.3, 1.2}, {}, 1.1));
+  CHECK_FALSE(try_tightening_plan(cross, {1}, {}, 2));
+  const Pattern head = try_grid_pattern(5, 2, Length(0.1), Length(0.12)).value();
+  BoltOrder inward = middle_out_order(head);
+  std::reverse(inward.begin(), inward.end());
+  const UndoingPlan plan = try_undoing_plan(head, inward).value();
+  CHECK(plan.ease == inward);
+  CHECK(distance(head[plan.ease.front()], {}) > distance(head[plan.ease.back()], {}));
+  CHECK_FALSE(try_undoing_plan(head, cross));
+  CHECK_FALSE(try_undoing_plan(head, BoltOrder(10, 0)));
 }
 
 }  // namespace

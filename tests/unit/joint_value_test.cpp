@@ -34,6 +34,16 @@ bool names(const Outcome<Joint>& outcome, const char* argument, const char* word
 
 }  // namespace
 
+TEST_CASE("joint: lengths of thread and heights of nuts by their standards") {
+  // ISO 4762: 2 d + 12 mm.
+  for (const auto& [d, b] : {std::pair{8, 28}, {10, 32}, {12, 36}, {16, 44}, {20, 52}})
+    CHECK(thread_length(Length(1e-3 * d), 60.0_mm, HeadForm::socket).si == doctest::Approx(1e-3 * b));
+  CHECK(thread_length(20.0_mm, 80.0_mm).si == doctest::Approx(46e-3));    // ISO 4014
+  CHECK(structural_thread_length(20.0_mm).si == doctest::Approx(33e-3));  // EN 14399-4
+  CHECK(nut_height_of(16.0_mm).si == doctest::Approx(14.8e-3));           // ISO 4032
+  CHECK(nut_height_of(20.0_mm).si == doctest::Approx(18e-3));
+}
+
 TEST_CASE("joint: a through bolt in pieces") {
   const Joint joint = through_bolt(foot_bolt, {iron, base});
   CHECK(joint.grip().si == about(55e-3));
@@ -168,7 +178,7 @@ TEST_CASE("joint: wrong input is refused with argument, value, rule") {
   CHECK(names(try_through_bolt(bolt, {{0.0_mm, 70.0_mm}}), "thickness", "0 mm"));
   CHECK(names(try_through_bolt(bolt, {{-2.0_mm, 70.0_mm}}), "thickness", "-2 mm"));
   CHECK(names(try_through_bolt(bolt, {{70.0_mm, 70.0_mm}}), "length", "longer bolt"));
-  CHECK(names(try_through_bolt(bolt, {{90.0_mm, 70.0_mm}}), "length", "102.8 mm"));
+  CHECK(names(try_through_bolt(bolt, {{90.0_mm, 70.0_mm}}), "length", "104.8 mm"));
   CHECK(names(try_through_bolt(bolt, {{20.0_mm, 70.0_mm}}), "grip_length", "begins only beyond"));
   CHECK(names(try_through_bolt(bolt, {{50.0_mm, 15.0_mm}}), "outer_diameter", "15 mm"));
   CHECK(names(try_through_bolt(bolt, {{50.0_mm, 70.0_mm, material::steel, 15.0_mm}}), "hole_diameter", "must pass"));

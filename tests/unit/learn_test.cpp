@@ -108,6 +108,35 @@ TEST_CASE("learning: more of the same moves it further, many outcomes pin it dow
   CHECK(l.predictive.log_deviation() == near(0.2).epsilon(0.02));
 }
 
+TEST_CASE("the heavy-tailed distribution: its density by quadrature, and its tail") {
+  double sum = 0;
+  const double step = 1e-3;
+  for (int i = 0; i < 403'000; ++i) sum += step * detail::heavy_density(-400 + (i + 0.5) * step);
+  CHECK(detail::heavy_chance_above(3) == near(1 - sum).epsilon(1e-5));
+  CHECK(detail::heavy_chance_above(0) == 0.5);
+  CHECK(detail::heavy_chance_above(2.1318) == near(0.05).epsilon(1e-4));  // table of Student's distribution, 4 degrees
+  CHECK(detail::heavy_chance_above(3.7469) == near(0.01).epsilon(1e-4));
+  CHECK(detail::heavy_chance_above(999) == near(detail::heavy_chance_above(1001)).epsilon(0.01));
+  CHECK(detail::heavy_log_density(2) == near(std::log(detail::heavy_density(2) / 0.375)));
+}
+
+TEST_CASE("heavy tails: a flange far from the description is believed, one odd fastener is not") {
+  const FreeTorquePrior heavy = prior_of({480, 0.08}, 0.2);
+  FreeTorquePrior narrow = heavy;
+  narrow.heavy_tails = false;
+  const std::vector<Neighbour> six(6, {How::freed, Torque(200)});
+  CHECK(learn(heavy, six).torque.nominal.si == near(200).epsilon(0.02));
+  std::vector<Neighbour> odd(6, {How::freed, Torque(480)});
+  odd.push_back({How::freed, Torque(200)});
+  CHECK(learn(heavy, odd).median.nominal.si > 470);
+  CHECK(learn(narrow, odd).median.nominal.si < 470);
+  // The prediction before any outcome is the description.
+  const Lognormal before{300, 0.36};
+  const Learned none = learn(prior_of(before), {});
+  CHECK(none.torque.low.si == near(before.quantile(0.05)).epsilon(2e-3));
+  CHECK(none.torque.high.si == near(before.quantile(0.95)).epsilon(2e-3));
+}
+
 TEST_CASE("learning refuses what has no meaning") {
   for (double bad : {0.0, -5.0, std::nan(""), HUGE_VAL}) {
     const auto got = try_learn({60, 0.5, 0.3}, {{How::freed, Torque(bad)}});

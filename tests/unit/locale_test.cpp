@@ -15,6 +15,7 @@
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/part/identify.hpp"
 #include "tauten/tightening/clamp.hpp"
+#include "tauten/tightening/torque.hpp"
 #include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 

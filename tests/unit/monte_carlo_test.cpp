@@ -241,14 +241,15 @@ TEST_CASE("the run ends when the digits asked for are certain, and then they are
                                      {.digits = 1, .seed = seed});
     CHECK(m.converged);
     CHECK(m.tolerance == 0.5);
-    CHECK(m.trials == 20000);  // at least two blocks of 10 000: the least that the document allows
+    // Two blocks of 10 000 are the least that the document allows; eight, for the scatter of fewer says little.
+    CHECK(m.trials == 80000);
     good += std::fabs(m.mean) < m.tolerance && std::fabs(m.standard_uncertainty - u) < m.tolerance &&
             std::fabs(m.symmetric.high - 3.92) < m.tolerance;
   }
   CHECK(good == 100);
   // Two digits of u = 2.0: tolerance 0.05. Ends scatter by 0.053 from block to block, so about five blocks.
   good = 0;
-  for (std::uint64_t seed = 1; seed <= 100; ++seed) {
+  for (std::uint64_t seed = 1; seed <= 200; ++seed) {
     const MonteCarlo m =
         monte_carlo(sum_of_four(), four(Distribution::normal(0, 1), Distribution::normal(0, 1)), {.seed = seed});
     CHECK(m.converged);
@@ -257,7 +258,8 @@ TEST_CASE("the run ends when the digits asked for are certain, and then they are
     CHECK(2 * std::max({m.mean_error, m.uncertainty_error, m.low_error, m.high_error}) <= m.tolerance);
     good += std::fabs(m.symmetric.high - 3.92) < m.tolerance && std::fabs(m.symmetric.low + 3.92) < m.tolerance;
   }
-  CHECK(good >= 75);  // stopping at the first sign of certainty costs some of it
+  // In 95 % of the runs both ends lie where they should: of 200 at least 190 less two binomial deviations of 3.
+  CHECK(good >= 184);
 }
 
 TEST_CASE("the same result bit for bit on any number of threads") {

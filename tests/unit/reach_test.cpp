@@ -78,7 +78,7 @@ TEST_CASE("reach: clamp takes the band of the tool as the accuracy of the wrench
   joint.torque = tool.arrives.nominal;
   joint.wrench_accuracy = tool.wrench_accuracy;
   joint.thread_friction = joint.bearing_friction = Band<double>{0.12, 0.12, 0.12};
-  const Band<Force> load = clamp(joint).candidates.front().clamp_load;
+  const Band<Force> load = clamp(joint).candidates.front().worst_case;
   // With the friction known, the clamp load goes with the torque that arrives.
   CHECK(load.low.si / load.nominal.si == near(tool.arrives.low.si / tool.arrives.nominal.si));
   CHECK(load.high.si / load.nominal.si == near(tool.arrives.high.si / tool.arrives.nominal.si));

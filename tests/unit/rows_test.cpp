@@ -91,9 +91,17 @@ TEST_CASE("a row of clamp is the answer to the question, whatever rows came befo
     CHECK(same_bits(number("proof_share_nominal"), c.proof_share.nominal));
     CHECK(same_bits(number("yield_utilisation_low"), c.yield_utilisation.low));
     CHECK(same_bits(number("yield_utilisation_high"), c.yield_utilisation.high));
-    CHECK(same_bits(number("right_torque"), c.right_torque.si));
-    CHECK(same_bits(number("right_clamp_load_high"), c.right_clamp_load.high.si));
-    CHECK((number("limited_by_strength") != 0) == c.limited_by_strength);
+    CHECK(same_bits(number("suggested_torque"), c.suggested_torque.si));
+    CHECK(same_bits(number("suggested_clamp_load_high"), c.suggested_clamp_load.high.si));
+    CHECK(same_bits(number("worst_case_low"), c.worst_case.low.si));
+    CHECK(same_bits(number("worst_case_high"), c.worst_case.high.si));
+    CHECK(same_bits(number("chance_of_yield"), c.chance_of_yield));
+    CHECK(same_bits(number("chance_of_yield_as_sold"), c.chance_of_yield_as_sold));
+    CHECK(same_bits(number("chance_of_breaking"), c.chance_of_breaking));
+    CHECK(same_bits(number("chance_of_breaking_as_sold"), c.chance_of_breaking_as_sold));
+    CHECK(same_bits(number("chance_of_slack"), c.chance_of_slack));
+    CHECK(text("summary") == c.summary);
+    CHECK(text("suggested_limit") == c.suggested_limit);
     CHECK(text("thread") == c.thread);
     CHECK(text("class") == c.property_class);
     CHECK(text("verdict") == c.verdict);
@@ -137,7 +145,7 @@ TEST_CASE("numbers are SI and mean the same as texts with units") {
   const std::vector<Cell> kept(first.begin(), first.end());
   const auto second = rows->answer(numbers);
   REQUIRE(second.back().text.empty());
-  for (const char* figure : {"clamp_load_low", "clamp_load_high", "right_torque"})
+  for (const char* figure : {"clamp_load_low", "clamp_load_high", "suggested_torque"})
     CHECK(same_bits(kept[place_of(asked, figure)].number, second[place_of(asked, figure)].number));
 }
 
@@ -222,7 +230,7 @@ TEST_CASE("a column with a slip of the pen is refused, one of somebody else is l
   CHECK(told({"thread", "torqe"}).find("did you mean torque?") != std::string::npos);
   CHECK(told({"thread", "torque", "condtion"}).find("did you mean condition?") != std::string::npos);
   CHECK(told({"thread", "torque", "class", "property_class"}).find("under two names") != std::string::npos);
-  CHECK(told({"thread"}).find("no column is called torque") != std::string::npos);
+  CHECK(told({"thread"}).find("no column is named torque") != std::string::npos);
   CHECK(told({"torque"}).find("thread, socket or key") != std::string::npos);
 }
 

@@ -212,3 +212,37 @@ TEST_CASE("chances grow with the limit; the limit for a risk keeps it") {
   }
   CHECK(s.limit_for_shear(1) == s.greatest());
 }
+
+TEST_CASE("the balance of breaking and freeing lies where both densities meet") {
+  ReleaseModel m;
+  m.bond = {60, 0.5};
+  m.shear = {90, 0.1};
+  m.drive = {150, 0.3};
+  // Density of ending this way at t while the others have not: the first of three independent lognormals.
+  const auto density = [](const Lognormal& x, double t) {
+    const double z = x.log_deviation(), y = std::log(t / x.median) / z;
+    return std::exp(-y * y / 2) / (z * t);
+  };
+  const auto left = [](const Lognormal& x, double t) { return 1 - x.chance_below(t); };
+  double low = 40, high = 120;
+  for (int i = 0; i < 60; ++i) {
+    const double t = (low + high) / 2;
+    const double frees = density(m.bond, t) * left(m.shear, t) * left(m.drive, t);
+    const double breaks =
+        left(m.bond, t) * (density(m.shear, t) * left(m.drive, t) + density(m.drive, t) * left(m.shear, t));
+    (frees > breaks ? low : high) = t;
+  }
+  CHECK(simulate(m, 1'000'000, 3).limit_for_balance().si == near(low).epsilon(0.02));
+}
+
+TEST_CASE("what was risked before a torque was held counts against the accepted chance") {
+  const ReleaseModel m = whole_model();
+  const Simulation fresh = simulate(m, 400'000, 5);
+  const double held = 60;
+  const Simulation later = simulate(m, 400'000, 5, 1, 0, Held{m, Torque(held)});
+  CHECK(later.spent(1) == near(fresh.at(Torque(held)).shear).epsilon(0.02));
+  const Torque stop = later.limit_for_shear(0.2);
+  CHECK(later.spent(1) + later.at(stop).shear == near(0.2).epsilon(1e-6));
+  CHECK(stop <= fresh.limit_for_shear(0.2));
+  CHECK(later.limit_for_shear(0.5 * later.spent(1)).si == near(held).epsilon(0.02));  // nothing is left of it
+}

@@ -74,6 +74,8 @@ constexpr Entry rooms[] = {entry_of(triangle_height),
                            entry_of(bearing_friction_from_test),
                            entry_of(tightening_torque),
                            entry_of(tightening_torque_exact),
+                           entry_of(thread_torque_exact),
+                           entry_of(nut_factor_exact),
                            entry_of(preload_from_torque),
                            entry_of(preload_from_torque_exact),
                            entry_of(thread_torque),
@@ -222,6 +224,8 @@ TEST_CASE("torque, exact form: statics on the inclined flank, and the form with 
     CHECK(tightening_torque_exact.si(F, P, d2, mu_G, mu_K, D) == about(up));
     CHECK(std::fabs(loosening_torque_exact.si(F, P, d2, mu_G, mu_K, D) - down) <= 1e-12 * up);
     CHECK(preload_from_torque_exact.si(up, P, d2, mu_G, mu_K, D) == about(F));
+    CHECK(thread_torque_exact.si(F, P, d2, mu_G) == about(up - bearing, 1e-11));
+    CHECK(nut_factor_exact.si(D, P, d2, mu_G, mu_K, D) == about(up / (F * D)));
     CHECK(std::fabs(loosening_torque_exact.si(F, P, d2, mu_G, mu_K, D) +
                     TighteningTorqueExact::eval(F, P, d2, -mu_G, -mu_K, D)) <= 1e-12 * up);
   });

@@ -78,7 +78,7 @@ TEST_CASE("6g and 6H limits agree with the printed ones, or are refused as remem
       CHECK(same(bolt->root_diameter.min, row.mm[5]));
       CHECK(bolt->seen < Seen::memory);
     } else {
-      CHECK(says(bolt.error(), "only remembered, not seen in print"));
+      CHECK(says(bolt.error(), "from memory, not checked against print"));
       CHECK(t.pitch.shop() >= 2);
       // The figures behind the refusal still agree with an independent computation from the same tables.
       const Outcome<BoltLimits> hint = detail::bolt_limits_even_remembered(t, "6g");
@@ -95,7 +95,7 @@ TEST_CASE("6g and 6H limits agree with the printed ones, or are refused as remem
       CHECK(same(nut->pitch_diameter.max, row.mm[9]));
       CHECK(nut->diameter_min == t.diameter);
     } else {
-      CHECK(says(nut.error(), "only remembered, not seen in print"));
+      CHECK(says(nut.error(), "from memory, not checked against print"));
       CHECK(t.pitch.shop() >= 2);
     }
   }
@@ -130,8 +130,8 @@ TEST_CASE("classes that are not known are refused with the reason") {
   const Thread m10 = thread("M10");
   CHECK(says(try_bolt_limits(m10, "6H").error(), "a bolt thread takes e, f, g or h"));
   CHECK(says(try_nut_limits(m10, "6g").error(), "a nut thread takes G or H"));
-  CHECK(says(try_bolt_limits(m10, "6e").error(), "only remembered"));
-  CHECK(says(try_bolt_limits(m10, "8g").error(), "only remembered"));
+  CHECK(says(try_bolt_limits(m10, "6e").error(), "from memory"));
+  CHECK(says(try_bolt_limits(m10, "8g").error(), "from memory"));
   CHECK(says(try_bolt_limits(m10, "7g").error(), "no figure for this grade"));
   CHECK(says(try_bolt_limits(thread("M1"), "6e").error(), "no figure"));
   CHECK(says(try_nut_limits(m10, "9H").error(), "no figure"));

@@ -48,6 +48,13 @@ bool says(const std::vector<Notice>& notices, const std::string& code) {
   return false;
 }
 
+/// Torque in the thread per newton: a wedge on a helix, flank angle in the section normal to the thread.
+double helix_lever(double pitch, double d_2, double mu) {
+  const double slope = std::atan(pitch / (std::acos(-1.0) * d_2));
+  const double flank = std::atan(std::tan(std::acos(-1.0) / 6) * std::cos(slope));
+  return d_2 / 2 * std::tan(slope + std::atan(mu / std::cos(flank)));
+}
+
 /// Preload of a curve at an angle, between its points.
 double preload_at(const Curve& curve, double angle) {
   for (std::size_t i = 1; i < curve.points.size(); ++i) {
@@ -70,7 +77,7 @@ TEST_CASE("turn: an elastic turn by hand") {
   // ISO 68-1 by its own figures: d_2 = d - 0.649519 P, d_3 = d - 1.226869 P.
   const double d_2 = 16e-3 - 0.649519 * 2e-3;
   const double d_3 = 16e-3 - 1.226869 * 2e-3;
-  const double thread = 2e-3 / (2 * pi_value) + 0.12 * d_2 / std::sqrt(3.0);
+  const double thread = helix_lever(2e-3, d_2, 0.12);
   const double lever = thread + 0.12 * 20e-3 / 2;
   CHECK(a.snug_load.nominal.si == near(60 / lever));
   // Bolt of 80 mm: 42 mm shank and 13 mm free thread in the grip, 0.9 d for head and nut, 0.5 d for engaged thread.
@@ -120,9 +127,12 @@ TEST_CASE("turn: angle and load are inverses, also past yield") {
 
 TEST_CASE("turn: the typical turn lies on the typical curve") {
   const CurveAnswer drawn = curve({.joint = foot(), .points = 4000});
-  for (const double degrees : {5.0, 20.0, 30.0, 60.0, 120.0})
-    CHECK(turn(turned(degrees)).clamp_load.nominal.si ==
-          near(preload_at(drawn.nominal, degrees * pi_value / 180)).epsilon(2e-4));
+  for (const double degrees : {5.0, 20.0, 30.0, 60.0, 120.0}) {
+    // The curve is drawn for the least strength of the class.
+    TurnJob job = turned(degrees);
+    job.strength_surplus = 0;
+    CHECK(turn(job).clamp_load.nominal.si == near(preload_at(drawn.nominal, degrees * pi_value / 180)).epsilon(2e-4));
+  }
 }
 
 TEST_CASE("turn: bands hold the typical figure, and each doubt widens them") {
@@ -170,20 +180,20 @@ TEST_CASE("turn: friction counts for little past yield, and all of it by torque"
   job.strength_surplus = 0;
   const Band<Force> load = turn(job).clamp_load;
   CHECK(load.high.si / load.low.si < 1.25);
-  // The torque that the typical bolt needs breaks the one with little friction.
-  CHECK(std::isnan(a.by_torque.nominal.si));
+  // By the torque that the typical bolt needs the loads of bolts that hold spread further.
+  CHECK(a.by_torque.high.si / a.by_torque.low.si > load.high.si / load.low.si);
   const TurnAnswer elastic = turn(turned(10));
   CHECK(elastic.by_torque.nominal.si == near(elastic.clamp_load.nominal.si));
   CHECK(elastic.by_torque.high.si / elastic.by_torque.low.si > 1.4);
-  // ISO 16047 at both ends of the friction and 4 % of the wrench.
+  // VDI 2230 Part 1:2003, Table A8: tightening factor 1.6 to 2.0 with a torque wrench and estimated friction. 1.6 holds in
+  // 19 of 20 cases; the worst case, at both ends of the friction and 4 % of the wrench, lies outside.
+  CHECK(elastic.by_torque.high.si / elastic.by_torque.low.si == near(1.6).epsilon(0.03));
   const double torque = elastic.torque.nominal.si;
   const auto by_hand = [&](double factor, double thread, double face) {
-    return factor * torque /
-           (2e-3 / (2 * pi_value) + thread * (16e-3 - 0.649519 * 2e-3) / std::sqrt(3.0) +
-            face * (22.49e-3 + 17.5e-3) / 4);
+    return factor * torque / (helix_lever(2e-3, 16e-3 - 0.649519 * 2e-3, thread) + face * (22.49e-3 + 17.5e-3) / 4);
   };
-  CHECK(elastic.by_torque.low.si == near(by_hand(0.96, elastic.thread_friction.high, elastic.bearing_friction.high)));
-  CHECK(elastic.by_torque.high.si == near(by_hand(1.04, elastic.thread_friction.low, elastic.bearing_friction.low)));
+  CHECK(elastic.by_torque.low.si > by_hand(0.96, elastic.thread_friction.high, elastic.bearing_friction.high));
+  CHECK(elastic.by_torque.high.si < by_hand(1.04, elastic.thread_friction.low, elastic.bearing_friction.low));
 }
 
 TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") {
@@ -196,11 +206,11 @@ TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") 
   // Greatest load of a shank of 10 mm with the thread torque F_M G on it, fully plastic: sigma = F_M/A and
   // tau = 12 F_M G/(pi d^3) = 3 F_M G/(A d), so that F_M sqrt(1 + 3 (3 G/d)^2) = A R_m. At the least thread friction.
   const double area = pi_value / 4 * 10e-3 * 10e-3;
-  const auto lever = [](double mu) { return 2e-3 / (2 * pi_value) + mu * (16e-3 - 0.649519 * 2e-3) / std::sqrt(3.0); };
+  const auto lever = [](double mu) { return helix_lever(2e-3, 16e-3 - 0.649519 * 2e-3, mu); };
   const auto most = [&](double strength, double mu) {
     return strength * area / std::sqrt(1 + 27 * lever(mu) * lever(mu) / (10e-3 * 10e-3));
   };
-  // What the slippery bolt gets from the torque of the typical one, on a face from 17.5 to 22.49 mm, 4 % too much of it.
+  // The worst case: what the slippery bolt gets from the torque of the typical one, on a face from 17.5 to 22.49 mm, 4 % too much of it.
   const auto asked = [&](const TurnAnswer& a) {
     const auto whole = [&](double Band<double>::* at) {
       return lever(a.thread_friction.*at) + a.bearing_friction.*at * (22.49e-3 + 17.5e-3) / 4;
@@ -213,11 +223,9 @@ TEST_CASE("turn: a waisted bolt twists off in its shank, also by torque alone") 
     const TurnAnswer a = turn(job);
     CHECK_FALSE(a.may_neck);
     const double limit = most(800e6, a.thread_friction.low);
-    CHECK((asked(a) > limit) == (utilisation > 0.93));
-    if (asked(a) > limit)
-      CHECK(std::isnan(a.by_torque.high.si));
-    else
-      CHECK(a.by_torque.high.si == near(asked(a)));
+    // No bolt that holds bears more than its shank, and few reach the worst case.
+    CHECK(a.by_torque.high.si < std::min(asked(a), limit));
+    CHECK(a.by_torque.high.si > 0.8 * std::min(asked(a), limit));
   }
 }
 
@@ -259,11 +267,11 @@ TEST_CASE("turn: bars twist by what the torque adds over their stiffness") {
   CHECK(read.clamp_load.nominal.si == near(a.clamp_load.nominal.si));
   // Of a bolt that breaks on the way the angle is still the one asked for.
   for (const bool at_handle : {false, true}) {
-    job.angle = 300.0_deg;
+    job.angle = 450.0_deg;
     job.angle_at_handle = at_handle;
     const TurnAnswer broken = turn(job);
     CHECK(broken.may_neck);
-    CHECK((at_handle ? broken.handle_angle : broken.angle).shop() == near(300));
+    CHECK((at_handle ? broken.handle_angle : broken.angle).shop() == near(450));
     CHECK(broken.handle_angle.si == near(broken.angle.si + broken.tool_twist.si));
     CHECK(broken.tool_twist.si == near((broken.torque.nominal.si - 60) / stiffness));
   }
@@ -287,13 +295,15 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   TurnJob good = wanted(50);
   good.angle_tolerance = Angle(0);
   good.thread_friction = good.bearing_friction = Band<double>{0.11, 0.12, 0.13};
-  CHECK(verdict(good) == "fit");
+  CHECK(verdict(good) == "within limits");
   good.clamp_load = 77.0_kN;
-  CHECK(verdict(good) == "near yield");
-  good.clamp_load = 85.0_kN;
-  CHECK(verdict(good) == "yields");
-  CHECK(verdict(turned(60)) == "past yield");
-  CHECK(verdict(turned(160)) == "would neck");
+  CHECK(verdict(good) == "within limits");
+  good.clamp_load = 92.0_kN;
+  CHECK(verdict(good) == "may yield");
+  good.clamp_load = 47.0_kN;
+  CHECK(verdict(good) == "may be slack");
+  CHECK(verdict(turned(60)) == "yields as intended");
+  CHECK(verdict(turned(450)) == "necks");
 
   const TurnAnswer elastic = turn(wanted(50));
   CHECK(elastic.tightenings == 20);
@@ -303,16 +313,17 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   CHECK(says(past.notices, "single_use"));
   CHECK(past.lasting_stretch.nominal.si > 0);
   CHECK(past.tightenings < elastic.tightenings);
-  const TurnAnswer necked = turn(turned(200));
+  const TurnAnswer necked = turn(turned(450));
   CHECK(necked.may_neck);
   CHECK(std::isnan(necked.clamp_load.nominal.si));
   CHECK(std::isnan(necked.residual.clamp_load.low.si));
   CHECK(necked.methods.empty());
   CHECK(std::isnan(necked.by_torque.high.si));
   CHECK(says(necked.notices, "may_neck"));
-  CHECK(turn(turned(200)).plastic_strain.high < 1.05 * 0.06);
+  // The bolt as sold stretches a quarter further than half of the least elongation.
+  CHECK(turn(turned(450)).plastic_strain.high < 1.05 * 1.25 * 0.06);
   // What is said does not contradict it. Each of these holds of the turns below, if the bolt bears them.
-  TurnJob pulled = turned(200);
+  TurnJob pulled = turned(450);
   pulled.after.working_load = 200.0_kN;
   pulled.after.neighbours = 150.0_kN;
   const TurnAnswer both = turn(pulled);
@@ -327,6 +338,43 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   }
 }
 
+TEST_CASE("turn: mild steel stays on its plateau") {
+  // M16, class 5.6, 60 degrees from 30 N.m. On the plateau the section is fully plastic at 300 MPa: F sqrt(1 + 3 (3 G/d_s)^2)
+  // = A_s R_eL as in VDI 2230:2003, section 5.4.3, with the stress diameter 14.12 mm; about 42 kN.
+  TurnJob job;
+  job.thread = "M16";
+  job.property_class = "5.6";
+  job.condition = "oiled";
+  job.grip = 55.0_mm;
+  job.snug_torque = 30.0_N_m;
+  job.angle = 60.0_deg;
+  job.strength_surplus = 0;
+  const double lever = 2e-3 / (2 * pi_value) + 0.12 * (16e-3 - 0.649519 * 2e-3) / std::sqrt(3.0);
+  const double d_s = 16e-3 - 0.938194 * 2e-3;
+  const double plateau = 300e6 * pi_value / 4 * d_s * d_s / std::sqrt(1 + 27 * lever * lever / (d_s * d_s));
+  const TurnAnswer a = turn(job);
+  CHECK(a.clamp_load.nominal.si == near(plateau).epsilon(0.015));
+  CHECK(std::fabs(a.clamp_load.nominal.shop() - 42) < 1);
+  // A bolt as sold is 12 % stronger, and one that just meets its class is the low end.
+  job.strength_surplus = 0.2;
+  CHECK(turn(job).clamp_load.nominal.si == near(1.12 * a.clamp_load.nominal.si).epsilon(5e-3));
+  CHECK(turn(job).clamp_load.low <= a.clamp_load.nominal);
+}
+
+TEST_CASE("turn: past yield the load is that of the bolt as it is sold") {
+  // M16, class 8.8, oiled, 45 degrees from 60 N.m on steel: about 105 kN, where the least strength of the class gives 97.8
+  // (worked out apart, without flow in the engaged thread, which makes the joint a little softer).
+  TurnJob job = turned(45);
+  job.layers = {{.thickness = 55.0_mm, .outer_diameter = 70.0_mm}};
+  const TurnAnswer sold = turn(job);
+  CHECK(sold.verdict == "yields as intended");
+  CHECK(std::fabs(sold.clamp_load.nominal.shop() - 105) < 0.02 * 105);
+  job.strength_surplus = 0;
+  const TurnAnswer least = turn(job);
+  CHECK(std::fabs(least.clamp_load.nominal.shop() - 97.8) < 0.02 * 97.8);
+  CHECK(sold.clamp_load.low <= least.clamp_load.nominal);
+}
+
 TEST_CASE("turn: losses and a working load") {
   TurnJob job = wanted(50);
   job.after.bolt_warming = Quantity<Dim::temperature>(60);
@@ -339,11 +387,209 @@ TEST_CASE("turn: losses and a working load") {
   // Expansion of the bolt 11.5e-6; of the layers 10.0e-6 over 20 mm and 11.5e-6 over 35 mm.
   const double thermal = 60 * (55e-3 * 11.5e-6 - (20e-3 * 10.0e-6 + 35e-3 * 11.5e-6)) / resilience;
   CHECK(a.residual.clamp_load.nominal.si == near((50e3 - 11e-6 / resilience - 2e3) * 0.9 - thermal));
-  CHECK(a.diagram.bolt_load.si == near(50e3 + 15e3 * a.joint.plate_resilience.si / resilience));
-  CHECK(a.diagram.clamp_load.si == near(50e3 - 15e3 * a.joint.bolt_resilience.si / resilience));
+  // The bolt bears the preload as tightened, the parts what all losses leave of it. The warmth takes some away here.
+  REQUIRE(thermal > 0);
+  CHECK(a.service.bolt_load.nominal.si == near(50e3 + 15e3 * a.joint.plate_resilience.si / resilience));
+  const double left = a.residual.clamp_load.nominal.si;
+  CHECK(a.service.clamp_load.nominal.si == near(left - 15e3 * a.joint.bolt_resilience.si / resilience));
+  CHECK(a.service.separation_load.si == near(left * resilience / a.joint.bolt_resilience.si));
+  CHECK(a.diagram.bolt_load.si == near(left + 15e3 * a.joint.plate_resilience.si / resilience));
+  CHECK(a.diagram.clamp_load.si == near(a.service.clamp_load.nominal.si));
   job.after.working_load = 90.0_kN;
   CHECK(turn(job).diagram.separated);
   CHECK(says(turn(job).notices, "separates"));
+}
+
+TEST_CASE("turn: a working load is checked against the load after losses") {
+  // M10, class 8.8: proof load 580 MPa on 58.0 mm2, tensile load 46.4 kN. ISO 898-1:2013, Tables 3 to 5.
+  TurnJob job;
+  job.thread = "M10";
+  job.property_class = "8.8";
+  job.condition = "oiled";
+  job.grip = 40.0_mm;
+  const TurnAnswer calm = turn(job);
+  CHECK(calm.joint.proof_load.si == near(33.64e3));
+  CHECK(calm.joint.tensile_load.si == near(46.4e3));
+  CHECK(calm.service.bolt_load.nominal.si == near(calm.clamp_load.nominal.si));
+  // The tightened load would hold 22 kN together; after creep of a fifth it does not.
+  job.after.working_load = 22.0_kN;
+  const TurnAnswer held = turn(job);
+  CHECK(held.service.clamp_load.nominal.si > 0);
+  job.after.creep_share = 0.2;
+  const TurnAnswer open = turn(job);
+  const double bolt_share =
+      open.joint.bolt_resilience.si / (open.joint.bolt_resilience.si + open.joint.plate_resilience.si);
+  CHECK(open.clamp_load.nominal.si - bolt_share * 22e3 > 0);
+  CHECK((open.clamp_load.nominal.si - open.residual.embedding_loss.si) * 0.8 - bolt_share * 22e3 < 0);
+  CHECK(open.service.clamp_load.nominal.si == 0);
+  CHECK(open.verdict == "opens in service");
+  // Once the parts have separated the bolt carries the whole load.
+  job.after.working_load = 60.0_kN;
+  const TurnAnswer broken = turn(job);
+  CHECK(broken.service.bolt_load.nominal.si == near(60e3));
+  CHECK(broken.verdict == "breaks in service");
+  CHECK(broken.meaning.find("46.4 kN") != std::string::npos);
+  job.after.creep_share = 0;
+  job.after.working_load = 34.5_kN;
+  CHECK(turn(job).service.bolt_load.nominal > turn(job).joint.proof_load);
+  CHECK(turn(job).verdict == "opens in service");
+  job.share = 0.9;
+  job.after.working_load = 30.0_kN;
+  const TurnAnswer stretched = turn(job);
+  CHECK(stretched.service.bolt_load.nominal.si == near(0.9 * 33.64e3 + 30e3 * (1 - bolt_share)));
+  CHECK(stretched.service.bolt_load.nominal > stretched.joint.proof_load);
+  CHECK(stretched.verdict == (stretched.service.clamp_load.nominal.si > 0 ? "yields in service" : "opens in service"));
+}
+
+TEST_CASE("turn: a thread too short or too soft strips") {
+  // M10, class 12.9, half a diameter in aluminium, turned to 41 kN. Bickford: 21.48 mm2 of internal thread per mm; with
+  // 0.7 of 290 MPa (VDI 2230:2003, Table A9, AlMgSi1 F31) 21.8 kN, and up to 5.6 % more as the harder bolt bends the
+  // ridges less: near 25 kN by the handbooks.
+  TurnJob job;
+  job.thread = "M10";
+  job.property_class = "12.9";
+  job.head = "ISO 4762";
+  job.condition = "oiled";
+  job.kind = JointKind::tapped_hole;
+  job.grip = 30.0_mm;
+  job.tapped_material = "aluminium";
+  job.engagement = 5.0_mm;
+  job.clamp_load = 41.0_kN;
+  const TurnAnswer soft = turn(job);
+  REQUIRE(soft.engagement);
+  CHECK(soft.joint.length.shop() == near(35));
+  CHECK(soft.engagement->strip_load.nominal.si >= 0.7 * 290 * 21.477 * 5);
+  CHECK(soft.engagement->strip_load.nominal.si <= 1.056 * 0.7 * 290 * 21.477 * 5);
+  CHECK(std::fabs(soft.engagement->strip_load.nominal.shop() - 25) < 2.5);
+  // The chamfered ends, 0.8 P, may carry nothing.
+  CHECK(soft.engagement->strip_load.low.si == near(soft.engagement->strip_load.high.si * (5 - 1.2) / 5));
+  CHECK(soft.engagement->strips == "part");
+  CHECK(soft.verdict == "strips");
+  CHECK(says(soft.notices, "engagement_short"));
+  // Left to itself the screw is made as long as its class and the part need: the bolt breaks first.
+  job.engagement = Length(0);
+  const TurnAnswer enough = turn(job);
+  CHECK(enough.engagement->breaks_first);
+  CHECK(enough.engagement->engaged_length >= enough.engagement->needed_length);
+  // 1.2 times the tensile load of 12.9, 70.8 kN, over 21.48 mm2/mm and 203 MPa, and 0.8 P.
+  CHECK(std::fabs(enough.engagement->needed_length.shop() - (1.2 * 70.8e3 / (1.05 * 203 * 21.477) + 1.2)) < 0.3);
+  CHECK(enough.verdict != "strips");
+  // A part as hard as the bolt: common practice is one diameter or less.
+  job.tapped_material = "quenched and tempered steel";
+  job.clamp_load = 30.0_kN;
+  CHECK(turn(job).engagement->needed_length < 11.0_mm);
+  job.property_class = "8.8";
+  job.tapped_material = "steel";
+  CHECK(turn(job).engagement->needed_length > 11.0_mm);
+}
+
+TEST_CASE("turn: class and height of the nut") {
+  TurnJob job = wanted(60);
+  const TurnAnswer full = turn(job);
+  REQUIRE(full.engagement);
+  CHECK(full.engagement->holder == "nut of class 8");
+  CHECK(full.engagement->engaged_length.shop() == near(14.8));  // ISO 4032, M16
+  CHECK(full.engagement->breaks_first);
+  // ISO 898-2:1992, Tables 5 and 6: M16, class 5, 95.8 kN; class 8, 138.2 kN.
+  job.nut_class = "5";
+  CHECK(turn(job).engagement->strip_load.low.si == near(95.8e3));
+  CHECK_FALSE(turn(job).engagement->breaks_first);
+  CHECK(says(turn(job).notices, "engagement_short"));
+  job.clamp_load = 97.0_kN;
+  CHECK(turn(job).verdict == "strips");
+  job = wanted(60);
+  job.nut_height = Length(7.4e-3);
+  CHECK(turn(job).engagement->strip_load.low.si == near(138.2e3 / 2));
+  CHECK(turn(job).verdict == "may strip");
+  job.nut_class = "7.3";
+  CHECK_FALSE(try_turn(job));
+  job = wanted(60);
+  job.engagement = 20.0_mm;
+  CHECK(std::string(try_turn(job).error().argument()) == "engagement");
+  // ISO 4032: grip 55 and nut 14.8 together need 69.8 mm.
+  job = wanted(60);
+  job.length = 69.0_mm;
+  const Outcome<TurnAnswer> inside = try_turn(job);
+  REQUIRE_FALSE(inside);
+  CHECK(std::string(inside.error().what()).find("69.8 mm") != std::string::npos);
+}
+
+TEST_CASE("turn: pressure under head, washer and nut") {
+  TurnJob job = wanted(60);
+  const TurnAnswer bare = turn(job);
+  REQUIRE(bare.pressures.size() == 2);
+  // Ring from 17.5 to 22.49 mm: 156.7 mm2.
+  const double area = pi_value / 4 * (22.49e-3 * 22.49e-3 - 17.5e-3 * 17.5e-3);
+  CHECK(bare.pressures[0].pressure.si == near(60e3 / area));
+  CHECK(bare.pressures[0].material == "grey cast iron");
+  CHECK(bare.pressures[0].limiting_pressure.shop() == near(900));  // VDI 2230:2003, GJL-250, as reprinted
+  CHECK(bare.pressures[1].material == "steel");
+  // 383 MPa on S235JRG1, 490 MPa; at the high end of the band more.
+  CHECK(bare.pressures[1].highest > bare.pressures[1].pressure);
+  job.clamp_load = 80.0_kN;
+  CHECK(says(turn(job).notices, "pressure"));
+  job.clamp_load = 60.0_kN;
+  job.layers = {{.thickness = 55.0_mm, .material = "cast aluminium", .outer_diameter = 70.0_mm}};
+  CHECK(says(turn(job).notices, "pressure"));
+  job.washers = 2;
+  const TurnAnswer washers = turn(job);
+  REQUIRE(washers.pressures.size() == 4);
+  // Below the washer the face is wider by 1.6 of its 3 mm.
+  const double wide = 22.49e-3 + 1.6 * 3e-3;
+  CHECK(washers.pressures[1].pressure.si == near(60e3 / (pi_value / 4 * (wide * wide - 17.5e-3 * 17.5e-3))));
+}
+
+TEST_CASE("turn: lengths of thread by head, and a plain grip has a parting line") {
+  const auto stiff = [](const char* head, const char* thread, double length) {
+    TurnJob job;
+    job.thread = thread;
+    job.property_class = "10.9";
+    job.head = head;
+    job.condition = "oiled";
+    job.grip = Length(1e-3 * length);
+    return turn(job).joint.bolt_resilience.si;
+  };
+  // Less free thread makes a stiffer bolt: EN 14399-4 against ISO 4014, both M20.
+  CHECK(stiff("EN 14399-4", "M20", 60) < stiff("ISO 4014", "M20", 60));
+  CHECK(stiff("ISO 4762", "M16", 60) > 0);
+  TurnJob plain = wanted(50);
+  plain.layers = {{.thickness = 55.0_mm}};
+  TurnJob grip = wanted(50);
+  grip.layers.clear();
+  grip.grip = 55.0_mm;
+  TurnJob two = wanted(50);
+  two.layers = {{.thickness = 20.0_mm}, {.thickness = 35.0_mm}};
+  CHECK(turn(grip).residual.embedding_loss.si == near(turn(two).residual.embedding_loss.si));
+  CHECK(turn(plain).residual.embedding_loss < turn(grip).residual.embedding_loss);
+}
+
+TEST_CASE("turn: warmth that loads the bolt past its strength is a verdict") {
+  TurnJob job;
+  job.thread = "M10";
+  job.property_class = "8.8";
+  job.condition = "oiled";
+  job.layers = {{.thickness = 60.0_mm, .material = "aluminium", .outer_diameter = 40.0_mm}};
+  const TurnAnswer calm = turn(job);
+  job.after.bolt_warming = job.after.plate_warming = Quantity<Dim::temperature>(100);
+  const TurnAnswer warm = turn(job);
+  // 100 K times the difference of expansion, 12.0e-6, over 60 mm: 72 um.
+  const double gain = 72e-6 / (calm.joint.bolt_resilience.si + calm.joint.plate_resilience.si);
+  CHECK(warm.service.bolt_load.nominal.si == near(calm.clamp_load.nominal.si + gain));
+  REQUIRE(calm.clamp_load.nominal.si + gain > 33.64e3);
+  CHECK(warm.verdict == "yields in service");
+  CHECK_FALSE(says(warm.notices, "hot_bolt"));
+  // ISO 898-1: the figures of the classes hold from -50 to +150 degC. At 200 degC 540 of 640 MPa (1999, Annex A, from
+  // memory).
+  job.layers[0].material = "steel";
+  job.after.bolt_warming = job.after.plate_warming = Quantity<Dim::temperature>(180);
+  const TurnAnswer hot = turn(job);
+  CHECK(says(hot.notices, "hot_bolt"));
+  CHECK(hot.service.proof_load.si == near(33.64e3 * 540 / 640));
+  CHECK(hot.service.tensile_load.si == near(46.4e3 * 540 / 640));
+  job.after.bolt_warming = job.after.plate_warming = Quantity<Dim::temperature>(-80);
+  CHECK(says(turn(job).notices, "cold_bolt"));
+  job.after.bolt_warming = job.after.plate_warming = Quantity<Dim::temperature>(-60);
+  CHECK_FALSE(says(turn(job).notices, "cold_bolt"));
 }
 
 TEST_CASE("turn: the turns of structural bolting") {
@@ -370,6 +616,67 @@ TEST_CASE("turn: the turns of structural bolting") {
   job.snug_torque = 30.0_N_m;
   job.angle = 10.0_deg;
   CHECK(says(turn(job).notices, "structural_class"));
+}
+
+TEST_CASE("turn: torques of EN 1090-2 by the declared k-value") {
+  // M_r1 = 0.125 d F_p,C for class K1; F_p,C = 0.7 x 1000 MPa x 245 mm2 = 171.5 kN, printed 172 kN: 430 N.m, and three
+  // quarters of it, 322 N.m, as the first step of the combined method.
+  TurnJob job;
+  job.thread = "M20";
+  job.property_class = "10.9";
+  job.condition = "oiled";
+  job.grip = 60.0_mm;
+  job.structural = true;
+  job.k_factor = 0.125;
+  const TurnAnswer a = turn(job);
+  REQUIRE(a.structural);
+  CHECK(a.structural->full_torque.si == near(0.125 * 0.020 * 0.7 * 1000e6 * 245e-6).epsilon(1e-3));
+  CHECK(std::fabs(a.structural->full_torque.si - 430) < 2);
+  CHECK(std::fabs(a.structural->combined_first_torque.si - 322) < 1);
+  job.k_factor = 1.25;
+  CHECK(std::string(try_turn(job).error().argument()) == "k_factor");
+}
+
+TEST_CASE("turn: the rotation of the capacity test does not neck most bolts") {
+  // Printed demand from snug: 240 degrees up to 4 d, 360 up to 8 d, 420 above. Here at 4, 8 and 12 d: within each step the
+  // test bolt with the most thread in its grip; necking is not yet breaking, which is what the test forbids.
+  for (const char* size : {"M16", "M20", "M24"})
+    for (const auto& [lengths, degrees] : {std::pair{4.0, 240.0}, {8.0, 360.0}, {12.0, 420.0}}) {
+      CAPTURE(size);
+      CAPTURE(lengths);
+      TurnJob job;
+      job.thread = size;
+      job.property_class = "8.8";
+      job.condition = "oiled";
+      const double d = 1e-3 * std::stod(size + 1);
+      job.length = Length(lengths * d);
+      job.grip = Length(lengths * d - 0.9 * d - 4e-3);
+      job.snug_torque = Torque(2.4e6 * d * d * d);
+      job.angle = Angle(degrees * pi_value / 180);
+      CHECK(turn(job).chance_of_necking < 0.5);
+    }
+}
+
+TEST_CASE("turn: structural bolts bear the rotation that their test asks for") {
+  // Rotational capacity test of structural bolts, printed: from snug 240 degrees up to a length of 4 d, 360 up to 8 d, 420
+  // above. A bolt of class 8.8 (its American twin is the one tested) must not neck by the turns of structural bolting.
+  for (const char* size : {"M16", "M20", "M24"})
+    for (const double lengths : {3.0, 4.0, 6.0, 8.0, 10.0, 12.0}) {
+      CAPTURE(size);
+      CAPTURE(lengths);
+      TurnJob job;
+      job.thread = size;
+      job.property_class = "8.8";
+      job.condition = "oiled";
+      const double d = 1e-3 * std::stod(size + 1);
+      job.length = Length(lengths * d);
+      job.grip = Length(lengths * d - 0.9 * d - 4e-3);
+      job.snug_torque = Torque(2.4e6 * d * d * d);
+      job.structural = true;
+      const TurnAnswer a = turn(job);
+      REQUIRE(a.structural);
+      CHECK_FALSE(says(a.notices, "structural_may_neck"));
+    }
 }
 
 TEST_CASE("turn: structural turns that may break the bolt leave no load, as the same turn by its angle") {
@@ -490,6 +797,15 @@ TEST_CASE("turn: joint rate") {
   CHECK(turn(hard).joint.rate == "hard");
 }
 
+TEST_CASE("turn: an angle that may be degrees by mistake is questioned") {
+  TurnJob job = foot();
+  job.angle = Angle(10);
+  CHECK(says(turn(job).notices, "unusual_angle"));
+  CHECK_FALSE(says(turn(turned(420)).notices, "unusual_angle"));
+  job.angle = Angle(45);
+  CHECK(std::string(try_turn(job).error().what()).find("45deg") != std::string::npos);
+}
+
 TEST_CASE("turn: wrong input names the argument") {
   const std::pair<const char*, std::function<void(TurnJob&)>> cases[] = {
       {"thread", [](TurnJob& j) { j.thread = ""; }},
@@ -528,6 +844,7 @@ TEST_CASE("turn: wrong input names the argument") {
       {"clamp_load", [](TurnJob& j) { j.clamp_load = 40.0_kN; }},
       {"share", [](TurnJob& j) { j.angle = Angle(0), j.share = 0; }},
       {"angle", [](TurnJob& j) { j.angle = Angle(-1); }},
+      {"angle", [](TurnJob& j) { j.angle = Angle(45); }},  // degrees by mistake
       {"angle", [](TurnJob& j) { j.angle = Angle(std::nan("")); }},
       {"angle_tolerance", [](TurnJob& j) { j.angle_tolerance = Angle(-1); }},
       {"resilience_tolerance", [](TurnJob& j) { j.resilience_tolerance = 0.9; }},

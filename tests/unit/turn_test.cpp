@@ -51,6 +51,19 @@ TEST_CASE("turn and preload are inverses, with bolt and tool twisting") {
     }
 }
 
+TEST_CASE("scatter of the 2003 edition by its tightening factors") {
+  // VDI 2230 Part 1:2003, Table A8, from memory: yield and angle 1.2 to 1.4, torque with estimated friction 1.6 to 2.0, hand
+  // wrench without control 2.5 to 4.0. One decimal is printed.
+  const std::pair<const char*, std::pair<double, double>> printed[] = {
+      {"yield_2003", {1.2, 1.4}}, {"angle_2003", {1.2, 1.4}}, {"torque_2003", {1.6, 2.0}}, {"hand", {2.5, 4.0}}};
+  for (const auto& [key, factor] : printed) {
+    CAPTURE(key);
+    const TighteningMethod method = tightening_method(key);
+    CHECK(std::fabs((1 + method.scatter_low) / (1 - method.scatter_low) - factor.first) < 0.05);
+    CHECK(std::fabs(method.factor() - factor.second) < 0.05);
+  }
+}
+
 TEST_CASE("friction enters the turn only through snug and twist") {
   const TurnedBolt bolt = foot_bolt();
   const Band<TurningFriction> band{{0.08, 0.08, 20.0_mm}, {0.12, 0.12, 20.0_mm}, {0.20, 0.20, 20.0_mm}};

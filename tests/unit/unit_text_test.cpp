@@ -98,7 +98,7 @@ TEST_CASE(
         "torque '0.14mm' is a length, not a plain number; write a plain number like 0.14");
 }
 
-TEST_CASE("what is no finite number is refused") {
+TEST_CASE("what is not a finite number is refused") {
   for (const char* text : {"", " ", "N.m", "nanN.m", "infN.m", "1e400N.m", "-1e400N.m", "e5N.m", "--5N.m", "+-5N.m",
                            "-N.m", ".N.m", ",5N.m,"}) {
     CAPTURE(std::string(text));

@@ -1,4 +1,4 @@
-// How a whole answer came about, as data: from what is given over the steps to the verdict.
+// The derivation of a whole answer, as data: from the inputs over the steps to the verdict.
 #pragma once
 
 #include <vector>

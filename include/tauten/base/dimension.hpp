@@ -1,5 +1,17 @@
-// The dimensions that quantities of threaded fasteners have.
+// The dimensions that quantities of threaded fasteners have, and the factors of their units.
 #pragma once
+
+/// Factors between the units of the trade and SI, once, for texts, literals and printing. Kept with more digits than a
+/// double has, and rounded where they are used.
+namespace tauten::unit_factor {
+
+inline constexpr long double inch = 25.4e-3L;                 ///< m, by definition
+inline constexpr long double foot = 12 * inch;                ///< m
+inline constexpr long double pound_force = 4.4482216152605L;  ///< N: 0.45359237 kg at 9.80665 m/s2
+inline constexpr long double kilogram_force = 9.80665L;       ///< N, by definition
+inline constexpr long double degree = 3.141592653589793238462643383279502884L / 180;  ///< rad
+
+}  // namespace tauten::unit_factor
 
 namespace tauten {
 
@@ -33,12 +45,11 @@ struct DimensionText {
 /// \param dimension  the tag
 /// \return texts and the factor between shop unit and SI unit
 constexpr DimensionText describe(Dim dimension) noexcept {
-  constexpr double degree = 3.14159265358979323846 / 180;
   switch (dimension) {
     case Dim::number: return {"a plain number", "", "", 1, "0.14"};
     case Dim::length: return {"a length", "m", "mm", 1e-3, "12mm"};
     case Dim::area: return {"an area", "m2", "mm2", 1e-6, "58mm2"};
-    case Dim::angle: return {"an angle", "rad", "deg", degree, "90deg"};
+    case Dim::angle: return {"an angle", "rad", "deg", static_cast<double>(unit_factor::degree), "90deg"};
     case Dim::force: return {"a force", "N", "kN", 1e3, "25kN"};
     case Dim::torque: return {"a torque", "N.m", "N.m", 1, "48N.m"};
     case Dim::stress: return {"a stress", "Pa", "MPa", 1e6, "640MPa"};

@@ -44,7 +44,7 @@ class Error : public std::exception {
 
 /// Throws `error`. Without exceptions it returns, and the caller hands out NaN.
 /// So functions that call it differ with and without exceptions: all translation units of a program that include this
-/// library are to be built the same way, as the one-definition rule asks.
+/// library must be built the same way, as the one-definition rule asks.
 inline void raise([[maybe_unused]] const Error& error) {
 #if defined(__cpp_exceptions)
   throw error;

@@ -1,4 +1,4 @@
-// How a value is written, for messages.
+// Examples of values, for messages.
 #pragma once
 
 #include <string_view>

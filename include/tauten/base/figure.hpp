@@ -1,4 +1,4 @@
-// A named figure of an answer, as data: what it starts from or what it finds, with its band and where it comes from.
+// A named figure of an answer, as data: an input or a result, with its band and its origin.
 #pragma once
 
 #include <string>
@@ -19,9 +19,9 @@ struct Figure {
   std::string name;             ///< "thread_friction", the word of the formulas where there is one
   Dim dimension = Dim::number;  ///< of the numbers
   Band<double> value{};         ///< SI; all three are equal for a plain figure
-  std::string text{};           ///< stands in place of the numbers: "M10x1.25"
+  std::string text{};           ///< stands instead of the numbers: "M10x1.25"
   std::string note{};           ///< where it comes from or when it holds, in a few words
-  bool assumed = false;         ///< nobody said so
+  bool assumed = false;         ///< not given
   const char* unit = "";        ///< in which it is shown, if not in that of the workshop: "%"
 
   /// Lists the members, for bindings and JSON.
@@ -53,7 +53,7 @@ inline Figure figure(const char* name, const Band<double>& band, std::string not
                      const char* unit = "") {
   return {name, Dim::number, band, "", std::move(note), assumed, unit};
 }
-/// \return a figure that is no number
+/// \return a figure that is not a number
 inline Figure figure_in_words(const char* name, std::string text, std::string note = "", bool assumed = false) {
   return {name, Dim::number, {}, std::move(text), std::move(note), assumed};
 }

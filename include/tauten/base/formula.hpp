@@ -56,7 +56,7 @@ constexpr double plain(const Dual<N>& x) noexcept {
   return x.value;
 }
 
-/// What stands in place of a value outside the domain: NaN, and for dual numbers NaN in every derivative too.
+/// What stands instead of a value outside the domain: NaN, and for dual numbers NaN in every derivative too.
 template <class Real>
 constexpr Real no_value(const Real&) noexcept {
   return static_cast<Real>(nan);

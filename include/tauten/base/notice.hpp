@@ -1,4 +1,4 @@
-// What a result has to say beside its numbers: a warning or a caution, as data.
+// A notice on a result: a warning or a caution, as data.
 #pragma once
 
 #include <string>

@@ -1,4 +1,4 @@
-// Codes as people say them.
+// Codes in plain words.
 #pragma once
 
 #include <algorithm>

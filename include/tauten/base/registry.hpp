@@ -1,4 +1,4 @@
-// What is known of a formula at run time: for look-up by name, bindings, explanations and pages.
+// The description of a formula at run time: for look-up by name, bindings, explanations and pages.
 //
 // A source file that defines TAUTEN_WIDE_ROWS before it includes this (x86 with g++ or clang) holds the loops over rows
 // three times, and takes the packed instructions that the machine has: AVX-512, AVX2 or neither. The numbers are the same.

@@ -1,4 +1,4 @@
-// Text that people typed, made ready for comparing and for showing in an error message.
+// Text that people typed, prepared for comparison and for error messages.
 #pragma once
 
 #include <string>

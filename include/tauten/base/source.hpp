@@ -3,11 +3,11 @@
 
 namespace tauten {
 
-/// How a figure was come by. A figure seen in print is worth more than a remembered one.
+/// How a figure was come by. A figure seen in print is worth more than one from memory.
 enum class Seen : unsigned char {
   in_print,  ///< read in two sources, or read once and reproduced by the standard's own formula
   once,      ///< read once in print
-  memory,    ///< remembered, not read again: treat as a hint
+  memory,    ///< from memory, not checked against the source: a hint
   judgement  ///< no published figure was found; an estimate, given as a wide band
 };
 

@@ -1,4 +1,4 @@
-// One step of a computation, kept as data so that any answer can say how it came about.
+// One step of a computation, kept as data so that the derivation of any answer can be shown.
 #pragma once
 
 #include <string>

@@ -1,4 +1,4 @@
-// Quantities as people write them: 48N.m, 35lbf.ft, 12mm, 5/8in, 90deg. SI, inch and kgf spellings.
+// Quantities as text with units: 48N.m, 35lbf.ft, 12mm, 5/8in, 90deg. SI, inch and kgf spellings.
 #pragma once
 
 #include <charconv>
@@ -21,10 +21,10 @@ struct UnitSpelling {
 };
 
 namespace detail {
-inline constexpr double inch_in_m = 0.0254;
-inline constexpr double pound = 4.4482216152605;  // exact: 0.45359237 kg at 9.80665 m/s2
-inline constexpr double kilopond = 9.80665;
-inline constexpr double degree = 3.14159265358979323846 / 180;
+inline constexpr auto inch_in_m = static_cast<double>(unit_factor::inch);
+inline constexpr auto pound = static_cast<double>(unit_factor::pound_force);
+inline constexpr auto kilopond = static_cast<double>(unit_factor::kilogram_force);
+inline constexpr auto degree = static_cast<double>(unit_factor::degree);
 }  // namespace detail
 
 /// Every spelling that is understood. Of several spellings the first is the one that help texts show.

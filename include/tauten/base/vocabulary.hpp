@@ -17,6 +17,7 @@
   WORD(bearing_growth, "f_b", number)             \
   WORD(bearing_torque, "M_K", torque)             \
   WORD(bend_angle, "beta", angle)                 \
+  WORD(bending_factor, "C_3", number)             \
   WORD(bolt_expansion, "alpha_S", expansion)      \
   WORD(bolt_resilience, "delta_S", compliance)    \
   WORD(bolt_stiffness, "k_b", stiffness)          \
@@ -33,6 +34,7 @@
   WORD(corner_loss, "w", length)                  \
   WORD(corners, "n_c", number)                    \
   WORD(diameter, "d", length)                     \
+  WORD(dilation_factor, "C_1", number)            \
   WORD(drive_clearance, "D", length)              \
   WORD(efficiency, "eta", number)                 \
   WORD(elastic_modulus, "E", stress)              \
@@ -43,6 +45,8 @@
   WORD(expansion, "alpha_T", expansion)           \
   WORD(extension_angle, "alpha", angle)           \
   WORD(extension_length, "E", length)             \
+  WORD(external_area, "A_SG", area)               \
+  WORD(external_shear_strength, "tau_BS", stress) \
   WORD(face_diameter, "d_w", length)              \
   WORD(first_layer, "k_1", stiffness)             \
   WORD(first_stiffness, "c_1", torque)            \
@@ -64,10 +68,13 @@
   WORD(hole_diameter, "d_h", length)              \
   WORD(inner_diameter, "d_i", length)             \
   WORD(interference, "u", length)                 \
+  WORD(internal_area, "A_SGM", area)              \
+  WORD(internal_shear_strength, "tau_BM", stress) \
   WORD(iron_atoms, "z", number)                   \
   WORD(iron_volume, "V_Fe", number)               \
   WORD(joint_constant, "C", number)               \
   WORD(length, "l", length)                       \
+  WORD(load, "F", force)                          \
   WORD(load_introduction, "n", number)            \
   WORD(loosening_torque, "M_L", torque)           \
   WORD(metal_loss, "x", length)                   \
@@ -110,10 +117,12 @@
   WORD(shear_strength, "tau_u", stress)           \
   WORD(side, "a", length)                         \
   WORD(snug_torque, "M_0", torque)                \
+  WORD(strength_ratio, "R_S", number)             \
   WORD(stress, "S", stress)                       \
   WORD(stress_area, "A_s", area)                  \
   WORD(stress_diameter, "d_s", length)            \
   WORD(stretch, "f", length)                      \
+  WORD(strip_area, "A_SG", area)                  \
   WORD(support_share, "q", number)                \
   WORD(temperature_difference, "dT", temperature) \
   WORD(tensile_strength, "R_m", stress)           \
@@ -133,6 +142,7 @@
   WORD(variation, "v", number)                    \
   WORD(volume_ratio, "n", number)                 \
   WORD(width_across_flats, "s", length)           \
+  WORD(width_ratio, "s_d", number)                \
   WORD(working_load, "F_A", force)                \
   WORD(wrench_deviation, "e_W", number)           \
   WORD(wrench_length, "L", length)                \

@@ -1,4 +1,4 @@
-// The words for the values of an enumeration, for bindings, JSON and what people type.
+// The words for the values of an enumeration, for bindings, JSON and input.
 #pragma once
 
 #include <type_traits>

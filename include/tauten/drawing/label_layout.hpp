@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "tauten/drawing/plan_point.hpp"
+#include "tauten/drawing/plan.hpp"
 
 namespace tauten {
 

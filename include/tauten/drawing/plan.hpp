@@ -6,12 +6,18 @@
 #include <string>
 #include <vector>
 
-#include "tauten/drawing/plan_point.hpp"
 #include "tauten/tool/chain.hpp"
 
 namespace tauten {
 
-/// Wrench, extensions and fastener with what is to be written beside them. The drive is the origin.
+/// On the plan x runs in the wrench's direction and y to the side of positive angles; on paper x runs to the right and
+/// y downward.
+struct PlanPoint {
+  double x;
+  double y;
+};
+
+/// Wrench, extensions and fastener with their labels. The drive is the origin.
 struct ToolPlan {
   Length hand;  ///< from the hand to the drive
   std::vector<ExtensionLink> links;
@@ -43,9 +49,9 @@ struct PlanScale {
 };
 
 /// \param points  of the plan
-/// \param width   greatest width of the paper
-/// \param height  greatest height of the paper
-/// \return the greatest scale at which all points fit
+/// \param width   maximum width of the paper
+/// \param height  maximum height of the paper
+/// \return the maximum scale at which all points fit
 inline PlanScale fit_plan(const std::vector<PlanPoint>& points, double width, double height) {
   const auto [left, right] =
       std::minmax_element(points.begin(), points.end(), [](PlanPoint a, PlanPoint b) { return a.x < b.x; });

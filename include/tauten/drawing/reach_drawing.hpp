@@ -7,11 +7,24 @@
 
 namespace tauten {
 
-/// \param job    what was asked
-/// \param reach  what came of it
+namespace detail {
+
+/// Quantities in the units of a workshop.
+struct ShopWords {
+  template <class Q>
+  std::string operator()(const Q& quantity) const {
+    return shop_text(quantity);
+  }
+};
+
+}  // namespace detail
+
+/// \param job        what was asked
+/// \param reach      what came of it
+/// \param shop_text  how a quantity is written
 /// \return the plan of the tool with its words
-inline ToolPlan tool_plan(const ReachJob& job, const Reach& reach) {
-  using detail::shop_text;
+template <class Text = detail::ShopWords>
+ToolPlan tool_plan(const ReachJob& job, const Reach& reach, const Text& shop_text = {}) {
   const Length hand(job.wrench.length.si + job.hand_offset.si);
   ToolPlan plan;
   plan.hand = hand;

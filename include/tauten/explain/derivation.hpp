@@ -351,7 +351,7 @@ inline Outcome<std::string> try_derivation_text(const Derivation& d, std::span<c
     });
     if (!met)
       return Error(argument, (std::string(argument) + " is given for '" + choice.quantity +
-                              "', which is no quantity here; there are " + known)
+                              "', which is not a quantity here; there are " + known)
                                  .c_str());
     if (const UnitSpelling* unit = choice.unit.empty() ? nullptr : detail::find_unit(choice.unit);
         unit != nullptr && unit->dimension != dimension)
@@ -363,7 +363,7 @@ inline Outcome<std::string> try_derivation_text(const Derivation& d, std::span<c
 }
 
 /// \copydoc try_derivation_text
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline std::string derivation_text(const Derivation& d, std::span<const Entry> registry, Layout layout,
                                    const Style& style = {}) {
   return try_derivation_text(d, registry, layout, style).value();

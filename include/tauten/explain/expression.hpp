@@ -43,7 +43,7 @@ class ExpressionWriter {
  public:
   /// \param inputs    the formula's inputs
   /// \param notation  how to write
-  /// \param values    SI values to put in place of the symbols or names; empty for symbols. They are written in the
+  /// \param values    SI values to put instead of the symbols or names; empty for symbols. They are written in the
   ///                  units of the style, and as plain SI numbers in algebra
   /// \param style     units and digits of the values
   ExpressionWriter(std::span<const Arg> inputs, Notation notation, std::span<const double> values = {},

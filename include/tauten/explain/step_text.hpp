@@ -11,7 +11,7 @@
 
 namespace tauten {
 
-/// The parts of a step as text in one notation. What is no formula is plain text.
+/// The parts of a step as text in one notation. What is not a formula is plain text.
 struct StepText {
   std::string title;        ///< what the formula gives
   std::string symbol;       ///< M_A
@@ -21,7 +21,7 @@ struct StepText {
   std::string source;       ///< document, place, and how it was seen
   std::string validity;     ///< "" or the ranges that the source states
   std::string note;
-  std::vector<std::string> warnings;  ///< why the value is to be treated with care
+  std::vector<std::string> warnings;  ///< why the value needs care
 
   /// Lists the members, for bindings and JSON.
   template <class V>

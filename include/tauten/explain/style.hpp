@@ -82,7 +82,7 @@ inline std::optional<Error> set_digits(Style& style, std::string_view text) {
   const auto [end, problem] = std::from_chars(number.data(), number.data() + number.size(), digits);
   const bool whole = problem == std::errc() && end == number.data() + number.size();
   if (!whole || digits < 1 || digits > 17)
-    return detail::style_refusal("digits", text, "is no whole number from 1 to 17; write 5, or preload=3");
+    return detail::style_refusal("digits", text, "is not a whole number from 1 to 17; write 5, or preload=3");
   if (equals == std::string_view::npos) return style.digits = digits, std::nullopt;
   const std::string_view name = text.substr(0, equals);
   if (!detail::is_name(name)) return detail::style_refusal("digits", text, "names no quantity; write preload=3");

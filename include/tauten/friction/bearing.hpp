@@ -1,4 +1,4 @@
-// Effective diameter at which the bearing face rubs.
+// Effective friction diameter of the bearing face.
 #pragma once
 
 #include "tauten/base/formula.hpp"
@@ -6,8 +6,8 @@
 namespace tauten {
 
 /// Outer diameter d_w of a hexagon's bearing face over the width across flats, where no standard gives d_w (estimate).
-/// The least d_w of ISO 4014 and ISO 4032 lies between 0.89 and 0.94 of the nominal width from M8 to M64, which is 0.95
-/// of the least width where grade and size allow; below M8 it is smaller, down to 0.71.
+/// The minimum d_w of ISO 4014 and ISO 4032 lies between 0.89 and 0.94 of the nominal width from M8 to M64, which is 0.95
+/// of the minimum width where grade and size allow; below M8 it is smaller, down to 0.71.
 inline constexpr double hexagon_face_share = 0.92;
 
 /// Effective diameter of the bearing face, as the mean of its outer diameter and the hole. The typical form.

@@ -1,4 +1,4 @@
-// What is on the threads: named states with a friction band for the thread and for the bearing face.
+// Conditions of the threads: named states with a friction band for the thread and for the bearing face.
 #pragma once
 
 #include <string>

@@ -15,16 +15,17 @@ inline constexpr Source condition_sources[] = {
   {"VDI 2230 Part 1:2003", "Table A5, classes C and D as reprinted: galvanic zinc without lubricant", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, class B as reprinted: galvanic zinc with oil or grease", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, classes A and B as reprinted: wax or solid lubricant in a top coat", Seen::once},
+  {"ISO 10683", "total friction as typically ordered: 0.09 to 0.14", Seen::memory},
   {"VDI 2230 Part 1:2003", "Table A5, class D as reprinted: hot-dip galvanised without lubricant", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, class B as reprinted: hot-dip galvanised with wax or solid lubricant", Seen::once},
-  {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.16; band from remembered K 0.106 to 0.25", Seen::memory},
+  {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.16; band from K 0.106 to 0.25 (from memory)", Seen::memory},
   {"VDI 2230 Part 1:2003", "Table A5, class A as reprinted: solid lubricant as paste", Seen::once},
-  {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.12; band from remembered K 0.08 to 0.23", Seen::memory},
+  {"Shigley Mechanical Engineering Design 9th ed.", "Table 8-15: K 0.12; band from K 0.08 to 0.23 (from memory)", Seen::memory},
   {"NASA TM-106943", "Tables VII to IX: torque over preload and diameter 0.09 to 0.16", Seen::once},
   {"common practice", "no source: between oiled and dry", Seen::judgement},
   {"common practice", "no source: dry steel upward", Seen::judgement},
   {"common practice", "no source: between oiled and rusty", Seen::judgement},
-  {"VDI 2230 Part 1:2003", "Table A5, class E as reprinted (0.30 and more); band from remembered K 0.30 to 0.50", Seen::memory},
+  {"VDI 2230 Part 1:2003", "Table A5, class E as reprinted (0.30 and more); band from K (from memory) 0.30 to 0.50", Seen::memory},
   {"VDI 2230 Part 1:2003", "Table A5, class D as reprinted: austenitic with oil", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, classes B and C as reprinted: austenitic with paste or wax", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, class C as reprinted: adhesive; bare steel as delivered under the head", Seen::once},
@@ -36,38 +37,39 @@ struct ThreadConditionRow {
   const char* key;        ///< short name: "oiled"
   const char* title;      ///< what it is
   const char* group;      ///< bare, coated, paste, stainless, locked or field
-  double thread_low;      ///< least coefficient of friction in the thread
+  double thread_low;      ///< lowest coefficient of friction in the thread
   double thread_nominal;  ///< typical coefficient of friction in the thread
-  double thread_high;     ///< greatest coefficient of friction in the thread
-  double face_low;        ///< least coefficient of friction under head or nut
+  double thread_high;     ///< highest coefficient of friction in the thread
+  double face_low;        ///< lowest coefficient of friction under head or nut
   double face_nominal;    ///< typical coefficient of friction under head or nut
-  double face_high;       ///< greatest coefficient of friction under head or nut
+  double face_high;       ///< highest coefficient of friction under head or nut
   bool lubricated;        ///< true if a fluid, paste or wax is on the surface
   const char* note;       ///< what else to know; may be ""
   unsigned char source;   ///< index into condition_sources
 };
 
 inline constexpr ThreadConditionRow thread_conditions[] = {
-  {"dry", "dry plain steel, no lubricant added", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "as delivered; a thread wiped free of all oil may lie higher", 0},
+  {"dry", "dry plain steel, no lubricant added", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "as delivered; a thread wiped free of all oil may be higher", 0},
   {"oiled", "plain or blackened steel with engine or machine oil on thread and face", "bare", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 1},
   {"phosphate-oil", "phosphate coating with oil", "coated", 0.08, 0.13, 0.17, 0.08, 0.13, 0.17, true, "", 2},
   {"zinc", "electroplated zinc without lubricant", "coated", 0.14, 0.20, 0.35, 0.14, 0.20, 0.35, false, "friction rises with each reuse", 3},
   {"zinc-oiled", "electroplated zinc with oil", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 4},
   {"waxed", "zinc or zinc flake with wax or a lubricating top coat", "coated", 0.04, 0.09, 0.16, 0.04, 0.09, 0.16, true, "", 5},
-  {"galvanised", "hot-dip galvanised without lubricant", "coated", 0.20, 0.26, 0.35, 0.20, 0.26, 0.35, false, "", 6},
-  {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 7},
-  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fume is poisonous", 8},
-  {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", 9},
-  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", 10},
-  {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", 11},
-  {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", 12},
-  {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "", 13},
-  {"rusty-oiled", "rusty and brushed; then oiled", "field", 0.10, 0.15, 0.24, 0.10, 0.15, 0.24, true, "", 14},
-  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.41, 0.24, 0.32, 0.41, false, "galls: threads may seize while tightening", 15},
-  {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", 16},
-  {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.24, 0.08, 0.14, 0.24, true, "", 17},
-  {"adhesive", "steel with a liquid thread-locking adhesive in the thread", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "adhesive in the thread only; it is wet while tightening, and used up on loosening", 18},
-  {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "oiled steel to dry zinc; wax and paste lie lower and galvanised or stainless threads higher", 19},
+  {"zinc-flake", "zinc flake with a lubricant in the coating", "coated", 0.09, 0.12, 0.14, 0.09, 0.12, 0.14, true, "", 6},
+  {"galvanised", "hot-dip galvanised without lubricant", "coated", 0.20, 0.26, 0.35, 0.20, 0.26, 0.35, false, "", 7},
+  {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 8},
+  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fumes are poisonous", 9},
+  {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", 10},
+  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", 11},
+  {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", 12},
+  {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", 13},
+  {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "", 14},
+  {"rusty-oiled", "rusty and brushed; then oiled", "field", 0.10, 0.15, 0.24, 0.10, 0.15, 0.24, true, "", 15},
+  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.50, 0.24, 0.32, 0.50, false, "dry stainless threads gall and may seize while tightening", 16},
+  {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", 17},
+  {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.24, 0.08, 0.14, 0.24, true, "", 18},
+  {"adhesive", "steel with a liquid thread-locking adhesive in the thread", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "adhesive in the thread only; it is wet while tightening, and used up on loosening", 19},
+  {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "friction unknown: the band runs from oiled steel to dry zinc; wax and paste are lower and galvanised or stainless threads higher", 20},
 };
 
 }  // namespace tauten::table

@@ -8,24 +8,34 @@
 
 namespace tauten::detail {
 
-/// Factors a symmetric positive definite matrix in place, A = L L^T; the lower triangle becomes L.
+/// Sum of products in four parts, which processors add up at once.
+inline double dot(const double* a, const double* b, std::size_t count) noexcept {
+  double sum[4] = {};
+  std::size_t i = 0;
+  for (; i + 4 <= count; i += 4)
+    for (std::size_t k = 0; k < 4; ++k) sum[k] += a[i + k] * b[i + k];
+  for (; i < count; ++i) sum[0] += a[i] * b[i];
+  return (sum[0] + sum[1]) + (sum[2] + sum[3]);
+}
+
+/// Factors a symmetric positive definite matrix in place, A = L L^T; the lower triangle becomes L. Zeros at the start
+/// of a row stay zero and cost nothing.
 /// \param a  n x n, row by row
 /// \param n  number of rows
 /// \return false if the matrix is not positive definite to within rounding
 template <class Matrix>
 bool cholesky(Matrix& a, std::size_t n) noexcept {
-  for (std::size_t j = 0; j < n; ++j) {
-    double pivot = a[j * n + j];
-    const double before = pivot;
-    for (std::size_t k = 0; k < j; ++k) pivot -= a[j * n + k] * a[j * n + k];
-    if (!(pivot > 1e-13 * before)) return false;
-    const double root = std::sqrt(pivot);
-    a[j * n + j] = root;
-    for (std::size_t i = j + 1; i < n; ++i) {
-      double sum = a[i * n + j];
-      for (std::size_t k = 0; k < j; ++k) sum -= a[i * n + k] * a[j * n + k];
-      a[i * n + j] = sum / root;
+  for (std::size_t i = 0; i < n; ++i) {
+    double* row = a.data() + i * n;
+    std::size_t first = 0;
+    while (first < i && row[first] == 0) ++first;
+    for (std::size_t j = first; j < i; ++j) {
+      const double* other = a.data() + j * n;
+      row[j] = (row[j] - dot(row + first, other + first, j - first)) / other[j];
     }
+    const double pivot = row[i] - dot(row + first, row + first, i - first);
+    if (!(pivot > 1e-13 * row[i])) return false;
+    row[i] = std::sqrt(pivot);
   }
   return true;
 }

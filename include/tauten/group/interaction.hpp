@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -97,34 +98,144 @@ inline std::vector<double> loads_of(const Interaction& A, const std::vector<doub
 
 }  // namespace detail
 
+/// Loads of all bolts while one after another is tightened. All other nuts stay where they are; a bolt that others
+/// relieve to zero stays at zero and comes back when its nut is reached again.
+/// As long as all tight bolts carry something, a step adds a fixed answer of the others to it. That answer depends on
+/// which bolts are tight. It comes from the triangular factor of A in the order in which the bolts were first tightened,
+/// one row more for each, zeros in front left out: a ring whose bolts meet a few neighbours costs little.
+class TighteningRun {
+ public:
+  explicit TighteningRun(const Interaction& joint)
+      : joint_(joint), loads_(joint.size()), nut_(joint.size()), in_(joint.size()), rank_(joint.size()) {}
+
+  const std::vector<double>& loads() const noexcept { return loads_; }
+  /// \return true if some tightened bolt carries nothing now
+  bool slack() const noexcept { return slack_; }
+
+  /// Tightens a bolt until it carries a load. A wrench never loosens: above it already, the bolt stays as it is.
+  /// \param bolt  index below the number of bolts
+  /// \param load  finite, 0 or more
+  void tighten(std::size_t bolt, double load) {
+    if (!(loads_[bolt] < load)) return;
+    if (!slack_) {
+      const std::vector<double>& others = response(bolt);
+      const double rise = load - loads_[bolt];
+      bool relieved = false;
+      for (std::size_t i = 0; i < loads_.size(); ++i) relieved = relieved || loads_[i] + rise * others[i] < 0;
+      if (!relieved) {
+        for (std::size_t i = 0; i < loads_.size(); ++i) loads_[i] += rise * others[i];
+        loads_[bolt] = load;
+        return;
+      }
+      for (std::size_t i = 0; i < loads_.size(); ++i) nut_[i] = in_[i] ? stretch(i) : 0;
+    }
+    if (!in_[bolt]) add(bolt);
+    loads_ = detail::loads_of(joint_, nut_, in_, bolt, load);
+    nut_[bolt] = stretch(bolt);
+    slack_ = false;
+    for (std::size_t i = 0; i < loads_.size(); ++i) slack_ = slack_ || (in_[i] && !(loads_[i] > 0));
+  }
+
+  /// \return how all bolts change per load that this one gains, itself by 1; the bolt counts as tight from now on
+  const std::vector<double>& response(std::size_t bolt) {
+    const bool fresh = !in_[bolt];
+    if (fresh) add(bolt);
+    std::vector<double>& answer = answers_[bolt];
+    if (!answer.empty()) return answer;
+    const std::size_t n = order_.size();
+    std::vector<double> x(n);
+    const std::size_t at = rank_[bolt];
+    if (fresh) {
+      // -L^-T times its own row: the factor of the others is the part of L above it.
+      for (std::size_t k = 0; k < factor_[at].size() - 1; ++k) x[first_[at] + k] = -factor_[at][k];
+    } else {
+      x[at] = 1 / factor_[at].back();
+      for (std::size_t i = at + 1; i < n; ++i) {
+        const std::size_t from = std::max(first_[i], at);
+        x[i] = -detail::dot(factor_[i].data() + (from - first_[i]), x.data() + from, i - std::min(from, i)) /
+               factor_[i].back();
+      }
+    }
+    for (std::size_t i = fresh ? at : n; i-- > 0;) {
+      x[i] /= factor_[i].back();
+      for (std::size_t k = first_[i]; k < i; ++k) x[k] -= factor_[i][k - first_[i]] * x[i];
+    }
+    const double own = fresh ? 1 : x[at];
+    answer.assign(joint_.size(), 0);
+    for (std::size_t i = 0; i < n; ++i) answer[order_[i]] = x[i] / own;
+    answer[bolt] = 1;
+    return answer;
+  }
+
+ private:
+  double stretch(std::size_t bolt) const noexcept {
+    double sum = 0;
+    for (std::size_t k = 0; k < loads_.size(); ++k) sum += joint_(bolt, k) * loads_[k];
+    return sum;
+  }
+  void add(std::size_t bolt) {
+    answers_.assign(joint_.size(), {});  // they held for fewer tight bolts
+    std::size_t first = 0;
+    while (first < order_.size() && joint_(bolt, order_[first]) == 0) ++first;
+    std::vector<double> row;
+    double pivot = joint_(bolt, bolt);
+    for (std::size_t i = first; i < order_.size(); ++i) {
+      const std::size_t from = std::max(first, first_[i]);
+      const double sum =
+          i > from ? detail::dot(row.data() + (from - first), factor_[i].data() + (from - first_[i]), i - from) : 0;
+      row.push_back((joint_(bolt, order_[i]) - sum) / factor_[i].back());
+      pivot -= row.back() * row.back();
+    }
+    row.push_back(std::sqrt(pivot));
+    rank_[bolt] = order_.size();
+    in_[bolt] = true;
+    order_.push_back(bolt);
+    first_.push_back(first);
+    factor_.push_back(std::move(row));
+  }
+
+  const Interaction& joint_;
+  std::vector<double> loads_;
+  std::vector<double> nut_;  // where nuts are, A F; kept while some bolt is slack
+  std::vector<bool> in_;
+  std::vector<std::size_t> rank_;
+  bool slack_ = false;
+  std::vector<std::size_t> order_;            // tight bolts in the order in which they became so
+  std::vector<std::size_t> first_;            // column of the first element of a row
+  std::vector<std::vector<double>> factor_;   // rows of L from there to the diagonal
+  std::vector<std::vector<double>> answers_;  // of each bolt, with the tight bolts as they are; empty: not known
+};
+
 /// A bolt that is tightened until it carries a load.
 struct LoadStep {
   std::size_t bolt = 0;
   double load = 0;  ///< N; the wrench never loosens: above it already, the bolt stays as it is
 };
 
-/// Loads of all bolts after every step. All other nuts stay where they are; a bolt that others relieve to zero stays at
-/// zero and comes back when its nut is reached again.
+namespace detail {
+
+inline std::optional<Error> load_step_error(std::size_t bolts, const std::vector<LoadStep>& steps) {
+  for (const LoadStep step : steps) {
+    if (step.bolt >= bolts) return bolt_error("steps", step.bolt, "is not in the joint; give one that is");
+    if (!(step.load >= 0 && std::isfinite(step.load)))
+      return refusal("load", Force(step.load), "but must be 0 or more; a wrench does not loosen");
+  }
+  return {};
+}
+
+}  // namespace detail
+
+/// Loads of all bolts after every step; see `TighteningRun`.
 /// \return one list of loads per step; or an error for a bolt that is not there or a load that is negative or not finite
 /// Source: compatibility of an elastic joint; scatter, gasket creep and nonlinear gaskets are outside.
 inline Outcome<std::vector<std::vector<double>>> try_tighten(const Interaction& joint,
                                                              const std::vector<LoadStep>& steps) {
-  const std::size_t n = joint.size();
-  std::vector<double> nut(n);
-  std::vector<double> loads(n);
-  std::vector<bool> in(n);
+  if (auto error = detail::load_step_error(joint.size(), steps)) return *error;
+  TighteningRun run(joint);
   std::vector<std::vector<double>> history;
   for (const LoadStep step : steps) {
-    if (step.bolt >= n) return detail::bolt_error("steps", step.bolt, "is not in the joint; give one that is");
-    if (!(step.load >= 0 && std::isfinite(step.load)))
-      return refusal("load", Force(step.load), "but must be 0 or more; a wrench does not loosen");
-    if (loads[step.bolt] < step.load) {
-      in[step.bolt] = true;
-      loads = detail::loads_of(joint, nut, in, step.bolt, step.load);
-      nut[step.bolt] = 0;
-      for (std::size_t k = 0; k < n; ++k) nut[step.bolt] += joint(step.bolt, k) * loads[k];
-    }
-    history.push_back(loads);
+    run.tighten(step.bolt, step.load);
+    history.push_back(run.loads());
   }
   return history;
 }
@@ -166,13 +277,10 @@ inline Outcome<std::size_t> try_passes_needed(const Interaction& joint, const st
   for (const BoltOrder& order : orders)
     if (const auto valid = try_labels(order); !valid || order.size() != joint.size())
       return Error("orders", "each of the orders must name each bolt of the joint once");
-  std::vector<LoadStep> steps;
+  TighteningRun run(joint);
   for (std::size_t pass = 0; pass < 1000; ++pass) {
-    for (const std::size_t bolt : orders[std::min(pass, orders.size() - 1)]) steps.push_back({bolt, 1});
-    const auto history = try_tighten(joint, steps);
-    if (!history) return history.error();
-    const std::vector<double>& loads = history->back();
-    if (*std::min_element(loads.begin(), loads.end()) >= 1 - shortfall) return pass + 1;
+    for (const std::size_t bolt : orders[std::min(pass, orders.size() - 1)]) run.tighten(bolt, 1);
+    if (*std::min_element(run.loads().begin(), run.loads().end()) >= 1 - shortfall) return pass + 1;
   }
   return Error("shortfall", "1000 passes are not enough; accept a larger shortfall");
 }

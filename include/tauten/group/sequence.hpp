@@ -136,6 +136,57 @@ inline Outcome<std::vector<std::size_t>> try_labels(const BoltOrder& order) {
   return labels;
 }
 
+/// Legacy labels, going clockwise: the bolt at each place carries the number of its turn. Read as places they would not
+/// be opposite in pairs for 12, 20, 24, 28 and 32 bolts.
+/// \param count  4, 8, 12, 16, 20, 24, 28 or 32
+/// \return the labels; or an error for another number, for which the crosswise order serves
+/// Source: common practice; 8, 12, 16 and 24 agree with a scanned work sheet, the others are from memory.
+inline Outcome<std::vector<std::size_t>> try_legacy_labels(std::size_t count) {
+  switch (count) {
+    case 4: return std::vector<std::size_t>{1, 3, 2, 4};
+    case 8: return std::vector<std::size_t>{1, 5, 3, 7, 2, 6, 4, 8};
+    case 12: return std::vector<std::size_t>{1, 9, 5, 3, 11, 7, 2, 10, 6, 4, 12, 8};
+    case 16: return std::vector<std::size_t>{1, 9, 5, 13, 3, 11, 7, 15, 2, 10, 6, 14, 4, 12, 8, 16};
+    case 20: return std::vector<std::size_t>{1, 17, 9, 5, 13, 3, 19, 11, 7, 15, 2, 18, 10, 6, 14, 4, 20, 12, 8, 16};
+    case 24:
+      return std::vector<std::size_t>{1, 9,  17, 5, 13, 21, 3, 11, 19, 7, 15, 23,
+                                      2, 10, 18, 6, 14, 22, 4, 12, 20, 8, 16, 24};
+    case 28:
+      return std::vector<std::size_t>{1, 25, 17, 9,  5, 13, 21, 3, 27, 19, 11, 7, 15, 23,
+                                      2, 26, 18, 10, 6, 14, 22, 4, 28, 20, 12, 8, 16, 24};
+    case 32:
+      return std::vector<std::size_t>{1, 9,  17, 25, 5, 13, 21, 29, 3, 11, 19, 27, 7, 15, 23, 31,
+                                      2, 10, 18, 26, 6, 14, 22, 30, 4, 12, 20, 28, 8, 16, 24, 32};
+    default:
+      return refusal("count", static_cast<double>(count),
+                     "but legacy labels are for 4, 8, 12, 16, 20, 24, 28 and 32 bolts; use the crosswise order");
+  }
+}
+
+/// The order that legacy labels mean.
+inline Outcome<BoltOrder> try_legacy_order(std::size_t count) {
+  const auto labels = try_legacy_labels(count);
+  if (!labels) return labels.error();
+  return try_order_from_labels(*labels);
+}
+
+/// Bolts of a ring that several tools tighten at once: evenly spread, the sets crosswise.
+/// \param count    bolts on the ring
+/// \param at_once  tools, a divisor of the count; 2 opposite ones, 4 at right angles
+/// \return sets of bolts in working order; or an error for a number that does not divide the count
+inline Outcome<std::vector<BoltOrder>> try_sets_at_once(std::size_t count, std::size_t at_once) {
+  if (auto error = detail::count_error("count", count, 2)) return *error;
+  if (at_once < 1 || at_once > count || count % at_once != 0)
+    return refusal("at_once", static_cast<double>(at_once),
+                   "but must divide the number of bolts, so that the sets are alike; take 2 or 4");
+  std::vector<BoltOrder> sets;
+  for (const std::size_t first : detail::crosswise(count / at_once)) {
+    BoltOrder& set = sets.emplace_back();
+    for (std::size_t i = 0; i < at_once; ++i) set.push_back(first + i * (count / at_once));
+  }
+  return sets;
+}
+
 /// One act of tightening.
 struct TighteningStep {
   std::size_t pass = 0;  ///< from 0
@@ -147,20 +198,26 @@ struct TighteningStep {
 /// \param order    of every pass
 /// \param shares   of the passes, rising to 1; equal ones are repeats. 0.3, 0.6, 1 is common practice
 /// \param rounds   one after another at the full torque, each in its own order; typically one circular
+/// \param most     maximum share, 1; above it, up to 1.5, only where the maker's specification asks for more and then the last
+///                 share may be above 1
 /// \return the steps; or an error for an order that does not name each bolt once, or a share that is not above 0, falls,
-///         is above 1, or a last one below 1
+///         is above `most`, or a last one below 1
 inline Outcome<std::vector<TighteningStep>> try_tightening_plan(const BoltOrder& order,
                                                                 const std::vector<double>& shares,
-                                                                const std::vector<BoltOrder>& rounds = {}) {
+                                                                const std::vector<BoltOrder>& rounds = {},
+                                                                double most = 1) {
+  if (!(most >= 1 && most <= 1.5))
+    return refusal("most", most, "but must be 1 to 1.5; 1 unless the maker's sheet asks for more");
   if (shares.empty()) return Error("shares", "shares is empty; give at least one pass, such as 1");
   double before = 0;
   for (const double share : shares) {
-    if (!(share > 0 && share <= 1))
-      return refusal("shares", share, "but must be above 0, up to 1; the last pass is the full torque, never more");
+    if (!(share > 0 && share <= most))
+      return refusal("shares", share,
+                     "but must be above 0, up to 1; the last pass is the full torque, and more only if most says so");
     if (share < before) return refusal("shares", share, "but must not be below the pass before; sort the passes");
     before = share;
   }
-  if (before != 1) return refusal("shares", before, "but must end at 1; add a pass at the full torque");
+  if (before < 1) return refusal("shares", before, "but must end at 1; add a pass at the full torque");
   std::vector<TighteningStep> steps;
   std::size_t pass = 0;
   const auto add = [&](const BoltOrder& bolts, double share) {
@@ -173,7 +230,7 @@ inline Outcome<std::vector<TighteningStep>> try_tightening_plan(const BoltOrder&
     if (round.size() != order.size()) return Error("rounds", "rounds name another number of bolts than the order");
   }
   for (const double share : shares) add(order, share);
-  for (const BoltOrder& round : rounds) add(round, 1);
+  for (const BoltOrder& round : rounds) add(round, before);
   return steps;
 }
 
@@ -185,13 +242,20 @@ struct UndoingPlan {
 };
 
 /// \param pattern      the joint
+/// \param order        in which it was tightened, or from the outside inward for heads and housings
 /// \param pressurised  true where pressure may be trapped: bolts away from the person are eased first, so that the joint
 ///                     opens away from them
 /// \param person       where the person stands, in m; read only with `pressurised`
+/// \return the plan; or an error for an order that does not name each bolt once
 /// Source: common practice, no source.
-inline UndoingPlan undoing_plan(const Pattern& pattern, bool pressurised = false, Position person = {}) {
+inline Outcome<UndoingPlan> try_undoing_plan(const Pattern& pattern, const BoltOrder& order, bool pressurised = false,
+                                             Position person = {}) {
+  if (const auto valid = try_labels(order); !valid) return valid.error();
+  if (order.size() != pattern.size()) return Error("order", "order names another number of bolts than the pattern has");
+  if (pressurised && !(std::isfinite(person.x) && std::isfinite(person.y)))
+    return Error("person", "person is not a place; give x and y in m");
   UndoingPlan plan;
-  plan.ease = crosswise_order(pattern);
+  plan.ease = order;
   if (pressurised) {
     std::vector<double> nearness;
     for (const Position p : pattern) nearness.push_back(-distance(p, person));
@@ -210,6 +274,11 @@ inline UndoingPlan undoing_plan(const Pattern& pattern, bool pressurised = false
   plan.remove.push_back(opposite);
   plan.remove.push_back(top);
   return plan;
+}
+
+/// The same for a joint that was tightened crosswise.
+inline UndoingPlan undoing_plan(const Pattern& pattern, bool pressurised = false, Position person = {}) {
+  return try_undoing_plan(pattern, crosswise_order(pattern), pressurised, person).value();
 }
 
 }  // namespace tauten

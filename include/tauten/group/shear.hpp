@@ -117,7 +117,11 @@ struct LoadDeformation {
   double exponent = 0.55;
 
   /// \return share of R_ult at a share of the greatest deformation
-  double operator()(double d) const noexcept { return std::pow(-std::expm1(-rate * d), exponent); }
+  double operator()(double d) const noexcept { return of_rise(rise(d)); }
+  /// \return 1 - exp(-rate d)
+  double rise(double d) const noexcept { return -std::expm1(-rate * d); }
+  /// \return the same share from `rise`
+  double of_rise(double u) const noexcept { return std::pow(u, exponent); }
 };
 
 /// Strength of a group at which its most deformed bolt fails.
@@ -164,13 +168,14 @@ class ShearState {
   void to_limit(Vector3& q) noexcept {
     double most = 0;
     for (std::size_t i = 0; i < arm_.size(); ++i) {
-      const double d = displaced(i, q).size();
-      if (d > most) {
-        most = d;
+      const ShearForce d = displaced(i, q);
+      const double squares = d.x * d.x + d.y * d.y;
+      if (squares > most) {
+        most = squares;
         worst_ = i;
       }
     }
-    for (double& part : q) part /= most;
+    for (double& part : q) part /= std::sqrt(most);
   }
   /// \return sum of forces and torque; `secant` and `tangent` get the stiffnesses that belong to them
   Vector3 resist(const Vector3& q, Matrix3& secant, Matrix3& tangent) const noexcept {
@@ -181,15 +186,16 @@ class ShearState {
       const Vector3 across{1, 0, -arm_[i].y};
       const Vector3 up{0, 1, arm_[i].x};
       const ShearForce d = displaced(i, q);
-      const double size = d.size();
-      const double s = secant_at(size);
+      const double size = std::max(std::sqrt(d.x * d.x + d.y * d.y), tiny);
+      const double rise = law_.rise(size);
+      const double s = law_.of_rise(rise) / size;
       for (std::size_t k = 0; k < 3; ++k) sum[k] += s * (d.x * across[k] + d.y * up[k]);
       add_outer(secant, s, across);
       add_outer(secant, s, up);
-      // R' = R x exponent x rate / (exp(rate d) - 1); along the displacement it stands in place of the secant.
-      const double slope = size > tiny ? s * size * law_.exponent * law_.rate / std::expm1(law_.rate * size) : s;
-      const double nx = size > 0 ? d.x / size : 0;
-      const double ny = size > 0 ? d.y / size : 0;
+      // R' = R x exponent x rate x (1 - rise)/rise; along the displacement it stands in place of the secant.
+      const double slope = size > tiny ? s * size * law_.exponent * law_.rate * (1 - rise) / rise : s;
+      const double nx = d.x / size;
+      const double ny = d.y / size;
       add_outer(tangent, s, across);
       add_outer(tangent, s, up);
       add_outer(tangent, slope - s, {nx, ny, arm_[i].x * ny - arm_[i].y * nx});

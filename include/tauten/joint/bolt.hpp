@@ -65,11 +65,29 @@ inline constexpr double nut = 0.4;
 inline constexpr double tapped_hole = 0.33;
 }  // namespace extra_length
 
-/// Length of thread of a part-threaded bolt: 2 d + 6 mm up to 125 mm, 2 d + 12 mm up to 200 mm, 2 d + 25 mm above.
-/// ISO 4014 and ISO 888, common practice.
-constexpr Length thread_length(Length diameter, Length length) noexcept {
+/// Length of thread of a part-threaded bolt. Hexagon head: 2 d + 6 mm up to 125 mm, 2 d + 12 mm up to 200 mm, 2 d + 25 mm
+/// above; ISO 4014 and ISO 888, common practice. Hexagon socket head: 2 d + 12 mm; ISO 4762, from memory.
+constexpr Length thread_length(Length diameter, Length length, HeadForm head = HeadForm::hexagon) noexcept {
+  if (head == HeadForm::socket) return Length(2 * diameter.si + 12e-3);
   const double extra = length.si <= 125e-3 ? 6e-3 : length.si <= 200e-3 ? 12e-3 : 25e-3;
   return Length(2 * diameter.si + extra);
+}
+
+/// Thread lengths of structural bolts for preloading, system HV: short, so that the shank fills the hole. EN 14399-4, from
+/// memory.
+struct StructuralThread {
+  short diameter;  ///< mm
+  short length;    ///< mm
+};
+inline constexpr StructuralThread structural_threads[] = {{12, 23}, {16, 28}, {20, 33}, {22, 34},
+                                                          {24, 39}, {27, 41}, {30, 44}, {36, 52}};
+
+/// \return the thread length of an EN 14399-4 bolt; 0 for a size that the standard does not have
+constexpr Length structural_thread_length(Length diameter) noexcept {
+  for (const StructuralThread& row : structural_threads)
+    if (diameter.si > (row.diameter - 0.5) * 1e-3 && diameter.si < (row.diameter + 0.5) * 1e-3)
+      return Length(row.length * 1e-3);
+  return Length(0);
 }
 
 /// Standard bolt lengths in mm. ISO 888, common practice.
@@ -92,6 +110,16 @@ inline Length face_diameter_of(const Bolt& bolt) noexcept {
   for (const table::Head& row : table::heads)
     if (row.kind == kind && row.bearing_diameter > 0 && size == row.thread_size) return Length(row.bearing_diameter);
   return Length(1.4 * bolt.diameter.si);
+}
+
+/// \return the height of a regular hexagon nut: ISO 4032, else 0.8 d, common practice
+inline Length nut_height_of(Length diameter) noexcept {
+  const std::string size = "M" + detail::mm_text(diameter.si);
+  for (const table::Head& row : table::heads)
+    if (row.kind == table::HeadKind::hexagon_nut && row.height > 0 && size == row.thread_size &&
+        std::string_view(row.standard).starts_with("ISO 4032"))
+      return Length(row.height);
+  return Length(0.8 * diameter.si);
 }
 
 }  // namespace tauten

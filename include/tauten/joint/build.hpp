@@ -16,7 +16,7 @@ namespace tauten {
 
 /// What the far end needs. Zero stands for what is typical.
 struct FarEnd {
-  Length nut_height{};                         ///< of a nut; 0: 0.8 d, common practice
+  Length nut_height{};                         ///< of a nut; 0: ISO 4032, see `nut_height_of`
   Length engagement{};                         ///< of a stud in its tapped hole; 0: 1.25 d, common practice
   Material tapped_material = material::steel;  ///< of the part that holds the tapped thread
 };
@@ -77,7 +77,7 @@ inline Outcome<Joint> begin_joint(JointKind kind, const Bolt& bolt, std::vector<
 inline std::optional<Error> add_shank(Joint& joint, const Bolt& bolt) {
   const double grip = joint.grip().si;
   const double thread =
-      bolt.thread_length.si > 0 ? bolt.thread_length.si : thread_length(bolt.diameter, bolt.length).si;
+      bolt.thread_length.si > 0 ? bolt.thread_length.si : thread_length(bolt.diameter, bolt.length, bolt.head).si;
   const double shank = bolt.length.si > thread ? bolt.length.si - thread : 0;
   if (shank >= grip)
     return refusal("grip_length", joint.grip(),
@@ -113,10 +113,11 @@ inline void add_head(Joint& joint, const Bolt& bolt) {
 /// Adds the face of the nut. A bolt or stud must reach through it.
 /// \return what is wrong with it, or nothing
 inline std::optional<Error> add_nut_face(Joint& joint, const Bolt& bolt, const FarEnd& end) {
-  const double nut = end.nut_height.si > 0 ? end.nut_height.si : 0.8 * bolt.diameter.si;
+  const double nut = end.nut_height.si > 0 ? end.nut_height.si : nut_height_of(bolt.diameter).si;
   if (!(bolt.length.si >= joint.grip().si + nut * (1 - 1e-9))) {
     char rule[160];
-    std::snprintf(rule, sizeof rule, "but grip and nut together need %s mm; choose a longer bolt or a shorter grip",
+    std::snprintf(rule, sizeof rule,
+                  "but ends inside its nut: grip and nut together need %s mm; choose a longer bolt or a shorter grip",
                   PlainNumber(1e3 * (joint.grip().si + nut)).c_str());
     return refusal("length", bolt.length, rule);
   }
@@ -152,7 +153,7 @@ inline Outcome<Joint> try_tapped_joint(const Bolt& bolt, std::vector<Layer> laye
   if (!begun) return begun;
   Joint joint = *begun;
   const double engaged = bolt.length.si - joint.grip().si;
-  if (!(engaged >= extra_length::engaged_thread * bolt.diameter.si))
+  if (!(engaged >= extra_length::engaged_thread * bolt.diameter.si * (1 - 1e-9)))
     return refusal("length", bolt.length,
                    engaged > 0 ? "but leaves less than 0.5 d of engaged thread; choose a longer bolt"
                                : "but is shorter than the grip, no thread is engaged; choose a longer bolt");

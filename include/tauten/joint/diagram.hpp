@@ -45,6 +45,21 @@ struct LoadDiagram {
   }
 };
 
+/// What a working load leaves: on the bolt, and between the parts.
+struct ServiceLoads {
+  Force bolt{};
+  Force clamp{};  ///< 0 once the parts have separated
+  bool separated = false;
+};
+
+/// \param preload  before the working load acts
+/// \param share    of the working load that reaches the bolt
+inline ServiceLoads service_loads(Force preload, double share, Force working_load) noexcept {
+  if (working_load.si > SeparationLoad::eval(preload.si, share)) return {working_load, Force(0), true};
+  return {Force(ServiceBoltLoad::eval(preload.si, share, working_load.si)),
+          Force(ServiceClampLoad::eval(preload.si, share, working_load.si)), false};
+}
+
 /// \param preload           preload before the working load acts
 /// \param bolt_resilience   stretch of the bolt per force
 /// \param plate_resilience  of the clamped layers
@@ -65,11 +80,10 @@ inline Outcome<LoadDiagram> try_load_diagram(Force preload, Quantity<Dim::compli
   out.working_load = working_load;
   out.joint_constant = LoadFactor::eval(load_introduction, bolt, parts);
   out.separation_load = Force(SeparationLoad::eval(preload.si, out.joint_constant));
-  out.separated = working_load.si > out.separation_load.si;
-  out.bolt_load =
-      out.separated ? working_load : Force(ServiceBoltLoad::eval(preload.si, out.joint_constant, working_load.si));
-  out.clamp_load =
-      out.separated ? Force(0) : Force(ServiceClampLoad::eval(preload.si, out.joint_constant, working_load.si));
+  const ServiceLoads loads = service_loads(preload, out.joint_constant, working_load);
+  out.separated = loads.separated;
+  out.bolt_load = loads.bolt;
+  out.clamp_load = loads.clamp;
   const double apex = preload.si * bolt;
   const LoadPoint preloaded{Length(apex), preload};
   const double stretched = out.bolt_load.si * bolt;

@@ -8,6 +8,7 @@
 #include "tauten/loosening/heat.hpp"
 #include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/rust.hpp"
+#include "tauten/part/hot_strength.hpp"
 
 namespace tauten {
 
@@ -88,6 +89,10 @@ inline constexpr AidEffect aid_effects[] = {
      10,
      0,
      "the bolt shrinks in the nut and the bond cracks; it also pulls harder while it is cold"},
+    {Aid::cooled, "cooled", "let it reach room temperature", unchanged, unchanged, unchanged, unchanged, 30, 0,
+     "what heat or cold did is over"},
+    {Aid::another_tool, "another_tool", "take a tool that holds better or reaches further", unchanged, unchanged,
+     unchanged, unchanged, 10, 1, "a six-point socket, a larger square drive, and a longer bar or a multiplier"},
     {Aid::cut, "cut", "split the nut, cut or drill the bolt", unchanged, unchanged, unchanged, unchanged, 30, 4,
      "nothing else is left, or the rest would cost more"},
 };
@@ -100,17 +105,6 @@ inline double fluid_factor(double soak_hours, bool thin) noexcept {
   return 1 - (thin ? 0.6 : 0.4) * -std::expm1(-soak_hours / 8);
 }
 
-/// Share of the room-temperature strength that a hot bolt has: R_p0.2 of class 8.8 at 20, 100, 200, 250, 300 degrees
-/// Celsius (from memory), and falling on beyond (judgement).
-inline double hot_strength(Quantity<Dim::temperature> rise) noexcept {
-  constexpr double at[] = {0, 80, 180, 230, 280, 405, 580};
-  constexpr double share[] = {1, 590.0 / 640, 540.0 / 640, 510.0 / 640, 480.0 / 640, 0.5, 0.2};
-  if (rise.si <= 0) return 1;
-  for (int i = 1; i < 7; ++i)
-    if (rise.si < at[i]) return share[i - 1] + (share[i] - share[i - 1]) * (rise.si - at[i - 1]) / (at[i] - at[i - 1]);
-  return share[6];
-}
-
 namespace detail {
 
 inline constexpr double steel_expansion = 11.5e-6;  // 1/K, handbook value
@@ -120,9 +114,15 @@ inline constexpr double steel_modulus = 206e9;      // Pa, handbook value
 inline constexpr double load_lost_to_heat = 0.5;
 inline constexpr double oiled_friction = 0.10;  // no fluid gets below the clean oiled state (from memory)
 
+/// \return difference of temperature at which steel in steel would open as far
+inline double opening_difference(const ReleaseModel& m, double nut_rise, double bolt_rise) noexcept {
+  return std::max(0.0, nut_rise * m.nut_expansion / steel_expansion - bolt_rise);
+}
+
 /// Share of the rust pressure that a temperature difference leaves. Rust is softer than steel and has keyed into it, so
 /// that three tenths stay even where the play has opened in full (judgement).
-inline double rust_left(const ReleaseModel& m, double difference) noexcept {
+inline double rust_left(const ReleaseModel& m, double nut_rise, double bolt_rise) noexcept {
+  const double difference = opening_difference(m, nut_rise, bolt_rise);
   if (!(m.rust_pressure > 0) || !(difference > 0)) return 1;
   const double opened = ThermalOpening::eval(steel_expansion, m.diameter, difference) / 2;
   const double radial = RustPressure::eval(opened, steel_modulus, m.diameter, m.nut_diameter);
@@ -130,12 +130,64 @@ inline double rust_left(const ReleaseModel& m, double difference) noexcept {
   return 1 - 0.7 * std::min(1.0, relief);
 }
 
+/// Difference of temperature between nut and bolt for which the factors of heat are given, and of a chilled bolt for
+/// those of cold.
+inline constexpr double usual_heat = 90, usual_chill = 30;
+
+/// \param effect  of a typical difference of temperature
+/// \param share   of it that there is
+/// \return the effect of that share: none of it without a difference
+inline Lognormal scaled(const Lognormal& effect, double share) noexcept {
+  return {std::pow(effect.median, share), effect.variation * std::min(share, 1.0)};
+}
+
+/// The model while nut and bolt are warmer or colder than the room.
+/// \param room  the model at room temperature
+inline ReleaseModel at_temperature(const ReleaseModel& room, double nut_rise, double bolt_rise, bool heated) {
+  ReleaseModel m = room;
+  m.as_learned = false;
+  const AidEffect& effect = aid_effect(heated ? Aid::heat : Aid::cold);
+  const double difference = opening_difference(m, nut_rise, bolt_rise);
+  const double share = std::min(1.5, difference / (heated ? usual_heat : usual_chill));
+  m.thread_growth = m.thread_growth * scaled(effect.friction, share);
+  m.bearing_growth = m.bearing_growth * scaled(effect.friction, share);
+  m.bond = m.bond * scaled(effect.bond, share);
+  m.rust = m.rust * rust_left(m, nut_rise, bolt_rise);
+  const double most = ThermalLoadLoss::eval(steel_expansion, steel_modulus, m.stress_area, bolt_rise);
+  const double lost = (bolt_rise > 0 ? load_lost_to_heat : 1.0) * most;
+  if (m.preload.median > 0) m.preload.median = std::max(0.0, m.preload.median - lost);
+  const double strength = hot_strength(Quantity<Dim::temperature>(bolt_rise));
+  m.shear = m.shear * strength;
+  m.breaking_load *= strength;
+  m.greatest_preload *= strength;
+  m.nut_rise = nut_rise;
+  m.bolt_rise = bolt_rise;
+  m.room = std::make_shared<const ReleaseModel>(room);
+  return m;
+}
+
 }  // namespace detail
 
+/// An aid acts on the joint as it is then. Heat and cold last until it is let cool, or until fluid goes on, which must
+/// wait for that; what a heat has cracked for good is not known and is taken as nothing. Heat sets the temperature of
+/// nut and bolt, cold lowers that of the bolt.
 /// \param thread_friction, bearing_friction  of the clean joint
 /// \return the model after the aid
-inline ReleaseModel with_aid(ReleaseModel m, const AidUse& use, double thread_friction,
-                             double bearing_friction) noexcept {
+inline ReleaseModel with_aid(ReleaseModel m, const AidUse& use, double thread_friction, double bearing_friction) {
+  m.as_learned = false;
+  if (use.aid == Aid::heat || use.aid == Aid::cold) {
+    const bool hot = use.aid == Aid::heat;
+    const ReleaseModel room = m.room ? *m.room : m;
+    // The bolt is heated through the nut.
+    return hot ? detail::at_temperature(room, use.nut_rise.si, std::min(use.bolt_rise.si, use.nut_rise.si), true)
+               : detail::at_temperature(room, m.nut_rise, m.bolt_rise - use.bolt_rise.si, m.nut_rise > 0);
+  }
+  if (m.room && (use.aid == Aid::cooled || use.aid == Aid::fluid)) m = ReleaseModel(*m.room);
+  if (m.room) {
+    const bool heated = m.nut_rise > 0;
+    return detail::at_temperature(with_aid(*m.room, use, thread_friction, bearing_friction), m.nut_rise, m.bolt_rise,
+                                  heated);
+  }
   const AidEffect& effect = aid_effect(use.aid);
   Lognormal friction = effect.friction, bond = effect.bond;
   if (use.aid == Aid::fluid) {
@@ -152,18 +204,6 @@ inline ReleaseModel with_aid(ReleaseModel m, const AidUse& use, double thread_fr
   m.bond = m.bond * bond;
   m.rust = m.rust * effect.rust;
   m.drive = m.drive.median < never_reached.median ? m.drive * effect.drive : m.drive;
-  if (use.aid == Aid::heat || use.aid == Aid::cold) {
-    const bool hot = use.aid == Aid::heat;
-    const double bolt = hot ? use.bolt_rise.si : -use.bolt_rise.si;
-    m.rust = m.rust * detail::rust_left(m, hot ? use.nut_rise.si - bolt : -bolt);
-    const double most = ThermalLoadLoss::eval(detail::steel_expansion, detail::steel_modulus, m.stress_area, bolt);
-    const double lost = (hot ? detail::load_lost_to_heat : 1.0) * most;
-    if (m.preload.median > 0) m.preload.median = std::max(0.0, m.preload.median - lost);
-    const double strength = hot_strength(Quantity<Dim::temperature>(bolt));
-    m.shear = m.shear * strength;
-    m.breaking_load *= strength;
-    m.greatest_preload *= strength;
-  }
   return m;
 }
 

@@ -7,10 +7,11 @@
 namespace tauten {
 
 /// In the order in which they are tried.
-enum class Aid : unsigned char { brush, fluid, tighten_first, impact, heat, cold, cut };
+enum class Aid : unsigned char { brush, fluid, tighten_first, impact, heat, cold, cooled, another_tool, cut };
 template <>
 struct Words<Aid> {
-  static constexpr const char* list[] = {"brush", "fluid", "tighten_first", "impact", "heat", "cold", "cut"};
+  static constexpr const char* list[] = {"brush", "fluid",  "tighten_first", "impact", "heat",
+                                         "cold",  "cooled", "another_tool",  "cut"};
 };
 
 /// An aid as it is used.

@@ -11,6 +11,7 @@
 #include "tauten/loosening/rust.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/profile.hpp"
+#include "tauten/thread/tolerance.hpp"
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/drive_strength.hpp"
 
@@ -90,11 +91,28 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
   return {guess.tool_above_test * test, guess.tool_variation};
 }
 
-inline Lognormal square_capacity(const FreeJob& job) noexcept {
+/// \return what the tool must bear by its standard; of a six-lobed bit, which has no test, the low end of its estimate
+inline Torque tool_test_torque(const FreeJob& job) noexcept {
+  const double s = job.width_across_flats.si;
+  if (job.drive == DriveFit::hexalobular) return Torque(tool_capacity(job).quantile(0.05));
+  if (job.drive == DriveFit::open_end) return Torque(OpenEndTestTorque::eval(s));
+  if (job.drive != DriveFit::internal_hexagon) return Torque(RingTestTorque::eval(s));
+  const HexagonKey* key = find_hexagon_key(job.width_across_flats);
+  // The least ratio of the printed figures to s^3, 198 MPa, where no key of this width is in the table.
+  return key != nullptr ? key->test_torque
+                        : Torque(HexagonKeyTestTorque::eval(HexagonKeyTestTorque::inputs[0].validity.low, s));
+}
+
+/// \return what bars, ratchets and adaptors with this square must bear by their standard, or nothing if it is unknown
+inline std::optional<Torque> square_test_torque(const FreeJob& job) noexcept {
   const SquareDrive* drive = job.drive_square.si > 0 ? find_square_drive(job.drive_square) : nullptr;
-  return drive != nullptr ? Lognormal{capacity_estimates.tool_above_test * drive->driver_test_torque.si,
-                                      capacity_estimates.tool_variation}
-                          : never_reached;
+  return drive != nullptr ? std::optional<Torque>(drive->driver_test_torque) : std::nullopt;
+}
+
+inline Lognormal square_capacity(const FreeJob& job) noexcept {
+  const auto test = square_test_torque(job);
+  return test ? Lognormal{capacity_estimates.tool_above_test * test->si, capacity_estimates.tool_variation}
+              : never_reached;
 }
 
 /// Length over which bolt and nut hold each other.
@@ -113,12 +131,25 @@ inline double bearing_diameter_of(const FreeJob& job) noexcept {
   return job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (hexagon_face_share * across_head(job) + 1.1 * d) / 2;
 }
 
+/// \return minimum pitch diameter of a thread as bolts are made: 6g, below M1.6 without allowance, 6h. Of a thread that is
+///         not in the tables by the formulas of ISO 965-1 on the diameter itself, within 1 % of d_2
+inline double minimum_pitch_diameter(const FreeJob& job) {
+  const double d = job.diameter.si, P = job.pitch.si;
+  for (const Thread& t : threads_of(job.diameter))
+    if (same_length(t.pitch.si, P))
+      if (const auto limits = bolt_limits_even_remembered(t, d < 1.5e-3 ? "6h" : "6g"))
+        return limits->pitch_diameter.min.si;
+  const double tolerance = 90e-6 * std::pow(P * 1e3, 0.4) * std::pow(d * 1e3, 0.1);
+  return PitchDiameter::eval(d, P) - (15e-6 + 11e-3 * P) - tolerance;
+}
+
 /// The model of a job with a given state of rust and no aids.
-inline ReleaseModel bare_model(const FreeJob& job) noexcept {
+inline ReleaseModel bare_model(const FreeJob& job) {
   const CapacityEstimates& guess = capacity_estimates;
   const RustState& state = rust_state(job.rust);
   const double d = job.diameter.si, P = job.pitch.si;
-  const double d_2 = PitchDiameter::eval(d, P), d_3 = RootDiameter::eval(d, P), area = StressArea::eval(d, P);
+  const double d_2 = PitchDiameter::eval(d, P), area = StressArea::eval(d, P);
+  const double d_3 = MinimumRootDiameter::eval(minimum_pitch_diameter(job), P);
   const double engaged = engaged_length_of(job);
   ReleaseModel m;
   m.diameter = d;
@@ -136,7 +167,9 @@ inline ReleaseModel bare_model(const FreeJob& job) noexcept {
   m.lift = LeverParts::lift(P);
   m.bond = Lognormal{BondTorque::eval(state.bond_strength.median, guess.flank_factor, d_2, engaged),
                      state.bond_strength.variation};
-  const double nut_yield = job.nut_yield.si > 0 ? job.nut_yield.si : job.yield_strength.si;
+  const bool aluminium = job.rust == Rust::seized_in_aluminium;
+  if (aluminium) m.nut_expansion = 23e-6;  // handbook value
+  const double nut_yield = job.nut_yield.si > 0 ? job.nut_yield.si : aluminium ? 200e6 : job.yield_strength.si;
   m.rust_pressure = state.pressure_share.median * guess.nut_pressure_share * nut_yield / std::sqrt(3.0);
   m.rust = Lognormal{RustTorque::eval(m.rust_pressure, job.thread_friction * state.thread_growth.median,
                                       guess.flank_factor, d_2, engaged),

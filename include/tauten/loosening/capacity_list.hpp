@@ -1,4 +1,4 @@
-// What each part takes before it gives, with its band and where the figure comes from.
+// Strength of each part, with its band and where the figure comes from.
 #pragma once
 
 #include <string>
@@ -10,7 +10,7 @@
 
 namespace tauten {
 
-/// What one part takes.
+/// Strength of one part.
 struct Capacity {
   const char* part = "";  ///< "bolt", "corners", "recess", "socket", "key", "bit", "square" or "arm"
   Band<Torque> torque;    ///< nine of ten cases lie in it
@@ -26,10 +26,11 @@ struct Capacity {
 
 namespace detail {
 
-inline constexpr Source bolt_capacity_source{"ISO 898-7:1992",
-                                             "at the wrench: what the shank takes, 12 % above the least and less rust, "
-                                             "tension and heat, with the friction under the head",
-                                             Seen::judgement};
+inline constexpr Source bolt_capacity_source{
+    "ISO 898-7:1992",
+    "torque at the wrench: shank strength (12 % above minimum, reduced by rust, tension "
+    "and heat) plus friction under the head",
+    Seen::judgement};
 inline constexpr Source corner_capacity_source{
     "Contact model", "strength of the head on the flank that the tool reaches", Seen::judgement};
 inline constexpr Source recess_capacity_source{
@@ -48,9 +49,9 @@ inline constexpr Source square_capacity_source{"ISO 3315", "test torque of drivi
 inline constexpr Source arm_capacity_source{"Pull of the hand", "median and scatter as given, times the handle",
                                             Seen::judgement};
 
-/// \return how what the tool holds gives way
+/// \return how the drive gives way
 inline std::string end_of_drive(DriveFit drive) {
-  return drive == DriveFit::hexalobular ? "recess strips" : "corners go";
+  return drive == DriveFit::hexalobular ? "recess strips" : "corners round off";
 }
 
 /// \param bolt  band of the torque at the head at which the bolt shears

@@ -29,6 +29,13 @@ struct Words<DriveFit> {
   static constexpr const char* list[] = {"six_point", "twelve_point", "open_end", "internal_hexagon", "hexalobular"};
 };
 
+/// Which way the thread turns.
+enum class ThreadDirection : unsigned char { right, left };
+template <>
+struct Words<ThreadDirection> {
+  static constexpr const char* list[] = {"right", "left"};
+};
+
 /// \return true if the tool goes into the head
 constexpr bool is_internal(DriveFit drive) noexcept {
   return drive == DriveFit::internal_hexagon || drive == DriveFit::hexalobular;
@@ -53,21 +60,25 @@ struct FreeJob {
   Length nut_diameter;             ///< what surrounds the thread; 0: the width across flats
   Stress nut_yield;                ///< 0: as the bolt
   Torque prevailing_torque;
+  std::string assumed_thread{};                     ///< the thread that was taken because none was given
+  bool class_assumed = false;                       ///< the class was taken because none was given
+  std::optional<ThreadDirection> thread_direction;  ///< none: not known, and asked for
   double years = 0;        ///< in place; with `first_year_loss` it replaces the metal loss of the state
   Length first_year_loss;  ///< corrosion of the first year at this place
 
   DriveFit drive = DriveFit::six_point;
   Length head_height;  ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
   std::optional<Length>
-      drive_clearance;   ///< width of the opening less that of what goes into it; none: the typical one
-  Length corner_loss;    ///< radial wear of the corners, or of the ridges between lobes
-  Length drive_square;   ///< smallest square drive in the chain; 0: none
-  Length handle_length;  ///< 0: not by hand
+      drive_clearance;         ///< width of the opening less that of what goes into it; none: the typical one
+  Length corner_loss;          ///< radial wear of the corners, or of the ridges between lobes
+  std::optional<bool> tapped;  ///< the thread is in the part, not in a nut; none: only inside a head
+  Length drive_square;         ///< smallest square drive in the chain; 0: none
+  Length handle_length;        ///< 0: not by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
 
   std::optional<Torque> limit;  ///< torque that will not be exceeded; none: the advised one
-  double shear_risk = 0.05;     ///< accepted chance of shearing
+  double shear_risk = 0.05;     ///< accepted chance of shearing, and of damage to the drive
   double wanted_chance = 0.9;   ///< chance of coming free at which no stronger aid is looked for
 
   std::vector<AidUse> aids;     ///< aids already used
@@ -108,6 +119,13 @@ inline std::optional<HexalobularDrive> lobes_of(const FreeJob& job) noexcept {
 ///         recess is made to a closer fit [common practice, no source]
 inline double clearance_of(const FreeJob& job) noexcept {
   return job.drive_clearance ? job.drive_clearance->si : is_internal(job.drive) ? 0.1e-3 : 0.2e-3;
+}
+
+/// \return the rules for heat on a job, those for the part included
+inline HeatLimit heat_limit_of(const FreeJob& job) {
+  HeatSurroundings near = job.surroundings;
+  near.aluminium = near.aluminium || job.rust == Rust::seized_in_aluminium;
+  return heat_limit(near);
 }
 
 /// \return what is wrong with a job, or nothing
@@ -170,8 +188,10 @@ inline std::optional<Error> job_error(const FreeJob& job) {
     if (auto e = outside("bolt_rise", use.bolt_rise, {0, use.aid == Aid::cold ? 200.0 : 600.0})) return e;
     if (use.aid == Aid::cut)
       return Error("aids", "a fastener that was cut needs no torque; leave cut out of the aids already used");
+    if (use.aid == Aid::another_tool)
+      return Error("aids", "another_tool is advice; describe the tool that is used now by socket, drive and square");
     if (use.aid == Aid::heat) {
-      const HeatLimit limit = heat_limit(job.surroundings);
+      const HeatLimit limit = heat_limit_of(job);
       if (!limit.allowed) return Error("aids", limit.reasons.back().text.c_str());
       if (auto e = outside("nut_rise", use.nut_rise, {0, limit.greatest_rise.si})) return e;
     }

@@ -5,6 +5,8 @@
 
 #include "tauten/loosening/free_job.hpp"
 #include "tauten/part/head.hpp"
+#include "tauten/part/head_mark.hpp"
+#include "tauten/part/identify.hpp"
 #include "tauten/part/property_class.hpp"
 #include "tauten/thread/designation.hpp"
 
@@ -77,6 +79,30 @@ inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
 }
 
 }  // namespace detail
+
+/// Fills thread and class where only a tool is given, as `clamp` assumes them: the most common thread that takes socket or
+/// key, and the class of an unmarked head. The job keeps that they are assumed.
+/// \return that nothing in the tables takes the tool, or nothing
+inline std::optional<Error> assume(FreeNames& names, FreeJob& job) {
+  const Length tool = names.socket.si > 0 ? names.socket : names.key;
+  if (names.thread.empty() && job.diameter.si == 0 && job.pitch.si == 0 && tool.si > 0) {
+    IdentifyOptions options;
+    options.worn = Length(0);
+    options.drive = names.key.si > 0 ? Drive::hexagon_key : Drive::hexagon;
+    const auto found = try_identify(tool, options);
+    if (!found) return found.error();
+    if (found->empty())
+      return detail::refuse("thread", "no head in the tables takes a tool of " + detail::shop_text(tool) +
+                                          "; give a thread like M16, or diameter and pitch");
+    names.thread = job.assumed_thread = found->front().thread.name();
+  }
+  if (!job.assumed_thread.empty() && names.property_class.empty() && job.tensile_strength.si == 0 &&
+      job.yield_strength.si == 0) {
+    names.property_class = unmarked_class;
+    job.class_assumed = true;
+  }
+  return std::nullopt;
+}
 
 /// Fills diameter, pitch, width or drive number, and strengths of a job from names, and whether the bolt is quenched from
 /// its class.

@@ -40,7 +40,8 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
        breakaway_torque, preload, job.pitch.si, d_2, job.thread_friction, job.bearing_friction,
        detail::bearing_diameter_of(job), std::max(m.thread_growth.median, m.thread_floor),
        std::max(m.bearing_growth.median, m.bearing_floor), m.bond.median, m.rust.median, m.prevailing.median);
-  const double d_3 = step(steps, "", root_diameter, job.diameter.si, job.pitch.si);
+  const double d_3 = step(steps, "of the thread as it is made, 6g", minimum_root_diameter,
+                          detail::minimum_pitch_diameter(job), job.pitch.si);
   if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
   // What heat has left of the strength is the same share in torsion and in tension.
   const double strength =
@@ -48,15 +49,15 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   const bool hot = m.shear.median < bare.shear.median;
   const double shank =
       step(steps,
-           hot ? "what the shank takes while hot, 12 % above the least of its class before"
-               : "what the shank takes, 12 % above the least of its class",
+           hot ? "shank strength while hot, 12 % above the minimum of its class before"
+               : "shank strength, 12 % above the minimum of its class",
            corroded_breaking_torque, job.torsion_ratio, strength, d_3, m.section_loss.median * d_3 / 2);
   const double left = square(1 - m.section_loss.median);
-  const double load = step(steps, "what it takes in tension, of the section that rust has left", load_at_stress,
+  const double load = step(steps, "its strength in tension, of the section that rust has left", load_at_stress,
                            left * m.stress_area, strength);
-  step(steps, "at the wrench: what the shank takes beside its tension, with the friction under the head",
-       shearing_torque_at_head, shank, std::min(preload, load), load, job.bearing_friction,
-       std::max(m.bearing_growth.median, m.bearing_floor), detail::bearing_diameter_of(job));
+  step(steps, "at the wrench: shank strength beside its tension, plus friction under the head", shearing_torque_at_head,
+       shank, std::min(preload, load), load, job.bearing_friction, std::max(m.bearing_growth.median, m.bearing_floor),
+       detail::bearing_diameter_of(job));
   const auto lobes = detail::lobes_of(job);
   if (const detail::Grip g = detail::grip_of(job); !g.spins()) {
     if (lobes) {
@@ -65,16 +66,16 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
            job.corner_loss.si);
       step(steps, "", lobe_lever, A, B, detail::clearance_of(job), job.corner_loss.si);
     }
-    step(steps, lobes ? "what the recess takes, an estimate" : "what the corners take, an estimate", rounding_torque,
-         g.strength, g.corners, g.length, g.height, g.lever);
+    step(steps, lobes ? "recess strength" : "corner strength", rounding_torque, g.strength, g.corners, g.length,
+         g.height, g.lever);
   }
   const char* test = "torque that the tool must bear by its standard; most bear more";
   if (lobes)
-    step(steps, "what the bit takes, an estimate from its hardness", hexalobular_plastic_torque,
-         capacity_estimates.bit_shear_strength, lobes->outer_diameter.si, lobes->inner_diameter.si);
+    step(steps, "bit strength, from its hardness", hexalobular_plastic_torque, capacity_estimates.bit_shear_strength,
+         lobes->outer_diameter.si, lobes->inner_diameter.si);
   else if (job.drive == DriveFit::internal_hexagon)
-    step(steps, "what the key takes, an estimate", hexagon_key_strength,
-         hexagon_key_breaking_stress(job.width_across_flats.si), job.width_across_flats.si);
+    step(steps, "key strength", hexagon_key_strength, hexagon_key_breaking_stress(job.width_across_flats.si),
+         job.width_across_flats.si);
   else if (job.drive == DriveFit::open_end)
     step(steps, test, open_end_test_torque, job.width_across_flats.si);
   else

@@ -16,6 +16,7 @@ struct HeatSurroundings {
   bool rubber_or_plastic = false;  ///< within reach of the heat
   bool reused = false;             ///< the bolt is to be used again
   bool quenched = true;            ///< class 8.8 and above
+  bool aluminium = false;          ///< the part around the thread is of aluminium
 };
 
 /// Room temperature from which rises are counted, degrees Celsius.
@@ -52,6 +53,8 @@ inline HeatLimit heat_limit(const HeatSurroundings& near) {
       near.zinc_or_cadmium, 200, "heat_coating",
       "Above about 200 \u00b0C molten zinc or cadmium can crack the steel, and the fumes are poisonous: stay below it.",
       true);
+  rule(near.aluminium, 150, "heat_aluminium",
+       "Hardened aluminium alloys lose strength above about 150 \u00b0C: keep the part below it.", true);
   rule(near.rubber_or_plastic, 100, "heat_rubber",
        "Rubber or plastic within reach of the heat: keep it below 100 \u00b0C or take it away first.", true);
   limit.greatest_rise = Quantity<Dim::temperature>(celsius - room_celsius);

@@ -1,4 +1,4 @@
-// What a hexagon takes before its corners go.
+// What a hexagon takes before its corners round off.
 #pragma once
 
 #include "tauten/base/formula.hpp"

@@ -2,31 +2,46 @@
 #pragma once
 
 #include <algorithm>
+#include <array>
 #include <vector>
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/lognormal.hpp"
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/loosening/heavy_tail.hpp"
 #include "tauten/loosening/neighbour.hpp"
 
 namespace tauten {
 
 /// Prior of the breakaway torque on one flange: ln T is normal with mean ln m and deviation s; ln m is normal around
-/// `median` with deviation `between`, ln s is normal around ln `within` with deviation `within_doubt`.
+/// `median` with deviation `between`, ln s is normal around ln `within` with deviation `within_doubt`. With heavy tails
+/// both normal distributions of ln T and of ln m are those of Student with four degrees of freedom, and the deviations
+/// their scales: one fastener far from the rest moves little, and a flange far from the description is soon believed.
 struct FreeTorquePrior {
   double median = 0;          ///< N.m
   double between = 0;         ///< what one flange differs from another, as deviation of ln T
   double within = 0;          ///< what fasteners of one flange differ, as deviation of ln T
   double within_doubt = 0.4;  ///< judgement
+  bool heavy_tails = false;
 };
 
-/// \return the prior for a breakaway torque whose whole scatter is known: 0.64 of the variance between flanges and 0.36
-/// within one (judgement)
-inline FreeTorquePrior prior_of(const Lognormal& free_torque) noexcept {
-  const double deviation = std::max(1e-3, free_torque.log_deviation());
-  return {free_torque.median, 0.8 * deviation, 0.6 * deviation};
+/// Scale of the heavy-tailed parts over the deviation of the normal ones, so that nine of ten cases lie in the same band.
+inline constexpr double heavy_scale = 0.714;
+
+/// \param torque         whose whole scatter is known
+/// \param least_between  least deviation of ln T between flanges: a description may miss the flange by more than like
+///                       fasteners scatter, as where the bolts are of another class
+/// \return its prior: 0.64 of the variance between flanges and 0.36 within one (judgement), with heavy tails
+inline FreeTorquePrior prior_of(const Lognormal& torque, double least_between = 0) noexcept {
+  const double deviation = std::max(1e-3, torque.log_deviation());
+  return {torque.median, heavy_scale * std::max(least_between, 0.8 * deviation), heavy_scale * 0.6 * deviation, 0.4,
+          true};
 }
+
+/// Chances at which a prediction is kept.
+inline constexpr int learned_points = 9;
+inline constexpr double learned_chances[learned_points] = {0.01, 0.05, 0.15, 0.3, 0.5, 0.7, 0.85, 0.95, 0.99};
 
 /// Breakaway torque of the fasteners still to come.
 struct Learned {
@@ -34,6 +49,8 @@ struct Learned {
   Band<Torque> median;   ///< median of this flange
   Lognormal predictive;  ///< lognormal of the same log mean and variance as the prediction
   int count = 0;         ///< outcomes used
+  /// The prediction itself, at `learned_chances`: an interface has the band.
+  std::array<double, learned_points> quantiles{};
 
   template <class V>
   static void fields(V&& visit) {
@@ -50,11 +67,22 @@ namespace detail {
 struct LearnGrid {
   static constexpr int means = 81, deviations = 41;
   double mean[means], deviation[deviations], weight[means][deviations];
+  bool heavy = false;
+
+  double log_density(double z) const noexcept { return heavy ? heavy_log_density(z) : -z * z / 2; }
+  double density(double z) const noexcept {
+    return heavy ? heavy_density(z) : std::exp(-z * z / 2) * 0.39894228040143267794;
+  }
+  double chance_above(double z) const noexcept { return heavy ? heavy_chance_above(z) : normal_chance(-z); }
+  double log_chance_above(double z) const noexcept {
+    return heavy ? std::log(heavy_chance_above(z)) : log_normal_chance(-z);
+  }
 
   // Centres and half widths of the grid.
   void fill(const FreeTorquePrior& prior, const std::vector<Neighbour>& undone, double m, double dm, double l,
             double dl) {
     const double centre = std::log(prior.median), doubt = prior.within_doubt;
+    heavy = prior.heavy_tails;
     double best = -HUGE_VAL;
     for (int j = 0; j < deviations; ++j) {
       const double log_deviation = l + dl * (2.0 * j / (deviations - 1) - 1);
@@ -63,10 +91,10 @@ struct LearnGrid {
       for (int i = 0; i < means; ++i) {
         mean[i] = m + dm * (2.0 * i / (means - 1) - 1);
         const double a = (mean[i] - centre) / prior.between;
-        double sum = -(a * a + b * b) / 2;
+        double sum = log_density(a) - b * b / 2;
         for (const Neighbour& one : undone) {
           const double z = (std::log(one.torque.si) - mean[i]) / deviation[j];
-          sum += one.how == Neighbour::How::freed ? -z * z / 2 - log_deviation : log_normal_chance(-z);
+          sum += one.how == Neighbour::How::freed ? log_density(z) - log_deviation : log_chance_above(z);
         }
         weight[i][j] = sum;
         best = std::max(best, sum);
@@ -88,21 +116,34 @@ struct LearnGrid {
       for (int j = 0; j < deviations; ++j) second += weight[i][j] * (of(i, j) - first) * (of(i, j) - first);
     return {first, second};
   }
+  /// \return ln T below which the median of this flange lies with this chance
+  double median_quantile(double chance) const {
+    const double half = (mean[1] - mean[0]) / 2;
+    double below = 0;
+    for (int i = 0; i < means; ++i) {
+      double here = 0;
+      for (const double w : weight[i]) here += w;
+      if (below + here >= chance) return mean[i] + half * (2 * (chance - below) / here - 1);
+      below += here;
+    }
+    return mean[means - 1];
+  }
   /// \return the torque below which the next fastener comes free with this chance; Newton from `start`, kept in bounds
   double quantile(double chance, double start) const {
-    double low = mean[0] - 8 * deviation[deviations - 1], high = mean[means - 1] + 8 * deviation[deviations - 1];
+    const double reach = (heavy ? 40 : 8) * deviation[deviations - 1];
+    double low = mean[0] - reach, high = mean[means - 1] + reach;
     double x = start;
     for (int step = 0; step < 60; ++step) {
-      double below = 0, density = 0;
+      double below = 0, slope = 0;
       for (int i = 0; i < means; ++i)
         for (int j = 0; j < deviations; ++j)
           if (weight[i][j] > 1e-12) {
             const double z = (x - mean[i]) / deviation[j];
-            below += weight[i][j] * normal_chance(z);
-            density += weight[i][j] * std::exp(-z * z / 2) * 0.39894228040143267794 / deviation[j];
+            below += weight[i][j] * (1 - chance_above(z));
+            slope += weight[i][j] * density(z) / deviation[j];
           }
       (below < chance ? low : high) = x;
-      const double newton = x - (below - chance) / density;
+      const double newton = x - (below - chance) / slope;
       const double next = newton > low && newton < high ? newton : (low + high) / 2;
       const bool done = std::fabs(next - x) < 1e-9;
       x = next;
@@ -149,14 +190,23 @@ inline Outcome<Learned> try_learn(const FreeTorquePrior& prior, const std::vecto
     l = log_mean;
   }
   const auto [mean, variance] = grid.moments(mean_at);
-  const double within = grid.moments([&](int, int j) { return grid.deviation[j] * grid.deviation[j]; }).first;
+  // The variance of Student's distribution with four degrees of freedom is twice its squared scale.
+  const double spread = prior.heavy_tails ? 2 : 1;
+  const double within = spread * grid.moments([&](int, int j) { return grid.deviation[j] * grid.deviation[j]; }).first;
   constexpr double z = 1.64485362695147271486;
-  const double whole = z * std::sqrt(variance + within), own = z * std::sqrt(variance);
-  const auto next = [&](double chance, double start) { return Torque(grid.quantile(chance, start)); };
-  return Learned{{next(0.05, mean - whole), next(0.5, mean), next(0.95, mean + whole)},
-                 {Torque(std::exp(mean - own)), Torque(std::exp(mean)), Torque(std::exp(mean + own))},
-                 {std::exp(mean), std::sqrt(std::expm1(variance + within))},
-                 static_cast<int>(undone.size())};
+  const double whole = std::sqrt(variance + within), own = z * std::sqrt(variance);
+  // Quantiles, for tails that are cut off hardly matter to them; a normal distribution has them from its moments.
+  const auto median = [&](double chance, double by_moments) {
+    return Torque(std::exp(prior.heavy_tails ? grid.median_quantile(chance) : by_moments));
+  };
+  Learned out{{},
+              {median(0.05, mean - own), median(0.5, mean), median(0.95, mean + own)},
+              {std::exp(mean), std::sqrt(std::expm1(variance + within))},
+              static_cast<int>(undone.size())};
+  for (std::size_t i = 0; i < learned_points; ++i)
+    out.quantiles[i] = grid.quantile(learned_chances[i], mean + whole * normal_quantile(learned_chances[i]));
+  out.torque = {Torque(out.quantiles[1]), Torque(out.quantiles[4]), Torque(out.quantiles[7])};
+  return out;
 }
 
 /// \copydoc try_learn

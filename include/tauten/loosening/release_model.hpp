@@ -1,12 +1,17 @@
 // What decides how a stuck fastener ends, as numbers to draw from.
 #pragma once
 
+#include <array>
+#include <memory>
+
 #include "tauten/base/lognormal.hpp"
 
 namespace tauten {
 
 /// A capacity that nothing reaches: the mode is absent.
 inline constexpr Lognormal never_reached{1e30, 0};
+
+struct LearnedShift;
 
 /// The scattering inputs of one fastener under a slowly growing torque. SI throughout; all are independent.
 /// Variations do not depend on the rust, so that more rust shifts every outcome the same way (see `rust_states`).
@@ -23,8 +28,10 @@ struct ReleaseModel {
   double lift = 0;           ///< P/(2 pi), m
   double thread_floor = 0;   ///< least growth that a lubricant can bring about
   double bearing_floor = 0;
-  double greatest_preload = 1e30;  ///< the bolt would have yielded beyond it, N
-  double learned = 1;              ///< factor on the breakaway torque from like fasteners
+  double greatest_preload = 1e30;               ///< the bolt would have yielded beyond it, N
+  double learned = 1;                           ///< factor on the breakaway torque from like fasteners
+  std::shared_ptr<const LearnedShift> shift{};  ///< what is left to what was learned of them
+  bool as_learned = false;                      ///< nothing has changed it since
 
   // What gives.
   Lognormal shear;              ///< torsion capacity of the sound bolt, no tension, N.m
@@ -36,10 +43,34 @@ struct ReleaseModel {
   Lognormal arm = never_reached;
 
   // What heat needs to know.
-  double diameter = 0;       ///< m
-  double nut_diameter = 0;   ///< m
-  double stress_area = 0;    ///< m^2
-  double rust_pressure = 0;  ///< on the flanks, median, Pa
+  double nut_rise = 0, bolt_rise = 0;          ///< above the room, K
+  std::shared_ptr<const ReleaseModel> room{};  ///< the same at room temperature, where it is not
+  double diameter = 0;                         ///< m
+  double nut_diameter = 0;                     ///< m
+  double stress_area = 0;                      ///< m^2
+  double nut_expansion = 11.5e-6;              ///< of what holds the thread, 1/K
+  double rust_pressure = 0;                    ///< on the flanks, median, Pa
+};
+
+/// The torques of one end as they were drawn, and the factor on each that gives them the learned distribution.
+struct LearnedCurve {
+  static constexpr int size = 9;
+  std::array<float, size> torque{}, factor{};  ///< a factor of 0: nothing was learned
+
+  float factor_at(float x) const noexcept {
+    if (!(x > torque[0])) return factor[0];
+    for (std::size_t i = 1; i < size; ++i)
+      if (x <= torque[i])
+        return factor[i - 1] + (factor[i] - factor[i - 1]) * (x - torque[i - 1]) / (torque[i] - torque[i - 1]);
+    return factor[size - 1];
+  }
+};
+
+/// What was learned, against a model that comes near to it: each trial of that model has its factor, which it keeps
+/// when aids change the model.
+struct LearnedShift {
+  ReleaseModel base;
+  LearnedCurve free, shear, round;
 };
 
 }  // namespace tauten

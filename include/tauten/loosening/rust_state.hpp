@@ -9,8 +9,17 @@
 
 namespace tauten {
 
-/// How far a joint has rusted, from best to worst; the last one lies beside the row.
-enum class Rust : unsigned char { clean, aged_dry, light_rust, rusted, heavy_rust, loose_but_rusted_in };
+/// How far a joint has rusted, from best to worst; the last three lie beside the row.
+enum class Rust : unsigned char {
+  clean,
+  aged_dry,
+  light_rust,
+  rusted,
+  heavy_rust,
+  loose_but_rusted_in,
+  galled_stainless,
+  seized_in_aluminium
+};
 
 /// What a state of rust does. Nine of ten cases lie in the band of each quantity.
 ///
@@ -97,12 +106,33 @@ inline constexpr RustState rust_states[] = {
      {200e-6, metal_loss_variation},
      false,
      rust_source},
+    {Rust::galled_stainless,
+     "galled_stainless",
+     "stainless steel that has galled: it jams and tightens as it turns",
+     {3.5, growth_variation},
+     {1.6, growth_variation},
+     {10e6, bond_variation},
+     {0, bond_variation},
+     {0, metal_loss_variation},
+     true,
+     rust_source},
+    {Rust::seized_in_aluminium,
+     "seized_in_aluminium",
+     "steel seized in aluminium, white powder around the thread",
+     {2.6, growth_variation},
+     {1.6, growth_variation},
+     {4e6, bond_variation},
+     {0.06, bond_variation},
+     {30e-6, metal_loss_variation},
+     true,
+     rust_source},
 };
 
 template <>
 struct Words<Rust> {
   static constexpr const char* list[] = {rust_states[0].key, rust_states[1].key, rust_states[2].key,
-                                         rust_states[3].key, rust_states[4].key, rust_states[5].key};
+                                         rust_states[3].key, rust_states[4].key, rust_states[5].key,
+                                         rust_states[6].key, rust_states[7].key};
 };
 
 /// \return the state

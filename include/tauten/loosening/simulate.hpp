@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <numeric>
 #include <optional>
 #include <vector>
 
@@ -45,8 +46,21 @@ struct Draws {
   alignas(64) float torque[modes][size];
 };
 
-/// Fills the trials `first` to `first + Draws::size - 1`.
-inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first, Draws& out) noexcept {
+/// Which trials a block is made of.
+struct Block {
+  alignas(64) std::uint64_t trial[Draws::size];
+
+  explicit Block(std::uint64_t first) noexcept {
+    for (std::uint64_t i = 0; i < Draws::size; ++i) trial[i] = first + i;
+  }
+  /// Those of a list from a place on; the last one fills up an incomplete block.
+  Block(const std::vector<std::uint64_t>& list, std::uint64_t first) noexcept {
+    for (std::uint64_t i = 0; i < Draws::size; ++i) trial[i] = list[std::min<std::size_t>(first + i, list.size() - 1)];
+  }
+};
+
+/// Fills the torques of a block, what was learned left out.
+inline void draw_model(const ReleaseModel& m, std::uint64_t seed, const Block& of, Draws& out) noexcept {
   constexpr int size = Draws::size;
   const Lognormal factors[12] = {m.preload, m.thread_growth, m.bearing_growth, m.bond,   m.rust,   m.prevailing,
                                  m.shear,   m.section_loss,  m.drive,          m.socket, m.square, m.arm};
@@ -54,7 +68,7 @@ inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first,
   alignas(64) float x[12][size];
   for (std::uint32_t block = 0; block < 3; ++block)
     for (int i = 0; i < size; ++i) {
-      const std::uint64_t trial = first + static_cast<std::uint64_t>(i);
+      const std::uint64_t trial = of.trial[i];
       const Philox4 words =
           philox4x32({{static_cast<std::uint32_t>(trial), static_cast<std::uint32_t>(trial >> 32), block, 0}}, seed);
       for (std::uint32_t j = 0; j < 4; ++j) bits[4 * block + j][i] = words.word[j];
@@ -97,6 +111,30 @@ inline void draw(const ReleaseModel& m, std::uint64_t seed, std::uint64_t first,
         x[6][i] * SectionParts::corroded_torsion(loss[i]) * SectionParts::torsion_beside_tension(tension[i]);
 }
 
+inline void draw(const ReleaseModel& m, std::uint64_t seed, const Block& of, Draws& out) noexcept;
+
+/// Multiplies the torques by what was learned of like fasteners, the earlier first.
+/// \param same  they were drawn from the model that was learned of
+inline void apply(const LearnedShift& shift, bool same, std::uint64_t seed, const Block& of, Draws& out) noexcept {
+  if (shift.base.shift) apply(*shift.base.shift, same && shift.base.as_learned, seed, of, out);
+  Draws drawn;
+  if (!same) draw(shift.base, seed, of, drawn);
+  const Draws& before = same ? out : drawn;
+  const auto scale = [&](const LearnedCurve& curve, Draws::Mode mode) {
+    for (int i = 0; i < Draws::size && curve.factor[0] > 0; ++i)
+      out.torque[mode][i] *= curve.factor_at(before.torque[mode][i]);
+  };
+  scale(shift.free, Draws::free);
+  scale(shift.shear, Draws::shear);
+  scale(shift.round, Draws::rounded);
+}
+
+/// Fills the torques of a block.
+inline void draw(const ReleaseModel& m, std::uint64_t seed, const Block& of, Draws& out) noexcept {
+  draw_model(m, seed, of, out);
+  if (m.shift) apply(*m.shift, m.as_learned, seed, of, out);
+}
+
 }  // namespace detail
 
 /// What a simulation found: for every torque, how many trials had ended by then and in which way.
@@ -108,11 +146,19 @@ class Simulation {
   Simulation(std::uint64_t trials, double greatest) : trials_(trials), greatest_(greatest) {}
 
   /// \return number of trials that count; the standard error of a chance p is sqrt(p (1 - p)/trials)
-  std::uint64_t trials() const noexcept { return trials_ - left_out_; }
+  std::uint64_t trials() const noexcept {
+    std::uint64_t left = trials_;
+    for (const std::uint64_t some : left_out_) left -= some;
+    return left;
+  }
   /// \return number of all trials
   std::uint64_t drawn() const noexcept { return trials_; }
-  /// Takes out of the count some trials that are known not to be the case.
-  void leave_out(std::uint64_t some) noexcept { left_out_ += some; }
+  /// Takes out of the count some trials that are known not to be the case: they would have ended this way before.
+  void leave_out(int way, std::uint64_t some) noexcept { left_out_[std::size_t(way)] += some; }
+  /// \return the share of all trials that ended this way before those that count were left: what was already risked
+  double spent(int way) const noexcept {
+    return static_cast<double>(left_out_[std::size_t(way)]) / static_cast<double>(trials_);
+  }
   /// \return the torque beyond which nothing was looked at, because everything has ended there
   Torque greatest() const noexcept { return Torque(greatest_); }
   /// \return the chances with the torque limited to `limit`
@@ -137,16 +183,30 @@ class Simulation {
     c.not_moving = std::max(0.0, 1 - c.free - c.shear - c.round - c.tool);
     return c;
   }
-  /// \return the greatest limit that keeps the chance of shearing at or below `risk`; `greatest()` if every limit does
-  Torque limit_for_shear(double risk) const noexcept { return limit_for(1, risk); }
+  /// \return the greatest limit that keeps the chance of shearing at or below `risk`, what was already risked included;
+  ///         `greatest()` if every limit does
+  Torque limit_for_shear(double risk) const noexcept { return limit_for(1, std::max(0.0, risk - spent(1))); }
+  /// \return the same for corners that round off, or a recess that strips
+  Torque limit_for_corners(double risk) const noexcept { return limit_for(2, std::max(0.0, risk - spent(2))); }
+  /// \return the limit beyond which more torque breaks bolt, drive or tool more often than it frees: where those freed,
+  ///         less those broken, are most
+  Torque limit_for_balance() const noexcept {
+    const auto gained = [&](int bin) { return share(0, bin) - share(1, bin) - share(2, bin) - share(3, bin); };
+    double sum = gained(0), most = std::max(0.0, sum);
+    int place = 0;
+    for (int bin = 1; bin <= bins; ++bin)
+      if ((sum += gained(bin)) > most) most = sum, place = bin;
+    return Torque(greatest_ * place / bins);
+  }
   /// \return the limit at which all but a hundredth of what any torque frees has come free: beyond it, more torque gains
   /// next to nothing
   Torque limit_for_gain() const noexcept { return limit_for(0, 0.99 * ended(0, greatest_)); }
 
   void add(const Simulation& other) noexcept {
-    left_out_ += other.left_out_;
-    for (int way = 0; way < ways; ++way)
+    for (int way = 0; way < ways; ++way) {
+      left_out_[std::size_t(way)] += other.left_out_[std::size_t(way)];
       for (int bin = 0; bin <= bins; ++bin) count(way, bin) += other.count_[std::size_t(way)][std::size_t(bin)];
+    }
   }
   std::uint32_t& count(int way, int bin) noexcept { return count_[std::size_t(way)][std::size_t(bin)]; }
 
@@ -173,8 +233,9 @@ class Simulation {
     return Torque(greatest_);
   }
 
-  std::uint64_t trials_, left_out_ = 0;
+  std::uint64_t trials_;
   double greatest_;
+  std::array<std::uint64_t, ways> left_out_{};
   std::array<std::array<std::uint32_t, bins + 1>, ways> count_{};
 };
 
@@ -204,15 +265,18 @@ struct Ends {
   }
 };
 
-/// Fills in which of the trials from `first` on count: those that bore what is known to have been borne.
-inline void borne(const std::optional<Held>& held, std::uint64_t seed, std::uint64_t first, Draws& room,
-                  bool (&counts)[Draws::size]) noexcept {
-  std::fill_n(counts, Draws::size, true);
+inline constexpr std::int8_t counts = -1;
+
+/// Fills in how the trials of a block ended before: `counts` for those that bore what is known to have been borne.
+inline void borne(const std::optional<Held>& held, std::uint64_t seed, const Block& of, Draws& room,
+                  std::int8_t (&before)[Draws::size]) noexcept {
+  std::fill_n(before, Draws::size, counts);
   if (!held) return;
-  draw(held->model, seed, first, room);
+  draw(held->model, seed, of, room);
   const Ends ends(room);
   const auto torque = static_cast<float>(held->torque.si);
-  for (int i = 0; i < Draws::size; ++i) counts[i] = ends.torque[i] > torque;
+  for (int i = 0; i < Draws::size; ++i)
+    if (!(ends.torque[i] > torque)) before[i] = static_cast<std::int8_t>(ends.way[i]);
 }
 
 }  // namespace detail
@@ -228,40 +292,85 @@ inline double end_of_range(const ReleaseModel& m) noexcept {
   return std::max(1e-3, std::min(end, held > 0 ? held : end));
 }
 
+/// Fasteners that are still stuck after some pulls, and how the others of them all ended.
+struct Stuck {
+  std::vector<std::uint64_t> trial;  ///< those that are stuck
+  std::vector<float> torque;         ///< at which each of them ends in the last simulation
+  std::vector<std::int8_t> way;      ///< and how
+  std::array<std::uint64_t, Simulation::ways> ended{};
+  std::uint64_t all = 0;
+
+  /// Leaves those that go on being stuck after a pull to a torque.
+  void pull(Torque limit) {
+    std::size_t left = 0;
+    for (std::size_t i = 0; i < trial.size(); ++i) {
+      // An arm that gives out ends a pull, not the fastener.
+      if ((way[i] == detail::Draws::arm && torque[i] >= 0) || static_cast<double>(torque[i]) > limit.si)
+        trial[left++] = trial[i];
+      else
+        ++ended[static_cast<std::size_t>(way[i])];
+    }
+    trial.resize(left);
+  }
+};
+
 /// Runs `trials` fasteners. The same seed gives the same counts on any number of threads.
 /// \param greatest  upper end of the torques looked at, N.m; 0 to choose by `end_of_range`
 /// \param held      trials that would have ended up to its torque do not count. A trial is one fastener under either
 ///                  model: the draws are the same, so that a bolt that sits tight before an aid does so after it
+/// \param stuck     if given: filled with the trials that count; if it has some already, only those are run
 inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std::uint64_t seed = 1, int threads = 1,
-                           double greatest = 0, const std::optional<Held>& held = std::nullopt) {
+                           double greatest = 0, const std::optional<Held>& held = std::nullopt,
+                           Stuck* stuck = nullptr) {
   using detail::Draws;
   const double end = greatest > 0 ? greatest : end_of_range(model);
   const auto per_torque = static_cast<float>(Simulation::bins / end);
-  const std::uint64_t blocks = (trials + Draws::size - 1) / Draws::size;
+  const bool some = stuck != nullptr && stuck->all > 0;
+  const std::uint64_t run = some ? stuck->trial.size() : trials;
+  const std::uint64_t blocks = (run + Draws::size - 1) / Draws::size;
+  if (stuck != nullptr) {
+    stuck->torque.assign(run, 0.0f);
+    stuck->way.assign(run, 0);
+  }
   const auto work = [&](std::uint64_t from, std::uint64_t to, Simulation& result) {
     Draws draws;
     for (std::uint64_t block = from; block < to; ++block) {
-      const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, trials - block * Draws::size));
       const std::uint64_t first = block * Draws::size;
-      alignas(64) bool counts[Draws::size];
-      detail::borne(held, seed, first, draws, counts);
-      result.leave_out(static_cast<std::uint64_t>(std::count(counts, counts + count, false)));
-      detail::draw(model, seed, first, draws);
+      const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, run - first));
+      const detail::Block of = some ? detail::Block(stuck->trial, first) : detail::Block(first);
+      alignas(64) std::int8_t before[Draws::size];
+      detail::borne(held, seed, of, draws, before);
+      for (int i = 0; held && i < count; ++i)
+        if (before[i] != detail::counts) result.leave_out(before[i], 1);
+      detail::draw(model, seed, of, draws);
       const detail::Ends ends(draws);
       alignas(64) std::int32_t place[Draws::size];
       for (int i = 0; i < Draws::size; ++i)
         place[i] = static_cast<std::int32_t>(smaller(ends.torque[i] * per_torque, float{Simulation::bins}));
       for (int i = 0; i < Draws::size; ++i) place[i] += ends.torque[i] > 0.0f ? 1 : 0;
       for (int i = 0; i < count; ++i)
-        if (counts[i] && place[i] <= Simulation::bins) ++result.count(ends.way[i], place[i]);
+        if (before[i] == detail::counts && place[i] <= Simulation::bins) ++result.count(ends.way[i], place[i]);
+      if (stuck == nullptr) continue;
+      for (int i = 0; i < count; ++i) {
+        const std::size_t at = first + static_cast<std::size_t>(i);
+        stuck->torque[at] = before[i] == detail::counts ? ends.torque[i] : -1.0f;  // below any limit: it has ended
+        stuck->way[at] = static_cast<std::int8_t>(before[i] == detail::counts ? ends.way[i] : before[i]);
+      }
     }
   };
-  Simulation total(trials, end);
+  Simulation total(some ? stuck->all : trials, end);
   const auto shares = static_cast<std::uint64_t>(std::clamp(threads, 1, 256));
   std::vector<Simulation> parts(shares, Simulation(trials, end));
   detail::share_out(shares, threads,
                     [&](std::uint64_t i) { work(blocks * i / shares, blocks * (i + 1) / shares, parts[i]); });
   for (const Simulation& part : parts) total.add(part);
+  if (some) {
+    for (int way = 0; way < Simulation::ways; ++way) total.leave_out(way, stuck->ended[static_cast<std::size_t>(way)]);
+  } else if (stuck != nullptr) {
+    stuck->all = trials;
+    stuck->trial.resize(trials);
+    std::iota(stuck->trial.begin(), stuck->trial.end(), std::uint64_t{0});
+  }
   return total;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/band.hpp"
+#include "tauten/loosening/learn.hpp"
 #include "tauten/loosening/simulate.hpp"
 
 namespace tauten::detail {
@@ -13,17 +14,21 @@ struct TorqueSample {
 
   /// \param held  draws that would have ended up to its torque are left out; more blocks are drawn in their place, up to
   ///              a bound, so that a band stands on as many as may be
-  TorqueSample(const ReleaseModel& model, std::uint64_t seed, const std::optional<Held>& held = std::nullopt) {
+  TorqueSample(const ReleaseModel& model, std::uint64_t seed, const std::optional<Held>& held = std::nullopt,
+               bool sorted = true) {
     Draws draws;
     constexpr std::uint64_t most = 16 * size;
     for (std::uint64_t first = 0; first < most && torque[0].size() < size; first += Draws::size) {
-      alignas(64) bool counts[Draws::size];
-      borne(held, seed, first, draws, counts);
-      draw(model, seed, first, draws);
+      alignas(64) std::int8_t before[Draws::size];
+      const Block block(first);
+      borne(held, seed, block, draws, before);
+      draw(model, seed, block, draws);
       for (int i = 0; i < Draws::size; ++i)
-        for (int mode = 0; mode < Draws::modes && counts[i]; ++mode) torque[mode].push_back(draws.torque[mode][i]);
+        for (int mode = 0; mode < Draws::modes && before[i] == counts; ++mode)
+          torque[mode].push_back(draws.torque[mode][i]);
     }
-    for (auto& list : torque) std::sort(list.begin(), list.end());
+    for (auto& list : torque)
+      if (sorted) std::sort(list.begin(), list.end());
   }
   Band<Torque> band(Draws::Mode mode) const {
     const auto at = [&](double share) {
@@ -31,6 +36,20 @@ struct TorqueSample {
       return Torque(static_cast<double>(torque[mode][static_cast<std::size_t>(share * last)]));
     };
     return {at(0.05), at(0.5), at(0.95)};
+  }
+  /// \param learned  what the torque of a mode should be
+  /// \return the factors that make it so
+  LearnedCurve curve(Draws::Mode mode, const Learned& learned) const {
+    LearnedCurve out;
+    std::size_t none = 0;  // trials that need no torque need no factor either
+    while (none < torque[mode].size() && !(torque[mode][none] > 1e-6f)) ++none;
+    const auto last = static_cast<double>(torque[mode].size() - 1 - none);
+    if (!(last > 0)) return out;
+    for (std::size_t i = 0; i < learned_points; ++i) {
+      out.torque[i] = torque[mode][none + static_cast<std::size_t>(learned_chances[i] * last)];
+      out.factor[i] = static_cast<float>(learned.quantiles[i]) / out.torque[i];
+    }
+    return out;
   }
   std::size_t count() const noexcept { return torque[0].size(); }
   /// Lognormal of the same log mean and variance as the torque of a mode, trials that need none left out.
@@ -57,14 +76,14 @@ inline ReleaseModel with_learned(ReleaseModel m, const Lognormal& before, const 
     const double deviation = part->log_deviation() * ratio;
     part->variation = std::sqrt(std::expm1(deviation * deviation));
   }
-  m.learned *= learned.median / TorqueSample(m, seed).lognormal(Draws::free).median;
+  m.learned *= learned.median / TorqueSample(m, seed, std::nullopt, false).lognormal(Draws::free).median;
   return m;
 }
 
 /// Moves the strength of the shank until the torque at the head that shears it has the learned median, and lets it
 /// scatter more where like bolts do. What rubs under the head stays; strength in tension goes with that in torsion.
 inline ReleaseModel with_learned_shank(ReleaseModel m, const Lognormal& learned, std::uint64_t seed) {
-  const auto sheared = [&] { return TorqueSample(m, seed).lognormal(Draws::shear); };
+  const auto sheared = [&] { return TorqueSample(m, seed, std::nullopt, false).lognormal(Draws::shear); };
   const double more = square(learned.log_deviation()) - square(sheared().log_deviation());
   if (more > 0) m.shear.variation = std::sqrt(std::expm1(square(m.shear.log_deviation()) + more));
   for (int pass = 0; pass < 6; ++pass) {

@@ -13,9 +13,9 @@ namespace tauten {
 
 /// How a breaking torque was found.
 enum class BreakingBasis : unsigned char {
-  printed,       ///< the figure of ISO 898-7 or ISO 3506-1
-  formula,       ///< the formula of ISO 898-7 on the least root diameter of a 6g thread; its ratio is an estimate for
-                 ///< austenitic steel
+  printed,  ///< the figure of ISO 898-7 or ISO 3506-1
+  formula,  ///< the formula of ISO 898-7 on the minimum root diameter of a 6g thread, below M1.6 6h; its ratio is an estimate for
+            ///< austenitic steel
   fully_plastic  ///< shear strength over the whole root section: where ISO 898-7 gives no torsion ratio
 };
 
@@ -56,7 +56,8 @@ inline Outcome<MinimumBreakingTorque> try_minimum_breaking_torque(const Thread& 
       return MinimumBreakingTorque{Torque(row.torque), BreakingBasis::printed, source, source.seen};
     }
 
-  const Outcome<BoltLimits> limits = detail::bolt_limits_even_remembered(t, "6g");
+  // Threads below M1.6 are made without allowance.
+  const Outcome<BoltLimits> limits = detail::bolt_limits_even_remembered(t, t.diameter.si < 1.5e-3 ? "6h" : "6g");
   if (!limits) return limits.error();
   const double root = limits->root_diameter.min.si;
   const double strength = found->tensile_strength.si;

@@ -101,7 +101,7 @@ inline Error no_such_diameter(std::string_view text, double diameter) {
   }
   std::string nearest = below ? below->designation : "";
   if (above) nearest += (below ? " and " : "") + std::string(above->designation);
-  return refuse("thread", shown(text) + " is no ISO 261 size from M1 to M64; the nearest " +
+  return refuse("thread", shown(text) + " is not an ISO 261 size from M1 to M64; the nearest " +
                               (below && above ? "are " : "is ") + nearest);
 }
 
@@ -112,7 +112,7 @@ inline Error no_such_pitch(std::string_view text, double pitch, const std::vecto
     pitches += (pitches.empty() ? "" : ", ") + mm_text(size.pitch.si);
     if (std::fabs(size.pitch.si - pitch) < std::fabs(nearest->pitch.si - pitch)) nearest = &size;
   }
-  std::string sentence = shown(text) + " is no ISO 261 size; " + sizes.front().size() + " comes with " +
+  std::string sentence = shown(text) + " is not an ISO 261 size; " + sizes.front().size() + " comes with " +
                          (sizes.size() > 1 ? "pitches " : "pitch ") + pitches + " mm; did you mean " + nearest->name() +
                          "?";
   if (pitch >= 10e-3) sentence += " If " + mm_text(pitch) + " mm is the length of the bolt, leave it out";
@@ -162,7 +162,7 @@ inline Outcome<Thread> try_parse_thread(std::string_view text) {
 }
 
 /// \copydoc try_parse_thread
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Thread thread(std::string_view text) { return try_parse_thread(text).value(); }
 
 }  // namespace tauten

@@ -84,11 +84,11 @@ struct RootDiameter {
 /// \copydoc RootDiameter
 inline constexpr Formula<RootDiameter> root_diameter{};
 
-/// Least root diameter of a bolt whose pitch diameter is at its lower limit, root radius 0.125 P: d_2min - H + P/4.
+/// Minimum root diameter of a bolt whose pitch diameter is at its lower limit, root radius 0.125 P: d_2min - H + P/4.
 /// This root carries the breaking torques of ISO 898-7.
 struct MinimumRootDiameter {
   static constexpr const char* name = "minimum_root_diameter";
-  static constexpr const char* summary = "Least root diameter of the bolt thread";
+  static constexpr const char* summary = "Minimum root diameter of the bolt thread";
   static constexpr Arg inputs[] = {
       {"minimum_pitch_diameter", "d_2min", Dim::length, positive},
       {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},

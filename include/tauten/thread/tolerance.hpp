@@ -9,13 +9,13 @@
 
 namespace tauten {
 
-/// Greatest and least size of one diameter.
+/// Maximum and minimum size of one diameter.
 struct SizeLimits {
   Length max;
   Length min;
 };
 
-/// Limits of a bolt thread. The root is rounded: at H/6 for the greatest, with radius 0.125 P for the least d_3.
+/// Limits of a bolt thread. The root is rounded: at H/6 for the maximum, with radius 0.125 P for the minimum d_3.
 struct BoltLimits {
   SizeLimits diameter;          ///< major diameter d
   SizeLimits pitch_diameter;    ///< d_2
@@ -26,7 +26,7 @@ struct BoltLimits {
 
 /// Limits of a nut thread. Its major diameter has no upper limit.
 struct NutLimits {
-  Length diameter_min;          ///< least major diameter D
+  Length diameter_min;          ///< minimum major diameter D
   SizeLimits pitch_diameter;    ///< D_2
   SizeLimits minor_diameter;    ///< D_1
   std::string tolerance_class;  ///< "6H"
@@ -44,7 +44,7 @@ struct ThreadTolerances {
 };
 
 /// \param external  true for a bolt thread
-/// \return the figures, remembered ones included, or an error where ISO 965-1 has none
+/// \return the figures, also those from memory, or an error where ISO 965-1 has none
 inline Outcome<ThreadTolerances> thread_tolerances(const Thread& t, std::string_view name, bool external) {
   const auto fail = [&](const std::string& why) {
     return refuse("tolerance_class", "tolerance class " + shown(name) + " for " + t.name() + ": " + why);
@@ -90,12 +90,13 @@ inline Outcome<ThreadTolerances> thread_tolerances(const Thread& t, std::string_
 }
 
 inline Error only_remembered(const Thread& t, std::string_view name) {
-  return refuse("tolerance_class", "tolerance class " + shown(name) + " for " + t.name() +
-                                       ": a figure of ISO 965-1 behind these limits is only remembered, not seen in " +
-                                       "print, and is not given as a limit; take the limits from the standard");
+  return refuse("tolerance_class",
+                "tolerance class " + shown(name) + " for " + t.name() +
+                    ": a figure of ISO 965-1 behind these limits is from memory, not checked against " +
+                    "print, and is not given as a limit; take the limits from the standard");
 }
 
-/// Limits of a bolt thread, also where they rest on remembered figures: for estimates that say so.
+/// Limits of a bolt thread, also where they rest on figures from memory: for estimates that say so.
 inline Outcome<BoltLimits> bolt_limits_even_remembered(const Thread& t, std::string_view name) {
   const Outcome<ThreadTolerances> figures = thread_tolerances(t, name, true);
   if (!figures) return figures.error();
@@ -108,6 +109,19 @@ inline Outcome<BoltLimits> bolt_limits_even_remembered(const Thread& t, std::str
                     {Length(d_3), Length(minimum_root_diameter.si(d_2min, t.pitch.si))},
                     std::string(name),
                     figures->seen};
+}
+
+/// The same of a nut thread.
+inline Outcome<NutLimits> nut_limits_even_remembered(const Thread& t, std::string_view name) {
+  const Outcome<ThreadTolerances> figures = thread_tolerances(t, name, false);
+  if (!figures) return figures.error();
+  const double D_2 = t.pitch_diameter().si + figures->deviation;
+  const double D_1 = t.minor_diameter().si + figures->deviation;
+  return NutLimits{Length(t.diameter.si + figures->deviation),
+                   {Length(D_2 + figures->pitch), Length(D_2)},
+                   {Length(D_1 + figures->crest), Length(D_1)},
+                   std::string(name),
+                   figures->seen};
 }
 
 }  // namespace detail
@@ -124,7 +138,7 @@ inline Outcome<BoltLimits> try_bolt_limits(const Thread& t, std::string_view tol
 }
 
 /// \copydoc try_bolt_limits
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline BoltLimits bolt_limits(const Thread& t, std::string_view tolerance_class = "") {
   return try_bolt_limits(t, tolerance_class).value();
 }
@@ -135,20 +149,13 @@ inline BoltLimits bolt_limits(const Thread& t, std::string_view tolerance_class 
 /// \return the limits, or an error if ISO 965-1 has no such class or its figures were not seen in print
 inline Outcome<NutLimits> try_nut_limits(const Thread& t, std::string_view tolerance_class = "") {
   if (tolerance_class.empty()) tolerance_class = t.tolerance_class.empty() ? "6H" : std::string_view(t.tolerance_class);
-  const Outcome<detail::ThreadTolerances> figures = detail::thread_tolerances(t, tolerance_class, false);
-  if (!figures) return figures.error();
-  if (figures->seen >= Seen::memory) return detail::only_remembered(t, tolerance_class);
-  const double D_2 = t.pitch_diameter().si + figures->deviation;
-  const double D_1 = t.minor_diameter().si + figures->deviation;
-  return NutLimits{Length(t.diameter.si + figures->deviation),
-                   {Length(D_2 + figures->pitch), Length(D_2)},
-                   {Length(D_1 + figures->crest), Length(D_1)},
-                   std::string(tolerance_class),
-                   figures->seen};
+  const Outcome<NutLimits> limits = detail::nut_limits_even_remembered(t, tolerance_class);
+  if (limits && limits->seen >= Seen::memory) return detail::only_remembered(t, tolerance_class);
+  return limits;
 }
 
 /// \copydoc try_nut_limits
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline NutLimits nut_limits(const Thread& t, std::string_view tolerance_class = "") {
   return try_nut_limits(t, tolerance_class).value();
 }

@@ -10,7 +10,7 @@ namespace tauten::table {
 /// One figure with how it was seen.
 struct Graded {
   double value;  ///< m; absent where the standard has no such grade
-  Seen seen;     ///< a figure that is only remembered must not be given as a limit
+  Seen seen;     ///< a figure from memory must not be given as a limit
 };
 
 /// Where the rows come from.

@@ -35,7 +35,7 @@ struct PreloadFromAngle {
   static constexpr const char* name = "preload_from_angle";
   static constexpr const char* summary = "Preload from an angle of turn, elastic joint";
   static constexpr Arg inputs[] = {
-      {"angle_of_turn", "theta", Dim::angle, any_sign},
+      {"angle_of_turn", "theta", Dim::angle, any_sign, within(-13, 13)},  // two turns; beyond, degrees are likely
       {"bolt_resilience", "delta_S", Dim::compliance, positive},
       {"plate_resilience", "delta_P", Dim::compliance, non_negative},
       {"pitch", "P", Dim::length, positive, within(0.2e-3, 8e-3)},

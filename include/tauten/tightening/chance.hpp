@@ -75,9 +75,7 @@ class TighteningChance {
   explicit TighteningChance(const TighteningOdds& odds) noexcept : odds_(odds) {
     for (int i = 0; i < nodes; ++i) {
       const double x = static_cast<double>(i - steps) / steps;
-      const double mu_G = odds.thread.at(x);
-      const auto slopes = ThreadIncline::of(odds.P, odds.d_2, mu_G, tan30<double>());
-      thread_lever_[place(i)] = odds.d_2 / 2 * ThreadIncline::tighten(slopes);
+      thread_lever_[place(i)] = ThreadIncline::lever(odds.P, odds.d_2, odds.thread.at(x));
       face_lever_[place(i)] = odds.face.at(x);
     }
   }

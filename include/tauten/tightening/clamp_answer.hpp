@@ -32,15 +32,15 @@ struct Face {
 
 /// A joint to be tightened, as a person knows it. What is not known stays empty.
 struct ClampJob {
-  std::string name{};            ///< how the joint is called in lists
-  Length socket{};               ///< width across flats that fits, or the size of the hexagon key; 0 if not known
-  bool inner_hexagon = false;    ///< `socket` is a hexagon key that fits into the head
-  std::string thread{};          ///< designation, "M10x1.25"; may be "" if a socket is given
-  std::string head{};            ///< standard of the turned head or nut, "ISO 4014"; "" for any
-  std::string property_class{};  ///< "10.9"; "" if there is no mark
-  Torque torque{};               ///< wrench torque (`clamp`)
-  Force clamp_load{};            ///< wanted clamp load (`torque_for`); 0 to go by `share`
-  double share = absent;  ///< wanted share of the proof load; absent: 0.75, as for joints that are taken apart again
+  std::string name{};                 ///< how the joint is called in lists
+  Length socket{};                    ///< width across flats that fits, or the size of the hexagon key; 0 if not known
+  bool inner_hexagon = false;         ///< `socket` is a hexagon key that fits into the head
+  std::string thread{};               ///< designation, "M10x1.25"; may be "" if a socket is given
+  std::string head{};                 ///< standard of the turned head or nut, "ISO 4014"; "" for any
+  std::string property_class{};       ///< "10.9"; "" if there is no mark
+  Torque torque{};                    ///< wrench torque (`clamp`)
+  Force clamp_load{};                 ///< wanted clamp load (`torque_for`); 0 to go by `share`
+  double share = absent;              ///< share of the proof load that the suggested torque aims at; absent: 0.75
   std::string condition = "unknown";  ///< what is on the threads, a key of `thread_condition`
   std::string face_condition{};       ///< what is under head or nut, if not the same
   std::string specified_condition{};  ///< the condition that the torque figure was meant for; "" if not known
@@ -54,34 +54,67 @@ struct ClampJob {
   Torsion torsion = Torsion::plastic;
 };
 
+/// What one fastener does at the torque if a certain condition is on thread and face.
+struct ConditionCase {
+  std::string condition;       ///< "oiled"
+  Band<Force> clamp_load;      ///< as in `ClampCandidate`
+  double chance_of_yield = 0;  ///< the same
+  double chance_of_breaking = 0;
+  Torque suggested_torque;
+  std::string verdict;
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("condition", &ConditionCase::condition);
+    visit("clamp_load", &ConditionCase::clamp_load);
+    visit("chance_of_yield", &ConditionCase::chance_of_yield);
+    visit("chance_of_breaking", &ConditionCase::chance_of_breaking);
+    visit("suggested_torque", &ConditionCase::suggested_torque);
+    visit("verdict", &ConditionCase::verdict);
+  }
+};
+
 /// What one fastener does at the torque.
 struct ClampCandidate {
-  std::string thread;              ///< "M10x1.25"
-  std::string head;                ///< standards of head and nut
-  std::string look;                ///< how to tell it from the others
-  int commonness = 1;              ///< 1 everyday .. 4 rare; common practice, no source
-  Length socket;                   ///< width across flats or key size
-  std::string property_class;      ///< as given, or what an unmarked head must be taken for
-  bool class_assumed = false;      ///< true if there was no mark to go by
-  Torque torque;                   ///< wrench setting
-  double wrench_accuracy = 0;      ///< relative, at this setting
-  Band<double> nut_factor;         ///< K = T/(F d)
-  Band<Force> clamp_load;          ///< most friction and weak wrench, typical, least friction and strong wrench, right
-                                   ///< after tightening; `absent` if the bolt may shear, which leaves none
-  Band<double> proof_share;        ///< clamp load over proof load
-  Band<double> yield_utilisation;  ///< stress while the wrench turns over yield strength, at its best and worst corner
-  Band<double> tensile_utilisation;  ///< the same over tensile strength, section fully plastic; from 1 on it twists off
-  bool limited_by_strength = false;  ///< the bolt may twist off before the torque is reached
+  std::string thread;          ///< "M10x1.25"
+  std::string head;            ///< standards of head and nut
+  std::string look;            ///< how to tell it from the others
+  int commonness = 1;          ///< 1 everyday .. 4 rare; common practice, no source
+  Length socket;               ///< width across flats or key size
+  std::string property_class;  ///< as given, or what an unmarked head must be taken for
+  bool class_assumed = false;  ///< true if there was no mark to go by
+  Torque torque;               ///< wrench setting
+  double wrench_accuracy = 0;  ///< relative, at this setting
+  Band<double> nut_factor;     ///< K = T/(F d)
+  Band<Force> clamp_load;      ///< right after tightening, in 19 of 20 cases among bolts that hold, and typical;
+                               ///< `absent` if half of the bolts break or more
+  Band<Force> worst_case;      ///< the same at the ends of friction and wrench, among bolts that hold
+  double chance_of_yield = 0;  ///< that a bolt that just meets its class stretches for good. Chances below 0.01
+                               ///< depend on the shape of the bands: read them as "below 1 in 100"
+  double chance_of_yield_as_sold = 0;  ///< the same of bolts as they are sold, 12 % stronger (varies by 6 %); judgement
+  double chance_of_breaking = 0;       ///< that a bolt that just meets its class breaks before the torque is reached
+  double chance_of_breaking_as_sold = 0;  ///< the same of bolts as they are sold
+  double chance_of_slack = 0;             ///< that the clamp load ends below half of the proof load, if the bolt holds
+  Band<double> proof_share;               ///< clamp load over proof load
+  Band<double> yield_utilisation;    ///< stress while the wrench turns over yield strength, at its best and worst case
+  Band<double> tensile_utilisation;  ///< the same over tensile strength, section fully plastic; from 1 on it breaks
   Force proof_load;
-  Torque right_torque;           ///< the setting that would be right for this condition; `absent` if there is none
-  Band<Force> right_clamp_load;  ///< what it leaves
-  std::string least_class;  ///< the lowest class of ISO 898-1 whose utilisation stays below nine tenths of yield at the
-                            ///< torque; "" if there is none
-  std::string verdict;      ///< slack, fit, near yield, yields, would shear
+  Torque suggested_torque;      ///< setting for this condition: the target torque, held back; `absent` if there is none
+  std::string suggested_limit;  ///< what it rests on: "share" (of the proof load), "chance of yield" (1 in 100) or
+                                ///< "worst case" (just yields; where friction is unknown); "" if there is none
+  Torque target_torque;  ///< setting that gives the share of the proof load at nominal friction, whatever the risk
+  Band<Force> suggested_clamp_load;  ///< clamp load at `suggested_torque`
+  Torque corrected_torque;  ///< setting here for the clamp load that the torque means under the specified condition, at
+                            ///< nominal friction; for `torque_for` the setting there. `absent` if none is specified
+  std::string least_class;  ///< the lowest class of ISO 898-1 of which fewer than 1 in 100 yield at the torque (unknown
+                            ///< friction: none in the worst case); "" if there is none
+  std::string verdict;      ///< slack, may be slack, within limits, may yield, yields, may break, breaks
   std::string meaning;      ///< the verdict in a sentence
+  std::string summary;      ///< the answer in one line
+  std::vector<ConditionCase> by_condition;  ///< unknown friction only: the answer if threads are dry, oiled or pasted
   std::vector<Notice> notices;
   std::vector<Figure> given;  ///< what the figures start from, with what was assumed
-  std::vector<Step> steps;    ///< how they came about: at the typical friction, then at the corners of the bands
+  std::vector<Step> steps;    ///< how they came about: at nominal friction, then in the worst cases
 
   template <class V>
   static void fields(V&& visit) {
@@ -96,16 +129,26 @@ struct ClampCandidate {
     visit("wrench_accuracy", &ClampCandidate::wrench_accuracy);
     visit("nut_factor", &ClampCandidate::nut_factor);
     visit("clamp_load", &ClampCandidate::clamp_load);
+    visit("worst_case", &ClampCandidate::worst_case);
+    visit("chance_of_yield", &ClampCandidate::chance_of_yield);
+    visit("chance_of_yield_as_sold", &ClampCandidate::chance_of_yield_as_sold);
+    visit("chance_of_breaking", &ClampCandidate::chance_of_breaking);
+    visit("chance_of_breaking_as_sold", &ClampCandidate::chance_of_breaking_as_sold);
+    visit("chance_of_slack", &ClampCandidate::chance_of_slack);
     visit("proof_share", &ClampCandidate::proof_share);
     visit("yield_utilisation", &ClampCandidate::yield_utilisation);
     visit("tensile_utilisation", &ClampCandidate::tensile_utilisation);
-    visit("limited_by_strength", &ClampCandidate::limited_by_strength);
     visit("proof_load", &ClampCandidate::proof_load);
-    visit("right_torque", &ClampCandidate::right_torque);
-    visit("right_clamp_load", &ClampCandidate::right_clamp_load);
+    visit("suggested_torque", &ClampCandidate::suggested_torque);
+    visit("suggested_limit", &ClampCandidate::suggested_limit);
+    visit("target_torque", &ClampCandidate::target_torque);
+    visit("suggested_clamp_load", &ClampCandidate::suggested_clamp_load);
+    visit("corrected_torque", &ClampCandidate::corrected_torque);
     visit("least_class", &ClampCandidate::least_class);
     visit("verdict", &ClampCandidate::verdict);
     visit("meaning", &ClampCandidate::meaning);
+    visit("summary", &ClampCandidate::summary);
+    visit("by_condition", &ClampCandidate::by_condition);
     visit("notices", &ClampCandidate::notices);
     visit("given", &ClampCandidate::given);
     visit("steps", &ClampCandidate::steps);

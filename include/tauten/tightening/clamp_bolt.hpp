@@ -29,12 +29,14 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
                  {first, first, first},
                  job.torsion,
                  job.prevailing_torque.si,
-                 thread.stress_diameter().si};
+                 thread.stress_diameter().si,
+                 !c.thread_measured && !c.face_measured && c.thread.key == c.face.key};
   for (const Face& face : job.more_faces) {
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();
     const double diameter = face.bearing_diameter.si;
     if (const auto error = range_error("bearing_diameter", diameter, Dim::length, {0, 0.5, true})) return *error;
+    bolt.one_draw = bolt.one_draw && between->key == c.thread.key;
     const auto slides = [&](double& mu, double& at, double other) {
       if (other * diameter < mu * at) mu = other, at = diameter;
     };
@@ -85,7 +87,7 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
   const auto lever_ratio = [&](const ThreadCondition& meant) {
     // Nut factors of the typical M10 bolt stand for all: the ratio hardly depends on the size.
     const auto factor = [](double mu_g, double mu_k) {
-      return nut_factor.si(10e-3, 1.5e-3, 9.026e-3, mu_g, mu_k, 12.8e-3);
+      return nut_factor_exact.si(10e-3, 1.5e-3, 9.026e-3, mu_g, mu_k, 12.8e-3);
     };
     return factor(meant.thread_friction.nominal, meant.bearing_friction.nominal) /
            factor(c.mu_G.nominal, c.mu_K.nominal);

@@ -26,6 +26,11 @@ struct Conditions {
   double stated_accuracy = absent;  ///< of the wrench
   double lost = 0;                  ///< torque that reaches neither thread nor bearing face
 
+  /// Nobody knows what is on thread or face, and its friction was not measured.
+  bool friction_unknown() const {
+    return (thread.key == "unknown" && !thread_measured) || (face.key == "unknown" && !face_measured);
+  }
+
   /// Relative accuracy of the wrench at a setting. ISO 6789-1:2017, permissible deviation of types I A to C and II A to
   /// C: from memory.
   double accuracy_at(double setting) const {

@@ -3,6 +3,7 @@
 
 #include "tauten/base/caution.hpp"
 #include "tauten/base/derivation.hpp"
+#include "tauten/tightening/chance_text.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 
 namespace tauten {
@@ -11,10 +12,14 @@ namespace detail {
 
 /// The clamp load, or that none is left: what is not left is not shown.
 inline Figure clamp_load_left(const ClampCandidate& c) {
-  if (!c.limited_by_strength) return figure("clamp_load", c.clamp_load);
-  const bool past_nominal = c.tensile_utilisation.nominal >= 1;
-  return figure_in_words("clamp_load", past_nominal ? "none: the bolt twists off before the torque is reached"
-                                                    : "none is sure: at the worst corner the bolt twists off");
+  if (c.clamp_load.nominal.si == c.clamp_load.nominal.si)
+    return figure("clamp_load", c.clamp_load, "in 19 of 20 cases among bolts that hold");
+  return figure_in_words("clamp_load", "none: the bolt breaks before the torque is reached");
+}
+
+/// A chance, of which none below 1 in 100 is shown as a number.
+inline Figure chance_figure(const char* name, double chance) {
+  return figure_in_words(name, chance_text(chance), "for a bolt that just meets its class");
 }
 
 }  // namespace detail
@@ -32,14 +37,17 @@ inline Derivation derivation_of(const Clamp& answer, const ClampCandidate& c) {
   out.found.push_back(figure("setting", c.torque, "of the wrench"));
   out.found.push_back(figure("nut_factor", c.nut_factor));
   out.found.push_back(detail::clamp_load_left(c));
-  if (!c.limited_by_strength) {
+  if (c.verdict != "breaks") {
+    out.found.push_back(figure("worst_case", c.worst_case, "at the ends of friction and wrench"));
     out.found.push_back(figure("proof_share", c.proof_share, "clamp load over proof load", false, "%"));
-    out.found.push_back(
-        figure("yield_utilisation", c.yield_utilisation, "stress while the wrench turns over yield", false, "%"));
   }
-  if (c.right_torque.si == c.right_torque.si && c.right_torque.si != c.torque.si) {
-    out.found.push_back(figure("right_torque", c.right_torque, "setting for this condition"));
-    out.found.push_back(figure("right_clamp_load", c.right_clamp_load, "which it leaves"));
+  out.found.push_back(
+      figure("yield_utilisation", c.yield_utilisation, "stress while the wrench turns over yield", false, "%"));
+  out.found.push_back(detail::chance_figure("chance_of_yield", c.chance_of_yield));
+  out.found.push_back(detail::chance_figure("chance_of_breaking", c.chance_of_breaking));
+  if (c.suggested_torque.si == c.suggested_torque.si && c.suggested_torque.si != c.torque.si) {
+    out.found.push_back(figure("suggested_torque", c.suggested_torque, "setting for this condition"));
+    out.found.push_back(figure("suggested_clamp_load", c.suggested_clamp_load, "at the suggested torque"));
   }
   out.verdict = c.verdict + ". " + c.meaning;
   out.notices = c.notices;

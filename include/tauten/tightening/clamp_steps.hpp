@@ -1,4 +1,4 @@
-// What a clamp answer starts from, and how its figures came about: at the typical friction and at the ends of the bands.
+// What a clamp answer starts from, and how its figures came about: at nominal friction and in the worst cases.
 #pragma once
 
 #include "tauten/base/source_text.hpp"
@@ -73,38 +73,40 @@ class ClampSteps {
       step(out_, "", mean_bearing_diameter, s.face->outer_diameter.si, s.face->inner_diameter.si);
   }
 
-  /// The setting that leaves the wanted load at the typical friction, and why it may be held back.
-  void wish(double load, double setting) {
-    double torque = step(out_, "for the wanted clamp load at the typical friction", tightening_torque, load, bolt_.P(),
-                         bolt_.d_2(), bolt_.mu_G.nominal, bolt_.mu_K.nominal, bolt_.D_Km.nominal);
+  /// The setting that gives the wanted load at nominal friction, and why it may be held back.
+  /// \param limit  what the suggested torque rests on
+  void wish(double load, double setting, const std::string& limit) {
+    double torque = step(out_, "target: for the wanted clamp load at nominal friction", tightening_torque_exact, load,
+                         bolt_.P(), bolt_.d_2(), bolt_.mu_G.nominal, bolt_.mu_K.nominal, bolt_.D_Km.nominal);
     if (job_.prevailing_torque.si > 0)
       torque = step(out_, "", setting_with_prevailing, torque, job_.prevailing_torque.si);
     if (job_.shank_torque.si > 0)
       torque = step(out_, "friction of the shank in place of the locking element", setting_with_prevailing, torque,
                     job_.shank_torque.si);
-    held_back_ = setting < torque * (1 - 1e-9);
+    if (setting < torque * (1 - 1e-9))
+      held_back_ = limit == "worst case" ? "at nominal friction; as friction is unknown, the setting is held back from "
+                                           "the target to where the worst case just yields"
+                                         : "at nominal friction; the setting is held back from the target, so that no "
+                                           "more than 1 in 100 bolts that just meet their class yield";
   }
 
   /// From a setting to load and stress: at the typical friction, then at the corners.
   std::vector<Step> corners(double setting) && {
     accuracy_ = c_.accuracy_at(setting);
-    step(out_, "at the typical friction", nut_factor, d_, bolt_.P(), bolt_.d_2(), bolt_.mu_G.nominal,
+    step(out_, "at nominal friction", nut_factor_exact, d_, bolt_.P(), bolt_.d_2(), bolt_.mu_G.nominal,
          bolt_.mu_K.nominal, bolt_.D_Km.nominal);
-    const char* nominal = held_back_
-                              ? "at the typical friction; the setting is held back, so that the worst corner stays "
-                                "within nine tenths of yield"
-                              : "at the typical friction";
-    at_corner(nominal, setting, 0, bolt_.mu_G.nominal, bolt_.mu_K.nominal, bolt_.D_Km.nominal, true);
-    at_corner("most friction and weak wrench: the least load", setting, -accuracy_, bolt_.mu_G.high, bolt_.mu_K.high,
-              bolt_.D_Km.high, false);
+    at_corner(held_back_ ? held_back_ : "at nominal friction", setting, 0, bolt_.mu_G.nominal, bolt_.mu_K.nominal,
+              bolt_.D_Km.nominal, true);
+    at_corner("worst case, maximum friction and weak wrench: minimum load", setting, -accuracy_, bolt_.mu_G.high,
+              bolt_.mu_K.high, bolt_.D_Km.high, false);
     const double worst = worst_thread_friction(setting);
     const bool at_once = worst == bolt_.mu_G.low;
-    at_corner(at_once ? "least friction and strong wrench: the greatest load and stress"
-                      : "least friction and strong wrench: the greatest load",
+    at_corner(at_once ? "worst case, minimum friction and strong wrench: maximum load and stress"
+                      : "worst case, minimum friction and strong wrench: maximum load",
               setting, accuracy_, bolt_.mu_G.low, bolt_.mu_K.low, bolt_.D_Km.low, at_once);
     if (!at_once)
-      at_corner("friction in the thread, little under the head, strong wrench: the greatest stress", setting, accuracy_,
-                worst, bolt_.mu_K.low, bolt_.D_Km.low, true);
+      at_corner("worst case, friction in the thread, little under the head, strong wrench: maximum stress", setting,
+                accuracy_, worst, bolt_.mu_K.low, bolt_.D_Km.low, true);
     return std::move(out_);
   }
 
@@ -127,16 +129,17 @@ class ClampSteps {
     const double asked = bolt_.preload(torque, mu_g, mu_k, bearing);
     if (bolt_.utilisation(asked, mu_g, tensile, Torsion::plastic) >= 1) {
       // A load that is not left is not shown: what the bolt bears, and the torque at which it gives way.
-      const double most = step(out_, note, assembly_preload, tensile, 1.0, bolt_.P(), bolt_.d_2(), d_s, mu_g);
+      const double most = step(out_, note, assembly_preload_exact, tensile, 1.0, bolt_.P(), bolt_.d_2(), d_s, mu_g);
       step(out_,
-           prevailing > 0 ? "beside the prevailing torque the bolt twists off still earlier; no clamp load is left"
-                          : "here the bolt twists off, before the torque is reached; no clamp load is left",
-           tightening_torque, most, bolt_.P(), bolt_.d_2(), mu_g, mu_k, bearing);
+           prevailing > 0 ? "with the prevailing torque the bolt breaks still earlier; no clamp load is left"
+                          : "here the bolt breaks before the torque is reached; no clamp load is left",
+           tightening_torque_exact, most, bolt_.P(), bolt_.d_2(), mu_g, mu_k, bearing);
       return;
     }
-    const double load = step(out_, note, preload_from_torque, torque, bolt_.P(), bolt_.d_2(), mu_g, mu_k, bearing);
+    const double load =
+        step(out_, note, preload_from_torque_exact, torque, bolt_.P(), bolt_.d_2(), mu_g, mu_k, bearing);
     if (!stress) return;
-    double twist = step(out_, note, thread_torque, load, bolt_.P(), bolt_.d_2(), mu_g);
+    double twist = step(out_, note, thread_torque_exact, load, bolt_.P(), bolt_.d_2(), mu_g);
     if (prevailing > 0) twist = step(out_, note, shank_torsion, twist, prevailing);
     const char* about = prevailing > 0 ? "the prevailing torque is part of the torque in the shank" : note;
     if (job_.torsion == Torsion::plastic)
@@ -150,7 +153,7 @@ class ClampSteps {
   const ClampBolt& bolt_;
   double d_;
   double accuracy_ = 0;
-  bool held_back_ = false;
+  const char* held_back_ = nullptr;
   std::vector<Step> out_;
 };
 

@@ -112,8 +112,8 @@ inline CurvePoint between(const CurvePoint& a, const CurvePoint& b, double share
 
 /// Preload at which the surface begins to flow: nothing has yielded before, so it is exact.
 inline double first_yield_preload(const TurnedBolt& bolt, const TurningFriction& friction, double start) noexcept {
-  return AssemblyPreloadElastic::eval(start, 1.0, bolt.pitch.si, bolt.pitch_diameter.si, bolt.section_diameter.si,
-                                      friction.thread);
+  const double lever = ThreadIncline::lever(bolt.pitch.si, bolt.pitch_diameter.si, friction.thread);
+  return TorsionOverTension::load(TorsionOverTension::elastic<double>(), lever, bolt.section_diameter.si, 1.0, start);
 }
 
 /// The slope of torque over angle falls to a share of its greatest value.

@@ -35,12 +35,15 @@ struct TighteningMethod {
 
 namespace detail {
 inline constexpr Source scatter_1986{"VDI 2230 Part 1:1986", "scatter by tightening method, as reprinted", Seen::once};
-}
+inline constexpr Source scatter_2003{"VDI 2230 Part 1:2003", "Table A8", Seen::memory};
+}  // namespace detail
 
-/// Where two sources speak of one method, the wider figure stands.
+/// Two editions of one guideline stand beside each other; where other sources speak of one method, the wider figure stands.
 inline constexpr TighteningMethod tightening_methods[] = {
     {"yield", "yield controlled", 0.05, 0.12, detail::scatter_1986},
+    {"yield_2003", "yield controlled, edition 2003", 0.09, 0.17, detail::scatter_2003},
     {"angle", "torque plus angle into yield", 0.05, 0.12, detail::scatter_1986},
+    {"angle_2003", "torque plus angle into yield, edition 2003", 0.09, 0.17, detail::scatter_2003},
     {"turn_of_nut",
      "turn of the nut below yield",
      0.15,
@@ -55,12 +58,14 @@ inline constexpr TighteningMethod tightening_methods[] = {
     {"load_bolt", "bolt that measures its load", 0.05, 0.05, {"NASA TM-106943", "text at eqs. (1) to (3)", Seen::once}},
     {"torque_tested", "torque, found by test on the part itself", 0.17, 0.23, detail::scatter_1986},
     {"torque", "torque, friction estimated", 0.23, 0.28, detail::scatter_1986},
+    {"torque_2003", "torque, friction estimated, edition 2003", 0.23, 0.33, detail::scatter_2003},
     {"torque_lubricated",
      "torque wrench, lubricated",
      0.25,
      0.25,
      {"NASA TM-106943", "text at eqs. (1) to (3)", Seen::once}},
     {"driver", "power driver, torque controlled", 0.26, 0.43, detail::scatter_1986},
+    {"hand", "hand wrench without torque control", 0.43, 0.60, detail::scatter_2003},
     {"impact",
      "impact wrench, not calibrated",
      0.43,

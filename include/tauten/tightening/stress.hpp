@@ -76,8 +76,7 @@ struct AssemblyPreloadExact : AssemblyPreloadArgs {
 
   template <class Real>
   static constexpr Real eval(Real R_p, Real nu, Real P, Real d_2, Real d_s, Real mu_G) noexcept {
-    const auto slopes = ThreadIncline::of(P, d_2, mu_G, tan30<Real>());
-    const Real lever = d_2 / 2 * ThreadIncline::tighten(slopes);
+    const Real lever = ThreadIncline::lever(P, d_2, mu_G);
     return TorsionOverTension::load(TorsionOverTension::plastic<Real>(), lever, d_s, nu, R_p);
   }
   /// Friction must leave the thread room to turn.

@@ -4,7 +4,6 @@
 #include "tauten/base/band.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/refusal.hpp"
-#include "tauten/tightening/torque.hpp"
 #include "tauten/tightening/turning.hpp"
 
 namespace tauten {
@@ -36,12 +35,11 @@ namespace detail {
 inline Turn turn_between(const TurnedBolt& bolt, const TurningFriction& friction, double tool_twist, double snug,
                          double end) noexcept {
   const double gain = end - snug;
-  const double lever = TorqueLever::eval(bolt.pitch.si, bolt.pitch_diameter.si, friction.thread, friction.bearing,
-                                         friction.bearing_diameter.si);
+  const double in_thread = ThreadIncline::lever(bolt.pitch.si, bolt.pitch_diameter.si, friction.thread);
+  const double lever = in_thread + BearingTorque::eval(1.0, friction.bearing, friction.bearing_diameter.si);
   Turn turn;
   turn.clamping = Angle(AngleFromPreload::eval(gain, bolt.bolt_resilience.si, bolt.plate_resilience.si, bolt.pitch.si));
-  turn.bolt_twist =
-      Angle(gain * ThreadLever::eval(bolt.pitch.si, bolt.pitch_diameter.si, friction.thread) * bolt.twist_per_torque);
+  turn.bolt_twist = Angle(gain * in_thread * bolt.twist_per_torque);
   turn.tool_twist = Angle(gain * lever * tool_twist);
   turn.angle = Angle(turn.clamping.si + turn.bolt_twist.si + turn.tool_twist.si);
   turn.snug_preload = Force(snug);
@@ -59,8 +57,8 @@ inline Outcome<double> snug_preload(const TurnedBolt& bolt, const TurningFrictio
     return refusal("plate_resilience", bolt.plate_resilience, "but must be at least 0 um/kN");
   if (!is_not_negative(snug_torque)) return refusal("snug_torque", snug_torque, "but must be at least 0 N.m");
   if (!(tool_twist >= 0)) return refusal("tool_twist", tool_twist, "but must be at least 0 rad per N.m");
-  const double preload = preload_from_torque.si(snug_torque.si, bolt.pitch.si, bolt.pitch_diameter.si, friction.thread,
-                                                friction.bearing, friction.bearing_diameter.si);
+  const double preload = preload_from_torque_exact.si(snug_torque.si, bolt.pitch.si, bolt.pitch_diameter.si,
+                                                      friction.thread, friction.bearing, friction.bearing_diameter.si);
   if (!std::isfinite(preload))
     return refusal("thread_friction", friction.thread, "but no coefficient of friction may be below 0");
   return preload;

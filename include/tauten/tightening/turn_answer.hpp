@@ -6,8 +6,11 @@
 #include <vector>
 
 #include "tauten/joint/diagram.hpp"
+#include "tauten/joint/engagement.hpp"
+#include "tauten/joint/face_pressure.hpp"
 #include "tauten/tightening/clamp_answer.hpp"
 #include "tauten/tightening/curve.hpp"
+#include "tauten/tightening/in_service.hpp"
 #include "tauten/tightening/method.hpp"
 #include "tauten/tightening/residual.hpp"
 #include "tauten/tightening/turn_job.hpp"
@@ -31,6 +34,7 @@ struct TurnJoint {
   PlateModel plate_model = PlateModel::chosen;
   double joint_constant = 0;  ///< share of a working load under head and nut that reaches the bolt
   Force proof_load{};
+  Force tensile_load{};   ///< minimum load at which the bolt breaks
   Force first_yield{};    ///< preload at which the surface of the thread begins to flow while the wrench turns
   Force yield_preload{};  ///< preload at which the whole thread has reached its yield strength while the wrench turns
   Angle rate_angle{};     ///< from 10 % to 100 % of the torque for three quarters of the proof load
@@ -52,6 +56,7 @@ struct TurnJoint {
     visit("plate_model", &TurnJoint::plate_model);
     visit("joint_constant", &TurnJoint::joint_constant);
     visit("proof_load", &TurnJoint::proof_load);
+    visit("tensile_load", &TurnJoint::tensile_load);
     visit("first_yield", &TurnJoint::first_yield);
     visit("yield_preload", &TurnJoint::yield_preload);
     visit("rate_angle", &TurnJoint::rate_angle);
@@ -84,7 +89,8 @@ struct StructuralTurn {
   std::optional<NutRotation> turn_of_nut;  ///< none beyond the table
   std::optional<Band<Force>> turn_of_nut_load;
   std::optional<NutRotation> combined;  ///< second step of the combined method; none beyond the table
-  Torque combined_first_torque{};       ///< its first step, at the typical friction
+  Torque full_torque{};            ///< for the least preload: by the declared k-value, else at the typical friction
+  Torque combined_first_torque{};  ///< first step of the combined method: 0.75 of it
   std::optional<Band<Force>> combined_load;
 
   template <class V>
@@ -93,13 +99,15 @@ struct StructuralTurn {
     visit("turn_of_nut", &StructuralTurn::turn_of_nut);
     visit("turn_of_nut_load", &StructuralTurn::turn_of_nut_load);
     visit("combined", &StructuralTurn::combined);
+    visit("full_torque", &StructuralTurn::full_torque);
     visit("combined_first_torque", &StructuralTurn::combined_first_torque);
     visit("combined_load", &StructuralTurn::combined_load);
   }
 };
 
-/// How far to turn, or what a turn leaves, and between what limits. Low and nominal go by the least strength of the
-/// class; the ends of a band combine all that lowers and all that raises the figure.
+/// How far to turn, or what a turn leaves, and between what limits. Nominal is
+/// the bolt as it is sold; 19 in 20 lie in a band, whose low end is never above
+/// what a bolt leaves that just meets its class.
 struct TurnAnswer {
   std::string name;
   TurnJoint joint;
@@ -113,7 +121,11 @@ struct TurnAnswer {
   Angle bolt_twist{};    ///< part that twists the bolt; it springs back in part
   Angle tool_twist{};    ///< part that twists the bars; it springs back
   Band<Force> snug_load;
-  Band<Force> clamp_load;  ///< `absent` where the bolt may break, and so is all that follows from it
+  Band<Force> clamp_load;        ///< `absent` where the bolt may break, and so is all that follows from it
+  Band<Force> worst_case;        ///< with everything that is not known at one end of its range
+  double chance_of_yield = 0;    ///< of a bolt that just meets its class, while the wrench turns
+  double chance_of_slack = 0;    ///< that less than half of the proof load is left
+  double chance_of_necking = 0;  ///< of bolts as they are sold
   Band<double> proof_share;
   Band<double> yield_utilisation;  ///< stress while the wrench turns over the least yield strength
   Band<Torque> torque;             ///< at the end of the turn: what a wrench would show
@@ -123,13 +135,18 @@ struct TurnAnswer {
   bool may_neck = false;           ///< in the worst case uniform elongation is used up, and the bolt necks
   Band<Force> by_torque;           ///< what the typical torque at the end would leave if it alone were aimed at;
                                    ///< `absent` if it might twist the bolt off
-  ResidualClamp residual;          ///< after embedding and all other losses
-  LoadDiagram diagram;             ///< of the typical preload, with the working load
-  int tightenings = 0;             ///< that the strain allows at the typical friction, this one counted; at most 20
-  bool single_use = false;         ///< tightened past yield: replace the bolt once it is loosened
+  std::optional<ThreadEngagement> engagement;  ///< none where nothing is known of such a nut
+  std::vector<FacePressure> pressures;         ///< under head, nut and washers, at the highest load in service
+  ResidualClamp residual;                      ///< after embedding and all other losses
+  InService service;                           ///< working load and warmth against bolt and joint
+  LoadDiagram diagram;                         ///< of the typical preload after all losses, with the working load
+  int tightenings = 0;      ///< that the strain allows at the typical friction, this one counted; at most 20
+  bool single_use = false;  ///< tightened past yield: replace the bolt once it is loosened
   std::vector<MethodBand> methods;
   std::optional<StructuralTurn> structural;
-  std::string verdict;  ///< slack, fit, near yield, yields, past yield, would neck
+  std::string verdict;  ///< strips, necks, may strip, may neck, one of
+                        ///< `service_verdict`, yields as intended, may yield, slack, may
+                        ///< be slack, within limits: the first that applies
   std::string meaning;  ///< the verdict in a sentence
   std::vector<Notice> notices;
   std::vector<Step> steps;  ///< how the nominal figures came about
@@ -149,6 +166,10 @@ struct TurnAnswer {
     visit("tool_twist", &TurnAnswer::tool_twist);
     visit("snug_load", &TurnAnswer::snug_load);
     visit("clamp_load", &TurnAnswer::clamp_load);
+    visit("worst_case", &TurnAnswer::worst_case);
+    visit("chance_of_yield", &TurnAnswer::chance_of_yield);
+    visit("chance_of_slack", &TurnAnswer::chance_of_slack);
+    visit("chance_of_necking", &TurnAnswer::chance_of_necking);
     visit("proof_share", &TurnAnswer::proof_share);
     visit("yield_utilisation", &TurnAnswer::yield_utilisation);
     visit("torque", &TurnAnswer::torque);
@@ -157,7 +178,10 @@ struct TurnAnswer {
     visit("past_yield", &TurnAnswer::past_yield);
     visit("may_neck", &TurnAnswer::may_neck);
     visit("by_torque", &TurnAnswer::by_torque);
+    visit("engagement", &TurnAnswer::engagement);
+    visit("pressures", &TurnAnswer::pressures);
     visit("residual", &TurnAnswer::residual);
+    visit("service", &TurnAnswer::service);
     visit("diagram", &TurnAnswer::diagram);
     visit("tightenings", &TurnAnswer::tightenings);
     visit("single_use", &TurnAnswer::single_use);

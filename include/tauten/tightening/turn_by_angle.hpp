@@ -1,6 +1,9 @@
 // The whole question of tightening by angle: how far to turn from snug for a clamp load, or what a specification leaves.
 #pragma once
 
+#include "tauten/part/hot_strength.hpp"
+#include "tauten/tightening/clamp_verdict.hpp"
+#include "tauten/tightening/nut_factor_torque.hpp"
 #include "tauten/tightening/reuse.hpp"
 #include "tauten/tightening/turn_corner.hpp"
 #include "tauten/tightening/turn_notices.hpp"
@@ -36,7 +39,8 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
   if (job.snug_torque.si == 0) {
     if (job.angle.si > 0)
       return refuse("snug_torque",
-                    "snug_torque is missing; an angle counts from the torque at which all gaps are closed, write it "
+                    "snug_torque is missing; an angle counts from the torque "
+                    "at which all gaps are closed, write it "
                     "like 60N.m");
     const double load = wish.load > 0 ? wish.load : wish.utilisation * setup.joint.yield_preload.si;
     return plain_setting(setup.bolt, load / 4, c.lost);
@@ -52,7 +56,7 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
 
 /// How far the typical bolt is turned for what is wanted.
 inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish, double snug) {
-  const TurnCorner nominal = corner_of(setup, job, {snug, 0, false}, &Band<double>::nominal, 0, false);
+  const TurnCorner nominal = typical_corner(setup, job, {snug, 0, false});
   const bool by_load = wish.load > 0;
   const double target = by_load ? wish.load : wish.utilisation;
   const TurnEnd end = turn_corner(setup, nominal, target, [&](const Turning& t, double, double) {
@@ -82,20 +86,20 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
   const double tightens = lost > 0
                               ? step(a.steps, "of the snug torque", effective_torque, a.snug_torque.si, 0.0, lost, 0.0)
                               : a.snug_torque.si;
-  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque, tightens, P,
-                                               d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
+  const double snug = end.snug_load > 0 ? step(a.steps, "what the snug torque leaves", preload_from_torque_exact,
+                                               tightens, P, d_2, b.mu_G.nominal, b.mu_K.nominal, b.D_Km.nominal)
                                         : 0;
   const bool elastic = end.strain == 0;
   const double gain = (elastic ? end.preload : setup.joint.first_yield.si) - snug;
   if (gain > 0)
     step(a.steps, elastic ? "turn that stretches the joint" : "the same up to first yield; beyond, the curve counts",
          angle_from_preload, gain, bolt.bolt_resilience.si, bolt.plate_resilience.si, P);
-  step(a.steps, "at the end of the turn", tightening_torque, end.preload, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
+  step(a.steps, "at the end of the turn", tightening_torque_exact, end.preload, P, d_2, b.mu_G.nominal, b.mu_K.nominal,
        b.D_Km.nominal);
   if (const auto stiffness = torsional_stiffness(job.bars, a.steps))
     step(a.steps, "with the twist of the bars", handle_angle, end.angle, a.snug_torque.si, end.torque + lost,
          stiffness->si);
-  double thread = step(a.steps, "what reaches the shank", thread_torque, end.preload, P, d_2, b.mu_G.nominal);
+  double thread = step(a.steps, "what reaches the shank", thread_torque_exact, end.preload, P, d_2, b.mu_G.nominal);
   if (b.prevailing > 0) thread = step(a.steps, "", shank_torsion, thread, b.prevailing);
   step(a.steps, "while the wrench turns", yield_utilisation, end.preload, thread, bolt.section_diameter.si,
        b.strength.yield_strength.si);
@@ -107,7 +111,8 @@ inline void explain_turn(const TurnSetup& setup, const TurnJob& job, const TurnE
 inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, TurnAnswer& a) {
   const AfterTurn& after = job.after;
   const TurnedBolt& bolt = setup.turned;
-  const int layers = static_cast<int>(setup.joint.layers.size());
+  // A plain grip stands for two parts with one parting line.
+  const int layers = static_cast<int>(setup.joint.layers.size()) + (job.grip.si > 0 ? 1 : 0);
   // A stud has a nut on one side and sits in its part on the other, like a screw in a tapped hole.
   const bool one_face = job.kind != JointKind::through_bolt;
   const Outcome<Length> embeds =
@@ -128,10 +133,21 @@ inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, Tur
       try_residual_clamp(a.clamp_load, losses, bolt.bolt_resilience, bolt.plate_resilience);
   if (!residual) return residual.error();
   a.residual = *residual;
-  const Outcome<LoadDiagram> diagram = try_load_diagram(
-      a.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience, after.working_load, after.load_introduction);
+  const Outcome<LoadDiagram> diagram =
+      try_load_diagram(a.residual.clamp_load.nominal, bolt.bolt_resilience, bolt.plate_resilience, after.working_load,
+                       after.load_introduction);
   if (!diagram) return diagram.error();
   a.diagram = *diagram;
+  a.service = in_service(a.clamp_load, a.residual.clamp_load, Force(std::max(-losses.thermal.si, 0.0)),
+                         diagram->joint_constant, after.working_load);
+  // The rise counts from a tightening at 20 degrees Celsius.
+  a.service.strength_share = setup.bolt.strength.stainless          ? hot_strength_austenitic(after.bolt_warming)
+                             : after.bolt_warming > hottest_service ? hot_strength(after.bolt_warming)
+                                                                    : 1;
+  a.pressures = face_pressures(setup.built, a.service.bolt_load.nominal, a.service.bolt_load.high);
+  a.engagement = setup.engagement;
+  a.service.proof_load = Force(a.service.strength_share * setup.joint.proof_load.si);
+  a.service.tensile_load = Force(a.service.strength_share * setup.joint.tensile_load.si);
   return std::nullopt;
 }
 
@@ -146,7 +162,7 @@ inline double structural_strength(const PropertyClass& strength) {
 /// Of a bolt that may break no load is named.
 inline Band<Force> load_borne(const TurnBands& bands) {
   const Force none(absent);
-  return bands.necks ? Band<Force>{none, none, none} : band_of<Dim::force>(bands.preload);
+  return bands.necks() ? Band<Force>{none, none, none} : band_of<Dim::force>(bands.preload);
 }
 
 /// The turns of structural bolting on this joint.
@@ -156,6 +172,11 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   if (auto e = outside("sloping_faces", Quantity<Dim::number>(job.sloping_faces), {0, 2})) return *e;
   s.least_preload =
       Force(target_preload.si(0.7, thread.nominal_stress_area().si, structural_strength(setup.bolt.strength)));
+  if (is_given(job.k_factor))
+    if (auto e = outside("k_factor", Quantity<Dim::number>(job.k_factor), {0.05, 0.3})) return *e;
+  s.full_torque =
+      Torque(is_given(job.k_factor) ? torque_from_nut_factor.si(s.least_preload.si, thread.diameter.si, job.k_factor)
+                                    : plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
   if (const auto turn = try_turn_of_nut(thread.diameter, setup.joint.length, job.sloping_faces)) {
     s.turn_of_nut = *turn;
     TurnJob by_table = job;
@@ -164,8 +185,7 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   }
   if (const auto turn = try_combined_method(thread.diameter, setup.joint.grip)) {
     s.combined = *turn;
-    s.combined_first_torque =
-        Torque(combined_first_torque_share * plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
+    s.combined_first_torque = Torque(combined_first_torque_share * s.full_torque.si);
     const TurnSpec spec{s.combined_first_torque.si, turn->angle.si, false};
     s.combined_load = load_borne(turn_bands(setup, job, spec));
   }
@@ -183,8 +203,11 @@ inline std::vector<MethodBand> method_bands(Force preload) {
 /// Takes out of the answer what hangs on a load that may not be left.
 inline void clear_load(TurnAnswer& a) {
   const Force none(absent);
-  a.clamp_load = a.by_torque = a.residual.clamp_load = {none, none, none};
+  a.clamp_load = a.worst_case = a.by_torque = a.residual.clamp_load = {none, none, none};
   a.residual.nominal_loss = none;
+  a.service.bolt_load = a.service.clamp_load = {none, none, none};
+  a.service.separation_load = none;
+  a.pressures.clear();
   a.proof_share = {absent, absent, absent};
   a.diagram = LoadDiagram{};
   a.methods.clear();
@@ -238,12 +261,14 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.lasting_stretch = band_of<Dim::length>(bands.stretch);
   const double proof = setup.joint.proof_load.si;
   a.proof_share = {bands.preload.low / proof, bands.preload.nominal / proof, bands.preload.high / proof};
-  // Within a hundred thousandth, so that a wish for all of yield is not taken for more by its last digit.
-  a.past_yield = bands.utilisation.nominal > 1 + 1e-5;
-  a.may_neck = bands.necks;
+  a.past_yield = bands.chance_of_yield >= 0.5;
+  a.may_neck = bands.necks();
+  a.worst_case = band_of<Dim::force>(bands.worst_case);
+  a.chance_of_yield = bands.chance_of_yield;
+  a.chance_of_slack = bands.chance_of_slack;
+  a.chance_of_necking = bands.chance_of_necking;
   const double end = a.torque.nominal.si;
-  const Band<double> alone = effective_band(end, setup.conditions.accuracy_at(end), setup.conditions.lost);
-  a.by_torque = load_left(setup.bolt, alone, tensile_band(setup.bolt, alone));
+  a.by_torque = load_by_torque(setup.bolt, {end, setup.conditions.accuracy_at(end)}, setup.conditions.lost);
   explain_turn(setup, job, nominal, a);
   if (auto error = lose(job, setup, a)) return *error;
   const Outcome<Reuse> again =
@@ -259,7 +284,7 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
     a.structural = *structural;
   }
   a.verdict = turn_verdict(a);
-  a.meaning = turn_meaning(a.verdict);
+  a.meaning = turn_meaning(a);
   a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
   if (a.may_neck) clear_load(a);
   return a;

@@ -1,6 +1,9 @@
 // Turning a bolt with all that is not known at one end of its range, and the bands that follow.
 #pragma once
 
+#include <array>
+
+#include "tauten/base/normal.hpp"
 #include "tauten/tightening/turn_setup.hpp"
 
 namespace tauten::detail {
@@ -12,6 +15,7 @@ struct TurnCorner {
   double strength = 1;    ///< factor on that of the class
   double snug = 0;        ///< torque that reaches thread and face
   double angle_off = 0;   ///< by which the angle is missed
+  double elongation = 1;  ///< factor on the uniform elongation of the class
 };
 
 /// How a turn ends; angles and twist from snug, torque that reaches thread and face.
@@ -32,7 +36,9 @@ inline Turning turning_of(const TurnSetup& setup, const TurnCorner& corner) {
   BoltSteel steel = setup.steel;
   steel.yield_strength = Stress(steel.yield_strength.si * corner.strength);
   steel.tensile_strength = Stress(steel.tensile_strength.si * corner.strength);
-  // The section that may yield stretches by its modulus, which is known; the doubt is about all the rest.
+  steel.uniform_elongation *= corner.elongation;
+  // The section that may yield stretches by its modulus, which is known; the
+  // doubt is about all the rest.
   const double section =
       SegmentResilience::eval(bolt.section_length.si, circle_area(bolt.section_diameter.si), steel.elastic_modulus.si);
   const double whole = bolt.bolt_resilience.si + bolt.plate_resilience.si;
@@ -74,7 +80,7 @@ bool turn_until(Turning& turning, double step, double strain, double target, Mea
 template <class Measure>
 TurnEnd turn_corner(const TurnSetup& setup, const TurnCorner& corner, double target, Measure measure) {
   Turning turning = turning_of(setup, corner);
-  const double strain = setup.steel.uniform_elongation;
+  const double strain = setup.steel.uniform_elongation * corner.elongation;
   const double onset = first_yield_preload(setup.turned, corner.friction, turning.section().yield_start());
   const double step = turning.elastic_angle(onset) / 40;
   TurnEnd end;
@@ -106,15 +112,36 @@ struct TurnSpec {
   bool at_handle = false;
 };
 
+/// Strength of bolts as they are sold over the least of their class, and its
+/// variation: 12 % above and 6 % by the typical surplus of 20 %, which is close
+/// to the most that one finds. Judgement, no source.
+struct StrengthSold {
+  double median;
+  double variation;
+};
+inline StrengthSold strength_sold(const TurnJob& job) noexcept {
+  return {1 + 0.6 * job.strength_surplus, 0.3 * job.strength_surplus};
+}
+
+/// Uniform elongation of bolts as they are sold over half of the least
+/// elongation of their class: a quarter more by the typical surplus. Judgement.
+inline double elongation_sold(const TurnJob& job) noexcept { return 1 + 1.25 * job.strength_surplus; }
+
+/// The bolt as it is sold, everything else at its median.
+inline TurnCorner typical_corner(const TurnSetup& setup, const TurnJob& job, const TurnSpec& spec) {
+  const double snug = EffectiveTorque::eval(spec.snug, 0.0, setup.conditions.lost, 0.0);
+  return {setup.nominal(), 1, strength_sold(job).median, std::max(snug, 0.0), 0, elongation_sold(job)};
+}
+
 /// \param friction  which end of the band
-/// \param rest      -1, 0 or 1: everything else lowers the preload, is as usual, raises it
+/// \param rest      -1 or 1: everything else lowers the preload, or raises it
 /// \param strong    the bolt is as strong as it may be
 inline TurnCorner corner_of(const TurnSetup& setup, const TurnJob& job, const TurnSpec& spec,
                             double Band<double>::* friction, int rest, bool strong) {
   const double snug =
       EffectiveTorque::eval(spec.snug, rest * setup.conditions.accuracy_at(spec.snug), setup.conditions.lost, 0.0);
   return {setup.friction(friction), 1 - rest * setup.resilience_tolerance, strong ? 1 + job.strength_surplus : 1,
-          std::max(snug, 0.0), rest * job.angle_tolerance.si};
+          std::max(snug, 0.0),      rest * job.angle_tolerance.si,         strong ? elongation_sold(job) : 1};
 }
 
 inline TurnEnd turn_by(const TurnSetup& setup, const TurnCorner& corner, const TurnSpec& spec) {
@@ -123,41 +150,118 @@ inline TurnEnd turn_by(const TurnSetup& setup, const TurnCorner& corner, const T
                      [tool](const Turning&, double angle, double torque) { return angle + tool * torque; });
 }
 
-/// The typical turn and the bands around it.
+/// The typical turn, and what 19 in 20 bolts get around it.
 struct TurnBands {
   TurnEnd nominal;
   Band<double> snug_load, preload, torque, utilisation, strain, stretch;
-  bool necks = false;
+  Band<double> worst_case;       ///< preload with everything unknown at one end of its range
+  double chance_of_yield = 0;    ///< of a bolt that just meets its class
+  double chance_of_slack = 0;    ///< that less than half of the proof load is left
+  double chance_of_necking = 0;  ///< of bolts as they are sold
+  bool weakest_necks = false;    ///< a bolt that just meets its class necks
+  bool necks() const noexcept { return weakest_necks || chance_of_necking > 0.05; }
 };
 
+/// First-order propagation. Each input moves by one standard deviation to
+/// either side, all others stay at their medians; the squares of what that adds
+/// above and below are summed apart, as past the knee of the curve a result
+/// moves less to one side than to the other. Bands are 1.96 such sums wide.
+/// Friction falls from its median to nothing at the ends of its band: half a
+/// triangle on each side, whose root mean square is the distance over root 6.
 inline TurnBands turn_bands(const TurnSetup& setup, const TurnJob& job, const TurnSpec& spec) {
+  constexpr int measures = 6;
+  using Measures = std::array<double, measures>;
+  const TurnCorner typical = typical_corner(setup, job, spec);
+  const double root6 = std::sqrt(6.0);
+  const auto limit_of = [&](const TurnCorner& corner) { return setup.steel.uniform_elongation * corner.elongation; };
+  const auto measured = [&](const TurnEnd& end) {
+    return Measures{end.snug_load,
+                    end.preload,
+                    end.torque + setup.conditions.lost,
+                    setup.utilisation(end.preload, end.thread_torque),
+                    end.strain,
+                    end.stretch};
+  };
   TurnBands bands;
-  const auto widen = [](Band<double>& band, double x, bool first) {
-    band.low = first ? x : std::min(band.low, x);
-    band.high = first ? x : std::max(band.high, x);
+  bands.nominal = turn_by(setup, typical, spec);
+  const Measures middle = measured(bands.nominal);
+  Measures above{}, below{};
+  double yield_above = 0;
+  const auto take = [&](const TurnCorner& corner, bool of_strength) {
+    const Measures at = measured(turn_by(setup, corner, spec));
+    for (std::size_t k = 0; k < measures; ++k) {
+      const double off = at[k] - middle[k];
+      (off > 0 ? above : below)[k] += square(off);
+    }
+    if (!of_strength) yield_above += square(std::max(at[3] - middle[3], 0.0));
   };
-  const auto take = [&](const TurnEnd& end, bool first) {
-    widen(bands.snug_load, end.snug_load, first);
-    widen(bands.preload, end.preload, first);
-    widen(bands.torque, end.torque + setup.conditions.lost, first);
-    widen(bands.utilisation, setup.utilisation(end.preload, end.thread_torque), first);
-    widen(bands.strain, end.strain, first);
-    widen(bands.stretch, end.stretch, first);
-    bands.necks |= !end.reached;
+  const auto moved = [&](auto move, double down, double up, bool of_strength = false) {
+    for (const double off : {-down, up}) {
+      TurnCorner corner = typical;
+      move(corner, off);
+      if (off != 0) take(corner, of_strength);
+    }
   };
-  bands.nominal = turn_by(setup, corner_of(setup, job, spec, &Band<double>::nominal, 0, false), spec);
-  take(bands.nominal, true);
-  const TurnEnd& nominal = bands.nominal;
-  bands.snug_load.nominal = nominal.snug_load;
-  bands.preload.nominal = nominal.preload;
-  bands.torque.nominal = nominal.torque + setup.conditions.lost;
-  bands.utilisation.nominal = setup.utilisation(nominal.preload, nominal.thread_torque);
-  bands.strain.nominal = nominal.strain;
-  bands.stretch.nominal = nominal.stretch;
+  const double accuracy = setup.conditions.accuracy_at(spec.snug) * spec.snug / std::sqrt(3.0);
+  moved([](TurnCorner& c, double off) { c.snug = std::max(c.snug + off, 0.0); }, accuracy, accuracy);
+  const double angle = job.angle_tolerance.si / root6;
+  moved([](TurnCorner& c, double off) { c.angle_off = off; }, angle, angle);
+  const double resilience = setup.resilience_tolerance / root6;
+  moved([](TurnCorner& c, double off) { c.resilience += off; }, resilience, resilience);
+  const double strength = typical.strength * strength_sold(job).variation;
+  moved([](TurnCorner& c, double off) { c.strength += off; }, strength, strength, true);
+  const Band<double>&G = setup.bolt.mu_G, &K = setup.bolt.mu_K;
+  const auto side = [root6](const Band<double>& mu, double off) {
+    return off * (off < 0 ? mu.nominal - mu.low : mu.high - mu.nominal) / root6;
+  };
+  // Thread and face under one condition rub much or little together.
+  const auto thread = [&](TurnCorner& c, double off) { c.friction.thread += side(G, off); };
+  const auto face = [&](TurnCorner& c, double off) { c.friction.bearing += side(K, off); };
+  if (setup.one_friction) {
+    moved([&](TurnCorner& c, double off) { thread(c, off), face(c, off); }, 1, 1);
+  } else {
+    moved(thread, 1, 1);
+    moved(face, 1, 1);
+  }
+
+  const auto band = [&](std::size_t k) {
+    return Band<double>{std::max(middle[k] - 1.96 * std::sqrt(below[k]), 0.0), middle[k],
+                        middle[k] + 1.96 * std::sqrt(above[k])};
+  };
+  bands.snug_load = band(0);
+  bands.preload = band(1);
+  bands.torque = band(2);
+  bands.utilisation = band(3);
+  bands.strain = band(4);
+  bands.stretch = band(5);
+
+  // A bolt that just meets its class is the low end past yield.
+  TurnCorner least = typical;
+  least.strength = least.elongation = 1;
+  const TurnEnd weak = turn_by(setup, least, spec);
+  bands.preload.low = std::min(bands.preload.low, weak.preload);
+  const auto beyond = [](double margin, double variance) {
+    return variance > 0 ? normal_chance(-margin / std::sqrt(variance)) : margin < 0 ? 1.0 : 0.0;
+  };
+  const double weak_utilisation = setup.utilisation(weak.preload, weak.thread_torque);
+  bands.chance_of_yield = beyond(1 + 1e-5 - weak_utilisation, yield_above);
+  bands.chance_of_slack = beyond(middle[1] - useful_proof_share * setup.joint.proof_load.si, below[1]);
+  const double limit = limit_of(typical);
+  constexpr double elongation_variation = 0.15;  // judgement
+  bands.chance_of_necking = !bands.nominal.reached ? 1
+                            : bands.nominal.strain > 0
+                                ? beyond(limit - middle[4], above[4] + square(elongation_variation * limit))
+                                : 0;
+  bands.weakest_necks = !weak.reached;
+
+  bands.worst_case = {middle[1], middle[1], middle[1]};
   for (const auto friction : {&Band<double>::low, &Band<double>::high})
     for (const int rest : {-1, 1})
-      for (const bool strong : {false, true})
-        take(turn_by(setup, corner_of(setup, job, spec, friction, rest, strong), spec), false);
+      for (const bool strong : {false, true}) {
+        const double load = turn_by(setup, corner_of(setup, job, spec, friction, rest, strong), spec).preload;
+        bands.worst_case.low = std::min(bands.worst_case.low, load);
+        bands.worst_case.high = std::max(bands.worst_case.high, load);
+      }
   return bands;
 }
 

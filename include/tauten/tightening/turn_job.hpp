@@ -55,6 +55,9 @@ struct TurnJob {
   Length grip{};                          ///< in place of layers: so much steel
   int washers = 0;                        ///< of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt
   std::string tapped_material = "steel";  ///< of the part with the tapped hole
+  Length engagement{};                    ///< in the tapped hole; 0: what the length leaves, or what the bolt needs
+  std::string nut_class{};                ///< "8"; "" for the class that matches the bolt
+  Length nut_height{};                    ///< 0: ISO 4032
   PlateModel plate_model = PlateModel::chosen;
 
   Torque snug_torque{};          ///< at which all gaps are closed; 0: that for a quarter of the load wanted
@@ -79,7 +82,9 @@ struct TurnJob {
 
   AfterTurn after{};
   bool structural = false;  ///< also compare with the turns of structural bolting
-  int sloping_faces = 0;    ///< outer faces that slope, at most 1 in 20, for that comparison
+  double k_factor =
+      absent;             ///< mean k-value declared for a structural bolt set, k_m; EN 1090-2 takes 0.125 for class K1
+  int sloping_faces = 0;  ///< outer faces that slope, at most 1 in 20, for that comparison
 };
 
 /// How the curve of a joint is to be drawn. What a `TurnJob` says of an angle or load wanted does not count.

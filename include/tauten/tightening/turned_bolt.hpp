@@ -7,8 +7,16 @@
 
 namespace tauten {
 
-/// The weakest section is the free thread on its stress area, at least one pitch long, or a thinner shank. All else of
-/// the bolt counts as elastic.
+namespace detail {
+
+/// Share of a piece of thread that flows with the weakest section. In the engaged thread the load fades from turn to turn:
+/// of the half diameter that stands for it half flows, as it twists by half (`bolt_twist_per_torque`). Judgement, held
+/// against the rotation that structural bolts must bear.
+constexpr double flowing_share(SegmentKind kind) noexcept { return kind == SegmentKind::engaged_thread ? 0.5 : 1; }
+
+}  // namespace detail
+
+/// The weakest section is the thread on its stress area, free and engaged (the first turns in the nut flow as well), or a thinner shank. All else of the bolt counts as elastic.
 /// \param joint  from one of the builders
 /// \param model  of the clamped layers
 /// \return the bolt ready to be turned, or an error where the model does not know such a joint
@@ -20,7 +28,8 @@ inline Outcome<TurnedBolt> try_turned_bolt(const Joint& joint, PlateModel model 
   bolt.pitch_diameter = Length(PitchDiameter::eval(joint.diameter.si, joint.pitch.si));
   bolt.section_diameter = Length(StressDiameter::eval(joint.diameter.si, joint.pitch.si));
   for (const BoltSegment& s : joint.segments)
-    if (s.kind == SegmentKind::free_thread) bolt.section_length = Length(std::max(s.length.si, joint.pitch.si));
+    if (s.kind == SegmentKind::free_thread || s.kind == SegmentKind::engaged_thread)
+      bolt.section_length = Length(bolt.section_length.si + detail::flowing_share(s.kind) * s.length.si);
   for (const BoltSegment& s : joint.segments)
     if (s.kind == SegmentKind::shank && s.diameter.si < bolt.section_diameter.si) {
       bolt.section_diameter = s.diameter;

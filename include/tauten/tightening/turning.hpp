@@ -1,9 +1,9 @@
 // A bolt on the wrench, step by step: turning, springing back, loosening, turning again, past yield as well.
 #pragma once
 
-#include "tauten/friction/lever.hpp"
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/plastic_section.hpp"
+#include "tauten/tightening/screw_torque.hpp"
 
 namespace tauten {
 
@@ -69,7 +69,7 @@ class Turning {
       : section_(bolt.section_diameter.si / 2, steel, rings),
         length_(bolt.section_length.si),
         per_turn_(bolt.pitch.si / (2 * pi<double>())),
-        thread_lever_(ThreadLever::eval(bolt.pitch.si, bolt.pitch_diameter.si, friction.thread)),
+        thread_lever_(ThreadIncline::lever(bolt.pitch.si, bolt.pitch_diameter.si, friction.thread)),
         face_lever_(friction.bearing * LeverParts::face(friction.bearing_diameter.si)) {
     const SectionLoad soft = section_.respond(0, 0);
     rest_ = bolt.bolt_resilience.si + bolt.plate_resilience.si - length_ / soft.force_by_e;

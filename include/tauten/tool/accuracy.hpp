@@ -10,7 +10,7 @@
 
 namespace tauten {
 
-/// How the tool tells that the torque is reached: type I shows the torque, type II is set and releases or clicks.
+/// How the tool shows that the torque is reached: type I shows the torque, type II is set and releases or clicks.
 enum class WrenchType : unsigned char { indicating, setting };
 template <>
 struct Words<WrenchType> {
@@ -24,10 +24,10 @@ struct WrenchClass {
   const char* description;
   bool is_screwdriver;
   double deviation;        ///< of the reading or setting, both ways, above 10 N.m
-  double small_deviation;  ///< for tools whose greatest torque is 10 N.m or less
+  double small_deviation;  ///< for tools whose maximum torque is 10 N.m or less
 };
 
-// Remembered. Two versions of the rule are remembered; where they differ the wider deviation stands here.
+// From memory. Two versions of the rule are known; where they differ the wider deviation stands here.
 inline constexpr WrenchClass wrench_classes[] = {
     {WrenchType::indicating, 'A', "wrench with torsion or flexion bar", false, 0.06, 0.06},
     {WrenchType::indicating, 'B', "wrench with rigid housing and scale, dial or display", false, 0.04, 0.06},
@@ -46,7 +46,7 @@ inline constexpr Source wrench_class_source = {"ISO 6789-1:2017", "clause 4 and 
 
 /// Torque up to which the wider deviation of small tools holds.
 inline constexpr Torque small_tool_torque{10.0};
-/// Share of the greatest torque below which the 2003 edition tests no tool.
+/// Share of the maximum torque below which the 2003 edition tests no tool.
 inline constexpr double lowest_tested_share = 0.2;
 
 /// \param type    indicating (I) or setting (II)
@@ -64,7 +64,7 @@ inline Outcome<WrenchClass> try_wrench_class(WrenchType type, char letter) {
 }
 
 /// \param tool      the class
-/// \param greatest  greatest torque of the tool; 0 if not known, which counts as above 10 N.m
+/// \param greatest  maximum torque of the tool; 0 if not known, which counts as above 10 N.m
 /// \return permissible deviation, as a share of the setting, both ways
 constexpr double permissible_deviation(const WrenchClass& tool, Torque greatest) noexcept {
   return greatest.si > 0 && greatest <= small_tool_torque ? tool.small_deviation : tool.deviation;

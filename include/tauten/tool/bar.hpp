@@ -1,4 +1,4 @@
-// Extension bars and bit shanks: how far they twist under a torque.
+// Extension bars and bit shanks: their twist under a torque.
 #pragma once
 
 #include "tauten/base/formula.hpp"

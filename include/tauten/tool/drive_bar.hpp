@@ -1,4 +1,4 @@
-// Straight bars between wrench and fastener, and how far a line of them twists.
+// Straight bars between wrench and fastener, and the twist of a line of them.
 #pragma once
 
 #include <optional>

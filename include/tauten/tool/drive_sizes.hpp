@@ -8,12 +8,12 @@
 
 namespace tauten {
 
-/// A square drive. The torques are remembered: treat them as a hint.
+/// A square drive. The torques are from memory: a hint.
 struct SquareDrive {
   const char* inch;
   Length nominal;             ///< the metric name of the size
-  Length male;                ///< greatest width of the male square
-  Torque socket_test_torque;  ///< greatest test torque of a hand-operated socket with this drive
+  Length male;                ///< maximum width of the male square
+  Torque socket_test_torque;  ///< maximum test torque of a hand-operated socket with this drive
   Torque driver_test_torque;  ///< test torque of bars, ratchets and adaptors
 };
 
@@ -25,7 +25,7 @@ inline constexpr SquareDrive square_drives[] = {
     {"1", Length(25e-3), Length(25.4e-3), Torque(2745.0), Torque(2471.0)},
 };
 inline constexpr Source square_drive_sources[] = {{"ISO 1174-1", "widths of driving squares", Seen::memory},
-                                                  {"ISO 1711-1", "greatest test torque per drive", Seen::memory},
+                                                  {"ISO 1711-1", "maximum test torque per drive", Seen::memory},
                                                   {"ISO 3315", "test torques of driving parts", Seen::memory}};
 
 /// \param width  metric name or width of the square; 12.5 mm and 12.7 mm both mean 1/2 inch
@@ -39,7 +39,7 @@ constexpr const SquareDrive* find_square_drive(Length width) noexcept {
   return nullptr;
 }
 
-/// A hexagon key: least hardness and test torque.
+/// A hexagon key: minimum hardness and test torque.
 struct HexagonKey {
   Length width;  ///< across the flats
   Torque test_torque;

@@ -1,4 +1,4 @@
-// What squares, hexagons and wrenches take: plastic torsion of the section and the test torques of the standards.
+// Strength of squares, hexagons and wrenches: plastic torsion of the section and the test torques of the standards.
 #pragma once
 
 #include "tauten/base/formula.hpp"
@@ -165,7 +165,7 @@ struct HexagonKeyStrength {
       {"width_across_flats", "s", Dim::length, positive, within(0.7e-3, 27e-3)},
   };
   static constexpr Arg output = {"torque", "T", Dim::torque, positive};
-  static constexpr Source sources[] = {{"ISO 2936", "least torsional strength of hexagon keys", Seen::memory},
+  static constexpr Source sources[] = {{"ISO 2936", "minimum torsional strength of hexagon keys", Seen::memory},
                                        {"Textbook plasticity", "plastic torsion of a hexagon", Seen::memory}};
 
   template <class Real>

@@ -1,4 +1,4 @@
-// What a hand can do.
+// Strength of a hand.
 #pragma once
 
 #include "tauten/base/quantity.hpp"

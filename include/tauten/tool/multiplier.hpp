@@ -1,11 +1,11 @@
-// Torque multipliers and the forces that hold them, and the hold on the other side of the joint.
+// Torque multipliers: output torque, reaction force, and the counter-torque on the other side of the joint.
 #pragma once
 
 #include "tauten/base/formula.hpp"
 
 namespace tauten {
 
-/// Torque that a geared multiplier gives. The efficiency is 0.90 to 0.95 per stage (remembered); a maker's stated
+/// Torque that a geared multiplier gives. The efficiency is 0.90 to 0.95 per stage (from memory); a maker's stated
 /// torque ratio already includes it, so that the efficiency is then 1.
 struct MultiplierOutput {
   static constexpr const char* name = "multiplier_output";
@@ -84,7 +84,7 @@ struct ReactionForce {
 /// \copydoc ReactionForce
 inline constexpr Formula<ReactionForce> reaction_force{};
 
-/// Greatest torque needed to hold the other side (head or nut) still: what the thread passes on. Friction under the held
+/// Maximum torque needed to hold the other side (head or nut) still: what the thread passes on. Friction under the held
 /// side helps and is not counted.
 struct CounterHoldTorque {
   static constexpr const char* name = "counter_hold_torque";

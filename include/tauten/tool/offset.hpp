@@ -1,4 +1,4 @@
-// Offset extensions: what to set on the wrench, and what a set wrench applies.
+// Offset extensions: the setting of the wrench, and the torque that a set wrench applies.
 #pragma once
 
 #include "tauten/base/formula.hpp"

@@ -1,4 +1,4 @@
-// What a misplaced hand, a wrong angle or a skew pull does to the torque behind an offset extension.
+// Effect of a misplaced hand, a wrong angle or a skew pull on the torque behind an offset extension.
 #pragma once
 
 #include "tauten/tool/offset.hpp"
@@ -35,7 +35,7 @@ struct HandShiftError {
 inline constexpr Formula<HandShiftError> hand_shift_error{};
 
 /// Relative change of the torque at the fastener when the extension stands `angle_shift` beside the angle that the
-/// setting was worked out for. Small in line with the wrench, greatest near a right angle. The difference of the two
+/// setting was worked out for. Small in line with the wrench, maximum near a right angle. The difference of the two
 /// cosines is written as a product, so that small shifts keep all their digits.
 struct ExtensionAngleError {
   static constexpr const char* name = "extension_angle_error";

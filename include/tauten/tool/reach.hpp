@@ -1,4 +1,4 @@
-// The torque wrench and all that stands between it and the fastener: what to set, what arrives, how surely.
+// The torque wrench and everything between it and the fastener: setting, torque at the fastener, and its band.
 #pragma once
 
 #include <algorithm>

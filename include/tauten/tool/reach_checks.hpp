@@ -1,4 +1,4 @@
-// What `reach` refuses, because the rule of the lever does not hold there or the input has no meaning.
+// Checks of `reach`: input without meaning, and cases in which the rule of the lever does not hold.
 #pragma once
 
 #include <optional>
@@ -8,12 +8,12 @@
 namespace tauten {
 
 /// A tilt out of the plane up to this is let pass with a warning: it costs less than 0.4 % of the torque.
-inline constexpr Angle greatest_tilt{5 * pi_constant.value / 180};
+inline constexpr Angle maximum_tilt{5 * pi_constant.value / 180};
 /// A universal joint bent further than this is refused (common practice, no source).
 inline constexpr Angle greatest_joint_bend{45 * pi_constant.value / 180};
-/// Least lever at the fastener, as a share of the wrench length. Below it a small error in length is a large one in
+/// Minimum lever at the fastener, as a share of the wrench length. Below it a small error in length is a large one in
 /// torque, and at zero no pull turns the fastener.
-inline constexpr double least_lever_share = 0.1;
+inline constexpr double minimum_lever_share = 0.1;
 
 namespace detail {
 
@@ -55,8 +55,8 @@ inline std::optional<Error> reach_refusal(const ReachJob& job, const ChainEnd& e
     return Error("pipe_on_handle",
                  "a pipe on the handle of a torque wrench is refused: it moves the hand off the mark and overloads the "
                  "wrench; take a longer wrench or a torque multiplier");
-  if (std::fabs(job.tilt.si) > greatest_tilt.si)
-    return Error("tilt", ("tilt is " + shop_text(job.tilt) + ", but must be at most " + shop_text(greatest_tilt) +
+  if (std::fabs(job.tilt.si) > maximum_tilt.si)
+    return Error("tilt", ("tilt is " + shop_text(job.tilt) + ", but must be at most " + shop_text(maximum_tilt) +
                           ": the rule of the lever holds in the plane square to the fastener only; bring the wrench "
                           "into the plane, with a bar between if need be")
                              .c_str());
@@ -66,16 +66,16 @@ inline std::optional<Error> reach_refusal(const ReachJob& job, const ChainEnd& e
                  "rigid wrench, or do without the extension");
   const double hand = job.wrench.length.si + job.hand_offset.si;
   const double lever = hand + (1 - job.support_share) * end.along.si;
-  if (lever < least_lever_share * hand)
+  if (lever < minimum_lever_share * hand)
     return Error("extensions",
                  ("the extensions fold back so far that the lever at the fastener is " + shop_text(Length(lever)) +
-                  ", but it must be at least " + shop_text(Length(least_lever_share * hand)) +
+                  ", but it must be at least " + shop_text(Length(minimum_lever_share * hand)) +
                   "; turn the extension to 90 degrees or less, or take a longer wrench")
                      .c_str());
   // The angle folds it back at most by its tolerance.
   const double worst = std::min(pi<double>(), std::fabs(end.angle.si) + job.tolerances.extension_angle.si);
   if (!job.extensions.empty() &&
-      hand + (1 - job.support_share) * end.length.si * std::cos(worst) < least_lever_share * hand)
+      hand + (1 - job.support_share) * end.length.si * std::cos(worst) < minimum_lever_share * hand)
     return Error("tolerance_extension_angle",
                  ("tolerance_extension_angle is " + shop_text(job.tolerances.extension_angle) +
                   ", which may fold the extension back until no lever is left; measure the angle better, turn the "

@@ -1,4 +1,4 @@
-// A reach from the hand to the fastener.
+// The derivation of a reach, from the hand to the fastener.
 #pragma once
 
 #include "tauten/base/derivation.hpp"
@@ -46,12 +46,13 @@ inline std::vector<Figure> reach_given(const ReachJob& job, const Reach& answer)
 /// The derivation of a reach.
 inline Derivation derivation_of(const ReachJob& job, const Reach& answer) {
   Derivation out;
-  out.title = job.known == ReachJob::Known::setting ? "What a setting gives at the fastener"
-                                                    : "What to set for a torque at the fastener";
+  out.title = job.known == ReachJob::Known::setting ? "Torque at the fastener for a setting"
+                                                    : "Setting for a torque at the fastener";
   out.given = detail::reach_given(job, answer);
   out.steps = answer.steps;
   out.found.push_back(figure("setting", answer.setting, "of the wrench"));
-  out.found.push_back(figure("torque", answer.arrives, "at the fastener, in about 95 % of cases"));
+  out.found.push_back(
+      figure("torque", answer.arrives, "at the fastener; ends: twice the root of the sum of squares of all causes"));
   for (const TorqueContribution& c : answer.contributions)
     out.found.push_back(figure((std::string(c.cause) + "_spread").c_str(), c.range,
                                "full width of an even spread, share of the torque", c.is_estimate, "%"));
@@ -64,10 +65,9 @@ inline Derivation derivation_of(const ReachJob& job, const Reach& answer) {
                        "N"});
   if (answer.torsional_stiffness)
     out.found.push_back(figure("twist", answer.twist, "of the bars: torque over stiffness"));
-  out.verdict =
-      job.extensions.empty() && !job.multiplier
-          ? "Nothing lies between wrench and fastener that changes the torque: setting and torque are the same."
-          : "The band is the root of the sum of the squares of all causes, times two.";
+  out.verdict = job.extensions.empty() && !job.multiplier
+                    ? "Nothing between wrench and fastener changes the torque: setting and torque are the same."
+                    : "In about 95 % of cases the torque at the fastener lies within the band.";
   out.notices = answer.warnings;
   out.notices.insert(out.notices.end(), answer.cautions.begin(), answer.cautions.end());
   return out;

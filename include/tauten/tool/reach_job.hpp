@@ -1,4 +1,4 @@
-// What stands between hand and fastener, and what comes of it.
+// The tools between hand and fastener, and the answer of `reach`.
 #pragma once
 
 #include <optional>
@@ -21,7 +21,7 @@ struct TorqueWrench {
   WrenchType type = WrenchType::setting;
   char class_letter = 'A';
   Torque scale_low;   ///< lowest mark; 0: not known
-  Torque scale_high;  ///< greatest torque; 0: not known
+  Torque scale_high;  ///< maximum torque; 0: not known
   Torque division;    ///< between two marks or digits; 0: not known
   bool hinged_handle = false;
   bool pipe_on_handle = false;

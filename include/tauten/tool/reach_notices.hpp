@@ -1,4 +1,4 @@
-// What `reach` has to say beside its numbers.
+// The notices and cautions of `reach`.
 #pragma once
 
 #include "tauten/base/caution.hpp"
@@ -28,8 +28,9 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
        "The extension folds back over the wrench: the setting is above the torque behind the extension, and errors of "
        "length grow.");
   warn(extended && job.hand_offset.si != 0, "hand_off_mark",
-       "The hand stands " + shop_text(Length(std::fabs(job.hand_offset.si))) +
-           (job.hand_offset.si > 0 ? " beyond" : " inside") + " the mark; the setting counts on it. Mark the place.");
+       "The hand is " + shop_text(Length(std::fabs(job.hand_offset.si))) +
+           (job.hand_offset.si > 0 ? " beyond" : " inside") +
+           " the mark; the setting allows for this. Mark the place.");
   warn(extended && job.support_share > 0, "support_hand",
        "A second hand on the wrench head cancels part of what the extension adds; the share is assumed.", true);
   warn(wrench.hinged_handle, "hinged_handle", "Keep the hinged handle straight while you pull.");
@@ -49,7 +50,7 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
            shop_text(wrench.scale_low) + "; take a smaller wrench.");
   warn(has_scale && reach.setting.si < lowest_tested_share * wrench.scale_high.si, "setting_low_on_scale",
        "The setting lies below " + percent_text(lowest_tested_share) +
-           " of the wrench's greatest torque, where its accuracy may never have been tested.");
+           " of the maximum torque of the wrench, where its accuracy may never have been tested.");
   warn(reach.hand_force > median_pull, "hand_force",
        "The pull needed, " + shop_text(reach.hand_force) + ", is beyond what half of all people can exert (" +
            shop_text(median_pull) + ", braced). Take a longer wrench or a torque multiplier.",
@@ -57,16 +58,16 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
   if (const SquareDrive* drive = find_square_drive(job.drive_square))
     warn(reach.arrives.high > drive->driver_test_torque, "drive_overloaded",
          std::string("The ") + drive->inch + " inch square is tested with " + shop_text(drive->driver_test_torque) +
-             " (from memory) and may meet " + shop_text(reach.arrives.high) + "; take a larger drive.",
+             " and may get " + shop_text(reach.arrives.high) + "; take a larger drive.",
          true);
   else
     warn(job.drive_square.si > 0, "drive_unknown",
-         "No square drive of " + shop_text(job.drive_square) + " is known; its strength was not looked at.");
+         "No square drive of " + shop_text(job.drive_square) + " is known; its strength was not checked.");
   warn(reach.twist > noticeable_twist, "bar_twist",
        "The bars twist by " + shop_text(reach.twist) + "; take the angle of turn at the socket, not at the handle.");
-  warn(true, "deviation_from_memory", "The permissible deviation of the wrench class is remembered, not read again.",
-       true);
-  warn(true, "tolerances_judged", "The tolerances of hand, angle and operator are judgement unless you gave your own.",
+  warn(true, "deviation_from_memory",
+       "The permissible deviation of the wrench class is from memory, not checked against the standard.", true);
+  warn(true, "tolerances_judged", "The tolerances of hand, angle and operator are estimates unless you gave your own.",
        true);
   return list;
 }
@@ -75,10 +76,10 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
 inline std::vector<Notice> reach_cautions(const ReachJob& job, const Reach& reach) {
   std::vector<Notice> list = {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe};
   if (job.multiplier)
-    list.push_back({"reaction_arm", "The reaction arm of the multiplier presses with " +
+    list.push_back({"reaction_arm", "Crushing hazard: the reaction arm of the multiplier presses with " +
                                         (reach.reaction_force.si > 0 ? shop_text(reach.reaction_force)
                                                                      : shop_text(reach.reaction_torque)) +
-                                        ". Rest it on something that takes it, and keep fingers away."});
+                                        ". Keep fingers away, and rest the arm on a support that can carry it."});
   if (!job.bars.empty())
     list.push_back({"wound_up_bars", "Wound up, the bars store " + shop_text(reach.stored_energy) +
                                          " and release it all at once if the socket slips. Keep clear."});

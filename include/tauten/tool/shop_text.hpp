@@ -1,4 +1,4 @@
-// Quantities in the sentences of this room.
+// Quantities in the sentences of tools.
 #pragma once
 
 #include <optional>

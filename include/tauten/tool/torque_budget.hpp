@@ -1,4 +1,4 @@
-// Adding up what makes the torque uncertain.
+// The uncertainty budget of a torque: contributions and their sum.
 #pragma once
 
 #include <cmath>

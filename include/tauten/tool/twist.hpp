@@ -1,4 +1,4 @@
-// What the spring in a drive line does: bars in series, readings of the angle, stored energy and blows.
+// Elasticity of a drive line: bars in series, readings of the angle, stored energy and impact.
 #pragma once
 
 #include "tauten/base/formula.hpp"
@@ -30,7 +30,7 @@ struct FastenerAngle {
   static constexpr const char* name = "fastener_angle";
   static constexpr const char* summary = "Angle at the fastener from the angle read at the handle";
   static constexpr Arg inputs[] = {
-      {"handle_angle", "theta_h", Dim::angle, non_negative},
+      {"handle_angle", "theta_h", Dim::angle, non_negative, within(0, 13)},
       {"snug_torque", "M_0", Dim::torque, non_negative},
       {"torque", "M_A", Dim::torque, non_negative},
       {"torsional_stiffness", "c_T", Dim::torque, positive},
@@ -51,7 +51,7 @@ struct HandleAngle {
   static constexpr const char* name = "handle_angle";
   static constexpr const char* summary = "Angle to read at the handle for an angle at the fastener";
   static constexpr Arg inputs[] = {
-      {"angle_of_turn", "theta", Dim::angle, non_negative},
+      {"angle_of_turn", "theta", Dim::angle, non_negative, within(0, 13)},
       {"snug_torque", "M_0", Dim::torque, non_negative},
       {"torque", "M_A", Dim::torque, non_negative},
       {"torsional_stiffness", "c_T", Dim::torque, positive},

@@ -13,7 +13,7 @@ struct UniversalJointRatio {
   static constexpr const char* summary = "Speed ratio of a universal joint over the turn";
   static constexpr Arg inputs[] = {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
-      {"rotation", "theta", Dim::angle, any_sign},
+      {"rotation", "theta", Dim::angle, any_sign, within(-13, 13)},
   };
   static constexpr Arg output = {"speed_ratio", "i_u", Dim::number, positive};
   static constexpr Source sources[] = {
@@ -27,15 +27,15 @@ struct UniversalJointRatio {
 /// \copydoc UniversalJointRatio
 inline constexpr Formula<UniversalJointRatio> universal_joint_ratio{};
 
-/// Least ratio over a turn, cos(beta): for speed and, a quarter turn later, for torque.
+/// Minimum ratio over a turn, cos(beta): for speed and, a quarter turn later, for torque.
 struct UniversalJointLeastRatio {
   static constexpr const char* name = "universal_joint_least_ratio";
-  static constexpr const char* summary = "Least ratio of a universal joint over the turn";
+  static constexpr const char* summary = "Minimum ratio of a universal joint over the turn";
   static constexpr Arg inputs[] = {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
   };
   static constexpr Arg output = {"speed_ratio", "i_u", Dim::number, positive};
-  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, least ratio", Seen::memory}};
+  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, minimum ratio", Seen::memory}};
 
   template <class Real>
   static constexpr Real eval(Real beta) noexcept {
@@ -45,15 +45,15 @@ struct UniversalJointLeastRatio {
 /// \copydoc UniversalJointLeastRatio
 inline constexpr Formula<UniversalJointLeastRatio> universal_joint_least_ratio{};
 
-/// Greatest ratio over a turn, 1/cos(beta): 3.5 % above one at 15 degrees, 15.5 % at 30 degrees.
+/// Maximum ratio over a turn, 1/cos(beta): 3.5 % above one at 15 degrees, 15.5 % at 30 degrees.
 struct UniversalJointGreatestRatio {
   static constexpr const char* name = "universal_joint_greatest_ratio";
-  static constexpr const char* summary = "Greatest ratio of a universal joint over the turn";
+  static constexpr const char* summary = "Maximum ratio of a universal joint over the turn";
   static constexpr Arg inputs[] = {
       {"bend_angle", "beta", Dim::angle, within(0, 1.55), within(0, 0.7853981633974483)},
   };
   static constexpr Arg output = {"speed_ratio", "i_u", Dim::number, positive};
-  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, greatest ratio", Seen::memory}};
+  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, maximum ratio", Seen::memory}};
 
   template <class Real>
   static constexpr Real eval(Real beta) noexcept {
@@ -63,7 +63,7 @@ struct UniversalJointGreatestRatio {
 /// \copydoc UniversalJointGreatestRatio
 inline constexpr Formula<UniversalJointGreatestRatio> universal_joint_greatest_ratio{};
 
-/// Bend at which the greatest ratio is a given variation above one: the safe bend for a tolerance on the torque.
+/// Bend at which the maximum ratio is a given variation above one: the safe bend for a tolerance on the torque.
 struct UniversalJointBend {
   static constexpr const char* name = "universal_joint_bend";
   static constexpr const char* summary = "Bend of a universal joint that keeps to a given variation";
@@ -71,7 +71,7 @@ struct UniversalJointBend {
       {"variation", "v", Dim::number, non_negative, within(0, 0.42)},
   };
   static constexpr Arg output = {"bend_angle", "beta", Dim::angle, within(0, 1.5707963267948966)};
-  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, greatest ratio", Seen::memory}};
+  static constexpr Source sources[] = {{"Textbook kinematics", "universal joint, maximum ratio", Seen::memory}};
 
   template <class Real>
   static constexpr Real eval(Real v) noexcept {

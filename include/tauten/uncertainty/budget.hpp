@@ -1,7 +1,8 @@
-// First-order propagation: which input brings how much of the uncertainty.
+// First-order propagation: the contribution of each input to the uncertainty.
 // Source: JCGM 100:2008 (GUM), clauses 5.1, 5.2 and 6.2.
 #pragma once
 
+#include "tauten/base/refusal.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 
 namespace tauten {
@@ -54,7 +55,7 @@ struct Budget {
 /// \return the k factor of a normal distribution: 1.96 for 95 %
 inline double coverage_factor(double coverage) noexcept { return normal_quantile((1 + coverage) / 2); }
 
-/// First-order propagation. Exact for linear models; where the model bends within the spread of its inputs, or its
+/// First-order propagation, with the correlation coefficients of the inputs themselves. Exact for linear models; where the model bends within the spread of its inputs, or its
 /// inputs are skewed, compare with `monte_carlo`.
 /// \param model   the function
 /// \param inputs  of `try_joint` for this model
@@ -64,9 +65,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
   const std::size_t n = model.inputs.size();
   if (inputs.size() != n) return Error("inputs", "the inputs belong to another model; make them for this one");
   if (!Interval{0, 100, true}.contains(k))
-    return Error(
-        "coverage_factor",
-        ("coverage_factor is " + number_text(k) + ", but must be above 0 and at most 100; 2 is typical").c_str());
+    return refusal("coverage_factor", k, "but must be above 0 and at most 100; 2 is typical");
   std::vector<double> x(n), u(n), c(n);
   for (std::size_t i = 0; i < n; ++i) {
     x[i] = inputs[i].mean();
@@ -82,7 +81,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
   double variance = 0;
   for (std::size_t i = 0; i < n; ++i) {
     double with_all = 0;
-    for (std::size_t j = 0; j < n; ++j) with_all += inputs.correlation(i, j) * c[j] * u[j];
+    for (std::size_t j = 0; j < n; ++j) with_all += inputs.input_correlation(i, j) * c[j] * u[j];
     const double part = c[i] * u[i] * with_all;
     variance += part;
     out.contributions.push_back(
@@ -101,7 +100,7 @@ inline Outcome<Budget> try_budget(const Model& model, const JointDistribution& i
 }
 
 /// \copydoc try_budget
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Budget budget(const Model& model, const JointDistribution& inputs, double k = 2) {
   return try_budget(model, inputs, k).value();
 }

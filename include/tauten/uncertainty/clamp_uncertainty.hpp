@@ -17,7 +17,7 @@ struct ClampScatter {
   std::optional<double> friction_correlation;  ///< of thread and face; absent: independent. One lubricant on both makes
                                                ///< them go together, which widens the spread
   std::optional<Distribution> bearing_diameter;  ///< D_Km; absent: triangular, 5 % to either side
-  std::optional<Distribution> strength;  ///< factor on the least strengths of the class; absent: as bolts are sold
+  std::optional<Distribution> strength;  ///< factor on the minimum strengths of the class; absent: as bolts are sold
 };
 
 /// A clamp job as functions of what scatters, for any of the methods in this room.
@@ -70,17 +70,17 @@ struct ClampFunction {
   auto free_load(const Span& x) const {
     using Real = std::remove_cvref_t<decltype(x[0])>;
     const Real torque = EffectiveTorque::eval<Real>(x[0], 0, lost, 0);
-    return preload_from_torque.si(torque, P, d_2, x[1], x[2], x[3]);
+    return preload_from_torque_exact.si(torque, P, d_2, x[1], x[2], x[3]);
   }
   template <class Span>
   auto load(const Span& x) const {
-    return smaller(free_load(x), assembly_preload.si(x[4] * tensile_strength, 1, P, d_2, d_s, x[1]));
+    return smaller(free_load(x), assembly_preload_exact.si(x[4] * tensile_strength, 1, P, d_2, d_s, x[1]));
   }
   template <class Span>
   auto utilisation(const Span& x) const {
     using Real = std::remove_cvref_t<decltype(x[0])>;
     const Real tension = free_load(x);
-    const Real twist = ShankTorsion::eval<Real>(thread_torque.si(tension, P, d_2, x[1]), prevailing);
+    const Real twist = ShankTorsion::eval<Real>(thread_torque_exact.si(tension, P, d_2, x[1]), prevailing);
     const auto strength = x[4] * yield_strength;
     return torsion == Torsion::plastic ? yield_utilisation.si(tension, twist, d_s, strength)
                                        : yield_utilisation_elastic.si(tension, twist, d_s, strength);
@@ -135,10 +135,11 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   out.inputs = *joint;
 
   if (!scatter.strength)
-    out.notices.push_back({"strength_estimated",
-                           "Bolts are taken to be 12 % stronger than the least of their class, give or take 6 %; give "
-                           "the strength as 1 to reckon with the least.",
-                           true});
+    out.notices.push_back(
+        {"strength_estimated",
+         "Bolts are assumed to be 12 % (plus or minus 6 %) stronger than the minimum of their class; give "
+         "the strength as 1 to use the minimum.",
+         true});
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
                            "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
@@ -193,10 +194,10 @@ inline UncertaintyQuestion question_of(const ClampModel& model) {
   for (std::size_t i = 0; i < model.inputs.size(); ++i)
     out.inputs.push_back({model.clamp_load.inputs[i].name, model.inputs[i]});
   out.notices = model.notices;
-  if (model.candidate.limited_by_strength)
-    out.notices.push_back({"limited_by_strength",
-                           "The bolt may twist off before the torque is reached. Such trials count with the load that "
-                           "the bolt bears, but then none is left.",
+  if (model.candidate.tensile_utilisation.high >= 1)
+    out.notices.push_back({"may_break",
+                           "The bolt may break before the torque is reached. Such trials count with the load at which "
+                           "it breaks, but then none is left.",
                            false});
   out.notices.push_back(cautions::no_release);
   return out;
@@ -256,17 +257,17 @@ inline Outcome<std::vector<ClampUncertainty>> try_clamp_uncertainty(const ClampJ
 }
 
 /// \copydoc try_clamp_models
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline std::vector<ClampModel> clamp_models(const ClampJob& job, const ClampScatter& scatter = {}) {
   return try_clamp_models(job, scatter).value();
 }
 /// \copydoc try_clamp_question
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline UncertaintyQuestion clamp_question(const ClampJob& job, const ClampScatter& scatter = {}) {
   return try_clamp_question(job, scatter).value();
 }
 /// \copydoc try_clamp_uncertainty
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline std::vector<ClampUncertainty> clamp_uncertainty(const ClampJob& job, const ClampScatter& scatter = {},
                                                        const MonteCarloOptions& options = {}) {
   return try_clamp_uncertainty(job, scatter, options).value();

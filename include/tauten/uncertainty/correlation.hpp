@@ -1,4 +1,4 @@
-// Inputs that go together: correlation coefficients and the Cholesky factor that brings them into independent draws.
+// Correlated inputs: correlation coefficients and the Cholesky factor that correlates independent draws.
 #pragma once
 
 #include <cmath>

@@ -1,4 +1,4 @@
-// What is known of one input: a fixed number, or a spread with mean, standard deviation, quantiles and random draws.
+// Knowledge of one input: a fixed number, or a spread with mean, standard deviation, quantiles and random draws.
 #pragma once
 
 #include <algorithm>
@@ -68,8 +68,9 @@ class Distribution {
     const double z = normal_quantile((1 + coverage) / 2);
     return Distribution(Shape::two_piece, nominal, (nominal - low) / z, (high - nominal) / z);
   }
-  /// The spread of observed values: the next value comes from among them, straight lines between neighbours. This is
-  /// not the uncertainty of their mean.
+  /// The spread of observed values: the next value lies among them, on straight lines between neighbours. The lines are
+  /// stretched about the mean so that the standard deviation is that of the sample (with n - 1), which few values show too
+  /// small; a draw may then lie somewhat outside of them. This is not the uncertainty of their mean.
   static Outcome<Distribution> try_from_samples(std::span<const double> values) {
     if (values.size() < 2) {
       return Error("samples", values.empty()
@@ -82,10 +83,11 @@ class Distribution {
     Distribution made(Shape::samples, 0, 0, 0);
     made.sorted_.assign(values.begin(), values.end());
     std::sort(made.sorted_.begin(), made.sorted_.end());
+    made.stretch_samples();
     return made;
   }
 
-  // The same, throwing the error in place of returning one.
+  // The same, throwing the error instead of returning one.
   static Distribution normal(double mean, double deviation) { return try_normal(mean, deviation).value(); }
   static Distribution lognormal(double median, double variation) { return try_lognormal(median, variation).value(); }
   static Distribution uniform(double low, double high) { return try_uniform(low, high).value(); }
@@ -125,6 +127,16 @@ class Distribution {
     std::snprintf(text, sizeof text, "band is %s, %s, %s, but must rise from low to high and be finite",
                   PlainNumber(low).c_str(), PlainNumber(middle).c_str(), PlainNumber(high).c_str());
     return Error("band", text);
+  }
+  /// Brings the standard deviation of the lines to that of the sample.
+  void stretch_samples() noexcept {
+    const double middle = mean();
+    const double lines = standard_deviation();
+    double squares = 0;
+    for (const double x : sorted_) squares += (x - middle) * (x - middle);
+    const double sample = std::sqrt(squares / static_cast<double>(sorted_.size() - 1));
+    if (!(lines > 0)) return;
+    for (double& x : sorted_) x = middle + sample / lines * (x - middle);
   }
   /// Variance of a value that is equally likely anywhere between two numbers, plus the square of its mean.
   static double square_of_segment(double from, double to) noexcept { return (from * from + from * to + to * to) / 3; }

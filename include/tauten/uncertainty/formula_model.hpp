@@ -142,12 +142,12 @@ inline Outcome<Model> try_formula_model(std::span<const Entry> known, const std:
 }
 
 /// \copydoc try_chain_model
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Model chain_model(std::span<const Entry> known, const std::vector<Link>& chain) {
   return try_chain_model(known, chain).value();
 }
 /// \copydoc try_formula_model
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Model formula_model(std::span<const Entry> known, const std::string& name) {
   return try_formula_model(known, name).value();
 }

@@ -100,7 +100,7 @@ inline Outcome<UncertaintyQuestion> try_free_question(const FreeJob& job) {
 }
 
 /// \copydoc try_free_question
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline UncertaintyQuestion free_question(const FreeJob& job) { return try_free_question(job).value(); }
 
 }  // namespace tauten

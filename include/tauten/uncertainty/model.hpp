@@ -1,4 +1,4 @@
-// What an uncertainty is carried through: any function of named inputs.
+// A model for uncertainty: any function of named inputs.
 #pragma once
 
 #include <algorithm>
@@ -93,7 +93,7 @@ inline Model model_of(Variable output, std::vector<Variable> inputs,
 /// A function of N inputs as model, with exact derivatives.
 /// \param f  takes a span of any scalar, double or `Dual<N>`, and returns the same scalar:
 ///           `model_of<2>({"area"}, {{{"width"}, {"height"}}}, [](auto x) { return x[0] * x[1]; })`.
-///           Roots and angles are to be written as `tauten::sqrt(x[0])`, `tauten::sin(x[0])`
+///           Roots and angles must be written as `tauten::sqrt(x[0])`, `tauten::sin(x[0])`
 template <int N, class F>
 Model model_of(Variable output, std::array<Variable, N> inputs, F f) {
   const auto rows = [f](const double* const* x, double* y, std::size_t count) {

@@ -4,6 +4,7 @@
 
 #include <optional>
 
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
@@ -63,20 +64,16 @@ struct MonteCarlo {
 
 namespace detail {
 
-/// Least number of trials in a block (clause 7.9.4 b): 10 000, or more where the tails are thin.
+/// Minimum number of trials in a block (clause 7.9.4 b): 10 000, or more where the tails are thin.
 inline std::uint64_t trials_per_block(double coverage) {
   return static_cast<std::uint64_t>(std::max(10'000.0, std::ceil(100 / (1 - coverage) - 1e-9)));
 }
 
 inline std::optional<Error> fault_of(const MonteCarloOptions& o) {
   if (!Interval{0, 0.9999, true}.contains(o.coverage))
-    return Error("coverage", ("coverage is " + number_text(o.coverage) +
-                              ", but must be above 0 and at most 0.9999; write 0.95 for 95 %")
-                                 .c_str());
-  if (o.digits < 1 || o.digits > 5)
-    return Error("digits",
-                 ("digits is " + std::to_string(o.digits) + ", but must be from 1 to 5; 1 or 2 are typical").c_str());
-  if (o.jobs < 1) return too_few_threads(o.jobs);
+    return refusal("coverage", o.coverage, "but must be above 0 and at most 0.9999; write 0.95 for 95 %");
+  if (o.digits < 1 || o.digits > 5) return refusal("digits", o.digits, "but must be from 1 to 5; 1 or 2 are typical");
+  if (o.jobs < 1) return too_few_jobs(o.jobs);
   const double least = 100 / (1 - o.coverage);
   const std::uint64_t most = o.trials > 0 ? o.trials : o.most_trials;
   if (static_cast<double>(most) >= least - 1e-6 && most <= 1'000'000'000) return {};
@@ -160,7 +157,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
       out.outside += count - block.sorted.size();
       gathered.add(block);
       out.tolerance = detail::numerical_tolerance(gathered.standard_uncertainty(), options.digits);
-      out.converged = gathered.worst_error() <= out.tolerance / 2;
+      out.converged = gathered.worst_half_width() <= out.tolerance || gathered.is_constant();
       enough = out.converged && !fixed;
     }
     if (options.progress && !out.stopped && !enough && out.trials < limit) {  // what is done cannot be stopped
@@ -184,7 +181,7 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
 }
 
 /// \copydoc try_monte_carlo
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline MonteCarlo monte_carlo(const Model& model, const JointDistribution& inputs,
                               const MonteCarloOptions& options = {}) {
   return try_monte_carlo(model, inputs, options).value();

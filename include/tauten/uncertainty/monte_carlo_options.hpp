@@ -1,4 +1,4 @@
-// What a Monte Carlo run is asked.
+// Options of a Monte Carlo run.
 #pragma once
 
 #include <cstdint>
@@ -6,6 +6,7 @@
 #include <string>
 
 #include "tauten/base/error.hpp"
+#include "tauten/base/refusal.hpp"
 
 namespace tauten {
 
@@ -24,7 +25,7 @@ struct Progress {
 /// Called now and then, on the thread that asked; false stops the run, and what it has found by then is the result.
 using ProgressCall = std::function<bool(const Progress&)>;
 
-/// How a Monte Carlo run is to be done.
+/// How a Monte Carlo run is done.
 struct MonteCarloOptions {
   double coverage = 0.95;                   ///< share that a coverage interval holds
   Coverage interval = Coverage::symmetric;  ///< the one whose ends must be certain; the shortest takes more trials
@@ -38,8 +39,8 @@ struct MonteCarloOptions {
 
 namespace detail {
 
-inline Error too_few_threads(int threads) {
-  return {"jobs", ("jobs is " + std::to_string(threads) + ", but must be at least 1").c_str()};
+inline Error too_few_jobs(int threads) {
+  return refusal("jobs", threads, "but must be at least 1; give the number of worker threads");
 }
 
 }  // namespace detail

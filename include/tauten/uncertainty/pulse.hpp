@@ -26,7 +26,7 @@ class Pulse {
     rows_ = 0;
   }
   /// \param rows  trials that this thread has done since it asked last
-  /// \return false once the run is to be stopped
+  /// \return false once the run must stop
   bool go_on(std::uint64_t rows) {
     rows_ += rows;
     if (call_ && !stopped_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(200)) {

@@ -1,8 +1,9 @@
-// Which input the variance of a result comes from, where the model is not linear: Sobol indices of first and total order.
+// Contributions of the inputs to the variance of a result, also of non-linear models: Sobol indices.
 // Sources (from memory): Sobol, "Sensitivity estimates for nonlinear mathematical models", 1993; first order after
 // Saltelli et al., Computer Physics Communications 181, 2010; total order after Jansen, same journal 117, 1999.
 #pragma once
 
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
@@ -50,7 +51,7 @@ struct Sobol {
   }
 };
 
-/// How Sobol indices are to be found.
+/// How Sobol indices are found.
 struct SobolOptions {
   std::uint64_t trials = 65536;  ///< rounded up to full blocks of 256 in each batch
   std::uint64_t batches = 32;
@@ -129,12 +130,11 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
   if (inputs.correlated())
     return Error("correlations", "Sobol indices are for independent inputs; use a budget where inputs are correlated");
   if (options.batches < 4 || options.batches > 1000)
-    return Error("batches", ("batches is " + std::to_string(options.batches) + ", but must be from 4 to 1000").c_str());
+    return refusal("batches", static_cast<double>(options.batches), "but must be from 4 to 1000; 32 is the default");
   if (options.trials < 1000 || options.trials > 1'000'000'000)
-    return Error("trials", ("trials is " + std::to_string(options.trials) +
-                            ", but must be from 1000 to 1e9; 65536 give indices to about 0.01")
-                               .c_str());
-  if (options.jobs < 1) return detail::too_few_threads(options.jobs);
+    return refusal("trials", static_cast<double>(options.trials),
+                   "but must be from 1000 to 1e9; 65536 give indices to about 0.01");
+  if (options.jobs < 1) return detail::too_few_jobs(options.jobs);
   constexpr std::uint64_t rows = JointDistribution::block;
   const std::uint64_t blocks = (options.trials + rows * options.batches - 1) / (rows * options.batches);
 
@@ -181,7 +181,7 @@ inline Outcome<Sobol> try_sobol(const Model& model, const JointDistribution& inp
 }
 
 /// \copydoc try_sobol
-/// \throws Error  in place of returning one
+/// \throws Error  instead of returning one
 inline Sobol sobol(const Model& model, const JointDistribution& inputs, const SobolOptions& options = {}) {
   return try_sobol(model, inputs, options).value();
 }

@@ -1,4 +1,4 @@
-// Statistics of random trials: coverage intervals, blocks and their scatter, and the tolerance that digits ask for.
+// Statistics of random trials: coverage intervals, blocks and their scatter, and the tolerance for a number of digits.
 // Source: JCGM 101:2008, clauses 7.5 to 7.9; clause numbers from memory.
 #pragma once
 
@@ -121,12 +121,26 @@ struct Gathered {
   }
   double mean() const noexcept { return all.mean; }
   double standard_uncertainty() const noexcept { return all.deviation(); }
-  /// The greatest numerical standard error of mean, uncertainty and both ends; NaN after the first block.
+  /// Blocks before which nothing is said of their scatter: fewer stop a run by luck.
+  static constexpr double least_blocks = 8;
+  /// Half the width in which mean, uncertainty and both ends lie in 95 % of runs, the widest; NaN after too few blocks. The
+  /// scatter of few blocks is itself uncertain, and a run stops where it happens to be small: Student's factor for 97.5 %
+  /// of the blocks at hand stands in for 2, and the least number of blocks is kept whatever they show.
+  double worst_half_width() const noexcept {
+    if (block_mean.count < least_blocks) return __builtin_nan("");
+    // Student's t for 97.5 %, within 0.3 % from 7 degrees of freedom on: 1.96 + 2.3723/f + 2.82/f^2 (Abramowitz and
+    // Stegun 26.7.5).
+    const double f = block_mean.count - 1;
+    return (1.95996 + 2.3723 / f + 2.8225 / (f * f)) * worst_error();
+  }
+  /// The largest numerical standard error of mean, uncertainty and both ends; NaN after the first block.
   double worst_error() const noexcept {
     if (block_mean.count < 2) return __builtin_nan("");
     return std::max(std::max(block_mean.error(), block_deviation.error()),
                     std::max(block_low.error(), block_high.error()));
   }
+  /// \return true if every trial gave one value
+  bool is_constant() const noexcept { return all.count > 0 && all.squares == 0; }
   /// All values, rising: the blocks are merged in pairs.
   std::vector<double> sorted() && {
     std::vector<double> other(values.size());

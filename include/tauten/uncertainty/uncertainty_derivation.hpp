@@ -1,4 +1,4 @@
-// How an uncertainty came about: what is known of the inputs, the formulas at their means, and what each input brings.
+// The derivation of an uncertainty: the inputs, the formulas at their means, and the contribution of each input.
 #pragma once
 
 #include "tauten/base/derivation.hpp"
@@ -97,7 +97,7 @@ inline Derivation derivation_of(const UncertaintyQuestion& question, const Model
                                     : "root of the sum of squares; JCGM 100:2008, clause 5.1"));
   out.found.push_back(detail::plain_figure("expanded_uncertainty", dimension, budget.expanded_uncertainty,
                                            number_text(budget.coverage_factor, 3) + " times as much"));
-  out.verdict = plain_words(budget.output) + " is " + with_unit(budget.value, 4) + ", give or take " +
+  out.verdict = plain_words(budget.output) + " is " + with_unit(budget.value, 4) + ", plus or minus " +
                 with_unit(budget.expanded_uncertainty, 3) + ". Exact where the result goes straight with its inputs.";
   out.notices = question.notices;
   return out;
@@ -126,13 +126,13 @@ inline Derivation derivation_of(const UncertaintyQuestion& question, const Model
   out.found.push_back(detail::plain_figure(run.output, dimension, run.mean, "mean of the trials"));
   out.found.push_back(detail::plain_figure("standard_uncertainty", dimension, run.standard_uncertainty,
                                            "standard deviation of the trials"));
-  out.found.push_back(interval("symmetric_interval", run.symmetric, share + ", as many below as above"));
+  out.found.push_back(interval("symmetric_interval", run.symmetric, share + ", symmetric"));
   out.found.push_back(interval("shortest_interval", run.shortest, share + ", the shortest that holds them"));
   out.found.push_back(detail::plain_figure("tolerance", dimension, run.tolerance,
                                            "numerical, of the digits asked for; JCGM 101:2008, clause 7.9"));
-  out.verdict = run.stopped     ? "Stopped before the digits asked for were certain."
+  out.verdict = run.stopped     ? "Stopped before the requested digits were certain."
                 : run.converged ? "Mean, uncertainty and both ends are certain to the tolerance."
-                                : "Not certain to the digits asked for; more trials help.";
+                                : "Not certain to the requested digits; use more trials.";
   out.notices = question.notices;
   return out;
 }
@@ -144,7 +144,7 @@ inline Derivation derivation_of(const UncertaintyQuestion& question, const Model
 /// \param sobol     of `try_sobol` for the same model and inputs
 inline Derivation derivation_of(const UncertaintyQuestion& question, const Model& model,
                                 const JointDistribution& inputs, const Sobol& sobol) {
-  const auto give_or_take = [](double error) { return "give or take " + number_text(200 * error, 2) + " %, "; };
+  const auto give_or_take = [](double error) { return "plus or minus " + number_text(200 * error, 2) + " %, "; };
   Derivation out;
   out.title = "Shares of the variance: " + plain_words(question.title);
   out.given = detail::inputs_as_figures(model, inputs);

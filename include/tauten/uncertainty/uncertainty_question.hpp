@@ -1,4 +1,4 @@
-// What an uncertainty is asked of: a formula, a chain of formulas, or a whole answer, with what is known of its inputs.
+// A question about uncertainty: a formula, a chain of formulas, or a whole answer, with the spread of its inputs.
 #pragma once
 
 #include "tauten/base/notice.hpp"
@@ -11,7 +11,7 @@ namespace tauten {
 struct UncertaintyQuestion {
   std::string title;                        ///< what it is about
   std::vector<Model> outputs;               ///< all of the same inputs in the same order
-  std::vector<InputDistribution> inputs{};  ///< what is taken unless somebody says otherwise
+  std::vector<InputDistribution> inputs{};  ///< what is taken unless given
   std::vector<Notice> notices{};
   std::vector<std::string> others{};  ///< what else it may be about, as in `title`, the likeliest first; not answered
 };

@@ -1,0 +1,81 @@
+// What kind of notice it is: a hazard, something about these numbers, or how far to trust them.
+#pragma once
+
+#include "tauten/base/caution.hpp"
+#include "tauten/base/words.hpp"
+
+namespace tauten {
+
+/// Where a notice stands on a page.
+enum class NoticeKind : unsigned char {
+  hazard,    ///< someone or something may be hurt, and this answer gives the reason
+  standing,  ///< a caution that holds for every job
+  finding,   ///< something about these numbers
+  trust      ///< an assumption or an estimate
+};
+
+template <>
+struct Words<NoticeKind> {
+  static constexpr const char* list[] = {"hazard", "standing", "finding", "trust"};
+};
+
+namespace detail {
+
+/// Cautions that hold whatever the answer is; a page names them in one line.
+inline constexpr std::string_view standing_notices[] = {"line_of_slip", "eye_protection", "no_pipe", "no_release"};
+
+/// Notices on what may hurt someone or break, apart from the cautions themselves.
+inline constexpr std::string_view hazard_notices[] = {"bar_twist",
+                                                      "drive_overloaded",
+                                                      "fluid_left",
+                                                      "folded_back",
+                                                      "galling",
+                                                      "hand_force",
+                                                      "inspect_rusted",
+                                                      "limit_above_stop",
+                                                      "limited_by_strength",
+                                                      "may_be_slack",
+                                                      "may_neck",
+                                                      "may_open",
+                                                      "reaction_arm",
+                                                      "replace_damaged",
+                                                      "replace_glowed",
+                                                      "replace_heated",
+                                                      "replace_locking",
+                                                      "replace_past_yield",
+                                                      "separates",
+                                                      "setting_above_scale",
+                                                      "single_use",
+                                                      "stretched",
+                                                      "structural_may_neck",
+                                                      "tilted",
+                                                      "tool_spins",
+                                                      "universal_joint_and_extension",
+                                                      "universal_joint_bend",
+                                                      "unmarked_head",
+                                                      "watch_the_torque",
+                                                      "wound_up_bars"};
+
+/// Notices on what an answer rests on, that no estimate is behind.
+inline constexpr std::string_view trust_notices[] = {"before_embedding", "bearing_estimated", "class_from_memory",
+                                                     "head_assumed",     "length_assumed",    "snug_assumed",
+                                                     "width_assumed"};
+
+template <std::size_t N>
+constexpr bool lists(const std::string_view (&codes)[N], std::string_view code) noexcept {
+  for (const std::string_view one : codes)
+    if (one == code) return true;
+  return false;
+}
+
+}  // namespace detail
+
+/// \return where the notice stands: an estimate is a matter of trust unless it is a hazard
+constexpr NoticeKind kind_of(std::string_view code, bool is_estimate) noexcept {
+  if (detail::lists(detail::standing_notices, code)) return NoticeKind::standing;
+  if (cautions::is_one(code) || code.starts_with("heat_") || detail::lists(detail::hazard_notices, code))
+    return NoticeKind::hazard;
+  return is_estimate || detail::lists(detail::trust_notices, code) ? NoticeKind::trust : NoticeKind::finding;
+}
+
+}  // namespace tauten

@@ -1,0 +1,87 @@
+// In which units a page shows its figures: those that were typed, else those of a workshop.
+#pragma once
+
+#include <cmath>
+#include <string>
+#include <string_view>
+
+#include "tauten/base/band.hpp"
+#include "tauten/explain/style.hpp"
+
+namespace tauten {
+
+/// Significant digits of the figures of a page: no torque is set, and no clamp load known, more closely.
+inline constexpr int page_digits = 3;
+/// Digits up to which what was typed is repeated as it was.
+inline constexpr int typed_digits = 7;
+
+/// Units and digits of a page.
+class PageUnits {
+ public:
+  /// Shows quantities of a dimension in the unit of the first text that has one: "130lbf.ft" for torques.
+  /// \param typed  a quantity as it was typed; other texts change nothing
+  void take_unit_of(std::string_view typed) {
+    double number = 0;
+    const std::size_t at = detail::read_number(typed, number);
+    if (at == 0) return;
+    const UnitSpelling* unit = detail::find_unit(typed.substr(at));
+    if (unit == nullptr || unit->dimension == Dim::number) return;
+    const char* dimension = word_of(unit->dimension);
+    for (const Style::Choice& choice : style_.choices)
+      if (choice.quantity == dimension) return;
+    style_.choices.push_back({dimension, unit->text, 0});
+  }
+
+  /// What was asked for expressly goes before what was typed.
+  /// \param text  "torque=lbf.ft"
+  /// \return what is wrong with it, or nothing
+  std::optional<Error> set(std::string_view text) { return set_unit(style_, text); }
+
+  /// \return "59 kN"
+  std::string text(double si, Dim dimension, int digits = page_digits) const {
+    const Shown one = shown_as(si, dimension, digits);
+    return one.text();
+  }
+  template <Dim D>
+  std::string text(Quantity<D> q, int digits = page_digits) const {
+    return text(q.si, D, digits);
+  }
+
+  /// \return what was given: as it was typed, or rounded if it was converted to another unit
+  template <Dim D>
+  std::string typed(Quantity<D> q) const {
+    std::string whole = text(q, typed_digits);
+    return whole == text(q, typed_digits - 2) ? whole : text(q);
+  }
+
+  /// \return "48 to 77 kN"
+  template <Dim D>
+  std::string range(Quantity<D> low, Quantity<D> high, int digits = page_digits) const {
+    // Both ends in the unit of the upper one.
+    const Shown top = shown_as(high.si, D, digits);
+    Style same = style_;
+    if (!top.unit.empty()) same.choices.push_back({word_of(D), top.unit, 0});
+    same.digits = digits;
+    return shown(same, low.si, "", D).number + " to " + top.text();
+  }
+  template <Dim D>
+  std::string range(const Band<Quantity<D>>& band, int digits = page_digits) const {
+    return range(band.low, band.high, digits);
+  }
+
+  /// \return "4 %"
+  static std::string percent(double share, int digits = page_digits) { return number_text(100 * share, digits) + " %"; }
+
+ private:
+  Shown shown_as(double si, Dim dimension, int digits) const {
+    Style style = style_;
+    style.digits = digits;
+    // A pull of the hand reads badly in kN.
+    const bool small_force = dimension == Dim::force && std::fabs(si) < 1000;
+    return shown(style, si, "", dimension, small_force ? "N" : "");
+  }
+
+  Style style_;
+};
+
+}  // namespace tauten

@@ -1,0 +1,141 @@
+// The thread that holds a bolt: when nut or tapped part strips, and how long an engagement lets the bolt break first.
+#pragma once
+
+#include "tauten/base/band.hpp"
+#include "tauten/joint/material.hpp"
+#include "tauten/part/nut.hpp"
+#include "tauten/part/strip.hpp"
+#include "tauten/thread/tolerance.hpp"
+
+namespace tauten {
+
+/// A bolt beside the thread that holds it.
+struct ThreadEngagement {
+  std::string holder;         ///< "nut of class 8", "aluminium"
+  Length engaged_length{};    ///< height of the nut, or how far the bolt reaches into the part
+  Length needed_length{};     ///< from which on a strong bolt of the class breaks and no thread strips; 0 for a nut
+  Band<Force> strip_load;     ///< low: 0.8 of a pitch at the ends carries nothing; nominal and high: all of it carries
+  std::string strips;         ///< "bolt" or "part": whose thread strips first; "nut" for a nut by its proof load
+  bool breaks_first = false;  ///< the bolt breaks before its thread strips
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("holder", &ThreadEngagement::holder);
+    visit("engaged_length", &ThreadEngagement::engaged_length);
+    visit("needed_length", &ThreadEngagement::needed_length);
+    visit("strip_load", &ThreadEngagement::strip_load);
+    visit("strips", &ThreadEngagement::strips);
+    visit("breaks_first", &ThreadEngagement::breaks_first);
+  }
+};
+
+namespace detail {
+
+/// Shear strength over tensile strength of steels of which no figure is known: judgement.
+inline constexpr double usual_shear_ratio = 0.6;
+
+/// Strip areas per length of engagement, at the limits of 6g and 6H that any pair reaches; where ISO 965-1 has no
+/// figures for the size those of the basic profile, which lie above.
+struct StripAreas {
+  double bolt;
+  double part;
+  double D_2;  ///< of the internal thread, to reckon with
+  double d;    ///< of the bolt, to reckon with
+};
+
+inline StripAreas strip_areas(const Thread& thread) {
+  const double P = thread.pitch.si;
+  double d = thread.diameter.si, d_2 = thread.pitch_diameter().si, D_1 = thread.minor_diameter().si, D_2 = d_2;
+  const Outcome<BoltLimits> bolt = bolt_limits_even_remembered(thread, "6g");
+  const Outcome<NutLimits> nut = nut_limits_even_remembered(thread, "6H");
+  if (bolt && nut) {
+    d = bolt->diameter.min.si;
+    d_2 = bolt->pitch_diameter.min.si;
+    D_1 = nut->minor_diameter.max.si;
+    D_2 = nut->pitch_diameter.max.si;
+  }
+  return {ExternalStripArea::eval(1.0, P, D_1, d_2), InternalStripArea::eval(1.0, P, d, D_2), D_2, d};
+}
+
+/// What a thread in a part carries per length, and whose thread strips.
+struct StripStrength {
+  double per_length;
+  bool part_first;
+  double bending;  ///< of the thread that strips
+};
+
+/// A part around a tapped hole is wide: it does not widen under load.
+inline StripStrength strip_strength(const StripAreas& areas, double bolt_shear, double part_shear) {
+  const double ratio = StripStrengthRatio::eval(part_shear, areas.part, bolt_shear, areas.bolt);
+  const double in_range = std::clamp(ratio, 0.4, 2.2);
+  if (ratio <= 1) {
+    const double bending = NutThreadBendingFactor::eval(in_range);
+    return {StripLoad::eval(part_shear, areas.part, 1.0, bending), true, bending};
+  }
+  const double bending = BoltThreadBendingFactor::eval(in_range);
+  return {StripLoad::eval(bolt_shear, areas.bolt, 1.0, bending), false, bending};
+}
+
+inline double bolt_shear_strength(const PropertyClass& strength) noexcept {
+  const double ratio = strength.shear_ratio > 0 ? strength.shear_ratio : usual_shear_ratio;
+  return ratio * strength.tensile_strength.si;
+}
+
+}  // namespace detail
+
+/// Tensile strength of a strong bolt over the least of its class, for the engagement that it needs: judgement, close to
+/// what the hardness limits of ISO 898-1 allow.
+inline constexpr double strong_bolt = 1.2;
+
+/// A bolt in a tapped hole.
+/// \param thread    of both
+/// \param strength  of the bolt
+/// \param tensile   least load at which the bolt breaks
+/// \param part      what the hole is tapped in
+/// \param engaged   how far the bolt reaches into it
+inline ThreadEngagement tapped_engagement(const Thread& thread, const PropertyClass& strength, Force tensile,
+                                          const Material& part, Length engaged) {
+  const detail::StripAreas areas = detail::strip_areas(thread);
+  const double shear = part.shear_ratio * part.tensile_strength.si;
+  const detail::StripStrength strip = detail::strip_strength(areas, detail::bolt_shear_strength(strength), shear);
+  const double ends = 0.8 * thread.pitch.si;
+  const Force whole(strip.per_length * engaged.si);
+  ThreadEngagement out;
+  out.holder = part.name;
+  out.engaged_length = engaged;
+  // A stronger bolt does not strip earlier in its own thread, so only that of the part is held against it.
+  out.needed_length = Length((strip.part_first ? strong_bolt : 1.0) * tensile.si / strip.per_length + ends);
+  out.strip_load = {Force(strip.per_length * std::max(engaged.si - ends, 0.0)), whole, whole};
+  out.strips = strip.part_first ? "part" : "bolt";
+  out.breaks_first = engaged >= out.needed_length;
+  return out;
+}
+
+/// A bolt with a nut. A nut of the matching class and of full height lets the bolt break first, as ISO 898-2 is made; any
+/// other carries its proof load, less where it is lower than the nuts of its standard.
+/// \param thread      of both
+/// \param bolt_class  property class of the bolt
+/// \param nut_class   of the nut; "" for the one that matches
+/// \param height      of the nut; 0 for the standard's
+/// \param standard    height of the standard's nut
+inline Outcome<ThreadEngagement> try_nut_engagement(const Thread& thread, std::string_view bolt_class,
+                                                    std::string nut_class, Length height, Length standard) {
+  if (nut_class.empty()) {
+    const Outcome<std::string> matching = try_matching_nut(bolt_class);
+    if (!matching) return matching.error();
+    nut_class = *matching;
+  }
+  const Outcome<NutPairing> pair = try_nut_pairing(thread, bolt_class, nut_class);
+  if (!pair) return pair.error();
+  ThreadEngagement out;
+  out.holder = "nut of class " + nut_class;
+  out.engaged_length = height.si > 0 ? height : standard;
+  const double share = std::min(out.engaged_length.si / standard.si, 1.0);
+  const Force load(share * pair->nut_proof_load.value.si);
+  out.strip_load = {load, load, load};
+  out.strips = "nut";
+  out.breaks_first = pair->matched && share > 0.999;
+  return out;
+}
+
+}  // namespace tauten

@@ -1,0 +1,81 @@
+// The page of a reach: what to set on the wrench, what arrives, and what makes it uncertain.
+#pragma once
+
+#include <algorithm>
+
+#include "tauten/base/plain_words.hpp"
+#include "tauten/explain/page.hpp"
+#include "tauten/explain/page_units.hpp"
+#include "tauten/drawing/reach_drawing.hpp"
+#include "tauten/tool/reach_job.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+/// Columns of the drawing; the page stays readable beside a terminal of eighty.
+inline constexpr int drawing_columns = 72;
+
+inline PageTable contribution_table(const Reach& reach) {
+  PageTable table{"What makes it uncertain",
+                  {{"Cause"}, {"Full width", "%", true}, {"Of the band", "%", true}, {"Basis"}},
+                  {},
+                  {"Full width: any value within it is equally likely. Of the band: share of the variance."}};
+  const double all = combined_uncertainty(reach.contributions);
+  std::vector<const TorqueContribution*> order;
+  for (const TorqueContribution& c : reach.contributions) order.push_back(&c);
+  std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) { return a->range > b->range; });
+  for (const TorqueContribution* c : order) {
+    const double share = c->uncertainty() / all;
+    table.rows.push_back({plain_words(c->cause), number_text(100 * c->range, 3),
+                          number_text(std::round(100 * share * share), 3), c->is_estimate ? "estimate" : "given"});
+  }
+  return table;
+}
+
+}  // namespace detail
+
+/// \param job    what was asked
+/// \param reach  what came of it
+/// \return the answer laid out for people
+inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& units = {}) {
+  const bool by_setting = job.known == ReachJob::Known::setting;
+  const std::string setting = by_setting ? units.typed(reach.setting) : units.text(reach.setting);
+  const std::string arrives = by_setting ? units.text(reach.arrives.nominal) : units.typed(reach.arrives.nominal);
+  const std::string band = " (" + units.range(reach.arrives) + " in 19 of 20 cases).";
+  Page page;
+  page.headline = by_setting ? "Set to " + setting + ", the wrench applies " + arrives + " at the fastener" + band
+                             : "Set the wrench to " + setting + " for " + arrives + " at the fastener" + band;
+
+  const Length hand(job.wrench.length.si + job.hand_offset.si);
+  page.actions.push_back("Pull with " + units.text(reach.hand_force) + ", square to the wrench, with the hand " +
+                         units.typed(hand) + " from the drive.");
+  for (const ExtensionLink& link : job.extensions)
+    if (link.angle.si != 0) {
+      page.actions.push_back("Keep the extension at its angle: at another angle another torque arrives.");
+      break;
+    }
+  if (job.multiplier)
+    page.actions.push_back(
+        "Rest the arm of the multiplier on something that holds " +
+        (reach.reaction_force.si > 0 ? units.text(reach.reaction_force) : units.text(reach.reaction_torque)) + ".");
+  page.actions.push_back("To carry this into a clamp load: tauten clamp --torque " +
+                         number_text(reach.arrives.nominal.si, typed_digits) + "N.m --wrench-accuracy " +
+                         number_text(100 * reach.wrench_accuracy, 3) + "%");
+
+  if (job.multiplier)
+    page.figures = {{"Input of the multiplier", units.text(reach.behind_extension)},
+                    {"Reaction torque", units.text(reach.reaction_torque)}};
+  if (reach.torsional_stiffness) {
+    page.figures.push_back({"Twist of the bars", units.text(reach.twist)});
+    page.figures.push_back({"Energy stored in the bars", units.text(reach.stored_energy)});
+  }
+  const ToolPlan plan = tool_plan(job, reach, [&](auto quantity) { return units.text(quantity, 4); });
+  page.drawing = {draw_text(plan, detail::drawing_columns), draw_svg(plan)};
+  page.tables = {detail::contribution_table(reach)};
+  page.add(reach.warnings);
+  page.add(reach.cautions);
+  return page;
+}
+
+}  // namespace tauten

@@ -1,0 +1,35 @@
+// A chance counted by trials, printed with the digits that they support.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <cstdio>
+#include <string>
+
+#include "tauten/base/number_text.hpp"
+
+namespace tauten {
+
+/// \param chance  share of the trials in which it happened
+/// \param trials  that were counted
+/// \return "8.0 %": the last digit counts at least the standard error sqrt(p (1 - p)/n); "below 0.03 %" where it happened
+///         in none, which is 3/n, and "above 99.97 %" where it happened in all
+inline std::string trial_chance_text(double chance, std::uint64_t trials) {
+  const auto n = static_cast<double>(trials);
+  const double rare = 3 / n;
+  if (chance * n < 0.5) return "below " + number_text(100 * rare, 1) + " %";
+  char text[40];
+  const auto decimals = [](double percent) {
+    return std::clamp(static_cast<int>(std::floor(-std::log10(percent) + 1e-9)), 0, 6);
+  };
+  if ((1 - chance) * n < 0.5) {
+    std::snprintf(text, sizeof text, "above %.*f %%", decimals(100 * rare) + 1, 100 * (1 - rare));
+    return text;
+  }
+  const double error = 100 * std::sqrt(chance * (1 - chance) / n);
+  std::snprintf(text, sizeof text, "%.*f %%", decimals(error), 100 * chance);
+  return text;
+}
+
+}  // namespace tauten

@@ -1,0 +1,116 @@
+#include "shared/identification_page.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace tauten::shared {
+
+namespace {
+
+std::vector<std::string> parts_of(const std::string& look) {
+  std::vector<std::string> parts;
+  for (std::size_t at = 0; at < look.size();) {
+    const std::size_t end = std::min(look.find("; ", at), look.size());
+    parts.push_back(look.substr(at, end - at));
+    at = end + 2;
+  }
+  return parts;
+}
+
+std::string with_part(const std::string& list, const std::string& part) {
+  return list.empty() ? part : list + "; " + part;
+}
+
+std::string title_of(const Identified& c, const PageUnits& units) {
+  if (c.socket) return units.typed(*c.socket) + (c.kind.find("socket") == std::string::npos ? " across flats" : " key");
+  return c.drive_number ? "Bit " + std::to_string(*c.drive_number) : std::string("This tool");
+}
+
+void add_candidates(Page& page, const Identification& answer, const PageUnits& units, bool all) {
+  const std::size_t shown = all ? answer.candidates.size() : std::min(shown_candidates, answer.candidates.size());
+  const std::size_t others = answer.candidates.size() - 1;
+  const Identified& first = answer.candidates.front();
+  page.headline = title_of(first, units) + ": most often " + first.thread + " (" + first.kind + "). ";
+  page.headline += others == 0
+                       ? "No other fastener in the tables takes this tool."
+                       : std::to_string(others) + (others == 1 ? " other fastener takes" : " other fasteners take") +
+                             " this tool; check thread and head.";
+  PageTable table{"Which one is it?",
+                  {{"#", "", true},
+                   {"Thread"},
+                   {"Pitch", "mm", true},
+                   {"Head or nut", "", false, 24},
+                   {"Standard"},
+                   {"Width", "mm", true},
+                   {"Match"},
+                   {"How common"}},
+                  {},
+                  {}};
+  PageTable look{"What to look at", {{"#", "", true}, {"Thread"}, {"Look", "", false, 80}}, {}, {}};
+  std::vector<std::string> looks;
+  for (std::size_t i = 0; i < shown; ++i) {
+    const Identified& c = answer.candidates[i];
+    table.rows.push_back({std::to_string(c.rank), c.thread, number_text(c.pitch.shop()), c.kind,
+                          standards_text(c.head, 30), c.socket ? number_text(c.socket->shop()) : "-", c.fit,
+                          c.how_common});
+    looks.push_back(c.look);
+  }
+  const std::string common = take_shared_look(looks);
+  for (std::size_t i = 0; i < shown; ++i)
+    if (!looks[i].empty())
+      look.rows.push_back({std::to_string(answer.candidates[i].rank), answer.candidates[i].thread, looks[i]});
+  if (!common.empty()) look.legend.push_back("All of them: " + common + ".");
+  if (answer.candidates.size() > shown)
+    table.legend.push_back(std::to_string(answer.candidates.size() - shown) +
+                           " less likely ones are left out; --all shows them.");
+  page.tables.push_back(std::move(table));
+  if (!look.rows.empty() || !look.legend.empty()) page.tables.push_back(std::move(look));
+}
+
+}  // namespace
+
+std::string standards_text(const std::string& list, std::size_t most) {
+  if (list.size() <= most) return list;
+  const auto more = std::count(list.begin(), list.end(), ',');
+  return more == 0 ? list : list.substr(0, list.find(',')) + " and " + std::to_string(more) + " more";
+}
+
+std::string take_shared_look(std::vector<std::string>& looks) {
+  if (looks.size() < 2) return "";
+  std::map<std::string, std::size_t> seen;
+  for (const std::string& look : looks)
+    for (const std::string& part : parts_of(look)) ++seen[part];
+  std::string common;
+  for (const std::string& part : parts_of(looks.front()))
+    if (seen[part] == looks.size()) common = with_part(common, part);
+  for (std::string& look : looks) {
+    std::string own;
+    for (const std::string& part : parts_of(look))
+      if (seen[part] != looks.size()) own = with_part(own, part);
+    look = own;
+  }
+  return common;
+}
+
+Page page_of(const Identification& answer, const PageUnits& units, bool all) {
+  Page page;
+  if (!answer.candidates.empty()) add_candidates(page, answer, units, all);
+  if (answer.mark) {
+    const ClassMark& mark = *answer.mark;
+    const std::string sentence = "Class " + mark.name + ": " + mark.marks + ".";
+    if (page.headline.empty())
+      page.headline = sentence;
+    else
+      page.findings.push_back(sentence);
+    page.figures.push_back({"Tensile strength", "at least " + units.text(mark.tensile_strength)});
+    page.figures.push_back({"Yield strength", "at least " + units.text(mark.yield_strength)});
+    if (mark.withdrawn) page.findings.push_back("Class " + mark.name + " is no longer in the standard.");
+  }
+  if (!answer.candidates.empty())
+    page.actions.push_back("Measure the outside of the thread and its pitch, and compare the head with the list.");
+  page.actions.push_back("Treat an unmarked steel head as class " + answer.unmarked_class + ".");
+  page.standing_cautions = false;  // nothing is turned yet
+  return page;
+}
+
+}  // namespace tauten::shared
