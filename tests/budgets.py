@@ -30,6 +30,8 @@ FLOORS = {"base": 0, "thread": 1, "friction": 1, "part": 2, "tightening": 3, "to
           "drawing": 4, "group": 4, "loosening": 4, "uncertainty": 5}
 # What does not stand on a floor: the rooms that it may include. None: it collects all of them, at any depth.
 OUTSIDE = {"explain": {"base", "explain"}, "units.hpp": {"base"}, "eigen.hpp": {"base"}, "formulas.hpp": None,
+           # The page of a question stands above its answer and the layout.
+           "question": None,
            "tauten.hpp": None}
 
 

@@ -13,7 +13,7 @@ PUBLISHED = ROOT / "tests" / "published"
 # The kind of document by how its name begins. A new document must be put in here.
 _KINDS = (
     ("standard", r"ISO |VDI |ASME |EN |JIS |AISC |DIN |nominal stress area|limits of bolt thread"),
-    ("handbook", r"Machine Design|machine manual|Shigley|Speck|Ugural|Brown|Timoshenko|Textbook|J\. H\. Bickford|US Army|"
+    ("handbook", r"Machine Design|machine manual|Bickford|Shigley|Speck|Ugural|Brown|Timoshenko|Textbook|J\. H\. Bickford|US Army|"
                  r"US Navy|NASA"),
     ("paper", r"W\. Eccles|Materials|R\. V\. Kukta"),
     ("common practice", r"Trade tables"),

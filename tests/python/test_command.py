@@ -726,15 +726,15 @@ GOOD = '[[joint]]\nname = "good"\nthread = "M10"\nclass = "8.8"\ntorque = "30N.m
 BAD_FILES = {
     "empty": (b"", "holds no joint"),
     "only comments": (b"# nothing\n", "holds no joint"),
-    "binary": (bytes(range(256)) * 16, "is no text"),
-    "garbage": (b"\xff\xfe\xfd[[joint]]\n", "is no valid TOML"),
-    "broken": (b"[[joint]\nname = \n", "is no valid TOML in line 1"),
-    "key twice": (b'[[joint]]\nname = "a"\nname = "b"\n', "is no valid TOML in line 3"),
+    "binary": (bytes(range(256)) * 16, "is not text"),
+    "garbage": (b"\xff\xfe\xfd[[joint]]\n", "is not valid TOML"),
+    "broken": (b"[[joint]\nname = \n", "is not valid TOML in line 1"),
+    "key twice": (b'[[joint]]\nname = "a"\nname = "b"\n', "is not valid TOML in line 3"),
     "10 MB": (b"# large\n" * 1_250_000, "is larger than 1 MB"),
     "joint is a text": (b'joint = "M10"\n', "holds no joint"),
     "joint is a table": (b'[joint]\nthread = "M10"\n', "holds no joint"),
     "unknown top": (b'titel = "x"\n' + GOOD.encode(), "unknown key 'titel'"),
-    "deep": (b"a = " + b"[" * 5000 + b"]" * 5000, "is no valid TOML"),
+    "deep": (b"a = " + b"[" * 5000 + b"]" * 5000, "is not valid TOML"),
 }
 
 
@@ -750,7 +750,7 @@ def test_a_file_that_is_not_there_or_no_file_is_refused(tmp_path):
     assert "is a folder" in refused("clamp", "--file", str(tmp_path))[0]
     (tmp_path / "endless.toml").symlink_to("/dev/zero")
     assert "larger than 1 MB" in refused("clamp", "--file", str(tmp_path / "endless.toml"))[0]
-    assert "is no text" in refused("clamp", "--file", "/dev/zero")[0]
+    assert "is not text" in refused("clamp", "--file", "/dev/zero")[0]
 
 
 BAD_JOINTS = {

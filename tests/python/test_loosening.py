@@ -1,4 +1,5 @@
 """Learning and risk of stuck fasteners against a general statistics library."""
+import copy
 import math
 
 import numpy
@@ -26,19 +27,29 @@ class Posterior:
     """Posterior of a flange's mean and deviation of ln T on a plain grid, far wider and finer than it needs to be. Both the
     fasteners of a flange and the flanges scatter by Student's distribution with four degrees of freedom."""
 
-    def __init__(self, median, deviation, undone):
-        means = numpy.linspace(math.log(median) - 8 * deviation, math.log(median) + 8 * deviation, 801)
+    def __init__(self, median, deviation, loosened):
+        means = numpy.linspace(math.log(median) - 12 * deviation, math.log(median) + 12 * deviation, 1001)
         logs = numpy.linspace(-2.6, 2.6, 261) + math.log(SCALE * 0.6 * deviation)
         self.mean, log_s = numpy.meshgrid(means, logs, indexing="ij")
         self.s = numpy.exp(log_s)
         weight = (stats.t.logpdf(self.mean, 4, math.log(median), SCALE * 0.8 * deviation) +
                   stats.norm.logpdf(log_s, math.log(SCALE * 0.6 * deviation), 0.4))
-        for how, torque in undone:
+        for how, torque in loosened:
             at = stats.t(4, self.mean, self.s)
             # Of all that did not come free it is only known that they would have needed more.
             weight += at.logpdf(math.log(torque)) if how == "freed" else at.logsf(math.log(torque))
         weight = numpy.exp(weight - weight.max())
         self.weight = weight / weight.sum()
+
+    def cut(self):
+        """The same, with the mean within six deviations, as the library has it after it has narrowed its grid twice."""
+        found = copy.copy(self)
+        for _ in range(2):
+            mean = (found.weight * self.mean).sum()
+            deviation = math.sqrt((found.weight * (self.mean - mean) ** 2).sum())
+            weight = numpy.where(abs(self.mean - mean) <= 6 * deviation, self.weight, 0)
+            found.weight = weight / weight.sum()
+        return found
 
     def next_below(self, torque):
         return float((self.weight * stats.t.cdf(math.log(torque), 4, self.mean, self.s)).sum())
@@ -68,12 +79,16 @@ def test_update_against_a_grid_posterior(name, rust):
     job = dict(STUCK, rust=rust)
     learned = tauten.free_joint(**job, loosened=OUTCOMES[name]).learned
     exact = Posterior(*prior(job), OUTCOMES[name])
-    # Of all that is censored a heavy tail is left, which the library cuts off at six deviations.
-    assert [math.log(x) for x in learned.median] == pytest.approx(
-        [exact.median_quantile(chance) for chance in (0.05, 0.5, 0.95)], abs=1.3e-2)
+    # Where outcomes are censored or far from the prior a heavy tail is left. The library cuts it off at six deviations of the
+    # mean: to the same cut it is right within the width of its grid, and the cut itself moves the median of the flange by no
+    # more than 1.5 % and the chance that the next fastener comes free by no more than 0.005.
+    for posterior, log_median, chance_next in ((exact.cut(), 4e-3, 1e-3), (exact, 1.5e-2, 5e-3)):
+        assert [math.log(x) for x in learned.median] == pytest.approx(
+            [posterior.median_quantile(chance) for chance in (0.05, 0.5, 0.95)], abs=log_median)
+        for torque, chance in zip(learned.torque, (0.05, 0.5, 0.95)):
+            assert posterior.next_below(torque) == pytest.approx(chance, abs=chance_next)
     for torque, chance in zip(learned.torque, (0.05, 0.5, 0.95)):
-        assert exact.next_below(torque) == pytest.approx(chance, abs=1e-3)
-        assert torque == pytest.approx(exact.next_quantile(chance), rel=4e-3)
+        assert torque == pytest.approx(exact.cut().next_quantile(chance), rel=4e-3)
     assert learned.count == len(OUTCOMES[name])
 
 

@@ -20,7 +20,7 @@ import matplotlib.pyplot as plt
 from tauten import plots
 
 STUCK = dict(thread="M16", property_class="8.8", socket="24mm", trials=20000)
-FLANGE = dict(STUCK, rust="heavy_rust", undone=[("freed", "150N.m"), ("unmoved", "120N.m"), ("freed", "170N.m")])
+FLANGE = dict(STUCK, rust="heavy_rust", loosened=[("freed", "150N.m"), ("unmoved", "120N.m"), ("freed", "170N.m")])
 JOINT = dict(property_class="8.8", torque="130N.m", condition="oiled")
 
 

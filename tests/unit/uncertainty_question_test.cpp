@@ -146,17 +146,23 @@ TEST_CASE("a tightening by angle: its middle and its ends are those of the answe
     const TurnJob job = flange(angle);
     const TurnAnswer answer = turn(job);
     const UncertaintyQuestion q = turn_question(job, answer);
-    // Everything as usual, a bolt of the least strength.
-    const std::vector<double> nominal = {
-        answer.snug_torque.si, answer.angle.si, answer.thread_friction.nominal, answer.bearing_friction.nominal, 1, 1};
+    // Everything at its median, a bolt as it is sold.
+    const double sold = 1 + 0.6 * job.strength_surplus;
+    const std::vector<double> nominal = {answer.snug_torque.si,
+                                         answer.angle.si,
+                                         answer.thread_friction.nominal,
+                                         answer.bearing_friction.nominal,
+                                         1,
+                                         sold};
     CHECK(try_output(q, "clamp_load").value().value(nominal) == near(answer.clamp_load.nominal.si).epsilon(1e-9));
     CHECK(try_output(q, "torque").value().value(nominal) == near(answer.torque.nominal.si).epsilon(1e-9));
-    CHECK(try_output(q, "yield_utilisation").value().value(nominal) ==
+    // Of the very bolt there, of the minimum of the class in the answer.
+    CHECK(sold * try_output(q, "yield_utilisation").value().value(nominal) ==
           near(answer.yield_utilisation.nominal).epsilon(1e-9));
-    // No trial leaves the band, which takes every bolt between the least strength and a fifth more.
+    // No trial is beyond the worst case, which takes every bolt between the minimum strength and a fifth more.
     const MonteCarlo run = trials(q, "clamp_load", 2'000, {{"strength", Distribution::uniform(1, 1.2)}});
-    CHECK(run.sorted.front() >= answer.clamp_load.low.si * (1 - 1e-6));
-    CHECK(run.sorted.back() <= answer.clamp_load.high.si * (1 + 1e-6));
+    CHECK(run.sorted.front() >= answer.worst_case.low.si * (1 - 1e-6));
+    CHECK(run.sorted.back() <= answer.worst_case.high.si * (1 + 1e-6));
     CHECK(run.outside == 0);
   }
 }
@@ -165,6 +171,7 @@ TEST_CASE("a tightening by angle: trials in which the bolt breaks have no value"
   // Where the curve of the typical bolt ends, its uniform elongation is used up.
   const double most = curve({.joint = flange(1)}).nominal.points.back().angle.si;
   TurnJob job = flange(0.9 * most);
+  job.strength_surplus = 0;  // the curve is that of a bolt that just meets its class
   const TurnAnswer answer = turn(job);
   REQUIRE(answer.may_neck);
   const UncertaintyQuestion q = turn_question(job, answer);
@@ -188,10 +195,12 @@ TEST_CASE("a tightening by angle: trials in which the bolt breaks have no value"
     CHECK(run.sorted.size() == run.trials - run.outside);
   }
   // Beyond it the very bolt that is expected breaks: there is nothing to be certain of.
-  const auto broken = try_turn_question(flange(1.5 * most), turn(flange(1.5 * most)));
+  TurnJob too_far = flange(1.5 * most);
+  too_far.strength_surplus = 0;
+  const auto broken = try_turn_question(too_far, turn(too_far));
   REQUIRE_FALSE(broken);
   CHECK(std::string(broken.error().argument()) == "angle");
-  TurnJob at_handle = flange(1.5 * most);
+  TurnJob at_handle = too_far;
   at_handle.angle_at_handle = true;
   CHECK_FALSE(try_turn_question(at_handle, turn(at_handle)));
 }

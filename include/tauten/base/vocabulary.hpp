@@ -79,8 +79,10 @@
   WORD(loosening_torque, "M_L", torque)           \
   WORD(metal_loss, "x", length)                   \
   WORD(minimum_pitch_diameter, "d_2min", length)  \
+  WORD(minor_diameter, "D_1", length)             \
   WORD(new_nut_factor, "K_new", number)           \
   WORD(nut_factor, "K", number)                   \
+  WORD(nut_pitch_diameter, "D_2", length)         \
   WORD(opening, "u", length)                      \
   WORD(outer_diameter, "d_a", length)             \
   WORD(output_torque, "M_2", torque)              \

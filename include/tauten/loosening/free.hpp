@@ -6,7 +6,6 @@
 #include "tauten/loosening/aid.hpp"
 #include "tauten/loosening/capacity_list.hpp"
 #include "tauten/loosening/free_plan.hpp"
-#include "tauten/loosening/instruction.hpp"
 #include "tauten/loosening/learned_model.hpp"
 #include "tauten/loosening/stop.hpp"
 #include "tauten/part/head_mark.hpp"

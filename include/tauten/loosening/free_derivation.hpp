@@ -3,6 +3,7 @@
 
 #include "tauten/base/derivation.hpp"
 #include "tauten/base/plain_words.hpp"
+#include "tauten/loosening/free.hpp"
 #include "tauten/loosening/free_steps.hpp"
 #include "tauten/tool/shop_text.hpp"
 

@@ -6,27 +6,10 @@
 #include <vector>
 
 #include "tauten/loosening/aid.hpp"
+#include "tauten/loosening/instruction.hpp"
 #include "tauten/loosening/stop.hpp"
 
 namespace tauten {
-
-/// One way to work on a stuck fastener. All of it is common practice; no source gives measured figures.
-struct Instruction {
-  const char* key = "";
-  const char* title = "";
-  const char* what = "";      ///< what to do
-  const char* how_long = "";  ///< how long, or how often
-  const char* watch = "";     ///< hazards, and when to stop
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("key", &Instruction::key);
-    visit("title", &Instruction::title);
-    visit("what", &Instruction::what);
-    visit("how_long", &Instruction::how_long);
-    visit("watch", &Instruction::watch);
-  }
-};
 
 /// One sequence of aids and what to expect of it.
 struct PlanStep {
@@ -63,9 +46,6 @@ inline constexpr double notable_chance = 1e-3;
 inline int damage_of(const Chances& chances) noexcept {
   return chances.shear + chances.round + chances.tool < notable_chance ? 0 : 2;
 }
-
-/// \return whether the thread is held by a nut, which can be heated and split, and not by the part itself
-inline bool has_nut(const FreeJob& job) noexcept { return !job.tapped.value_or(is_internal(job.drive)); }
 
 /// The same job with the best tool: six points, a square that holds, and a bar or multiplier that reaches any torque.
 inline FreeJob with_other_tool(FreeJob job) {

@@ -4,8 +4,8 @@
 #include <algorithm>
 
 #include "tauten/base/step.hpp"
+#include "tauten/loosening/learned_model.hpp"
 #include "tauten/loosening/breakaway.hpp"
-#include "tauten/loosening/free.hpp"
 #include "tauten/loosening/torsion_capacity.hpp"
 
 namespace tauten {

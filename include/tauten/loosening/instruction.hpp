@@ -4,9 +4,27 @@
 #include <string>
 #include <vector>
 
-#include "tauten/loosening/free_plan.hpp"
+#include "tauten/loosening/free_job.hpp"
 
 namespace tauten {
+
+/// One way to work on a stuck fastener. All of it is common practice; no source gives measured figures.
+struct Instruction {
+  const char* key = "";
+  const char* title = "";
+  const char* what = "";      ///< what to do
+  const char* how_long = "";  ///< how long, or how often
+  const char* watch = "";     ///< hazards, and when to stop
+
+  template <class V>
+  static void fields(V&& visit) {
+    visit("key", &Instruction::key);
+    visit("title", &Instruction::title);
+    visit("what", &Instruction::what);
+    visit("how_long", &Instruction::how_long);
+    visit("watch", &Instruction::watch);
+  }
+};
 
 inline constexpr Instruction instructions[] = {
     {"pull", "Pull", "Seat the tool fully and square. Pull slowly and steadily up to the stop, and hold it there.",
@@ -74,6 +92,9 @@ inline constexpr Instruction instructions[] = {
 };
 
 namespace detail {
+
+/// \return whether the thread is held by a nut, which can be heated and split, and not by the part itself
+inline bool has_nut(const FreeJob& job) noexcept { return !job.tapped.value_or(is_internal(job.drive)); }
 
 /// \return how the last step of a line is done
 inline std::vector<Instruction> instructions_of(const FreeJob& job, const std::vector<AidUse>& aids) {

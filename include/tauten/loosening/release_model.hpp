@@ -57,12 +57,14 @@ struct LearnedCurve {
   static constexpr int size = 9;
   std::array<float, size> torque{}, factor{};  ///< a factor of 0: nothing was learned
 
-  float factor_at(float x) const noexcept {
-    if (!(x > torque[0])) return factor[0];
+  template <class Real>
+  Real factor_at(const Real& x) const noexcept {
+    if (!(Real(torque[0]) < x)) return Real(factor[0]);
     for (std::size_t i = 1; i < size; ++i)
-      if (x <= torque[i])
-        return factor[i - 1] + (factor[i] - factor[i - 1]) * (x - torque[i - 1]) / (torque[i] - torque[i - 1]);
-    return factor[size - 1];
+      if (!(Real(torque[i]) < x))
+        return Real(factor[i - 1]) +
+               Real(factor[i] - factor[i - 1]) * (x - Real(torque[i - 1])) / Real(torque[i] - torque[i - 1]);
+    return Real(factor[size - 1]);
   }
 };
 

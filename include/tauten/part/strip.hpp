@@ -43,7 +43,7 @@ struct InternalStripArea {
       {"engaged_length", "L_e", Dim::length, non_negative},
       {"pitch", "P", Dim::length, positive},
       {"diameter", "d", Dim::length, positive},
-      {"pitch_diameter", "D_2", Dim::length, positive},
+      {"nut_pitch_diameter", "D_2", Dim::length, positive},
   };
   static constexpr Arg output = {"strip_area", "A_SGM", Dim::area, non_negative};
   static constexpr Source sources[] = {{"Bickford, Introduction to the Design and Behavior of Bolted Joints, 4th ed.",
@@ -177,7 +177,7 @@ struct NeededEngagement {
       {"shear_strength", "tau_u", Dim::stress, positive},
       {"pitch", "P", Dim::length, positive},
       {"diameter", "d", Dim::length, positive},
-      {"pitch_diameter", "D_2", Dim::length, positive},
+      {"nut_pitch_diameter", "D_2", Dim::length, positive},
       {"dilation_factor", "C_1", Dim::number, positive, within(0.75, 1)},
       {"bending_factor", "C_3", Dim::number, positive, within(0.85, 1.2)},
   };

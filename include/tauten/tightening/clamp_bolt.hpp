@@ -5,6 +5,7 @@
 
 #include "tauten/base/caution.hpp"
 #include "tauten/base/number_text.hpp"
+#include "tauten/part/head.hpp"
 #include "tauten/part/head_mark.hpp"
 #include "tauten/tightening/clamp_conditions.hpp"
 #include "tauten/tightening/clamp_load.hpp"

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "tauten/part/head.hpp"
 #include "tauten/part/rated_load.hpp"
 #include "tauten/tightening/chance.hpp"
 #include "tauten/tightening/clamp_answer.hpp"

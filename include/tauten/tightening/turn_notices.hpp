@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/part/hot_strength.hpp"
-#include "tauten/tightening/turn_corner.hpp"
+#include "tauten/tightening/turn_setup.hpp"
 #include "tauten/tool/reach_notices.hpp"
 
 namespace tauten::detail {

@@ -38,8 +38,52 @@ struct FreeFunction {
     const Real growth = x[2] < Real(m.bearing_floor) ? Real(m.bearing_floor) : x[2];
     return m.learned * BreakawayParts::face<Real>(load(x), growth * m.face);
   }
+  /// \return the draws of `x` as another model draws them: as far from its medians, in their own scatter
+  template <class Real>
+  std::array<Real, 8> as_drawn_by(const ReleaseModel& other, const std::array<Real, 8>& x) const {
+    const std::array<Lognormal, 8> from = spread(), to = FreeFunction{other}.spread();
+    std::array<Real, 8> out;
+    for (std::size_t i = 0; i < out.size(); ++i) {
+      const double here = from[i].median > 0 ? from[i].log_deviation() : 0;
+      out[i] = Real(to[i].median);
+      if (here > 0 && to[i].median > 0)
+        out[i] = out[i] * pow(x[i] / Real(from[i].median), to[i].log_deviation() / here);
+    }
+    return out;
+  }
+  /// \return the factor of what was learned of like fasteners, as `simulate` applies it
+  /// \param curve  which of the learned curves
+  /// \param torque  the torque that it is about, of a model and its draws
+  template <class Real, class Torque>
+  Real learned_factor(const std::array<Real, 8>& x, LearnedCurve LearnedShift::* curve, const Torque& torque) const {
+    if (!m.shift) return Real(1);
+    const FreeFunction base{m.shift->base};
+    const std::array<Real, 8> drawn = as_drawn_by(m.shift->base, x);
+    const Real earlier = base.learned_factor(drawn, curve, torque);
+    const LearnedCurve& learned = (*m.shift).*curve;
+    if (!(learned.factor[0] > 0)) return earlier;
+    return earlier * learned.factor_at(Real(torque(base, drawn) * earlier));
+  }
   template <class Span>
   auto breakaway(const Span& x) const {
+    return with_learned(x, &LearnedShift::free,
+                        [](const FreeFunction& f, const auto& y) { return f.drawn_breakaway(y); });
+  }
+  template <class Span>
+  auto shear(const Span& x) const {
+    return with_learned(x, &LearnedShift::shear, [](const FreeFunction& f, const auto& y) { return f.drawn_shear(y); });
+  }
+
+ private:
+  template <class Span, class Torque>
+  auto with_learned(const Span& x, LearnedCurve LearnedShift::* curve, const Torque& torque) const {
+    using Real = std::remove_cvref_t<decltype(x[0])>;
+    std::array<Real, 8> all;
+    for (std::size_t i = 0; i < all.size(); ++i) all[i] = x[i];
+    return Real(torque(*this, all) * learned_factor(all, curve, torque));
+  }
+  template <class Span>
+  auto drawn_breakaway(const Span& x) const {
     using Real = std::remove_cvref_t<decltype(x[0])>;
     const Real growth = x[1] < Real(m.thread_floor) ? Real(m.thread_floor) : x[1];
     const Real extra = x[3] + x[4] + x[5];
@@ -48,7 +92,7 @@ struct FreeFunction {
     return torque < Real(0) ? Real(0) : torque;
   }
   template <class Span>
-  auto shear(const Span& x) const {
+  auto drawn_shear(const Span& x) const {
     using Real = std::remove_cvref_t<decltype(x[0])>;
     const Real loss = smaller<Real>(x[7], 0.99);
     // A bolt that is stronger in torsion is stronger in tension by the same factor.

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <cstdint>
-#include <cstdio>
 #include <string>
 
 #include "tauten/base/number_text.hpp"
@@ -19,17 +19,17 @@ inline std::string trial_chance_text(double chance, std::uint64_t trials) {
   const auto n = static_cast<double>(trials);
   const double rare = 3 / n;
   if (chance * n < 0.5) return "below " + number_text(100 * rare, 1) + " %";
-  char text[40];
   const auto decimals = [](double percent) {
     return std::clamp(static_cast<int>(std::floor(-std::log10(percent) + 1e-9)), 0, 6);
   };
-  if ((1 - chance) * n < 0.5) {
-    std::snprintf(text, sizeof text, "above %.*f %%", decimals(100 * rare) + 1, 100 * (1 - rare));
-    return text;
-  }
-  const double error = 100 * std::sqrt(chance * (1 - chance) / n);
-  std::snprintf(text, sizeof text, "%.*f %%", decimals(error), 100 * chance);
-  return text;
+  // A point in every locale, so that what is printed can be read again.
+  const auto with_decimals = [](double percent, int places) {
+    char text[40];
+    return std::string(text, std::to_chars(text, text + sizeof text, percent, std::chars_format::fixed, places).ptr) +
+           " %";
+  };
+  if ((1 - chance) * n < 0.5) return "above " + with_decimals(100 * (1 - rare), decimals(100 * rare) + 1);
+  return with_decimals(100 * chance, decimals(100 * std::sqrt(chance * (1 - chance) / n)));
 }
 
 }  // namespace tauten
