@@ -13,9 +13,10 @@ PUBLISHED = ROOT / "tests" / "published"
 # The kind of document by how its name begins. A new document must be put in here.
 _KINDS = (
     ("standard", r"ISO |VDI |ASME |EN |JIS |AISC |DIN |nominal stress area|limits of bolt thread"),
-    ("handbook", r"Machine Design|machine manual|Bickford|Shigley|Speck|Ugural|Brown|Timoshenko|Textbook|J\. H\. Bickford|US Army|"
-                 r"US Navy|NASA"),
+    ("handbook", r"Machine Design|machine manual|(?:J\. H\. )?Bickford|Shigley|Speck|Ugural|Brown|Timoshenko|Textbook|"
+                 r"US Army|US Navy|NASA"),
     ("paper", r"W\. Eccles|Materials|R\. V\. Kukta"),
+    ("lecture notes", r"Course lesson notes"),
     ("common practice", r"Trade tables"),
 )
 _SEEN = {"seen": "seen in print", "reprint": "seen reprinted", "memory": "from memory"}

@@ -22,7 +22,7 @@ def pages(folder):
     rows = [_row(size, mark, rust) for size in _SIZES for mark in _CLASSES for rust in _RUST]
     write(folder / "stop_torques.md", "# Torques to stop at",
           "Torques in N.m at a six-point socket on a new hexagon head of ISO 4014, with no aid used. The torque to stop at is the "
-          "least of its limits. *Shear* and *corners*: the torque up to which the bolt shears, or the corners round off, in 1 of "
+          "minimum of its limits. *Shear* and *corners*: the torque up to which the bolt shears, or the corners round off, in 1 of "
           "20 cases. *Socket test torque*: ISO 1711-1. *Balance*: beyond it more torque breaks something more often than it frees "
           "the fastener. *Gain*: beyond it more torque frees next to nothing. A smaller square drive, worn corners or a fastener of "
           "the flange that has failed lower it further.",

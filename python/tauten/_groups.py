@@ -38,16 +38,16 @@ def pattern(what=None, /, *, positions=None, chords=None, name=None, hole=None, 
         positions, centre, circle_diameter with its standard uncertainty circle_error, first (angle of the first hole
         clockwise from the top), width, height, columns and rows; off, the farthest that a hole is from its place, and
         freedom, the measured figures beyond what fixes the pattern: where it is 0, nothing is proven. odd is the number of a
-        hole out of its place and odd_by how far; missing are places without a hole; ways_round tells in how many ways the
+        hole out of its place and odd_by how far; missing are places without a hole; ways_round is in how many ways the
         part goes back on its own holes, ways_flipped in how many turned over. candidates are standard drillings, and
-        next_measurement what would tell them apart. ``ways_on(other, tolerance)`` tells in which ways this part goes on
+        next_measurement what would distinguish them. ``ways_on(other, tolerance)`` gives the ways this part goes on
         another pattern.
 
     Raises
     ------
     Error
         For fewer than two holes, two in one place, what is not a number, chords that close no ring, or a tolerance that is
-        not below half of the least distance of two holes.
+        not below half of the minimum distance of two holes.
 
     Notes
     -----
@@ -142,7 +142,7 @@ def group(positions=None, *, load=None, at=None, torque=None, weights=None, forc
 
     Notes
     -----
-    The instantaneous centre uses R/R_ult = (1 - exp(-10 D))^0.55, D in inches up to 0.34, not divided by its greatest
+    The instantaneous centre uses R/R_ult = (1 - exp(-10 D))^0.55, D in inches up to 0.34, not divided by its maximum
     value, as the tables of the trade do. Under a load through the centroid it gives 0.9815 per bolt.
 
     Sources
@@ -188,7 +188,7 @@ def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, 
     rounds : whole number, optional
         Circular rounds at the full torque after that, in which the joint settles; 1 if not given.
     most : number, optional
-        Greatest share, where the maker's sheet asks for more than the full torque; 1 if not given.
+        Maximum share, where the maker's sheet asks for more than the full torque; 1 if not given.
     torque : torque in N.m, optional
         The full torque.
     pressurised, person : bool and (x, y) in m, optional
@@ -196,7 +196,7 @@ def sequence(pattern=None, *, method=None, start=None, order=None, labels=None, 
     interaction : number or count x count numbers, optional
         Elastic interaction: what a neighbour loses per load gained, or flexibilities of the joint.
     gasket : dict, optional
-        Geometry in place of it, an order of magnitude: ring_width, ring_thickness, gasket_width, gasket_thickness,
+        Geometry instead of it, an order of magnitude: ring_width, ring_thickness, gasket_width, gasket_thickness,
         gasket_modulus, bolt_length, bolt_area, and ring_modulus and bolt_modulus (210 GPa if not given).
     readings : list of lists of forces, optional
         Or loads measured: of all bolts, after each turn of the order, each bolt tightened once.

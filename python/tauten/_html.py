@@ -106,7 +106,7 @@ def free(self):
 
 
 def turn(self):
-    """The turn, the figures it leaves, and what is to be said."""
+    """The turn, the figures it leaves, and the notices."""
     rows = [("Clamp load at snug", self.snug_load), ("Clamp load", self.clamp_load),
             ("Yield utilisation", " to ".join(_percent(x) for x in (self.yield_utilisation.low, self.yield_utilisation.high))),
             ("Torque at the end", self.torque), ("Lasting stretch", self.lasting_stretch),
@@ -133,7 +133,7 @@ def one_curve(self):
 
 
 def curve(self):
-    """The marks of the three curves, and what is to be said."""
+    """The marks of the three curves, and the notices."""
     return _marks([("low", self.low_friction), ("nominal", self.nominal), ("high", self.high_friction)]) + _list(self.notices)
 
 

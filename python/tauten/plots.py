@@ -6,7 +6,7 @@
 
 Each function returns the axes that it drew on, `plot_curve` two of them; with ``axes`` it draws on yours.
 
-Colours are those of Okabe and Ito, which people with any kind of colour blindness tell apart; lines and marks differ too.
+Colours are those of Okabe and Ito, which people with any kind of colour blindness distinguish; lines and marks differ too.
 """
 import math
 import textwrap
@@ -696,7 +696,7 @@ def plot_methods(turn, axes=None):
     for place, method in enumerate(methods, 1):
         low, nominal, high = (load / 1e3 for load in method.clamp_load)
         axes.plot([low, high], [place, place], color=SKY, linewidth=9, solid_capstyle="butt",
-                  label="least to greatest preload" if place == 1 else "")
+                  label="minimum to maximum preload" if place == 1 else "")
     axes.plot([own[0], own[2]], [0, 0], color=GREEN, linewidth=9, solid_capstyle="butt", label="this tightening")
     axes.axvline(own[1], color=BLACK, linewidth=1.5, label=f"typical preload {own[1]:.3g} kN")
     axes.axvline(turn.joint.yield_preload / 1e3, color=VERMILION, linewidth=1.5, linestyle="--",

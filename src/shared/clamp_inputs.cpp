@@ -83,8 +83,7 @@ constexpr ClampInput inputs[] = {
         .with_option("class")
         .with_words(class_words),
     In::input<&ClampJob::clamp_load>("clamp_load", "25kN", "Clamp load that is wanted").above_zero(),
-    In::input<&ClampJob::share>("share", "75%",
-                                "Share of the proof load that the suggested torque aims at; default: 75 %"),
+    In::input<&ClampJob::share>("share", "75%", "Share of the proof load that the suggested torque aims at"),
     condition<&ClampJob::condition>("condition", "oiled", "What is on the threads; without it the band is wide"),
     condition<&ClampJob::face_condition>("face_condition", "dry", "What is under head or nut, if not the same")
         .with_option("face"),

@@ -20,6 +20,7 @@ inline constexpr Example examples[] = {
     {"pitch", "1.5mm"},
     {"pitch_diameter", "9.026mm"},
     {"minimum_pitch_diameter", "8.862mm"},
+    {"nut_pitch_diameter", "9.206mm"},
     {"root_diameter", "8.16mm"},
     {"stress_diameter", "8.593mm"},
     {"core_diameter", "4mm"},

@@ -67,7 +67,7 @@ constexpr FreeInput inputs[] = {
         "held_untreated", "yes", "It was pulled to it before what was done, not after")
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.job.aids; }>(
-        "aids", "fluid:24h", "Aid used: brush, fluid:24h, tighten_first, impact, heat:150K, cold:30K, cooled")
+        "aids", "fluid:24h", "Aid already used, in order: fluid:24h, heat:150K, brush, ...")
         .with_option("aid"),
     In::input<[](auto& j) -> auto& { return j.surroundings; }>(
         "surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic")

@@ -91,7 +91,7 @@ constexpr TurnInput inputs[] = {
                                                                    "Compare with the turns of structural bolting")
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.joint.k_factor; }>(
-        "k_factor", "0.125", "Declared mean k-value of a structural bolt set; EN 1090-2: 0.125 for class K1"),
+        "k_factor", "0.125", "Declared mean k-value of a structural bolt set, class K1 or K2"),
     In::input<[](auto& j) -> auto& { return j.joint.sloping_faces; }>(
         "sloping_faces", "1", "Outer faces that slope, up to 1 in 20, for that comparison"),
 

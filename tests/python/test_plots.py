@@ -187,7 +187,7 @@ def test_methods(joint):
     answer = tauten.turn(share=0.6, **joint)
     axes = plots.plot_methods(answer)
     words = check_texts(axes)
-    assert {"preload in kN", "least to greatest preload", "this tightening"} <= words
+    assert {"preload in kN", "minimum to maximum preload", "this tightening"} <= words
     for method in answer.methods:
         assert any(word.startswith(method.title) for word in words), method.title
     bands = [line.get_xdata() for line in axes.get_lines() if len(line.get_xdata()) == 2 and line.get_linewidth() == 9]

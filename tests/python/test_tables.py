@@ -491,7 +491,8 @@ def test_a_friction_band_is_what_its_source_says():
             [r[f"thread_{end}"] for end in ("low", "nominal", "high")], r
         classes = re.findall(r"[A-D]\b", (re.search(r"class(?:es)? ([A-E](?: and [A-E])*)", r["source"]) or [""])[0])
         factors = [float(k) for k in re.findall(r"(?:K|diameter) (0\.\d+) to (0\.\d+)", r["source"]) for k in k]
-        ends = [end for c in classes for end in FRICTION_CLASSES[c]] + [friction_from_nut_factor(k) for k in factors]
+        totals = [float(mu) for band in re.findall(r"total friction .*: (0\.\d+) to (0\.\d+)", r["source"]) for mu in band]
+        ends = [end for c in classes for end in FRICTION_CLASSES[c]] + [friction_from_nut_factor(k) for k in factors] + totals
         if not ends:
             assert r["confidence"] == "judgement", r
             judged += 1

@@ -59,7 +59,7 @@ TEST_CASE("strip: strength ratio, load and needed engagement by hand") {
   CHECK(strip_load.si(200e6, 107.385e-6, 0.9, 1.05) == near(200 * 107.385 * 0.9 * 1.05));
   // The engagement needed carries the load when 0.8 P of it count for nothing.
   for (const double load : {5e3, 30e3, 70e3}) {
-    const double length = needed_engagement.si(load, 200e6, 1.5e-3, 9.732e-3, 9.206e-3, 1.0, 1.0);
+    const double length = needed_engagement.si(load, 200e6, 1.5e-3, internal_strip_area.si(1.5e-3, 1.5e-3, 9.732e-3, 9.206e-3), 1.0, 1.0);
     const double whole = internal_strip_area.si(length - 0.8 * 1.5e-3, 1.5e-3, 9.732e-3, 9.206e-3);
     CHECK(strip_load.si(200e6, whole, 1.0, 1.0) == near(load));
   }

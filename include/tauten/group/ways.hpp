@@ -89,7 +89,7 @@ inline Outcome<std::vector<Way>> try_ways_on(const Pattern& part, const Pattern&
     for (Position& p : from) p.x = -p.x;
   const detail::PlaceFinder finder(to);
   if (!(2 * tolerance.si < finder.least_distance()))
-    return refusal("tolerance", tolerance, "but must be below half of the least distance of two bolts; give less");
+    return refusal("tolerance", tolerance, "but must be below half of the minimum distance of two bolts; give less");
   std::vector<Way> ways;
   if (from.size() != to.size()) return ways;
   std::size_t outer = 0;

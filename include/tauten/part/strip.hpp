@@ -23,7 +23,7 @@ struct ExternalStripArea {
 
   template <class Real>
   static constexpr Real eval(Real L_e, Real P, Real D_1, Real d_2) noexcept {
-    return pi<Real>() * L_e / P * D_1 * (P / 2 + (d_2 - D_1) * tan30<Real>());
+    return pi<Real>() * L_e * D_1 * (Real(0.5) + (d_2 - D_1) * tan30<Real>() / P);
   }
   /// The cylinder cuts the ridges.
   template <class Real>
@@ -51,7 +51,7 @@ struct InternalStripArea {
 
   template <class Real>
   static constexpr Real eval(Real L_e, Real P, Real d, Real D_2) noexcept {
-    return pi<Real>() * L_e / P * d * (P / 2 + (d - D_2) * tan30<Real>());
+    return pi<Real>() * L_e * d * (Real(0.5) + (d - D_2) * tan30<Real>() / P);
   }
   /// The cylinder cuts the ridges.
   template <class Real>
@@ -168,16 +168,17 @@ struct StripLoad {
 inline constexpr Formula<StripLoad> strip_load{};
 
 /// Length of engagement at which the internal thread carries a load, 0.8 P for the chamfered ends included. With the
-/// load at which the bolt breaks it is the length from which on the bolt breaks and no thread strips.
+/// load at which the bolt breaks it is the length from which on the bolt breaks and no thread strips. The strip area is
+/// that of one pitch, `internal_strip_area` with the pitch as engaged length.
 struct NeededEngagement {
   static constexpr const char* name = "needed_engagement";
-  static constexpr const char* summary = "Engagement at which the internal thread carries a load";
+  static constexpr const char* summary =
+      "Engagement at which the internal thread carries a load, from the strip area of one pitch";
   static constexpr Arg inputs[] = {
       {"load", "F", Dim::force, non_negative},
       {"shear_strength", "tau_u", Dim::stress, positive},
       {"pitch", "P", Dim::length, positive},
-      {"diameter", "d", Dim::length, positive},
-      {"nut_pitch_diameter", "D_2", Dim::length, positive},
+      {"strip_area", "A_SG", Dim::area, positive},
       {"dilation_factor", "C_1", Dim::number, positive, within(0.75, 1)},
       {"bending_factor", "C_3", Dim::number, positive, within(0.85, 1.2)},
   };
@@ -185,12 +186,8 @@ struct NeededEngagement {
   static constexpr Source sources[] = {{"VDI 2230 Part 1:2003", "section 5.5.5, length of engagement", Seen::memory}};
 
   template <class Real>
-  static constexpr Real eval(Real F, Real tau_u, Real P, Real d, Real D_2, Real C_1, Real C_3) noexcept {
-    return F * P / StripLoad::eval(tau_u, InternalStripArea::eval(P, P, d, D_2), C_1, C_3) + Real(0.8) * P;
-  }
-  template <class Real>
-  static constexpr Real requirement(Real, Real, Real P, Real d, Real D_2, Real, Real) noexcept {
-    return InternalStripArea::requirement(P, P, d, D_2);
+  static constexpr Real eval(Real F, Real tau_u, Real P, Real A_SG, Real C_1, Real C_3) noexcept {
+    return F * P / StripLoad::eval(tau_u, A_SG, C_1, C_3) + Real(0.8) * P;
   }
 };
 /// \copydoc NeededEngagement

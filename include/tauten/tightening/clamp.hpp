@@ -84,7 +84,8 @@ inline double condition_ratio(const ClampJob& job, const Suspect& s, const Clamp
 }
 
 /// \param ratio  of `condition_ratio`, or its inverse to go the other way
-inline Torque corrected_setting(double setting, double lost, double ratio) {
+inline std::optional<Torque> corrected_setting(double setting, double lost, double ratio) {
+  if (!is_given(ratio)) return std::nullopt;
   return Torque((setting - lost) * ratio + lost);
 }
 

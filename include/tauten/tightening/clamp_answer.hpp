@@ -104,7 +104,8 @@ struct ClampCandidate {
                                 ///< "worst case" (just yields; where friction is unknown); "" if there is none
   Torque target_torque;  ///< setting that gives the share of the proof load at nominal friction, whatever the risk
   Band<Force> suggested_clamp_load;  ///< clamp load at `suggested_torque`
-  Torque corrected_torque;  ///< setting here for the clamp load that the torque means under the specified condition, at
+  std::optional<Torque>
+      corrected_torque;     ///< setting here for the clamp load that the torque means under the specified condition, at
                             ///< nominal friction; for `torque_for` the setting there. `absent` if none is specified
   std::string least_class;  ///< the lowest class of ISO 898-1 of which fewer than 1 in 100 yield at the torque (unknown
                             ///< friction: none in the worst case); "" if there is none

@@ -101,7 +101,7 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
 /// The warnings that depend on the torque, in their order: a correction for the specified condition, a class that the
 /// torque suggests, and the one that goes with the verdict. nullptr for those that there are not.
 inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool torque_given) {
-  const bool corrected = is_given(c.corrected_torque.si) && std::fabs(c.corrected_torque.si / c.torque.si - 1) >= 0.02;
+  const bool corrected = c.corrected_torque && std::fabs(c.corrected_torque->si / c.torque.si - 1) >= 0.02;
   const bool suggests = c.class_assumed && torque_given && c.chance_of_yield > accepted_chance_of_yield;
   const char* of_verdict = nullptr;
   if (c.chance_of_breaking > accepted_chance)
@@ -118,11 +118,11 @@ inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool tor
 /// \param code  one of `torque_codes`
 inline std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job) {
   if (code == "corrected_torque") {
-    const std::string other = number_text(c.corrected_torque.shop(), 3) + " N.m";
+    const std::string other = number_text(c.corrected_torque->shop(), 3) + " N.m";
     if (!(job.torque.si > 0)) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
     std::string text =
         "The torque is for '" + job.specified_condition + "': for the same clamp load set " + other + " here.";
-    if (c.corrected_torque.si > c.suggested_torque.si)
+    if (c.corrected_torque->si > c.suggested_torque.si)
       text += " The suggested torque, " + settable_text(c.suggested_torque) + " N.m, is lower.";
     return text;
   }

@@ -72,9 +72,8 @@ inline Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const 
                    "there is no clamp load to be certain of; "
                    "turn less far");
   out.notices = {{"strength_estimated",
-                  "Bolts are taken to be 12 % stronger than the least of their "
-                  "class, give or take 6 %; give the "
-                  "strength as 1 to reckon with the least.",
+                  "Bolts are taken to be 12 % stronger than the minimum of their class, within 6 % (standard "
+                  "uncertainty); give the strength as 1 for the minimum.",
                   true},
                  {"resilience_estimated",
                   "How far resilience and angle may be off is an estimate "
