@@ -59,7 +59,8 @@ constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.names.drive; }>(
         "drive", "six_point", "six_point, else twelve_point, open_end, internal_hexagon, hexalobular"),
     In::input<[](auto& j) -> auto& { return j.job.loosened; }>(
-        "loosened", "freed:85N.m", "One of the flange, and its torque; freed:60N.m:treated if after done"),
+        "loosened", "freed:85N.m", "One of the flange, and its torque; freed:60N.m:treated if after done")
+        .with_words(Words<Neighbour::How>::list),
     In::input<[](auto& j) -> auto& { return j.job.held; }>("held", "150N.m",
                                                            "Torque that this very bolt was pulled to and has not moved")
         .above_zero(),
@@ -68,7 +69,8 @@ constexpr FreeInput inputs[] = {
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.job.aids; }>(
         "aids", "fluid:24h", "Aid already used, in order: fluid:24h, heat:150K, brush, ...")
-        .with_option("aid"),
+        .with_option("aid")
+        .with_words(Words<Aid>::list),
     In::input<[](auto& j) -> auto& { return j.surroundings; }>(
         "surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic")
         .read_by(put_surroundings)
@@ -109,8 +111,7 @@ constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.job.engaged_length; }>("engaged_length", "13mm",
                                                                      "Engaged length of thread; default: 0.8 d")
         .above_zero(),
-    In::input<tapped>("tapped", "yes",
-                      "yes or no: the thread is in the part, not in a nut; default: only inside a head")
+    In::input<tapped>("tapped", "yes", "yes or no: the thread is in the part; default: only inside a head")
         .read_by(put_truth<tapped>)
         .with_words(truth_words),
     In::input<[](auto& j) -> auto& { return j.job.thread_direction; }>(

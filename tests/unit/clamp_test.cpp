@@ -657,21 +657,21 @@ TEST_CASE("a torque for another condition is corrected") {
   const ClampCandidate c = clamp(job).candidates.front();
   const double expected = 60 * lever(0.08) / lever(0.17);
   CHECK(std::round(expected) == 32);
-  CHECK(c.corrected_torque.si / 1.3558179483 == near(expected).epsilon(1e-4));
+  CHECK(c.corrected_torque.value().si / 1.3558179483 == near(expected).epsilon(1e-4));
   // The corrected setting gives the load that was meant.
   ClampJob meant = job, set = job;
   meant.condition = "dry";
-  set.torque = c.corrected_torque;
+  set.torque = c.corrected_torque.value();
   CHECK(clamp(set).candidates.front().clamp_load.nominal.si ==
         near(clamp(meant).candidates.front().clamp_load.nominal.si));
-  CHECK(std::isnan(tightened("M10", "10.9", 40, "oiled").corrected_torque.si));
+  CHECK_FALSE(tightened("M10", "10.9", 40, "oiled").corrected_torque);
   // What a locking nut takes is the same on both.
   set = job, set.torque = Torque(job.torque.si + 9), set.prevailing_torque = Torque(9);
-  CHECK(clamp(set).candidates.front().corrected_torque.si == near(c.corrected_torque.si + 9));
+  CHECK(clamp(set).candidates.front().corrected_torque.value().si == near(c.corrected_torque.value().si + 9));
   // `torque_for` names the setting under the other condition.
   job.torque = Torque();
   const ClampCandidate wanted = torque_for(job).candidates.front();
-  CHECK(wanted.corrected_torque.si == near(wanted.torque.si * lever(0.17) / lever(0.08)).epsilon(1e-4));
+  CHECK(wanted.corrected_torque.value().si == near(wanted.torque.si * lever(0.17) / lever(0.08)).epsilon(1e-4));
 }
 
 TEST_CASE("a torque that the assumed class does not bear suggests a mark to look for") {

@@ -25,7 +25,7 @@ inline constexpr Source condition_sources[] = {
   {"common practice", "no source: between oiled and dry", Seen::judgement},
   {"common practice", "no source: dry steel upward", Seen::judgement},
   {"common practice", "no source: between oiled and rusty", Seen::judgement},
-  {"VDI 2230 Part 1:2003", "Table A5, class E as reprinted (0.30 and more); band from K (from memory) 0.30 to 0.50", Seen::memory},
+  {"VDI 2230 Part 1:2003", "Table A5, class E as reprinted (0.30 and more); up to 0.50 as it begins to gall, from memory", Seen::judgement},
   {"VDI 2230 Part 1:2003", "Table A5, class D as reprinted: austenitic with oil", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, classes B and C as reprinted: austenitic with paste or wax", Seen::once},
   {"VDI 2230 Part 1:2003", "Table A5, class C as reprinted: adhesive; bare steel as delivered under the head", Seen::once},

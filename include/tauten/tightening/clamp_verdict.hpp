@@ -141,10 +141,11 @@ inline void put_chances(ClampCandidate& out, const ClampBolt& bolt, const BoltCh
                      out.clamp_load.high.si / bolt.proof_load};
 }
 
-/// Clamp load of a torque in 19 of 20 cases among bolts that hold; `absent` if half of them break or more.
+/// Clamp load of a torque in 19 of 20 cases; `absent` where the torque may break the bolt.
 inline Band<Force> load_by_torque(const ClampBolt& bolt, const WrenchSpread& wrench, double lost) {
   ClampCandidate out;
   put_chances(out, bolt, BoltChance(bolt, lost), wrench, lost, {true, false});
+  if (out.chance_of_breaking > accepted_chance) return {Force(absent), Force(absent), Force(absent)};
   return out.clamp_load;
 }
 
