@@ -1,8 +1,8 @@
 // Whether a stuck fastener comes free before it shears or its drive gives.
 #include "answers.hpp"
 #include "bindings.hpp"
-#include "shared/free_items.hpp"
-#include "shared/keys.hpp"
+#include "call.hpp"
+#include "shared/free_inputs.hpp"
 #include "tauten/loosening/free.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/loosening/free_lookup.hpp"
@@ -14,130 +14,34 @@ namespace tauten::python {
 
 namespace {
 
-/// The answer with the job, from which it is explained.
-struct FreeAnswer : Free {
-  FreeJob job;
-};
+using shared::FreeAnswer;
 
-/// Diameter, pitch, width and strengths: plain, or by thread, tool and class.
-void read_fastener(const Arguments& given, FreeJob& job) {
-  given.either("property_class", "torsion_ratio");
-  FreeNames names;
-  given("thread", names.thread);
-  given("property_class", names.property_class);
-  given("drive", names.drive);
-  given.above_zero("socket", names.socket);
-  given.above_zero("key", names.key);
-  given("bit", names.bit);
-  given.above_zero("diameter", job.diameter);
-  given.above_zero("pitch", job.pitch);
-  given.above_zero("width_across_flats", job.width_across_flats);
-  given.above_zero("tensile_strength", job.tensile_strength);
-  given.above_zero("yield_strength", job.yield_strength);
-  given("torsion_ratio", job.torsion_ratio);
-  if (const auto error = assume(names, job)) throw *error;
-  if (const auto error = look_up(names, job)) throw *error;
-  given("quenched", job.surroundings.quenched);
-}
-
-/// As a record, or as text as the command line takes it: "fluid:24h".
-void read_use(const std::string& name, py::handle item, AidUse& use) {
-  const std::string text = py::isinstance<py::str>(item) ? item.cast<std::string>() : "";
-  if (text.find(':') == std::string::npos) return read(name, item, use);
-  if (const auto problem = shared::read_aid(name.c_str(), text, use)) throw *problem;
-}
-
-/// As a record, or as text as the command line takes it: "freed:85N.m".
-void read_outcome(const std::string& name, py::handle item, Neighbour& one) {
-  if (py::isinstance<py::str>(item)) {
-    if (const auto problem = shared::read_undone(name.c_str(), item.cast<std::string>(), one)) throw *problem;
-    return;
-  }
-  py::dict members = read_members(name, item, {"how", "torque", "treated"});
-  if (members.contains("how") && py::isinstance<py::str>(members["how"]) &&
-      shared::means_unmoved(members["how"].cast<std::string>()))
-    members["how"] = word_of(Neighbour::How::unmoved);
-  read(name, members, one);
-}
-
-template <class T>
-void read_each(const Arguments& given, const char* name, std::vector<T>& into,
-               void (*read_one)(const std::string&, py::handle, T&)) {
-  if (!given.has(name)) return;
-  if (py::isinstance<py::str>(given.values[name])) {  // one text is a list of one
-    read_one(name, given.values[name], into.emplace_back());
-    return;
-  }
-  std::size_t place = 0;
-  for (const py::handle item : read_items(name, given.values[name]))
-    read_one(name + ("[" + std::to_string(place++) + "]"), item, into.emplace_back());
-}
-
-/// One word, or a list of them.
-void read_each(const Arguments& given, const char* name, HeatSurroundings& into) {
-  if (!given.has(name)) return;
-  std::vector<std::string> words;
-  if (py::isinstance<py::str>(given.values[name]))
-    given(name, words.emplace_back());
-  else
-    given(name, words);
-  for (const std::string& word : words)
-    if (const auto problem = shared::read_surroundings(name, word, into)) throw *problem;
-}
-
-FreeJob job_of(const Arguments& given) {
-  FreeJob job;
-  read_fastener(given, job);
-  given("rust", job.rust);
-  given("preload", job.preload);
-  given("thread_friction", job.thread_friction);
-  given("bearing_friction", job.bearing_friction);
-  given.above_zero("engaged_length", job.engaged_length);
-  given.above_zero("bearing_diameter", job.bearing_diameter);
-  given.above_zero("nut_diameter", job.nut_diameter);
-  given.above_zero("nut_yield", job.nut_yield);
-  given("prevailing_torque", job.prevailing_torque);
-  given("years", job.years);
-  given("first_year_loss", job.first_year_loss);
-  given("tapped", job.tapped);
-  given("thread_direction", job.thread_direction);
-  given.above_zero("head_height", job.head_height);
-  given("drive_clearance", job.drive_clearance);
-  given("corner_loss", job.corner_loss);
-  given.above_zero("drive_square", job.drive_square);
-  given.above_zero("handle_length", job.handle_length);
-  given("hand_force", job.hand_force);
-  given("hand_variation", job.hand_variation);
-  given("limit", job.limit);
-  given("shear_risk", job.shear_risk);
-  given("wanted_chance", job.wanted_chance);
-  read_each(given, "aids", job.aids, read_use);
-  if (given.has("held")) given.above_zero("held", job.held.emplace());
-  given("held_untreated", job.held_untreated);
-  read_each(given, "surroundings", job.surroundings);
-  given("reused", job.surroundings.reused);
-  read_each(given, "loosened", job.loosened, read_outcome);
-  given("trials", job.trials);
-  given("seed", job.seed);
-  given("jobs", job.jobs);
-  return job;
+/// What is given, with the number of threads, which is no part of the question.
+shared::GivenJob<shared::FreeQuestion> given_of(const py::dict& values) {
+  py::dict inputs(values.attr("copy")());
+  int jobs = 1;
+  if (inputs.contains("jobs")) read("jobs", inputs.attr("pop")("jobs"), jobs);
+  const PythonCall call(inputs);
+  auto given = value_or_throw(shared::try_read_free(call));
+  given.job.job.jobs = jobs;
+  return given;
 }
 
 FreeAnswer answer(const py::dict& values) {
-  const Arguments given{values};
-  const FreeJob job = job_of(given);
+  const auto given = given_of(values);
+  const FreeJob& job = given.job.job;
   const Outcome<Free> found = [&] {
     const py::gil_scoped_release others_may_run;
     return try_free_joint(job);
   }();
-  if (found) return {*found, job};
-  const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
-  throw shared::renamed(shared::renamed(found.error(), "width_across_flats", tool), "drive_number", "bit");
+  if (!found) throw shared::in_words(given, found.error());
+  return {*found, job};
 }
 
 UncertaintyQuestion question(const py::dict& values) {
-  const auto found = try_free_question(job_of(Arguments{values}));
-  if (!found) throw found.error();
+  const auto given = given_of(values);
+  const auto found = try_free_question(given.job.job);
+  if (!found) throw shared::in_words(given, found.error());
   return *found;
 }
 

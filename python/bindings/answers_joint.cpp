@@ -1,6 +1,9 @@
 // Threads, classes and conditions by name, which fastener it is, and the clamp load that a torque leaves.
 #include "answers.hpp"
 #include "bindings.hpp"
+#include "call.hpp"
+#include "shared/clamp_inputs.hpp"
+#include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
@@ -9,10 +12,6 @@ namespace py = pybind11;
 
 namespace tauten {
 
-template <>
-struct Words<Torsion> {
-  static constexpr const char* list[] = {"plastic", "elastic"};
-};
 template <>
 struct Words<YieldKind> {
   static constexpr const char* list[] = {"R_eL", "R_p0.2", "R_pf"};
@@ -100,80 +99,23 @@ struct ClassInfo : PropertyClass {
 
 ClassInfo class_of(const py::object& name, const py::object& diameter) {
   Length d;
-  if (!diameter.is_none()) Arguments{py::dict(py::arg("diameter") = diameter)}.above_zero("diameter", d);
+  if (!diameter.is_none()) {
+    read("diameter", diameter, d);
+    if (const auto problem = shared::refuse_zero("diameter", d.si, Dim::length)) throw *problem;
+  }
   const std::string text = read_text("property_class", name);
   return {tauten::property_class(text, d), head_marks(text)};
 }
 
 shared::Identification identification_of(const py::dict& values) {
-  const Arguments given{values};
-  // The question is asked in words, so that command line and Python share one answer.
-  std::vector<std::pair<const char*, std::string>> words;
-  for (const char* name : {"socket", "key", "worn"})
-    if (Length width; given(name, width)) words.emplace_back(name, exact_text(width.si) + "m");
-  if (given.has("bit")) words.emplace_back("bit", std::to_string(read_whole("bit", values["bit"], 0, 1000000)));
-  if (std::string name; given("property_class", name)) words.emplace_back("class", name);
-  std::vector<shared::Assignment> said;
-  for (const auto& [key, text] : words) said.push_back({key, text});
-  const Outcome<shared::Identification> found = shared::try_identify(said);
-  if (!found) throw shared::renamed(found.error(), "class", "property_class");
-  return *found;
-}
-
-/// Looks a condition up ahead of the question, so that the error names the argument where it stands.
-void check_condition(const Arguments& given, const char* name, const std::string& key) {
-  if (!given.has(name)) return;
-  if (const auto found = try_thread_condition(key); !found) throw shared::renamed(found.error(), "condition", name);
-}
-
-ClampJob job_of(const Arguments& given) {
-  ClampJob job;
-  given.either("socket", "key");
-  given("name", job.name);
-  given.above_zero("socket", job.socket);
-  job.inner_hexagon = given.above_zero("key", job.socket);
-  given("thread", job.thread);
-  given("head", job.head);
-  given("property_class", job.property_class);
-  given.above_zero("torque", job.torque);
-  given.above_zero("clamp_load", job.clamp_load);
-  given("share", job.share);
-  given("condition", job.condition);
-  given("face_condition", job.face_condition);
-  given("specified_condition", job.specified_condition);
-  given("thread_friction", job.thread_friction);
-  given("bearing_friction", job.bearing_friction);
-  given("wrench_accuracy", job.wrench_accuracy);
-  given("prevailing_torque", job.prevailing_torque);
-  given("shank_torque", job.shank_torque);
-  given.above_zero("bearing_diameter", job.bearing_diameter);
-  given("more_faces", job.more_faces);
-  given("torsion", job.torsion);
-  check_condition(given, "face_condition", job.face_condition);
-  check_condition(given, "specified_condition", job.specified_condition);
-  for (const Face& face : job.more_faces) check_condition(given, "more_faces", face.condition);
-  return job;
-}
-
-/// The library's words for what was said.
-Error in_words(const Error& error, const ClampJob& job) {
-  const Error named = shared::renamed(error, "standard", "head");
-  return shared::renamed(named, "width_across_flats", job.inner_hexagon ? "key" : "socket");
-}
-
-Clamp clamp_of(const py::dict& values, Outcome<Clamp> (*ask)(const ClampJob&)) {
-  const Arguments given{values};
-  const ClampJob job = job_of(given);
-  const Outcome<Clamp> found = ask(job);
-  if (found) return *found;
-  throw in_words(found.error(), job);
+  return value_or_throw(shared::try_identify(PythonCall(values)));
 }
 
 UncertaintyQuestion clamp_question_of(const py::dict& values) {
-  const Arguments given{values};
-  const ClampJob job = job_of(given);
-  const Outcome<UncertaintyQuestion> found = try_clamp_question(job);
-  if (!found) throw in_words(found.error(), job);
+  const PythonCall call(values);
+  const auto given = value_or_throw(shared::try_clamp_job(call));
+  const Outcome<UncertaintyQuestion> found = try_clamp_question(given.job);
+  if (!found) throw given.in_words(found.error());
   return *found;
 }
 
@@ -247,12 +189,9 @@ void add_joints(py::module_& module) {
   });
   add_explain(clamp, [](const Clamp& c) { return derivation_of(c); });
   module.def("clamp_question", clamp_question_of);
-  module.def("clamp", [](const py::dict& values) { return clamp_of(values, try_clamp); });
-  module.def("torque_for", [](const py::dict& values) {
-    const Arguments given{values};
-    given.either("clamp_load", "share");
-    return clamp_of(values, try_torque_for);
-  });
+  module.def("clamp", [](const py::dict& values) { return value_or_throw(shared::try_clamp(PythonCall(values))); });
+  module.def("torque_for",
+             [](const py::dict& values) { return value_or_throw(shared::try_torque_for(PythonCall(values))); });
   module.def("chance_text", [](double chance) { return chance_text(chance); });
   module.def("quantity_text", [](double si, const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)

@@ -1,6 +1,8 @@
 // What to set on a wrench with extensions, joints and bars, and what arrives.
 #include "answers.hpp"
 #include "bindings.hpp"
+#include "call.hpp"
+#include "shared/reach_inputs.hpp"
 #include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/question/reach_page.hpp"
 #include "tauten/tool/reach.hpp"
@@ -12,52 +14,7 @@ namespace tauten::python {
 
 namespace {
 
-/// The answer with the job, which the drawing needs.
-struct ReachAnswer : Reach {
-  ReachJob job;
-};
-
-ReachAnswer reach_of(const py::dict& values) {
-  const Arguments given{values};
-  ReachJob job;
-  given.either("torque", "setting");
-  if (!given("torque", job.torque) && !given("setting", job.torque))
-    throw Error("torque", "give the torque at the fastener, or the setting of the wrench; write it like 48N.m");
-  job.known = given.has("setting") ? ReachJob::Known::setting : ReachJob::Known::at_fastener;
-  given("wrench_length", job.wrench.length);
-  given("wrench_type", job.wrench.type);
-  if (std::string letter; given("wrench_class", letter)) job.wrench.class_letter = letter.size() == 1 ? letter[0] : ' ';
-  given("scale_low", job.wrench.scale_low);
-  given.above_zero("scale_high", job.wrench.scale_high);
-  given.above_zero("division", job.wrench.division);
-  given("hinged_handle", job.wrench.hinged_handle);
-  given("pipe_on_handle", job.wrench.pipe_on_handle);
-  given("extensions", job.extensions);
-  given("hand_offset", job.hand_offset);
-  given("support_share", job.support_share);
-  given("tilt", job.tilt);
-  given("universal_joint", job.universal_joint);
-  for (const char* name : {"multiplier_efficiency", "efficiency_range", "reaction_arm"})
-    if (given.has(name) && !given.has("multiplier_ratio"))
-      throw Error("multiplier_ratio",
-                  (std::string(name) + " goes with a multiplier; give multiplier_ratio too").c_str());
-  if (given.has("multiplier_ratio")) {
-    TorqueMultiplier& multiplier = job.multiplier.emplace();
-    given("multiplier_ratio", multiplier.ratio);
-    given("multiplier_efficiency", multiplier.efficiency);
-    given("efficiency_range", multiplier.efficiency_range);
-    given.above_zero("reaction_arm", multiplier.arm);
-  }
-  given("bars", job.bars);
-  given.above_zero("drive_square", job.drive_square);
-  given("tolerance_hand", job.tolerances.hand);
-  given("tolerance_extension", job.tolerances.extension);
-  given("tolerance_extension_angle", job.tolerances.extension_angle);
-  given("tolerance_pull_angle", job.tolerances.pull_angle);
-  given("tolerance_support_share", job.tolerances.support_share);
-  given("tolerance_operator", job.tolerances.operator_share);
-  return {tauten::reach(job), job};
-}
+using shared::ReachAnswer;
 
 std::string line_of(const Reach& reach) {
   return "set " + quantity_text(reach.setting.si, Dim::torque) + "; at the fastener " +
@@ -86,7 +43,7 @@ void add_reach(py::module_& module) {
       .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
   add_page(type, [](const ReachAnswer& reach, const PageUnits& units) { return page_of(reach.job, reach, units); });
   add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach.job, reach); });
-  module.def("reach", reach_of);
+  module.def("reach", [](const py::dict& values) { return value_or_throw(shared::try_reach(PythonCall(values))); });
 }
 
 }  // namespace tauten::python

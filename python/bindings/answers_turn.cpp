@@ -3,7 +3,8 @@
 
 #include "answers.hpp"
 #include "bindings.hpp"
-#include "shared/keys.hpp"
+#include "call.hpp"
+#include "shared/turn_inputs.hpp"
 #include "tauten/tightening/joint_curve.hpp"
 #include "tauten/tightening/turn_by_angle.hpp"
 #include "tauten/tightening/turn_derivation.hpp"
@@ -15,89 +16,23 @@ namespace tauten::python {
 
 namespace {
 
-/// What `turn` and `curve` are both asked.
-TurnJob joint_of(const Arguments& given) {
-  TurnJob job;
-  given("name", job.name);
-  given("thread", job.thread);
-  given("property_class", job.property_class);
-  given("head", job.head);
-  given("kind", job.kind);
-  given.above_zero("length", job.length);
-  given.above_zero("shank_diameter", job.shank_diameter);
-  given("layers", job.layers);
-  given.above_zero("grip", job.grip);
-  given("washers", job.washers);
-  given("tapped_material", job.tapped_material);
-  given.above_zero("engagement", job.engagement);
-  given("nut_class", job.nut_class);
-  given.above_zero("nut_height", job.nut_height);
-  given("plate_model", job.plate_model);
-  given.above_zero("snug_torque", job.snug_torque);
-  given("condition", job.condition);
-  given("face_condition", job.face_condition);
-  if (const auto found = try_thread_condition(job.face_condition); given.has("face_condition") && !found)
-    throw shared::renamed(found.error(), "condition", "face_condition");
-  given("thread_friction", job.thread_friction);
-  given("bearing_friction", job.bearing_friction);
-  given("prevailing_torque", job.prevailing_torque);
-  given.above_zero("bearing_diameter", job.bearing_diameter);
-  return job;
-}
-
-Error in_words(const Error& error) { return shared::renamed(error, "standard", "head"); }
-
-TurnJob turn_job_of(const Arguments& given) {
-  TurnJob job = joint_of(given);
-  given.above_zero("angle", job.angle);
-  given("angle_at_handle", job.angle_at_handle);
-  given.above_zero("clamp_load", job.clamp_load);
-  given("share", job.share);
-  given("utilisation", job.utilisation);
-  given("bars", job.bars);
-  given("wrench_accuracy", job.wrench_accuracy);
-  given("angle_tolerance", job.angle_tolerance);
-  given("resilience_tolerance", job.resilience_tolerance);
-  given("strength_surplus", job.strength_surplus);
-  given("roughness", job.after.roughness);
-  given("load_across", job.after.load_across);
-  given("bolt_warming", job.after.bolt_warming);
-  given("plate_warming", job.after.plate_warming);
-  given("creep_share", job.after.creep_share);
-  given("neighbours", job.after.neighbours);
-  given("working_load", job.after.working_load);
-  given("load_introduction", job.after.load_introduction);
-  given("structural", job.structural);
-  given("k_factor", job.k_factor);
-  given("sloping_faces", job.sloping_faces);
-  return job;
-}
-
-TurnAnswer turn_of(const py::dict& values) {
-  const Outcome<TurnAnswer> found = try_turn(turn_job_of(Arguments{values}));
-  if (!found) throw in_words(found.error());
-  return *found;
-}
-
 UncertaintyQuestion turn_question_of(const py::dict& values) {
-  const TurnJob job = turn_job_of(Arguments{values});
+  const PythonCall call(values);
+  const auto given = value_or_throw(shared::try_turn_job(call));
+  const TurnJob& job = given.job.joint;
   const Outcome<TurnAnswer> answer = try_turn(job);
-  if (!answer) throw in_words(answer.error());
+  if (!answer) throw shared::in_words(given, answer.error());
   return turn_question(job, *answer);
 }
 
 CurveAnswer curve_of(const py::dict& values) {
-  const Arguments given{values};
-  CurveJob job;
-  job.joint = joint_of(given);
-  given.above_zero("end_angle", job.end_angle);
-  given("points", job.points);
-  given("slope_share", job.slope_share);
+  const PythonCall call(values);
+  const auto given = value_or_throw(shared::try_read(shared::curve_inputs(), call));
   const Outcome<CurveAnswer> found = [&] {
     const py::gil_scoped_release others_may_run;
-    return try_curve(job);
+    return try_curve(given.job);
   }();
-  if (!found) throw in_words(found.error());
+  if (!found) throw shared::in_words(given, found.error());
   return *found;
 }
 
@@ -164,7 +99,7 @@ void add_turn(py::module_& module) {
   set_repr(answer, [](const CurveAnswer& a) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });
-  module.def("turn", turn_of);
+  module.def("turn", [](const py::dict& values) { return value_or_throw(shared::try_turn(PythonCall(values))); });
   module.def("turn_question", turn_question_of);
   module.def("curve", curve_of);
 }

@@ -5,11 +5,11 @@
 
 #include "c_api/boundary.hpp"
 #include "c_api/catalogue.hpp"
-#include "shared/clamp_keys.hpp"
-#include "shared/free_keys.hpp"
+#include "shared/clamp_inputs.hpp"
+#include "shared/free_inputs.hpp"
 #include "shared/identification.hpp"
-#include "shared/reach_keys.hpp"
-#include "shared/turn_keys.hpp"
+#include "shared/reach_inputs.hpp"
+#include "shared/turn_inputs.hpp"
 
 namespace {
 
@@ -32,7 +32,7 @@ Tree keys_by() {
     Tree about;
     about.add("example", tree_of(key.example)).add("help", tree_of(key.help)).add("words", tree_of(key.words));
     about.add("repeats", tree_of(key.takes == shared::Takes::several_values));
-    keys.add(key.name, about);
+    keys.add(key.option(), about);
   }
   return keys;
 }
@@ -55,20 +55,20 @@ constexpr bool is_here(std::string_view) { return true; }
 constexpr auto questions = [] {
   auto all = std::to_array<QuestionEntry>({
       {"clamp", "clamp", "The clamp load that a torque leaves, how hard the bolt is worked, and a verdict",
-       tree_by<shared::try_clamp>, keys_by<shared::clamp_keys>},
+       tree_by<shared::try_clamp>, keys_by<shared::clamp_inputs>},
       {"torque", "clamp",
        "The torque for a clamp load or a share of the proof load; without either, the suggested torque",
-       tree_by<shared::try_torque_for>, keys_by<shared::clamp_keys>},
+       tree_by<shared::try_torque_for>, keys_by<shared::clamp_inputs>},
       {"identify", "clamp", "Which fastener it is, from the tool that fits; what the mark on a head says",
-       tree_by<shared::try_identify>, keys_by<shared::identify_keys>},
+       tree_by<shared::try_identify>, keys_by<shared::identify_inputs>},
       {"turn", "turn", "How far to turn for a load, or what a snug torque and an angle leave",
-       tree_by<shared::try_turn>, keys_by<shared::turn_keys>},
+       tree_by<shared::try_turn>, keys_by<shared::turn_inputs>},
       {"curve", "turn", "Torque and clamp load against the angle, from snug to yield and beyond",
-       tree_by<shared::try_curve>, keys_by<shared::curve_keys>},
+       tree_by<shared::try_curve>, keys_by<shared::curve_inputs>},
       {"reach", "reach", "What to set on a wrench with extensions, joints and bars, or what arrives at the fastener",
-       tree_by<shared::try_reach>, keys_by<shared::reach_keys>},
+       tree_by<shared::try_reach>, keys_by<shared::reach_inputs>},
       {"free", "free", "Whether a stuck fastener comes free before something gives, where to stop, and what to do next",
-       tree_by<shared::try_free>, keys_by<shared::free_keys>},
+       tree_by<shared::try_free>, keys_by<shared::free_inputs>},
   });
   for (QuestionEntry& q : all)
     if (!is_here(q.topic)) q = {q.name, q.topic};

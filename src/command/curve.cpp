@@ -1,13 +1,13 @@
 // tauten curve: torque and preload against the angle, from snug past yield.
 #include "command/said_options.hpp"
 #include "command/turn_text.hpp"
-#include "shared/turn_keys.hpp"
+#include "shared/turn_inputs.hpp"
 
 namespace tauten::command {
 
 void add_curve(Program& program) {
   CLI::App* verb = program.verb("curve", "Torque and preload against the angle, from snug past yield");
-  const auto words = add_said_options(program, *verb, shared::curve_keys());
+  const auto words = add_said_options(program, *verb, shared::curve_inputs());
   auto csv = std::make_shared<bool>(false);
   verb->add_flag("--csv", *csv, "Answer in comma-separated values, all numbers in SI");
   verb->callback([&program, words, csv] {

@@ -7,9 +7,9 @@
 #include "command/job.hpp"
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
-#include "shared/free_keys.hpp"
-#include "shared/reach_keys.hpp"
-#include "shared/turn_keys.hpp"
+#include "shared/free_inputs.hpp"
+#include "shared/reach_inputs.hpp"
+#include "shared/turn_inputs.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/loosening/free_derivation.hpp"
 #include "tauten/tightening/turn_derivation.hpp"
@@ -126,18 +126,18 @@ void add_explain(Program& program) {
   add_joint(program, *verb, "torque", "From a clamp load or a share of the proof load to the torque", "torque");
 
   CLI::App* turn = program.verb(*verb, "turn", "From the snug torque over the angle to clamp load and verdict");
-  const auto turn_words = add_said_options(program, *turn, shared::turn_keys());
+  const auto turn_words = add_said_options(program, *turn, shared::turn_inputs());
   add_question(program, *turn,
                [turn_words](Json&) { return derivation_of(shared::try_turn(turn_words->said).value()); });
   CLI::App* reach =
       program.verb(*verb, "reach", "From the setting of the wrench to the torque at the fastener, or back");
-  const auto reach_words = add_said_options(program, *reach, shared::reach_keys());
+  const auto reach_words = add_said_options(program, *reach, shared::reach_inputs());
   add_question(program, *reach, [reach_words](Json&) {
     const shared::ReachAnswer answer = shared::try_reach(reach_words->said).value();
     return derivation_of(answer.job, answer);
   });
   CLI::App* free = program.verb(*verb, "free", "From a stuck fastener to where to stop");
-  const auto free_words = add_said_options(program, *free, shared::free_keys());
+  const auto free_words = add_said_options(program, *free, shared::free_inputs());
   add_question(program, *free, [free_words](Json&) {
     const shared::FreeAnswer answer = shared::try_free(free_words->said).value();
     return derivation_of(answer.job, answer);

@@ -2,13 +2,13 @@
 #include "command/free_text.hpp"
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
-#include "shared/free_keys.hpp"
+#include "shared/free_inputs.hpp"
 
 namespace tauten::command {
 
 void add_free(Program& program) {
   CLI::App* verb = program.verb("free", "Whether a stuck fastener comes free, where to stop, what to do next");
-  const auto words = add_said_options(program, *verb, shared::free_keys());
+  const auto words = add_said_options(program, *verb, shared::free_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto instructions = std::make_shared<bool>(false);
   verb->add_flag("--instructions", *instructions, "Print how each step is done: what to do, how long, what to watch");

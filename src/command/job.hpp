@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "command/said_options.hpp"
-#include "shared/clamp_keys.hpp"
+#include "shared/clamp_inputs.hpp"
 
 namespace tauten::command {
 

@@ -58,19 +58,19 @@ const char* kind_of(const toml::node& node) {
 }
 
 /// The value as it would stand on the command line. Numbers are fine for what has no unit, and told to have none else.
-std::string text_of(const shared::Key<ClampJob>& key, const toml::node& node) {
+std::string text_of(const shared::Input<ClampJob>& key, const toml::node& node) {
   if (const auto* text = node.as_string()) return text->get();
   if (const auto* number = node.as_integer()) return fmt::format("{}", number->get());
   if (const auto* number = node.as_floating_point()) return fmt::format("{}", number->get());
-  throw Error(key.name, fmt::format("{} is {}, but must be a text; write it like {} = \"{}\"", key.name, kind_of(node),
-                                    key.name, key.example)
-                            .c_str());
+  throw Error(key.option(), fmt::format("{} is {}, but must be a text; write it like {} = \"{}\"", key.option(),
+                                        kind_of(node), key.option(), key.example)
+                                .c_str());
 }
 
 SaidWords said_in(const toml::table& table) {
-  const auto keys = shared::clamp_keys();
+  const auto keys = shared::clamp_inputs();
   std::vector<std::string> names;
-  for (const auto& key : keys) names.emplace_back(key.name);
+  for (const auto& key : keys) names.emplace_back(key.option());
   SaidWords words;
   for (const auto& [name, node] : table) {
     const std::string word(name.str());
@@ -81,9 +81,9 @@ SaidWords said_in(const toml::table& table) {
                                                .c_str());
     const auto& key = keys[static_cast<std::size_t>(at - names.begin())];
     if (const auto* list = node.as_array(); list && key.takes == shared::Takes::several_values)
-      for (const toml::node& item : *list) words.add(key.name, text_of(key, item));
+      for (const toml::node& item : *list) words.add(key.option(), text_of(key, item));
     else
-      words.add(key.name, text_of(key, node));
+      words.add(key.option(), text_of(key, node));
   }
   return words;
 }

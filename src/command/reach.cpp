@@ -9,7 +9,7 @@
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
-#include "shared/reach_keys.hpp"
+#include "shared/reach_inputs.hpp"
 #include "tauten/question/reach_page.hpp"
 
 namespace tauten::command {
@@ -32,7 +32,7 @@ void write_file(const char* option, const std::string& path, const std::string& 
 
 void add_reach(Program& program) {
   CLI::App* verb = program.verb("reach", "What to set on a wrench with extensions and the like, and what arrives");
-  const auto words = add_said_options(program, *verb, shared::reach_keys());
+  const auto words = add_said_options(program, *verb, shared::reach_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto page = add_page_options(program, *verb);
   auto path = std::make_shared<std::string>();

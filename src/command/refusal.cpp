@@ -28,8 +28,16 @@ std::string did_you_mean(const std::string& word, const std::vector<std::string>
   const auto within = [](const std::string& name, const std::string& part) {
     return part.size() > 5 && part.starts_with("--") && (name.starts_with(part) || name.ends_with(part.substr(1)));
   };
+  // How it begins tells more than how it ends: --specified-condition is --specified, not --condition.
+  const auto begins_like = [&](const std::string& candidate) {
+    return within(word, candidate) && word.starts_with(candidate);
+  };
+  const auto first = std::find_if(known.begin(), known.end(), begins_like);
+  if (first != known.end()) best = &*first;
   for (const std::string& candidate : known)
-    if (within(word, candidate) || within(candidate, word))
+    if (first != known.end())
+      break;
+    else if (within(word, candidate) || within(candidate, word))
       best = &candidate, least = 0;
     else if (const std::size_t apart = shared::letters_apart(word, candidate); apart < least)
       best = &candidate, least = apart;

@@ -9,7 +9,7 @@
 
 #include "command/program.hpp"
 #include "command/table.hpp"
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 
 namespace tauten::command {
 
@@ -28,22 +28,22 @@ struct SaidWords {
   }
   std::vector<std::pair<std::string, std::string>> pairs() const {
     std::vector<std::pair<std::string, std::string>> all;
-    for (const shared::Assignment& pair : said) all.emplace_back(pair.key, pair.text);
+    for (const shared::Assignment& pair : said) all.emplace_back(pair.key, pair.value.text);
     return all;
   }
 };
 
 /// Lists the words that keys take, each list once, at the end of the help.
 template <class Job>
-void add_words_to_help(CLI::App& verb, std::span<const shared::Key<Job>> keys) {
+void add_words_to_help(CLI::App& verb, std::span<const shared::Input<Job>> keys) {
   std::string help;
   for (std::size_t i = 0; i < keys.size(); ++i) {
-    const auto same = [&](const shared::Key<Job>& other) { return other.words.data() == keys[i].words.data(); };
+    const auto same = [&](const shared::Input<Job>& other) { return other.words.data() == keys[i].words.data(); };
     if (keys[i].words.empty() || std::any_of(keys.begin(), keys.begin() + static_cast<std::ptrdiff_t>(i), same))
       continue;
     std::string names, words;
-    for (const shared::Key<Job>& key : keys)
-      if (same(key)) names += (names.empty() ? "" : ", ") + std::string(key.name);
+    for (const shared::Input<Job>& key : keys)
+      if (same(key)) names += (names.empty() ? "" : ", ") + std::string(key.option());
     for (const char* word : keys[i].words) words += (words.empty() ? "" : ", ") + std::string(word);
     help += paragraph(names + ": " + words + ".");
   }
@@ -53,20 +53,20 @@ void add_words_to_help(CLI::App& verb, std::span<const shared::Key<Job>> keys) {
 /// Adds all keys of a job to a verb as options, but for those in `without`.
 /// \return what will have been said once the words are parsed
 template <class Job>
-std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, std::span<const shared::Key<Job>> keys,
+std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& verb, std::span<const shared::Input<Job>> keys,
                                             const std::vector<std::string>& without = {}) {
   auto words = std::make_shared<SaidWords>();
-  for (const shared::Key<Job>& key : keys) {
-    if (std::find(without.begin(), without.end(), key.name) != without.end()) continue;
-    const std::string name = std::string("--") + key.name;
+  for (const shared::Input<Job>& key : keys) {
+    if (std::find(without.begin(), without.end(), key.option()) != without.end()) continue;
+    const std::string name = std::string("--") + key.option();
     if (key.takes == shared::Takes::flag) {
-      verb.add_flag_callback(name, [words, &key] { words->add(key.name, "yes"); }, key.help);
+      verb.add_flag_callback(name, [words, &key] { words->add(key.option(), "yes"); }, key.help);
       continue;
     }
     CLI::Option* option = verb.add_option_function<std::vector<std::string>>(
         name,
         [words, &key](const std::vector<std::string>& texts) {
-          for (const std::string& text : texts) words->add(key.name, text);
+          for (const std::string& text : texts) words->add(key.option(), text);
         },
         key.help);
     // One value behind each mention: a stray word is not taken for a second one.

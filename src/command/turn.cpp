@@ -2,13 +2,13 @@
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
 #include "command/turn_text.hpp"
-#include "shared/turn_keys.hpp"
+#include "shared/turn_inputs.hpp"
 
 namespace tauten::command {
 
 void add_turn(Program& program) {
   CLI::App* verb = program.verb("turn", "How far to turn from snug for a clamp load, or what an angle leaves");
-  const auto words = add_said_options(program, *verb, shared::turn_keys());
+  const auto words = add_said_options(program, *verb, shared::turn_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   verb->callback([&program, words, table] {
     if (table->given()) return answer_table(program, *table, "turn", words->pairs());

@@ -9,11 +9,11 @@
 #include "command/said_options.hpp"
 #include "command/table.hpp"
 #include "command/watch.hpp"
-#include "shared/clamp_keys.hpp"
+#include "shared/clamp_inputs.hpp"
 #include "shared/distribution_text.hpp"
-#include "shared/free_keys.hpp"
-#include "shared/keys.hpp"
-#include "shared/turn_keys.hpp"
+#include "shared/free_inputs.hpp"
+#include "shared/inputs.hpp"
+#include "shared/turn_inputs.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/free_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
@@ -194,7 +194,7 @@ void answer(Program& program, const UncertaintyQuestion& question, const std::ve
 /// Adds a whole answer as question.
 template <class Job>
 void add_whole(Program& program, CLI::App& parent, const char* name, const char* help,
-               std::span<const shared::Key<Job>> keys,
+               std::span<const shared::Input<Job>> keys,
                const std::function<Outcome<UncertaintyQuestion>(const SaidWords&)>& ask) {
   CLI::App* verb = program.verb(parent, name, help);
   const auto words = add_said_options(program, *verb, keys);
@@ -202,20 +202,16 @@ void add_whole(Program& program, CLI::App& parent, const char* name, const char*
   CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, instead of the typical one");
   option->type_name("strength=1")->expected(1)->allow_extra_args(false);
   option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-  verb->callback([&program, words, run, keys, ask] {
-    const Outcome<UncertaintyQuestion> question = ask(*words);
-    if (!question) throw shared::in_words_of<Job>(keys, words->said, question.error());
-    answer(program, *question, run->scatter, *run);
-  });
+  verb->callback([&program, words, run, ask] { answer(program, ask(*words).value(), run->scatter, *run); });
 }
 
 /// The keys but for those of a simulation that this verb does not run.
 template <class Job>
-std::span<const shared::Key<Job>> without_trials(std::span<const shared::Key<Job>> keys) {
-  static std::vector<shared::Key<Job>> kept;
+std::span<const shared::Input<Job>> without_trials(std::span<const shared::Input<Job>> keys) {
+  static std::vector<shared::Input<Job>> kept;
   if (kept.empty())
-    for (const shared::Key<Job>& key : keys)
-      if (std::string_view(key.name) != "trials" && std::string_view(key.name) != "seed") kept.push_back(key);
+    for (const shared::Input<Job>& key : keys)
+      if (std::string_view(key.option()) != "trials" && std::string_view(key.option()) != "seed") kept.push_back(key);
   return kept;
 }
 
@@ -247,28 +243,35 @@ void add_uncertainty(Program& program) {
       ->type_name("name=value");
   verb->require_subcommand(0, 1);
 
-  add_whole<ClampJob>(program, *verb, "clamp", "The clamp load that a torque leaves", shared::clamp_keys(),
+  add_whole<ClampJob>(program, *verb, "clamp", "The clamp load that a torque leaves", shared::clamp_inputs(),
                       [](const SaidWords& said) -> Outcome<UncertaintyQuestion> {
                         if (!shared::has(said.said, "torque"))
                           return Error("torque", "torque is missing; write it like --torque 48N.m");
-                        const Outcome<ClampJob> job = shared::try_clamp_job(said.said);
-                        if (!job) return job.error();
-                        return try_clamp_question(*job);
+                        const auto given = shared::try_clamp_job(said.said);
+                        if (!given) return given.error();
+                        auto found = try_clamp_question(given->job);
+                        if (!found) return given->in_words(found.error());
+                        return found;
                       });
-  add_whole<CurveJob>(program, *verb, "turn", "The clamp load that an angle leaves", shared::turn_keys(),
+  add_whole<CurveJob>(program, *verb, "turn", "The clamp load that an angle leaves", shared::turn_inputs(),
                       [](const SaidWords& said) -> Outcome<UncertaintyQuestion> {
-                        const Outcome<TurnJob> job = shared::try_turn_job(said.said);
-                        if (!job) return job.error();
-                        const Outcome<TurnAnswer> answer = try_turn(*job);
-                        if (!answer) return answer.error();
-                        return try_turn_question(*job, *answer);
+                        const auto given = shared::try_turn_job(said.said);
+                        if (!given) return given.error();
+                        const TurnJob& job = given->job.joint;
+                        const Outcome<TurnAnswer> answer = try_turn(job);
+                        if (!answer) return shared::in_words(*given, answer.error());
+                        auto found = try_turn_question(job, *answer);
+                        if (!found) return shared::in_words(*given, found.error());
+                        return found;
                       });
   add_whole<shared::FreeQuestion>(program, *verb, "free", "Torques at which a stuck fastener comes free and shears",
-                                  without_trials(shared::free_keys()),
+                                  without_trials(shared::free_inputs()),
                                   [](const SaidWords& said) -> Outcome<UncertaintyQuestion> {
-                                    const Outcome<FreeJob> job = shared::try_free_job(said.said);
-                                    if (!job) return job.error();
-                                    return try_free_question(*job);
+                                    const auto given = shared::try_read_free(said.said);
+                                    if (!given) return given.error();
+                                    auto found = try_free_question(given->job.job);
+                                    if (!found) return shared::in_words(*given, found.error());
+                                    return found;
                                   });
 
   verb->callback([&program, verb, chain, words, run] {

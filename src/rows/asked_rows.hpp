@@ -12,7 +12,7 @@ namespace tauten::shared {
 template <class Answer>
 class AskedRows : public RowAnswers {
  public:
-  using Ask = Outcome<Answer> (*)(std::span<const Assignment>);
+  using Ask = Outcome<Answer> (*)(const Call&);
   AskedRows(const RowQuestion& question, Ask ask, std::size_t threads)
       : question_(question), ask_(ask), most_remembered_(std::clamp<std::size_t>(1024 / threads, 4, 256)) {}
 
@@ -49,25 +49,24 @@ class AskedRows : public RowAnswers {
   std::unordered_map<std::string, Row> met_;  // its rows stay where they are
 };
 
-template <class Answer, Outcome<Answer> (*ask)(std::span<const Assignment>)>
+template <class Answer, Outcome<Answer> (*ask)(const Call&)>
 std::unique_ptr<RowAnswers> start_asking(const RowQuestion& question, std::span<const std::size_t>,
                                          std::size_t threads) {
   return std::make_unique<AskedRows<Answer>>(question, ask, threads);
 }
 
 /// What is wrong with the texts of some keys, whatever is said under the others.
-template <class Job, std::span<const Key<Job>> (*keys)()>
-Problem check_words(std::span<const Assignment> said) {
-  Job job;
-  return set_all<Job>(keys(), said, job);
+template <class Job, std::span<const Input<Job>> (*keys)()>
+Problem check_words(const Call& call) {
+  const auto given = try_read<Job>(keys(), call);
+  return given ? Problem() : given.error();
 }
 
 /// All that it takes to ask a question of tables.
 /// \tparam Answer  lists its members; their figures are the columns
 /// \tparam ask     answers what is said in words
 /// \param needs    lists of keys; of each list one must be a column
-template <class Job, class Answer, std::span<const Key<Job>> (*keys)(),
-          Outcome<Answer> (*ask)(std::span<const Assignment>)>
+template <class Job, class Answer, std::span<const Input<Job>> (*keys)(), Outcome<Answer> (*ask)(const Call&)>
 RowQuestion question_of(const char* name, std::vector<std::vector<const char*>> needs) {
   return {name, row_keys(keys()),          std::move(needs),      row_figures<Answer>(),
           {},   start_asking<Answer, ask>, check_words<Job, keys>};

@@ -3,7 +3,7 @@
 #include <unordered_map>
 
 #include "rows/asked_rows.hpp"
-#include "shared/clamp_keys.hpp"
+#include "shared/clamp_inputs.hpp"
 
 namespace tauten::shared {
 
@@ -32,8 +32,8 @@ Outcome<ClampRow> row_of(const Outcome<Clamp>& answer) {
   return row;
 }
 
-Outcome<ClampRow> try_clamp_row(std::span<const Assignment> said) { return row_of(try_clamp(said)); }
-Outcome<ClampRow> try_torque_row(std::span<const Assignment> said) { return row_of(try_torque_for(said)); }
+Outcome<ClampRow> try_clamp_row(const Call& call) { return row_of(try_clamp(call)); }
+Outcome<ClampRow> try_torque_row(const Call& call) { return row_of(try_torque_for(call)); }
 
 /// Reads quantities with the unit that the last one had, without looking it up again.
 class QuantityReader {
@@ -136,16 +136,17 @@ class ClampRows : public RowAnswers {
       if (std::string_view(answer.error().argument()) != "torque") known.error = answer.error().what();
       return;
     }
-    const Outcome<ClampJob> job = try_clamp_job(said);
-    const auto conditions = tauten::detail::conditions_of(*job);
-    const auto suspects = tauten::detail::suspects_of(*job);
+    const auto given = try_clamp_job(said);
+    const ClampJob& job = given->job;
+    const auto conditions = tauten::detail::conditions_of(job);
+    const auto suspects = tauten::detail::suspects_of(job);
     for (const tauten::detail::Suspect& suspect : *suspects) {
-      const auto bolt = tauten::detail::bolt_of(*job, suspect, *conditions);
+      const auto bolt = tauten::detail::bolt_of(job, suspect, *conditions);
       if (!bolt) continue;  // the class is not made in this size: no candidate
       tauten::detail::BoltChance chance(*bolt, conditions->lost);
       chance.prepare(conditions->accuracy_at(answer->candidates.front().torque.si));
       Parts& parts = known.parts.emplace(Parts{*conditions, *bolt, chance, *row_of(answer),
-                                               tauten::detail::condition_ratio(*job, suspect, *bolt), "", ""});
+                                               tauten::detail::condition_ratio(job, suspect, *bolt), "", ""});
       const ClampCandidate& first = answer->candidates.front();
       const auto of_torque = tauten::detail::torque_codes(first, true);
       for (const Notice& notice : first.notices)
@@ -216,7 +217,7 @@ RowQuestion with_standard_figures(RowQuestion question) {
 
 RowQuestion make_clamp_rows() {
   RowQuestion question = with_standard_figures(
-      question_of<ClampJob, ClampRow, clamp_keys, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
+      question_of<ClampJob, ClampRow, clamp_inputs, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
   question.start = start_clamp;
   return question;
 }
@@ -230,7 +231,7 @@ const RowQuestion& clamp_rows() {
 
 const RowQuestion& torque_rows() {
   static const RowQuestion question = with_standard_figures(
-      question_of<ClampJob, ClampRow, clamp_keys, try_torque_row>("torque", {{"thread", "socket", "key"}}));
+      question_of<ClampJob, ClampRow, clamp_inputs, try_torque_row>("torque", {{"thread", "socket", "key"}}));
   return question;
 }
 

@@ -4,24 +4,14 @@
 #include <cstring>
 
 #include "rows/asked_rows.hpp"
-#include "shared/free_keys.hpp"
-#include "shared/reach_keys.hpp"
+#include "shared/free_inputs.hpp"
+#include "shared/reach_inputs.hpp"
 #include "shared/spelling.hpp"
-#include "shared/turn_keys.hpp"
+#include "shared/turn_inputs.hpp"
 
 namespace tauten::shared {
 
 namespace {
-
-/// Other names of columns: what Python calls the argument, where neither the key nor its argument is called so.
-constexpr std::pair<std::string_view, std::string_view> other_names[] = {
-    {"property-class", "class"},
-    {"face-condition", "face"},
-    {"specified-condition", "specified"},
-    {"extensions", "extension"},
-    {"bars", "bar"},
-    {"more-faces", "more-face"},
-};
 
 /// What is said once for a whole table: as a column it would be left out without a word.
 constexpr std::string_view said_once[] = {"jobs", "columns"};
@@ -82,10 +72,10 @@ bool takes_word(const RowKey& key, std::string_view name) {
 
 std::span<const RowQuestion* const> row_questions() {
   static const RowQuestion reach =
-      question_of<ReachJob, ReachAnswer, reach_keys, try_reach>("reach", {{"torque", "setting"}});
+      question_of<ReachJob, ReachAnswer, reach_inputs, try_reach>("reach", {{"torque", "setting"}});
   static const RowQuestion free =
-      question_of<FreeQuestion, FreeAnswer, free_keys, try_free>("free", {{"thread", "diameter", "socket", "key"}});
-  static const RowQuestion turn = question_of<CurveJob, TurnAnswer, turn_keys, try_turn>("turn", {{"thread"}});
+      question_of<FreeQuestion, FreeAnswer, free_inputs, try_free>("free", {{"thread", "diameter", "socket", "key"}});
+  static const RowQuestion turn = question_of<CurveJob, TurnAnswer, turn_inputs, try_turn>("turn", {{"thread"}});
   static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free, &turn};
   return all;
 }
@@ -97,16 +87,12 @@ Outcome<const RowQuestion*> try_row_question(std::string_view name) {
 }
 
 int key_called(const RowQuestion& question, std::string_view name) {
-  std::string wanted = with_dashes(name);
-  for (const auto& [other, key] : other_names)
-    if (wanted == other) wanted = key;
-  int by_argument = -1;
+  const std::string wanted = with_dashes(name);
   for (int i = 0; const RowKey& key : question.keys) {
-    if (wanted == key.name) return i;
-    if (!key.argument.empty() && wanted == with_dashes(key.argument)) by_argument = by_argument == -1 ? i : -2;
+    if (wanted == key.name || wanted == with_dashes(key.argument)) return i;
     ++i;
   }
-  return by_argument < 0 ? -1 : by_argument;  // an argument that two keys share tells nothing
+  return -1;
 }
 
 Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<const std::string> names,

@@ -1,6 +1,6 @@
 // A question asked for every row of a table: columns of texts and numbers in, columns of figures out.
 //
-// The keys of the question (`clamp_keys` and the like) name the columns of the table, the members of its answer name the
+// The keys of the question (`clamp_inputs` and the like) name the columns of the table, the members of its answer name the
 // columns of figures. A wrong row has its error in the column `error` and spoils no other row.
 #pragma once
 
@@ -11,14 +11,14 @@
 #include <vector>
 
 #include "rows/row_figures.hpp"
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 
 namespace tauten::shared {
 
 /// A key of a question, as a column that a table may have.
 struct RowKey {
   std::string name;      ///< "clamp-load"
-  std::string argument;  ///< what the library calls it in its errors
+  std::string argument;  ///< "clamp_load", as the library and Python call it
   const char* unit;      ///< SI unit of a column of numbers; "" where they have none
   Takes takes;
   const char* example;                 ///< "25kN"
@@ -55,7 +55,7 @@ struct RowQuestion {
   std::vector<const char*> standard;            ///< the figures that are given if none are named; empty for all
   std::unique_ptr<RowAnswers> (*start)(const RowQuestion& question, std::span<const std::size_t> wanted,
                                        std::size_t threads);
-  Problem (*check)(std::span<const Assignment> said);  ///< what is wrong with it, whatever else a row says
+  Problem (*check)(const Call& call);  ///< what is wrong with it, whatever else a row says
 };
 
 /// \return every question that tables can ask
@@ -141,11 +141,11 @@ const char* unit_of_example(std::string_view example);
 
 /// The keys of a question as columns. What a joint is called is not a part of the question: a table may call it as it likes.
 template <class Job>
-std::vector<RowKey> row_keys(std::span<const Key<Job>> keys) {
+std::vector<RowKey> row_keys(std::span<const Input<Job>> keys) {
   std::vector<RowKey> rows;
-  for (const Key<Job>& key : keys)
+  for (const Input<Job>& key : keys)
     if (std::string_view(key.name) != "name")
-      rows.push_back({key.name, key.argument, unit_of_example(key.example), key.takes, key.example, key.words});
+      rows.push_back({key.option(), key.name, unit_of_example(key.example), key.takes, key.example, key.words});
   return rows;
 }
 

@@ -3,20 +3,22 @@
 
 #include "tauten/tool/drive_bar.hpp"
 
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 
 namespace tauten::shared {
 
 /// square:250mm:12.7mm
-inline Problem read_bar(const char* key, std::string_view text, DriveBar& bar) {
-  const auto parts = split(text, ':');
-  if (parts.size() != 3)
-    return Error(key, (std::string(key) + " " + tauten::detail::shown(text) +
-                       " is not understood; write section, length and size like square:250mm:12.7mm")
-                          .c_str());
-  if (auto problem = read(key, parts[0], bar.section)) return problem;
-  if (auto problem = read(key, parts[1], bar.length)) return problem;
-  return read(key, parts[2], bar.size);
-}
+template <>
+struct Form<DriveBar> {
+  static Problem read(const char* called, std::string_view text, DriveBar& bar) {
+    const auto parts = split(text, ':');
+    if (parts.size() != 3)
+      return refuse_text(called, text, " is not understood; write section, length and size like square:250mm:12.7mm");
+    if (auto problem = shared::read(called, parts[0], bar.section)) return problem;
+    if (auto problem = shared::read(called, parts[1], bar.length)) return problem;
+    return shared::read(called, parts[2], bar.size);
+  }
+  static Problem check(const char*, const DriveBar&) { return {}; }  // the library does
+};
 
 }  // namespace tauten::shared

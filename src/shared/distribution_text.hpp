@@ -4,7 +4,7 @@
 #include "tauten/uncertainty/correlation.hpp"
 #include "tauten/uncertainty/distribution.hpp"
 
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 
 namespace tauten::shared {
 

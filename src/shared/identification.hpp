@@ -4,20 +4,20 @@
 #include "tauten/part/head_mark.hpp"
 #include "tauten/part/identify.hpp"
 
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 
 namespace tauten::shared {
 
 /// What is known of the fastener.
 struct IdentifyJob {
-  Length socket;  ///< socket, spanner or hexagon key
-  bool key = false;
-  int bit = 0;  ///< number of a six-lobed drive
+  Length socket;  ///< or spanner
+  Length key;     ///< hexagon key
+  int bit = 0;    ///< number of a six-lobed drive
   std::optional<Length> worn;
   std::string property_class;
 };
 
-std::span<const Key<IdentifyJob>> identify_keys();
+std::span<const Input<IdentifyJob>> identify_inputs();
 
 /// A fastener that it may be.
 struct Identified {
@@ -90,6 +90,6 @@ struct Identification {
   }
 };
 
-Outcome<Identification> try_identify(std::span<const Assignment> said);
+Outcome<Identification> try_identify(const Call& call);
 
 }  // namespace tauten::shared

@@ -586,9 +586,9 @@ NONSENSE = {
     "explain digits": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--digits", "x"], "1 to 17", "digits"),
     "explain unit": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--unit", "pitch=lbf"], "pitch is a length", "unit"),
     "explain nobody": (["explain", "stress_area", "diameter=10mm", "pitch=1mm", "--unit", "mass=lbf"], "'mass'", "unit"),
-    "explain reach of nothing": (["explain", "reach"], "torque is missing", "torque"),
+    "explain reach of nothing": (["explain", "reach"], "torque or setting is missing", "torque"),
     "explain free of nothing": (["explain", "free"], "thread", "thread"),
-    "reach nothing": (["reach"], "torque is missing", "torque"),
+    "reach nothing": (["reach"], "torque or setting is missing", "torque"),
     "reach both": (["reach", "--torque", "9N.m", "--setting", "9N.m"], "exclude each other", "setting"),
     "reach bare": (["reach", "--torque", "130"], "has no unit", "torque"),
     "reach negative": (["reach", "--torque", "-1N.m"], "above 0", "torque"),
@@ -602,11 +602,11 @@ NONSENSE = {
     "reach hinge": ([*REACH, "--hinged-handle", "--extension", "9mm"], "refused", "hinged-handle"),
     "reach tilt": ([*REACH, "--tilt", "20deg"], "tilt is 20 deg", "tilt"),
     "reach bar": ([*REACH, "--bar", "250mm"], "like square:250mm:12.7mm", "bar"),
-    "reach oval bar": ([*REACH, "--bar", "oval:250mm:12mm"], "write square, round, hexagon", "bar"),
+    "reach oval bar": ([*REACH, "--bar", "oval:250mm:12mm"], "write square, round or hexagon", "bar"),
     "reach bar of no length": ([*REACH, "--bar", "round:0mm:12mm"], "bar_length is 0 mm", "bar"),
     "reach class": ([*REACH, "--wrench-class", "Z"], "A to G", "wrench-class"),
-    "reach type": ([*REACH, "--wrench-type", "click"], "write indicating, setting", "wrench-type"),
-    "reach arm alone": ([*REACH, "--reaction-arm", "9mm"], "multiplier-ratio is missing", "multiplier-ratio"),
+    "reach type": ([*REACH, "--wrench-type", "click"], "write indicating or setting", "wrench-type"),
+    "reach arm alone": ([*REACH, "--reaction-arm", "9mm"], "reaction-arm goes with multiplier-ratio", "multiplier-ratio"),
     "reach gain": ([*REACH, "--multiplier-ratio", "4", "--multiplier-efficiency", "2"], "at most 1", "multiplier-efficiency"),
     "reach no drive": ([*REACH, "--drive-square", "0mm"], "must be above 0", "drive-square"),
     "reach svg": ([*REACH, "--svg", "/"], "cannot be written", "svg"),
@@ -641,7 +641,7 @@ NONSENSE = {
     "free brush": ([*FREE, "--aid", "brush:2h"], "says too much", "aid"),
     "free heat near fuel": ([*FREE, "--aid", "heat", "--surroundings", "fire_or_burst"], "No heat", "aid"),
     "free near": ([*FREE, "--surroundings", "cat"], "write fire_or_burst", "surroundings"),
-    "free years": ([*FREE, "--years", "5"], "go together", "first-year-loss"),
+    "free years": ([*FREE, "--years", "5"], "years goes with first-year-loss", "first-year-loss"),
     "free hand": ([*FREE, "--hand-force", "350N"], "goes with handle-length", "handle-length"),
     "free trials": ([*FREE, "--trials", "1"], "at least 1000", "trials"),
     "free seed": ([*FREE, "--seed", "1.5"], "no whole number", "seed"),
@@ -755,7 +755,7 @@ def test_a_file_that_is_not_there_or_no_file_is_refused(tmp_path):
 
 BAD_JOINTS = {
     "unknown key": ('thred = "M10"\ntorque = "9N.m"', "did you mean thread?", "'thred'"),
-    "unlike any key": ('zzzzzzzz = 1', "the keys are name, socket, key, thread", "'zzzzzzzz'"),
+    "unlike any key": ('zzzzzzzz = 1', "the keys are torque, specified, name, socket, key, thread", "'zzzzzzzz'"),
     "wrong type": ('thread = "M10"\ntorque = [1, 2]', "torque is a list, but must be a text", "torque"),
     "boolean": ('thread = true\ntorque = "9N.m"', "thread is true or false", "thread"),
     "date": ('thread = 1979-05-27\ntorque = "9N.m"', "thread is a date or time", "thread"),
@@ -852,7 +852,7 @@ def test_help_tells_the_exit_codes():
 def test_help_lists_the_words_that_an_option_takes():
     for verb in ("clamp", "torque"):
         text = " ".join(said(verb, "--help").split())
-        assert "condition, face, specified: dry, oiled, " in text and "class: 3.6, 4.6, " in text
+        assert "specified, condition, face: dry, oiled, " in text and "class: 3.6, 4.6, " in text
         assert "torsion: plastic, elastic." in text
     assert "loosened: freed, sheared, rounded, unmoved." in said("free", "--help")
 

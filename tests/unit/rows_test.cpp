@@ -8,9 +8,9 @@
 #include <vector>
 
 #include "rows/rows.hpp"
-#include "shared/clamp_keys.hpp"
-#include "shared/free_keys.hpp"
-#include "shared/reach_keys.hpp"
+#include "shared/clamp_inputs.hpp"
+#include "shared/free_inputs.hpp"
+#include "shared/reach_inputs.hpp"
 #include "tauten/base/quantity_text.hpp"
 
 #include "near.hpp"

@@ -1,13 +1,13 @@
-// The keys of what stands between hand and fastener.
+// The inputs of what stands between hand and fastener.
 #pragma once
 
 #include "tauten/tool/reach.hpp"
 
-#include "shared/keys.hpp"
+#include "shared/inputs.hpp"
 
 namespace tauten::shared {
 
-std::span<const Key<ReachJob>> reach_keys();
+std::span<const Input<ReachJob>> reach_inputs();
 
 /// The answer with the job, which the drawing needs.
 struct ReachAnswer : Reach {
@@ -15,6 +15,6 @@ struct ReachAnswer : Reach {
 };
 
 /// What to set for a torque at the fastener, or what a setting gives there; one of `torque` and `setting` must be said.
-Outcome<ReachAnswer> try_reach(std::span<const Assignment> said);
+Outcome<ReachAnswer> try_reach(const Call& call);
 
 }  // namespace tauten::shared

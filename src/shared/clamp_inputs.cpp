@@ -1,0 +1,137 @@
+#include "shared/clamp_inputs.hpp"
+
+#include "shared/class_words.hpp"
+#include "shared/friction_text.hpp"
+
+namespace tauten {
+
+template <>
+struct Words<Torsion> {
+  static constexpr const char* list[] = {"plastic", "elastic"};
+};
+
+}  // namespace tauten
+
+namespace tauten::shared {
+
+/// 26mm:oiled, the effective diameter of the face and what is on it.
+template <>
+struct Form<Face> {
+  static Problem read(const char* called, std::string_view text, Face& face) {
+    const auto parts = split(text, ':');
+    if (parts.size() != 2)
+      return refuse_text(called, text,
+                         " is not understood; write its effective diameter and condition like 26mm:oiled");
+    if (auto problem = read_above_zero(called, parts[0], face.bearing_diameter)) return problem;
+    return read_condition(called, parts[1], face.condition);
+  }
+  static Problem check(const char* called, const Face& face) {
+    if (auto problem = refuse_zero(called, face.bearing_diameter.si, Dim::length)) return problem;
+    std::string condition;
+    return read_condition(called, face.condition, condition);
+  }
+};
+
+namespace {
+
+using In = Declares<ClampJob>;
+using ClampInput = Input<ClampJob>;
+
+/// A name that the library knows; an error is in the words of the input.
+template <auto member, auto look_up>
+Problem put_name(const ClampInput&, const char* called, const Value& value, ClampJob& job) {
+  if (auto problem = read(called, value, job.*member)) return problem;
+  const auto found = look_up(job.*member);
+  return found ? Problem() : renamed(found.error(), found.error().argument(), called);
+}
+
+Problem put_key(const ClampInput&, const char* called, const Value& value, ClampJob& job) {
+  job.inner_hexagon = true;
+  return read_above_zero(called, value, job.socket);
+}
+
+constexpr auto any_class = [](const std::string& name) { return try_property_class(name); };
+
+template <auto member>
+constexpr ClampInput condition(const char* name, const char* example, const char* help) {
+  return In::input<member>(name, example, help)
+      .read_by(put_name<member, try_thread_condition>)
+      .with_words(condition_words);
+}
+
+constexpr ClampInput inputs[] = {
+    // First what `torque` is not asked.
+    In::input<&ClampJob::torque>("torque", "48N.m", "Setting of the wrench").above_zero(),
+    condition<&ClampJob::specified_condition>("specified_condition", "dry",
+                                              "The condition that the torque figure is meant for")
+        .with_option("specified"),
+
+    In::input<&ClampJob::name>("name", "\"pump feet\"", "Name of the joint"),
+    In::input<&ClampJob::socket>("socket", "16mm", "Socket or spanner that fits: 16mm, 5/8in")
+        .above_zero()
+        .in_library("width_across_flats"),
+    In::input<&ClampJob::socket>("key", "8mm", "Hexagon key that fits into the head, instead of a socket")
+        .above_zero()
+        .read_by(put_key)
+        .in_library("width_across_flats"),
+    In::input<&ClampJob::thread>("thread", "M10x1.25", "Thread, if it is known; alone it has the head of ISO 4014")
+        .read_by(put_name<&ClampJob::thread, try_parse_thread>),
+    In::input<&ClampJob::head>("head", "\"ISO 4014\"", "Standard of the turned head or nut").in_library("standard"),
+    In::input<&ClampJob::property_class>("property_class", "10.9",
+                                         "Mark on the head: property class; without it the weakest is assumed")
+        .read_by(put_name<&ClampJob::property_class, any_class>)
+        .with_option("class")
+        .with_words(class_words),
+    In::input<&ClampJob::clamp_load>("clamp_load", "25kN", "Clamp load that is wanted").above_zero(),
+    In::input<&ClampJob::share>("share", "75%", "Share of the proof load that the suggested torque aims at"),
+    condition<&ClampJob::condition>("condition", "oiled", "What is on the threads; without it the band is wide"),
+    condition<&ClampJob::face_condition>("face_condition", "dry", "What is under head or nut, if not the same")
+        .with_option("face"),
+    In::input<&ClampJob::thread_friction>("thread_friction", "0.08..0.12..0.16",
+                                          "Coefficient in the thread, if measured: 0.12, or a band"),
+    In::input<&ClampJob::bearing_friction>("bearing_friction", "0.08..0.12..0.16",
+                                           "Coefficient under head or nut, if measured"),
+    In::input<&ClampJob::wrench_accuracy>("wrench_accuracy", "4%",
+                                          "Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above"),
+    In::input<&ClampJob::prevailing_torque>("prevailing_torque", "4N.m",
+                                            "Prevailing torque of a locking nut or insert"),
+    In::input<&ClampJob::shank_torque>("shank_torque", "2N.m",
+                                       "Friction torque of the shank in its hole, where the head is turned"),
+    In::input<&ClampJob::bearing_diameter>("bearing_diameter", "13mm",
+                                           "Effective diameter of the bearing face, if not the standard's")
+        .above_zero(),
+    In::input<&ClampJob::more_faces>("more_faces", "26mm:oiled",
+                                     "A washer under the turned part: effective diameter, condition")
+        .with_option("more-face"),
+    In::input<&ClampJob::torsion>("torsion", "plastic",
+                                  "Torsion of the section: plastic (default) or elastic (before 2001)"),
+};
+
+constexpr Rule rules[] = {excludes("socket", "key"), excludes("torque", "clamp_load"), excludes("clamp_load", "share")};
+
+Outcome<Clamp> answer(const Call& call, Outcome<Clamp> (*ask)(const ClampJob&)) {
+  const auto given = try_clamp_job(call);
+  if (!given) return given.error();
+  Outcome<Clamp> found = ask(given->job);
+  if (!found) return given->in_words(found.error());
+  return found;
+}
+
+}  // namespace
+
+std::span<const ClampInput> clamp_inputs() { return inputs; }
+std::span<const ClampInput> torque_inputs() { return std::span(inputs).subspan(2); }
+
+Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
+
+Outcome<Clamp> try_clamp(const Call& call) {
+  if (!has(call.said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");
+  return answer(call, tauten::try_clamp);
+}
+
+Outcome<Clamp> try_torque_for(const Call& call) {
+  if (has(call.said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
+  return answer(call, tauten::try_torque_for);
+}
+
+}  // namespace tauten::shared

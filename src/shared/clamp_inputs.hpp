@@ -1,0 +1,23 @@
+// The inputs of a joint that is to be tightened.
+#pragma once
+
+#include "tauten/tightening/clamp.hpp"
+
+#include "shared/inputs.hpp"
+
+namespace tauten::shared {
+
+std::span<const Input<ClampJob>> clamp_inputs();
+/// Those of a clamp that ask for the torque: without the torque and what it is meant for.
+std::span<const Input<ClampJob>> torque_inputs();
+
+/// \return the job that is given; what excludes each other is refused
+Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call);
+
+/// The clamp load that a torque leaves; `torque` must be among what is given.
+Outcome<Clamp> try_clamp(const Call& call);
+
+/// The torque for a clamp load, for a share of the proof load or, without either, the suggested torque.
+Outcome<Clamp> try_torque_for(const Call& call);
+
+}  // namespace tauten::shared

@@ -1,0 +1,37 @@
+// The inputs of a stuck fastener.
+#pragma once
+
+#include "tauten/loosening/free.hpp"
+#include "tauten/loosening/free_lookup.hpp"
+
+#include "shared/inputs.hpp"
+
+namespace tauten::shared {
+
+/// A stuck fastener as somebody names and describes it.
+struct FreeQuestion {
+  FreeNames names;
+  FreeJob job;
+  std::optional<bool> quenched;           ///< as it is given; else it follows from the class
+  std::vector<std::string> surroundings;  ///< what is read into the job at once
+};
+
+std::span<const Input<FreeQuestion>> free_inputs();
+
+/// The answer with the job, filled in.
+struct FreeAnswer : Free {
+  FreeJob job;
+};
+
+/// \return what is given, names looked up
+Outcome<GivenJob<FreeQuestion>> try_read_free(const Call& call);
+/// \return an error of the library in the words of what was given
+Error in_words(const GivenJob<FreeQuestion>& given, const Error& error);
+
+/// \return the job that is given, names looked up
+Outcome<FreeJob> try_free_job(const Call& call);
+
+/// Whether it comes free before something gives, where to stop, and what to do next.
+Outcome<FreeAnswer> try_free(const Call& call);
+
+}  // namespace tauten::shared
