@@ -6,7 +6,7 @@
 namespace tauten::command {
 
 void add_curve(Program& program) {
-  CLI::App* verb = program.verb("curve", "Torque and preload against the angle, from snug past yield");
+  CLI::App* verb = program.question("curve");
   const auto words = add_said_options(program, *verb, shared::curve_inputs());
   auto csv = std::make_shared<bool>(false);
   verb->add_flag("--csv", *csv, "Answer in comma-separated values, all numbers in SI");
