@@ -5,8 +5,8 @@
 #include "shared/clamp_inputs.hpp"
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
-#include "tauten/tightening/clamp.hpp"
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
+#include "tauten/question/clamp.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
 
 namespace py = pybind11;
 

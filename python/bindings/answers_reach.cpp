@@ -3,10 +3,9 @@
 #include "bindings.hpp"
 #include "call.hpp"
 #include "shared/reach_inputs.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
+#include "tauten/question/reach.hpp"
 #include "tauten/question/reach_page.hpp"
-#include "tauten/tool/reach.hpp"
-#include "tauten/tool/reach_derivation.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 namespace py = pybind11;
 

@@ -10,7 +10,7 @@
 #include "shared/identification_page.hpp"
 #include "tauten/base/caution.hpp"
 #include "tauten/base/quantity_text.hpp"
-#include "tauten/tightening/clamp_notices.hpp"
+#include "tauten/question/workings/clamp_notices.hpp"
 
 namespace tauten::command {
 

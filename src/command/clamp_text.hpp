@@ -5,7 +5,7 @@
 #include <variant>
 #include <vector>
 
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/clamp.hpp"
 
 namespace tauten::command {
 

@@ -11,7 +11,7 @@
 #include "command/notices_text.hpp"
 #include "command/table.hpp"
 #include "tauten/base/quantity_text.hpp"
-#include "tauten/loosening/free_derivation.hpp"
+#include "tauten/question/free.hpp"
 #include "tauten/thread/designation.hpp"
 
 namespace tauten::command {

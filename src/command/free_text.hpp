@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "tauten/loosening/free.hpp"
+#include "tauten/question/free.hpp"
 
 namespace tauten::command {
 

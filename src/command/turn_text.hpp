@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "tauten/tightening/turn_answer.hpp"
+#include "tauten/question/turn_answer.hpp"
 
 namespace tauten::command {
 

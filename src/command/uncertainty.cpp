@@ -14,11 +14,11 @@
 #include "shared/free_inputs.hpp"
 #include "shared/inputs.hpp"
 #include "shared/turn_inputs.hpp"
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
-#include "tauten/uncertainty/free_uncertainty.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
+#include "tauten/question/free_uncertainty.hpp"
+#include "tauten/question/turn_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
 #include "tauten/uncertainty/trial_chance.hpp"
-#include "tauten/uncertainty/turn_uncertainty.hpp"
 
 namespace tauten::command {
 
