@@ -6,7 +6,10 @@
 #include "shared/free_inputs.hpp"
 #include "shared/identification.hpp"
 #include "shared/reach_inputs.hpp"
+#include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
+#include "tauten/question/reach_page.hpp"
+#include "tauten/question/thread_page.hpp"
 
 namespace tauten::shared {
 
@@ -21,16 +24,19 @@ constexpr bool is_here(std::string_view) { return true; }
 /// Adds what the question takes and how it is asked.
 template <auto inputs, auto ask>
 constexpr Question by(Question question) {
-  question.inputs = [] {
-    std::vector<const InputFacts*> all;
-    for (const auto& input : inputs()) all.push_back(&input);
-    return all;
-  };
+  question.inputs = [] { return facts_of(inputs()); };
   question.answer = [](const Call& call) -> Outcome<Tree> {
     const auto answer = ask(call);
     if (!answer) return answer.error();
     return tree_of(*answer);
   };
+  using Answer = std::remove_cvref_t<decltype(*ask(Call(std::span<const Assignment>())))>;
+  if constexpr (requires(const Answer& answer) { page_of(answer.job, answer); })
+    question.page = [](const Call& call, const PageUnits& units) -> Outcome<Page> {
+      const auto answer = ask(call);
+      if (!answer) return answer.error();
+      return page_of(answer->job, *answer, units);
+    };
   return question;
 }
 
@@ -39,6 +45,8 @@ constexpr auto list = [] {
   auto all = std::to_array<Question>({
       by<identify_inputs, try_identify>({"identify", "identify", "Identification", "clamp",
                                          "Which fastener it is, from the tool that fits or the mark on its head"}),
+      by<thread_inputs, try_thread>({"thread", "thread", "Thread", "clamp",
+                                     "All about a thread: sizes, limits, tools, what bolts and nuts bear"}),
       by<clamp_inputs, try_clamp>(
           {"clamp", "clamp", "Clamp", "clamp", "The clamp load that a torque leaves, its limits, and a verdict"}),
       by<torque_inputs, try_torque_for>(
@@ -53,7 +61,7 @@ constexpr auto list = [] {
                                  "Whether a stuck fastener comes free, where to stop, what to do next"}),
   });
   for (Question& q : all)
-    if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr;
+    if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr, q.page = nullptr;
   return all;
 }();
 
