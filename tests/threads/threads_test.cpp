@@ -1,5 +1,7 @@
 // Several threads ask the public questions at once. Each answer is the one that a thread alone gets, and a build with the
 // thread sanitizer (preset `threads`) finds no data race.
+#include "tauten/question/workings/learned_model.hpp"
+#include "tauten//loosening/simulate.hpp"
 #include <doctest/doctest.h>
 
 #include <array>

@@ -1,4 +1,5 @@
 // Six-lobed recess: overlap and lever of the flanks against sums over the flank and the arcs of the outline.
+#include "tauten/question/workings/capacity.hpp"
 #include "tauten/loosening/recess.hpp"
 
 #include <doctest/doctest.h>

@@ -1,4 +1,6 @@
 // Whole answers as questions of uncertainty: they are what the answers say, in the middle and at the ends.
+#include "tauten/question/clamp.hpp"
+#include "tauten/question/free.hpp"
 #include <doctest/doctest.h>
 
 #include <cmath>
