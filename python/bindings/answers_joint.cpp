@@ -5,6 +5,7 @@
 #include "shared/clamp_inputs.hpp"
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
+#include "shared/pages.hpp"
 #include "tauten/tightening/clamp.hpp"
 #include "tauten/uncertainty/clamp_uncertainty.hpp"
 
@@ -22,6 +23,8 @@ struct Words<YieldKind> {
 namespace tauten::python {
 
 namespace {
+
+using shared::ClampAnswer;
 
 /// A thread with everything that follows from diameter and pitch.
 struct ThreadInfo {
@@ -180,14 +183,15 @@ void add_joints(py::module_& module) {
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
   add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });
-  auto clamp = add_record<Clamp>(
+  auto clamp = add_record<ClampAnswer>(
       module, "Clamp", "All fasteners that it can be, the most common first, and what holds for every one of them");
-  set_repr(clamp, [](const Clamp& c) {
+  set_repr(clamp, [](const ClampAnswer& c) {
     const std::size_t more = c.candidates.size() - 1;
     return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
            (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
   });
-  add_explain(clamp, [](const Clamp& c) { return derivation_of(c); });
+  add_page(clamp, [](const ClampAnswer& c, const PageUnits& units) { return shared::page_of(c, units, true); });
+  add_explain(clamp, [](const ClampAnswer& c) { return derivation_of(c); });
   module.def("clamp_question", clamp_question_of);
   module.def("clamp", [](const py::dict& values) { return value_or_throw(shared::try_clamp(PythonCall(values))); });
   module.def("torque_for",
