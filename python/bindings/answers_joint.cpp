@@ -5,10 +5,10 @@
 #include "shared/clamp_inputs.hpp"
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
+#include "shared/pages.hpp"
 #include "shared/thread_inputs.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
-#include "tauten/question/thread_page.hpp"
 
 namespace py = pybind11;
 
@@ -24,6 +24,8 @@ struct Words<YieldKind> {
 namespace tauten::python {
 
 namespace {
+
+using shared::ClampAnswer;
 
 /// A property class with what to read on the head. What the standard does not give is empty.
 struct ClassInfo : PropertyClass {
@@ -89,7 +91,7 @@ void add_joints(py::module_& module) {
   auto thread_type = add_record<shared::ThreadAnswer>(
       module, "Thread", "An ISO metric thread: sizes, limits, tools, what bolts and nuts bear");
   set_repr(thread_type, [](const shared::ThreadAnswer& t) { return "Thread(" + t.designation + ")"; });
-  add_page(thread_type, [](const shared::ThreadAnswer& t, const PageUnits& units) { return page_of(t.job, t, units); });
+  add_page(thread_type, [](const shared::ThreadAnswer& t, const PageUnits& units) { return shared::page_of(t, units); });
   module.def("thread", [](const py::dict& values) { return value_or_throw(shared::try_thread(PythonCall(values))); });
 
   auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Least mechanical properties of a property class");
@@ -138,14 +140,15 @@ void add_joints(py::module_& module) {
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
   add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });
-  auto clamp = add_record<Clamp>(
+  auto clamp = add_record<ClampAnswer>(
       module, "Clamp", "All fasteners that it can be, the most common first, and what holds for every one of them");
-  set_repr(clamp, [](const Clamp& c) {
+  set_repr(clamp, [](const ClampAnswer& c) {
     const std::size_t more = c.candidates.size() - 1;
     return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
            (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
   });
-  add_explain(clamp, [](const Clamp& c) { return derivation_of(c); });
+  add_page(clamp, [](const ClampAnswer& c, const PageUnits& units) { return shared::page_of(c, units, true); });
+  add_explain(clamp, [](const ClampAnswer& c) { return derivation_of(c); });
   module.def("clamp_question", clamp_question_of);
   module.def("clamp", [](const py::dict& values) { return value_or_throw(shared::try_clamp(PythonCall(values))); });
   module.def("torque_for",

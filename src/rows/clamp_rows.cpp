@@ -26,7 +26,7 @@ struct ClampRow : ClampCandidate {
   }
 };
 
-Outcome<ClampRow> row_of(const Outcome<Clamp>& answer) {
+Outcome<ClampRow> row_of(const Outcome<ClampAnswer>& answer) {
   if (!answer) return answer.error();
   ClampRow row{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->thread_friction,
                answer->bearing_friction};
@@ -133,7 +133,7 @@ class ClampRows : public RowAnswers {
 
   void learn(std::span<const RowCell> row, Known& known) {
     const auto said = words_.of(question_, row);
-    const Outcome<Clamp> answer = try_clamp(said);
+    const auto answer = try_clamp(said);
     if (!answer) {
       if (std::string_view(answer.error().argument()) != "torque") known.error = answer.error().what();
       return;
@@ -162,7 +162,7 @@ class ClampRows : public RowAnswers {
   /// The long way: all of the question, for its error.
   std::span<const Cell> asked(std::span<const RowCell> row) {
     const auto said = words_.of(question_, row);
-    const Outcome<Clamp> answer = try_clamp(said);
+    const auto answer = try_clamp(said);
     if (!answer) return failed(message_ = answer.error().what());
     last_ = *row_of(answer);
     codes_.clear();

@@ -114,12 +114,12 @@ constexpr ClampInput inputs[] = {
 
 constexpr Rule rules[] = {excludes("socket", "key"), excludes("torque", "clamp_load"), excludes("clamp_load", "share")};
 
-Outcome<Clamp> answer(const Call& call, Outcome<Clamp> (*ask)(const ClampJob&)) {
+Outcome<ClampAnswer> answer(const Call& call, Outcome<Clamp> (*ask)(const ClampJob&)) {
   const auto given = try_clamp_job(call);
   if (!given) return given.error();
-  Outcome<Clamp> found = ask(given->job);
+  const Outcome<Clamp> found = ask(given->job);
   if (!found) return given->in_words(found.error());
-  return found;
+  return ClampAnswer{*found, given->job};
 }
 
 }  // namespace
@@ -130,12 +130,12 @@ std::span<const ClampInput> torque_inputs() { return std::span(inputs).subspan(2
 
 Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
 
-Outcome<Clamp> try_clamp(const Call& call) {
+Outcome<ClampAnswer> try_clamp(const Call& call) {
   if (!has(call.said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");
   return answer(call, tauten::try_clamp);
 }
 
-Outcome<Clamp> try_torque_for(const Call& call) {
+Outcome<ClampAnswer> try_torque_for(const Call& call) {
   if (has(call.said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
   return answer(call, tauten::try_torque_for);
 }

@@ -4,12 +4,11 @@
 
 #include "shared/clamp_inputs.hpp"
 #include "shared/free_inputs.hpp"
-#include "shared/identification.hpp"
+#include "shared/identification_page.hpp"
+#include "shared/pages.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
-#include "tauten/question/reach_page.hpp"
-#include "tauten/question/thread_page.hpp"
 
 namespace tauten::shared {
 
@@ -30,13 +29,14 @@ constexpr Question by(Question question) {
     if (!answer) return answer.error();
     return tree_of(*answer);
   };
-  using Answer = std::remove_cvref_t<decltype(*ask(Call(std::span<const Assignment>())))>;
-  if constexpr (requires(const Answer& answer) { page_of(answer.job, answer); })
-    question.page = [](const Call& call, const PageUnits& units) -> Outcome<Page> {
-      const auto answer = ask(call);
-      if (!answer) return answer.error();
-      return page_of(answer->job, *answer, units);
-    };
+  question.page = [](const Call& call, const PageUnits& units) -> Outcome<Page> {
+    const auto answer = ask(call);
+    if (!answer) return answer.error();
+    if constexpr (requires { page_of(*answer, units); })
+      return page_of(*answer, units);
+    else
+      return page_of(*answer, units, false);  // the short one of two
+  };
   return question;
 }
 
