@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "tauten/question/workings/clamp_conditions.hpp"
-#include "tauten/question/workings/identify.hpp"
+#include "tauten/question/identify.hpp"
 
 namespace tauten::detail {
 
