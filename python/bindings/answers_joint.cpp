@@ -7,6 +7,7 @@
 #include "shared/identification_page.hpp"
 #include "shared/pages.hpp"
 #include "shared/thread_inputs.hpp"
+#include "tauten/base/chance_text.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
