@@ -53,7 +53,7 @@ constexpr auto list = [] {
           {"torque", "torque_for", "Clamp", "clamp", "The torque for a wanted clamp load, or else the suggested one"}),
       by<turn_inputs, try_turn>(
           {"turn", "turn", "Turn", "turn", "How far to turn from snug for a clamp load, or what an angle leaves"}),
-      by<curve_inputs, try_curve>({"curve", "curve", "TighteningCurve", "turn",
+      by<curve_inputs, try_curve>({"curve", "curve", "TighteningCurve", "curve",
                                    "Torque and preload against the angle, from snug to yield and beyond"}),
       by<reach_inputs, try_reach>({"reach", "reach", "Reach", "reach",
                                    "What to set on a wrench with extensions and the like, and what arrives"}),

@@ -513,13 +513,19 @@ export interface Tauten {
    * @throws TautenError for words that are not understood, and for a question that the module does not have
    */
   ask<Name extends keyof Jobs>(question: Name, job: Jobs[Name]): { [name: string]: Answer };
+  /**
+   * The same answer laid out for people, the line that is needed first, in the units that are typed. As "html" it is a fragment
+   * for a page, without a script.
+   * @throws TautenError as `ask`
+   */
+  page<Name extends keyof Jobs>(question: Name, job: Jobs[Name], format?: "text" | "markdown" | "html"): string;
 }
 
 /**
  * With everything; with all formulas and no questions; with the questions of one topic and no formulas:
- * clamp has clamp, torque, identify and thread, turn has turn and curve, reach has reach, free has free.
+ * clamp has clamp, torque, identify and thread, turn has turn, curve has curve, reach has reach, free has free.
  */
-export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "reach" | "free";
+export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "curve" | "reach" | "free";
 
 /** @param source the name of a module beside the loader, an address, bytes or a compiled module; without it, "tauten" */
 export function load(source?: ModuleName | string | URL | BufferSource | WebAssembly.Module): Promise<Tauten>;

@@ -17,6 +17,8 @@ export const topics = {
   },
   turn: {
     turn: { thread: "M16", class: "8.8", condition: "oiled", grip: "55mm", "snug-torque": "60N.m", angle: "90deg" },
+  },
+  curve: {
     curve: { thread: "M16", class: "8.8", condition: "oiled", layer: ["20mm:grey_cast_iron", "35mm"], points: "20" },
   },
   reach: { reach: { torque: "40lbf.ft", "wrench-length": "12in", extension: ["1in", "3in"] } },
