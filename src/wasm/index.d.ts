@@ -514,7 +514,7 @@ export interface Tauten {
    */
   ask<Name extends keyof Jobs>(question: Name, job: Jobs[Name]): { [name: string]: Answer };
   /**
-   * The same answer laid out for people, the line that is needed first, in the units that are typed. As "html" it is a fragment
+   * The same answer laid out for people, in the units that are typed: page("clamp", { ... }). As "html" it is a fragment
    * for a page, without a script.
    * @throws TautenError as `ask`
    */
