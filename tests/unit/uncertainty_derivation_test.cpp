@@ -1,6 +1,6 @@
 // How uncertainties came about: the data against the model, and the sums that a reader would do by hand.
-#include "tauten/base/caution.hpp"
 #include <doctest/doctest.h>
+#include "tauten/base/caution.hpp"
 
 #include <cmath>
 #include <string>
