@@ -10,10 +10,10 @@
 #include "release.hpp"
 #include "tauten/base/column.hpp"
 #include "tauten/joint/build.hpp"
-#include "tauten/tightening/curve.hpp"
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/torque.hpp"
-#include "tauten/tightening/turned_bolt.hpp"
+#include "tauten/turning/tightening_curve.hpp"
+#include "tauten/turning/turned_bolt.hpp"
 #include "tauten/units.hpp"
 
 #define MEASURED extern "C" [[gnu::noinline]]

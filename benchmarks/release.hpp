@@ -6,7 +6,7 @@
 #include <cstdio>
 #include <ctime>
 
-#include "tauten/loosening/free.hpp"
+#include "tauten/question/free.hpp"
 
 /// One fastener in which everything that may give does so now and then.
 inline tauten::ReleaseModel stuck_fastener() {

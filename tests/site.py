@@ -24,7 +24,7 @@ PHONE, DESK = (390, 844), (1280, 900)
 SHOTS = ("index.html", "guides/clamp-load.html", "guides/first-answer.html", "guides/stop-torque.html", "guides/embedding.html",
          "reference/formulas/tightening_torque.html", "reference/formulas/nut_factor.html",
          "lessons/crowfoot.html", "lessons/scatter_budget.html", "reference/verification/index.html", "reference/verification/tools.html",
-         "reference/cpp/tightening-clamp_answer.html", "reference/cpp/uncertainty-clamp_uncertainty.html", "reference/python/clamp.html",
+         "reference/cpp/question-clamp_answer.html", "reference/cpp/question-clamp_uncertainty.html", "reference/python/clamp.html",
          "reference/python/plots.html", "reference/python/index.html",
          "background/nomenclature.html")
 

@@ -15,7 +15,8 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 INCLUDE = ROOT / "include"
 ROOMS = {
     "": "Everything", "base": "Base: formulas, units, errors", "thread": "Threads", "part": "Parts",
-    "friction": "Friction", "tightening": "Tightening", "tool": "Tools", "drawing": "Drawings", "joint": "Joints",
+    "friction": "Friction", "tightening": "Tightening", "turning": "Turning, past yield as well",
+    "method": "Methods of tightening", "tool": "Tools", "drawing": "Drawings", "joint": "Joints",
     "group": "Groups of bolts", "loosening": "Loosening", "uncertainty": "Uncertainty", "explain": "Explanation",
     "question": "Questions, one page for each",
 }

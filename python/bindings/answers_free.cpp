@@ -3,10 +3,9 @@
 #include "bindings.hpp"
 #include "call.hpp"
 #include "shared/pages.hpp"
-#include "tauten/loosening/free.hpp"
-#include "tauten/loosening/free_derivation.hpp"
-#include "tauten/loosening/free_lookup.hpp"
-#include "tauten/uncertainty/free_uncertainty.hpp"
+#include "tauten/question/free.hpp"
+#include "tauten/question/free_lookup.hpp"
+#include "tauten/question/free_uncertainty.hpp"
 
 namespace py = pybind11;
 

@@ -6,8 +6,8 @@
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
 #include "shared/pages.hpp"
-#include "tauten/tightening/clamp.hpp"
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
+#include "tauten/question/clamp.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
 
 namespace py = pybind11;
 

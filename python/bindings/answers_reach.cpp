@@ -3,9 +3,8 @@
 #include "bindings.hpp"
 #include "call.hpp"
 #include "shared/pages.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
-#include "tauten/tool/reach.hpp"
-#include "tauten/tool/reach_derivation.hpp"
+#include "tauten/question/reach.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 namespace py = pybind11;
 

@@ -5,10 +5,9 @@
 #include "bindings.hpp"
 #include "call.hpp"
 #include "shared/pages.hpp"
-#include "tauten/tightening/joint_curve.hpp"
-#include "tauten/tightening/turn_by_angle.hpp"
-#include "tauten/tightening/turn_derivation.hpp"
-#include "tauten/uncertainty/turn_uncertainty.hpp"
+#include "tauten/question/curve.hpp"
+#include "tauten/question/turn.hpp"
+#include "tauten/question/turn_uncertainty.hpp"
 
 namespace py = pybind11;
 

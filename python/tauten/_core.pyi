@@ -1263,6 +1263,7 @@ class UncertaintyQuestion:
     ) -> Sobol: ...
 
 entries: tuple[Entry, ...]
+questions: list[dict[str, Any]]
 conditions: tuple[str, ...]
 
 def thread(text: Any) -> Thread: ...

@@ -33,7 +33,7 @@ void answer_file(Program& program, const std::string& path, const PageOptions& p
 }  // namespace
 
 void add_clamp(Program& program) {
-  CLI::App* verb = program.verb("clamp", "The clamp load that a torque leaves, its limits, and a verdict");
+  CLI::App* verb = program.question("clamp");
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"clamp-load"});
   const auto table =

@@ -39,7 +39,7 @@ std::string csv_of(const CurveAnswer& a, bool shop) {
 }  // namespace
 
 void add_curve(Program& program) {
-  CLI::App* verb = program.verb("curve", "Torque and preload against the angle, from snug past yield");
+  CLI::App* verb = program.question("curve");
   const auto words = add_said_options(program, *verb, shared::curve_inputs());
   const auto page = add_page_options(program, *verb);
   auto csv = std::make_shared<bool>(false);

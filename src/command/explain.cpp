@@ -11,9 +11,9 @@
 #include "shared/reach_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 #include "tauten/explain/derivation.hpp"
-#include "tauten/loosening/free_derivation.hpp"
-#include "tauten/tightening/turn_derivation.hpp"
-#include "tauten/tool/reach_derivation.hpp"
+#include "tauten/question/free.hpp"
+#include "tauten/question/reach.hpp"
+#include "tauten/question/turn.hpp"
 
 namespace tauten::command {
 

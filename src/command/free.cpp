@@ -7,7 +7,7 @@
 namespace tauten::command {
 
 void add_free(Program& program) {
-  CLI::App* verb = program.verb("free", "Whether a stuck fastener comes free, where to stop, what to do next");
+  CLI::App* verb = program.question("free");
   const auto words = add_said_options(program, *verb, shared::free_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto instructions = std::make_shared<bool>(false);

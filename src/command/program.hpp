@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "command/json.hpp"
+#include "shared/questions.hpp"
 
 namespace tauten::command {
 
@@ -28,6 +29,8 @@ struct Program {
     return added;
   }
   CLI::App* verb(const char* name, const char* help) { return verb(app, name, help); }
+  /// Adds the verb of a question.
+  CLI::App* question(const char* name) { return verb(name, shared::try_question(name).value()->summary); }
 
   /// Says `answer` in JSON.
   void say(const Json& answer) { out += text_of(answer) + "\n"; }

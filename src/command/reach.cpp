@@ -10,7 +10,7 @@
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
 #include "shared/pages.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 namespace tauten::command {
 
@@ -31,7 +31,7 @@ void write_file(const char* option, const std::string& path, const std::string& 
 }  // namespace
 
 void add_reach(Program& program) {
-  CLI::App* verb = program.verb("reach", "What to set on a wrench with extensions and the like, and what arrives");
+  CLI::App* verb = program.question("reach");
   const auto words = add_said_options(program, *verb, shared::reach_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto page = add_page_options(program, *verb);

@@ -7,7 +7,7 @@
 namespace tauten::command {
 
 void add_torque(Program& program) {
-  CLI::App* verb = program.verb("torque", "The torque for a wanted clamp load, or else the suggested one");
+  CLI::App* verb = program.question("torque");
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"torque"});
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");

@@ -7,7 +7,7 @@
 namespace tauten::command {
 
 void add_turn(Program& program) {
-  CLI::App* verb = program.verb("turn", "How far to turn from snug for a clamp load, or what an angle leaves");
+  CLI::App* verb = program.question("turn");
   const auto words = add_said_options(program, *verb, shared::turn_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto page = add_page_options(program, *verb);

@@ -14,9 +14,9 @@
 #include "shared/inputs.hpp"
 #include "shared/pages.hpp"
 #include "shared/turn_inputs.hpp"
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
-#include "tauten/uncertainty/free_uncertainty.hpp"
-#include "tauten/uncertainty/turn_uncertainty.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
+#include "tauten/question/free_uncertainty.hpp"
+#include "tauten/question/turn_uncertainty.hpp"
 
 namespace tauten::command {
 

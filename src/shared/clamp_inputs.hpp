@@ -1,7 +1,7 @@
 // The inputs of a joint that is to be tightened.
 #pragma once
 
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/clamp.hpp"
 
 #include "shared/inputs.hpp"
 

@@ -1,8 +1,8 @@
 // The inputs of a stuck fastener.
 #pragma once
 
-#include "tauten/loosening/free.hpp"
-#include "tauten/loosening/free_lookup.hpp"
+#include "tauten/question/free.hpp"
+#include "tauten/question/free_lookup.hpp"
 
 #include "shared/inputs.hpp"
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "tauten/part/head_mark.hpp"
-#include "tauten/part/identify.hpp"
+#include "tauten/question/identify.hpp"
 
 #include "shared/inputs.hpp"
 

@@ -1,7 +1,7 @@
 // The inputs of what stands between hand and fastener.
 #pragma once
 
-#include "tauten/tool/reach.hpp"
+#include "tauten/question/reach.hpp"
 
 #include "shared/inputs.hpp"
 

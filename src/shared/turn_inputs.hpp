@@ -1,8 +1,8 @@
 // The inputs of a joint that is to be tightened by angle.
 #pragma once
 
-#include "tauten/tightening/joint_curve.hpp"
-#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/question/curve.hpp"
+#include "tauten/question/turn.hpp"
 
 #include "shared/inputs.hpp"
 

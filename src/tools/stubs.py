@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
-"""Writes the signatures of all formulas into the stubs of the Python package: `./dev python src/tools/stubs.py`.
+"""Writes the signatures of all questions and formulas into the stubs of the Python package: `./dev python src/tools/stubs.py`.
 
-With --check only tells whether they are as the registry says.
+With --check only tells whether they are as the inputs of the questions and the registry of formulas say.
 """
 import argparse
 import pathlib
@@ -28,6 +28,31 @@ class _Formula(Protocol):
     def check(self, *args: Any, **inputs: Any) -> Check: ...
     def explain(self, *args: Any, format: str = ..., style: Any = ..., **inputs: Any) -> str: ...
 """
+
+
+ASKED = "# ---- Questions: written by src/tools/stubs.py, do not edit.\n"
+ASKED_END = "# ---- End of the questions.\n"
+NO_TABLE = ("identify", "curve")
+TYPES = {"quantity": "Quantity", "band": "Friction", "truth": "bool", "whole": "int", "list": "Union[str, Sequence[Any]]"}
+NAMED = {"thread": "Union[str, Thread]", "property_class": "Union[str, PropertyClass]",
+         "condition": "Union[str, ThreadCondition]"}
+
+
+def parameter(entry, needed=False):
+    named = NAMED.get("condition" if entry["name"].endswith("condition") else entry["name"])
+    kind = named or TYPES.get(entry["kind"], "str")
+    return f"    {entry['name']}: {kind},\n" if needed else f"    {entry['name']}: Optional[{kind}] = ...,\n"
+
+
+def question_stub(question):
+    name, inputs, result = question["function"], question["inputs"], question["result"]
+    jobs = "    jobs: Optional[int] = ...,\n"
+    one = "".join(parameter(entry, (name, entry["name"]) == ("clamp", "torque")) for entry in inputs)
+    if name in NO_TABLE:
+        return f"def {name}(\n    *,\n{one}) -> {result}: ...\n"
+    rows = "".join(map(parameter, inputs)) + "    columns: Optional[Union[str, Sequence[str]]] = ...,\n" + jobs
+    return (f"@overload\ndef {name}(\n    *,\n{one}{jobs if name == 'free_joint' else ''}) -> {result}: ...\n"
+            f"@overload\ndef {name}(\n    table: Table,\n    /,\n    *,\n{rows}) -> Table: ...\n")
 
 
 def kind(arg):
@@ -62,7 +87,10 @@ def main():
     parser.add_argument("--check", action="store_true")
     check = parser.parse_args().check
     present = STUBS.read_text(encoding="utf-8")
-    wanted = present.partition(MARK)[0] + MARK + HEAD + "".join(map(stub, tauten.formulas.values()))
+    front, _, rest = present.partition(ASKED)
+    rest = rest.partition(ASKED_END)[2].partition(MARK)[0]
+    asked = "".join(map(question_stub, tauten._core.questions))
+    wanted = front + ASKED + asked + ASKED_END + rest + MARK + HEAD + "".join(map(stub, tauten.formulas.values()))
     if check:
         if present != wanted:
             sys.exit("the stubs differ from the registry; write them with ./dev python src/tools/stubs.py")

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "shared/registry.hpp"
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/clamp.hpp"
 
 // Memory that runs out after a number of allocations of this thread; below zero it never does.
 static thread_local int allocations_left = -1;

@@ -129,13 +129,13 @@ def test_names_in_the_cpp_reference_are_links(tmp_path):
     of_formulas = {f"formula-{name.replace('_', '-')}" for name in tauten.formulas}
     assert links <= set(targets) | of_formulas and len(links) > 300
     assert of_formulas <= links
-    answer = written["tightening-clamp_answer"]
+    answer = written["question-clamp_answer"]
     assert "| `notices` | `std::vector<`[`Notice`](cpp-type-notice)`>` |" in answer
     assert "[`torque_for`](cpp-function-torque-for)" in answer
     for page in written.values():  # no type of a signature without its link
         for code, after in re.findall(r"^```cpp\n([^`#]*)\n```\n\n(.*)", page, re.M):
             if "MonteCarloOptions" in code:
                 assert "[`MonteCarloOptions`](cpp-type-montecarlooptions)" in after
-    assert "Outcome<Clamp> try_clamp(const ClampJob" in written["tightening-clamp"]
+    assert "Outcome<Clamp> try_clamp(const ClampJob" in written["question-workings-clamp"]
     assert reference.code("Error") == "[`Error`](cpp-type-error)" and reference.code("no_such_thing") == "`no_such_thing`"
     assert reference.code("stress_area") == "[`stress_area`](formula-stress-area)"

@@ -1,4 +1,4 @@
-#include "tauten/tightening/chance_text.hpp"
+#include "tauten/base/chance_text.hpp"
 
 #include <doctest/doctest.h>
 

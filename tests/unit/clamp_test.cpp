@@ -4,7 +4,7 @@
 #include <cmath>
 #include <random>
 
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/clamp.hpp"
 
 #include "near.hpp"
 

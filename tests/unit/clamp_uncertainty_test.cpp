@@ -5,7 +5,7 @@
 #include <random>
 #include <string>
 
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
 
 #include "near.hpp"

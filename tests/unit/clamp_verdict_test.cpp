@@ -1,4 +1,4 @@
-#include "tauten/tightening/clamp_verdict.hpp"
+#include "tauten/question/workings/clamp_verdict.hpp"
 
 #include <doctest/doctest.h>
 

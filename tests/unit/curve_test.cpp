@@ -6,9 +6,9 @@
 #include <vector>
 
 #include "tauten/joint/build.hpp"
-#include "tauten/tightening/reuse.hpp"
 #include "tauten/tightening/torque.hpp"
-#include "tauten/tightening/turned_bolt.hpp"
+#include "tauten/turning/reuse.hpp"
+#include "tauten/turning/turned_bolt.hpp"
 #include "tauten/units.hpp"
 
 using namespace tauten;

@@ -9,12 +9,10 @@
 
 #include "shared/registry.hpp"
 #include "tauten/explain/derivation.hpp"
-#include "tauten/loosening/free_derivation.hpp"
-#include "tauten/tightening/clamp.hpp"
-#include "tauten/tightening/turn_by_angle.hpp"
-#include "tauten/tightening/turn_derivation.hpp"
-#include "tauten/tool/reach.hpp"
-#include "tauten/tool/reach_derivation.hpp"
+#include "tauten/question/clamp.hpp"
+#include "tauten/question/free.hpp"
+#include "tauten/question/reach.hpp"
+#include "tauten/question/turn.hpp"
 
 #include "near.hpp"
 

@@ -1,4 +1,4 @@
-#include "tauten/loosening/free_lookup.hpp"
+#include "tauten/question/free_lookup.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,12 +1,11 @@
-#include "tauten/loosening/free.hpp"
+#include "tauten/question/free.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <string>
 
-#include "tauten/loosening/free_derivation.hpp"
-#include "tauten/loosening/free_steps.hpp"
+#include "tauten/question/workings/free_steps.hpp"
 
 #include "near.hpp"
 

@@ -2,8 +2,8 @@
 
 #include <doctest/doctest.h>
 
-#include "tauten/loosening/aid.hpp"
 #include "tauten/loosening/heat_limit.hpp"
+#include "tauten/question/workings/aid.hpp"
 
 #include "near.hpp"
 

@@ -1,5 +1,5 @@
 // Which fastener does a socket fit?
-#include "tauten/part/identify.hpp"
+#include "tauten/question/identify.hpp"
 
 #include <doctest/doctest.h>
 

@@ -8,15 +8,15 @@
 #include <string>
 
 #include "shared/registry.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/joint/build.hpp"
-#include "tauten/loosening/free_derivation.hpp"
-#include "tauten/part/identify.hpp"
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/clamp.hpp"
+#include "tauten/question/free.hpp"
+#include "tauten/question/identify.hpp"
+#include "tauten/question/reach.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 #include "tauten/tightening/torque.hpp"
-#include "tauten/tool/reach.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 
 using namespace tauten;

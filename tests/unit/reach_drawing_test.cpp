@@ -1,4 +1,4 @@
-#include "tauten/drawing/reach_drawing.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 #include <doctest/doctest.h>
 
@@ -7,7 +7,7 @@
 #include <regex>
 #include <sstream>
 
-#include "tauten/tool/reach.hpp"
+#include "tauten/question/reach.hpp"
 
 #include "near.hpp"
 

@@ -1,11 +1,11 @@
-#include "tauten/tool/reach.hpp"
+#include "tauten/question/reach.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <functional>
 
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/clamp.hpp"
 
 #include "near.hpp"
 

@@ -6,9 +6,9 @@
 #include <cmath>
 
 #include "near.hpp"
-#include "tauten/loosening/free.hpp"
 #include "tauten/loosening/hexagon_drive.hpp"
 #include "tauten/part/hexalobular_table.hpp"
+#include "tauten/question/free.hpp"
 
 using namespace tauten;
 

@@ -6,7 +6,7 @@
 #include <random>
 #include <vector>
 
-#include "tauten/loosening/risk.hpp"
+#include "tauten/loosening/shear_before_free.hpp"
 
 #include "near.hpp"
 

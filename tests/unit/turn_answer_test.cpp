@@ -5,8 +5,8 @@
 #include <functional>
 #include <string>
 
-#include "tauten/tightening/joint_curve.hpp"
-#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/question/curve.hpp"
+#include "tauten/question/turn.hpp"
 #include "tauten/units.hpp"
 #include "unit/near.hpp"
 

@@ -3,9 +3,9 @@
 
 #include <cmath>
 
-#include "tauten/tightening/turn_by_angle.hpp"
+#include "tauten/question/turn.hpp"
+#include "tauten/question/turn_uncertainty.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
-#include "tauten/uncertainty/turn_uncertainty.hpp"
 #include "tauten/units.hpp"
 
 using namespace tauten;

@@ -5,11 +5,11 @@
 #include <string>
 
 #include "tauten/joint/build.hpp"
-#include "tauten/tightening/method.hpp"
+#include "tauten/method/method.hpp"
+#include "tauten/method/turn_of_nut.hpp"
 #include "tauten/tightening/residual.hpp"
-#include "tauten/tightening/turn.hpp"
-#include "tauten/tightening/turn_of_nut.hpp"
-#include "tauten/tightening/turned_bolt.hpp"
+#include "tauten/turning/elastic_turn.hpp"
+#include "tauten/turning/turned_bolt.hpp"
 #include "tauten/units.hpp"
 
 using namespace tauten;

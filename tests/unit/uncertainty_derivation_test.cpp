@@ -6,7 +6,7 @@
 
 #include "shared/registry.hpp"
 #include "tauten/explain/derivation.hpp"
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
 #include "tauten/uncertainty/uncertainty_derivation.hpp"
 
 #include "near.hpp"

@@ -6,12 +6,12 @@
 #include <string>
 
 #include "shared/registry.hpp"
-#include "tauten/tightening/joint_curve.hpp"
-#include "tauten/tightening/turn_by_angle.hpp"
-#include "tauten/uncertainty/clamp_uncertainty.hpp"
-#include "tauten/uncertainty/free_uncertainty.hpp"
+#include "tauten/question/clamp_uncertainty.hpp"
+#include "tauten/question/curve.hpp"
+#include "tauten/question/free_uncertainty.hpp"
+#include "tauten/question/turn.hpp"
+#include "tauten/question/turn_uncertainty.hpp"
 #include "tauten/uncertainty/sobol.hpp"
-#include "tauten/uncertainty/turn_uncertainty.hpp"
 
 #include "near.hpp"
 

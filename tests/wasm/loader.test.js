@@ -117,7 +117,9 @@ for (const [topic, jobs] of Object.entries(topics))
     for (const act of ["evaluate", "gradient", "columns", "explain", "text", "read"])
       assert.throws(() => part[act]("bearing_torque", {}), { argument: "formula", message: /has no formulas; load\("formulas"\)/ });
     const elsewhere = Object.keys(questions).find((name) => !(name in jobs));
-    const known = Object.keys(jobs).join(", ");
+    const asked = Object.keys(part.catalogue.questions);
+    assert.deepEqual([...asked].sort(), Object.keys(jobs).sort());
+    const known = asked.join(", ");
     assert.throws(() => part.ask(elsewhere, {}), {
       argument: "question",
       message: new RegExp(`^there is no question '${elsewhere}' here, but in [a-z]+\\.wasm and tauten\\.wasm; ask ${known}$`),

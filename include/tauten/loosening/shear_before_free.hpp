@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/formula.hpp"
+#include "tauten/base/lognormal.hpp"
 
 namespace tauten {
 
@@ -29,5 +30,16 @@ struct ShearBeforeFreeIndex {
 };
 /// \copydoc ShearBeforeFreeIndex
 inline constexpr Formula<ShearBeforeFreeIndex> shear_before_free_index{};
+
+/// Chance that the bolt shears before it comes free when nothing else gives and nothing limits the torque. Exact for
+/// two independent lognormal torques; with more ways to end, or a limit, use `simulate`.
+/// \param breaks  torque at which the bolt shears
+/// \param frees   torque at which it comes free
+inline double shear_chance(const Lognormal& breaks, const Lognormal& frees) noexcept {
+  if (!(frees.median > 0)) return 0;
+  if (!(breaks.median > 0)) return 1;
+  if (breaks.variation == 0 && frees.variation == 0) return breaks.median < frees.median ? 1 : 0;
+  return normal_chance(-ShearBeforeFreeIndex::eval(breaks.median, breaks.variation, frees.median, frees.variation));
+}
 
 }  // namespace tauten

@@ -8,8 +8,9 @@
 
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
+#include "tauten/question/clamp_answer.hpp"
 #include "tauten/question/look_table.hpp"
-#include "tauten/tightening/clamp.hpp"
+#include "tauten/question/workings/clamp_candidate.hpp"
 
 namespace tauten {
 

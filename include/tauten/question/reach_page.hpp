@@ -4,10 +4,10 @@
 #include <algorithm>
 
 #include "tauten/base/plain_words.hpp"
-#include "tauten/drawing/reach_drawing.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
-#include "tauten/tool/reach_job.hpp"
+#include "tauten/question/reach_job.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 namespace tauten {
 

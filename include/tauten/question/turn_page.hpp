@@ -1,12 +1,12 @@
 // The page of a turn by angle: setting and angle, what clamp load they leave, and whether bolt, thread and joint bear it.
 #pragma once
 
+#include "tauten/base/chance_text.hpp"
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
-#include "tauten/tightening/chance_text.hpp"
-#include "tauten/tightening/clamp_conditions.hpp"
-#include "tauten/tightening/turn_answer.hpp"
+#include "tauten/question/turn_answer.hpp"
+#include "tauten/question/workings/clamp_conditions.hpp"
 
 namespace tauten {
 

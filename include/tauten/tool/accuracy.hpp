@@ -4,9 +4,9 @@
 #include "tauten/base/interval.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/shop_text.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
-#include "tauten/tool/shop_text.hpp"
 
 namespace tauten {
 

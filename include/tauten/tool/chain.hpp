@@ -8,7 +8,7 @@
 #include "tauten/base/math.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/quantity.hpp"
-#include "tauten/tool/shop_text.hpp"
+#include "tauten/base/shop_text.hpp"
 
 namespace tauten {
 

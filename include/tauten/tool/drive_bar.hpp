@@ -5,10 +5,10 @@
 #include <vector>
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/shop_text.hpp"
 #include "tauten/base/step.hpp"
 #include "tauten/base/words.hpp"
 #include "tauten/tool/bar.hpp"
-#include "tauten/tool/shop_text.hpp"
 #include "tauten/tool/twist.hpp"
 
 namespace tauten {

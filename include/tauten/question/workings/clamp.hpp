@@ -1,0 +1,47 @@
+// The answers to the main question: what clamp load does this torque leave, and its inverse.
+#pragma once
+
+#include "tauten/base/mode.hpp"
+#include "tauten/question/workings/clamp_candidate.hpp"
+
+namespace tauten {
+
+TAUTEN_FUNCTION Outcome<Clamp> try_clamp(const ClampJob& job) {
+  const double torque = job.torque.si;
+  if (const auto error = detail::range_error("torque", torque, Dim::torque, {0, 1e5, true})) return *error;
+  return detail::answer(job, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
+    if (detail::something_is_left(torque, c)) return torque;
+    return detail::nothing_left("torque", "torque", torque, c);
+  });
+}
+
+TAUTEN_FUNCTION Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
+
+TAUTEN_FUNCTION Outcome<Clamp> try_torque_for(const ClampJob& job) {
+  const double wanted = job.clamp_load.si;
+  if (wanted != 0)
+    if (const auto error = detail::range_error("clamp_load", wanted, Dim::force, {0, 1e7, true})) return *error;
+  return detail::answer(job, false, [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
+    const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
+    if (!bolt) return bolt.error();
+    if (wanted != 0) {
+      const double setting = detail::plain_setting(*bolt, wanted, c.lost);
+      if (detail::something_is_left(setting, c)) return setting;
+      return detail::nothing_left("clamp_load", "the torque for it", setting, c);
+    }
+    const detail::BoltChance chance(*bolt, c.lost);
+    const detail::Suggestion suggestion = detail::suggestion_of(job, *bolt, chance, c);
+    if (detail::is_given(suggestion.setting)) return suggestion.setting;
+    if (detail::is_given(job.share) && !detail::something_is_left(suggestion.target, c))
+      return detail::nothing_left("share", "the torque for it", suggestion.target, c);
+    const std::string lost = job.prevailing_torque.si > 0 ? "prevailing_torque" : "shank_torque";
+    return Error(lost.c_str(),
+                 (lost + " leaves no room between a slack bolt and one that yields, so that no torque can be " +
+                  "suggested; take another locking element or a stronger bolt")
+                     .c_str());
+  });
+}
+
+TAUTEN_FUNCTION Clamp torque_for(const ClampJob& job) { return try_torque_for(job).value(); }
+
+}  // namespace tauten

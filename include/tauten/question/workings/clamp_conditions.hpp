@@ -1,0 +1,93 @@
+// What holds for every fastener that a job may mean: friction bands, wrench, and torque that is lost on the way.
+#pragma once
+
+#include <cstdio>
+#include <optional>
+
+#include "tauten/base/interval.hpp"
+#include "tauten/base/plain_number.hpp"
+#include "tauten/base/unit_text.hpp"
+#include "tauten/friction/condition.hpp"
+#include "tauten/question/clamp_answer.hpp"
+
+namespace tauten::detail {
+
+/// \return false for `absent`
+inline bool is_given(double x) { return x == x; }
+
+/// What holds for every candidate of a job.
+struct Conditions {
+  ThreadCondition thread;
+  ThreadCondition face;
+  Band<double> mu_G;
+  Band<double> mu_K;
+  bool thread_measured = false;     ///< mu_G does not come from `thread`
+  bool face_measured = false;       ///< mu_K does not come from `face`
+  double stated_accuracy = absent;  ///< of the wrench
+  double lost = 0;                  ///< torque that reaches neither thread nor bearing face
+
+  /// Nobody knows what is on thread or face, and its friction was not measured.
+  bool friction_unknown() const {
+    return (thread.key == "unknown" && !thread_measured) || (face.key == "unknown" && !face_measured);
+  }
+
+  /// Relative accuracy of the wrench at a setting. ISO 6789-1:2017, permissible deviation of types I A to C and II A to
+  /// C: from memory.
+  double accuracy_at(double setting) const {
+    return is_given(stated_accuracy) ? stated_accuracy : setting <= 10 ? 0.06 : 0.04;
+  }
+};
+
+/// \return the error that a value lies outside its range, or nothing
+inline std::optional<Error> range_error(const char* argument, double si, Dim dimension, Interval range) {
+  if (range.contains(si)) return std::nullopt;
+  const DimensionText unit = describe(dimension);
+  const std::string named = *unit.shop_unit == '\0' ? "" : std::string(" ") + unit.shop_unit;
+  char text[300];
+  const auto shop = [&](double x) { return PlainNumber(x / unit.shop_unit_in_si); };
+  std::snprintf(text, sizeof text, "%s is %s%s, but must be %s %s and at most %s%s; write it like %s", argument,
+                shop(si).c_str(), named.c_str(), range.excludes_low ? "above" : "at least", shop(range.low).c_str(),
+                shop(range.high).c_str(), named.c_str(), example_of(argument, dimension));
+  return Error(argument, text);
+}
+
+/// \return the error that a band does not rise, or nothing
+inline std::optional<Error> order_error(const char* argument, const Band<double>& band) {
+  constexpr Interval range{0, 2, true};
+  if (range.contains(band.low) && range.contains(band.high) && band.low <= band.nominal && band.nominal <= band.high)
+    return std::nullopt;
+  char text[300];
+  std::snprintf(text, sizeof text,
+                "%s is %s, %s, %s, but must rise from low over nominal to high, above 0 and at most 2, such as 0.08, "
+                "0.12, 0.16",
+                argument, PlainNumber(band.low, 4).c_str(), PlainNumber(band.nominal, 4).c_str(),
+                PlainNumber(band.high, 4).c_str());
+  return Error(argument, text);
+}
+
+inline Outcome<Conditions> conditions_of(const ClampJob& job) {
+  const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
+  if (!on_thread) return on_thread.error();
+  const Outcome<ThreadCondition> on_face =
+      job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
+  if (!on_face) return on_face.error();
+  Conditions c{*on_thread,
+               *on_face,
+               job.thread_friction.value_or(on_thread->thread_friction),
+               job.bearing_friction.value_or(on_face->bearing_friction),
+               job.thread_friction.has_value(),
+               job.bearing_friction.has_value(),
+               job.wrench_accuracy};
+  if (const auto error = order_error("thread_friction", c.mu_G)) return *error;
+  if (const auto error = order_error("bearing_friction", c.mu_K)) return *error;
+  if (is_given(c.stated_accuracy))
+    if (const auto error = range_error("wrench_accuracy", c.stated_accuracy, Dim::number, within(0, 0.5)))
+      return *error;
+  for (const auto& [name, value] :
+       {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
+    if (const auto error = range_error(name, value, Dim::torque, within(0, 1e5))) return *error;
+  c.lost = job.prevailing_torque.si + job.shank_torque.si;
+  return c;
+}
+
+}  // namespace tauten::detail

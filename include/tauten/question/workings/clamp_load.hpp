@@ -1,0 +1,133 @@
+// The clamp load that one fastener gets from one wrench setting: worst cases of friction and wrench, and what its chances
+// depend on.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+
+#include "tauten/part/rated_load.hpp"
+#include "tauten/question/clamp_answer.hpp"
+#include "tauten/tightening/chance.hpp"
+#include "tauten/tightening/effective_torque.hpp"
+#include "tauten/tightening/screw_torque.hpp"
+#include "tauten/tightening/stress.hpp"
+
+namespace tauten {
+
+/// A share of yield that tightening may use at the worst corner of the band: the typical 90 % of VDI 2230.
+inline constexpr double usable_yield_share = 0.9;
+/// Below this share of the proof load a clamp load counts as slack: half. Common practice, no source.
+inline constexpr double useful_proof_share = 0.5;
+/// The share of the proof load that is aimed at; three quarters suit joints that are taken apart again (Shigley,
+/// eq. (8-31)).
+inline constexpr double default_proof_share = 0.75;
+
+namespace detail {
+
+/// A fastener with all that its clamp load depends on, plain SI.
+struct ClampBolt {
+  Thread thread;
+  PropertyClass strength;
+  double proof_load;
+  Band<double> mu_G;
+  Band<double> mu_K;
+  Band<double> D_Km;  ///< of the face that slides, at low, nominal and high friction
+  Torsion torsion;
+  double prevailing;      ///< torque of a locking element, which the shank carries beside the thread torque
+  double d_s;             ///< of the weakest section: the stress diameter, or that of a reduced shank
+  bool one_draw = false;  ///< thread and faces bear one condition, so that they rub much or little together
+
+  double d_2() const { return thread.pitch_diameter().si; }
+  double P() const { return thread.pitch.si; }
+
+  double preload(double torque, double mu_g, double mu_k, double bearing) const {
+    return preload_from_torque_exact.si(torque, P(), d_2(), mu_g, mu_k, bearing);
+  }
+  /// Stress while the wrench turns, at a preload, over a strength.
+  double utilisation(double load, double mu_g, double limit, Torsion how) const {
+    const double twist = ShankTorsion::eval(thread_torque_exact.si(load, P(), d_2(), mu_g), prevailing);
+    return how == Torsion::plastic ? yield_utilisation.si(load, twist, d_s, limit)
+                                   : yield_utilisation_elastic.si(load, twist, d_s, limit);
+  }
+};
+
+/// Stress over a strength at the best, nominal and worst corner of friction and torque. Bearing friction only takes
+/// away; thread friction works both ways, it takes tension and adds torsion, so that both its ends are looked at. The
+/// stress has no maximum between them, so `high` is exact. It may have a minimum there, where the faces rub much: `low`
+/// is then an end of the band and lies up to 4 % above the very least with the bands of the table.
+inline Band<double> utilisation_band(const ClampBolt& bolt, const Band<double>& torque, double limit, Torsion how) {
+  const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
+    return bolt.utilisation(bolt.preload(effective, mu_g, mu_k, bearing), mu_g, limit, how);
+  };
+  const auto best = [&](double mu_g) { return at(torque.low, mu_g, bolt.mu_K.high, bolt.D_Km.high); };
+  const auto worst = [&](double mu_g) { return at(torque.high, mu_g, bolt.mu_K.low, bolt.D_Km.low); };
+  return {std::min(best(bolt.mu_G.low), best(bolt.mu_G.high)),
+          at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal),
+          std::max(worst(bolt.mu_G.low), worst(bolt.mu_G.high))};
+}
+
+/// Torque that reaches thread and bearing face: the setting with the wrench's band, less what is lost before.
+inline Band<double> effective_band(double setting, double accuracy, double lost) {
+  const auto at = [&](double deviation) { return EffectiveTorque::eval(setting, deviation, lost, 0.0); };
+  return {at(-accuracy), at(0), at(accuracy)};
+}
+
+/// Band of the preload of a bolt that bears it.
+inline Band<Force> load_band(const ClampBolt& bolt, const Band<double>& torque) {
+  const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
+    return Force(bolt.preload(effective, mu_g, mu_k, bearing));
+  };
+  return {at(torque.low, bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high),
+          at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal),
+          at(torque.high, bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low)};
+}
+
+/// Stress over the tensile strength, with the section fully plastic whatever the choice for yield: from 1 on at the worst
+/// corner the bolt may twist off.
+inline Band<double> tensile_band(const ClampBolt& bolt, const Band<double>& torque) {
+  return utilisation_band(bolt, torque, bolt.strength.tensile_strength.si, Torsion::plastic);
+}
+
+/// What the chances of this bolt depend on.
+/// \param lost  torque that does not stretch the bolt
+inline TighteningOdds odds_of(const ClampBolt& bolt, double lost) {
+  const auto face = [&](double Band<double>::* at) { return BearingTorque::eval(1.0, bolt.mu_K.*at, bolt.D_Km.*at); };
+  return {bolt.P(),
+          bolt.d_2(),
+          bolt.d_s,
+          bolt.prevailing,
+          lost,
+          {bolt.mu_G},
+          {{face(&Band<double>::low), face(&Band<double>::nominal), face(&Band<double>::high)}},
+          bolt.one_draw};
+}
+
+/// The wrench setting for a clamp load at nominal friction.
+inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
+  return tightening_torque_exact.si(load, bolt.P(), bolt.d_2(), bolt.mu_G.nominal, bolt.mu_K.nominal,
+                                    bolt.D_Km.nominal) +
+         lost;
+}
+
+/// The greatest wrench setting, at most `most`, whose worst case just yields.
+/// \param accuracy  of the wrench
+inline double setting_at_worst_yield(const ClampBolt& bolt, double most, double accuracy, double lost) {
+  const auto worst = [&](double setting) {
+    return utilisation_band(bolt, effective_band(setting, accuracy, lost), bolt.strength.yield_strength.si,
+                            bolt.torsion)
+        .high;
+  };
+  if (!(worst(most) > 1)) return most;
+  // The worst case grows with the setting; a prevailing torque twists the bolt from the start, so halve the interval.
+  double low = lost / (1 + accuracy);
+  double high = most;
+  for (int i = 0; i < 100 && high > low * (1 + 1e-15); ++i) {
+    const double middle = (low + high) / 2;
+    (worst(middle) > 1 ? high : low) = middle;
+  }
+  return low;
+}
+
+}  // namespace detail
+
+}  // namespace tauten

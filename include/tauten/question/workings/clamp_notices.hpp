@@ -1,0 +1,155 @@
+// What a clamp answer says beside its figures: the answer in one line, and its warnings.
+#pragma once
+
+#include <array>
+#include <cmath>
+
+#include "tauten/base/number_text.hpp"
+#include "tauten/question/workings/clamp_bolt.hpp"
+#include "tauten/question/workings/clamp_suspects.hpp"
+#include "tauten/question/workings/clamp_verdict.hpp"
+
+namespace tauten::detail {
+
+/// A suggested torque as it is set, in N.m.
+inline std::string settable_text(Torque torque) { return tauten::settable_text(torque.shop()); }
+
+/// "48 to 77 kN"; whole kN from 10 kN on, for a band is no more certain than that.
+inline std::string rough_load_text(Force load) { return rough_text(load.shop()); }
+
+/// Quantities in the sentences of an answer, in the units of a workshop. A page has others that go by the same names.
+struct ShopUnits {
+  std::string settable(Torque q) const { return settable_text(q) + " N.m"; }
+  std::string typed(Torque q) const { return number_text(q.shop()) + " N.m"; }
+  std::string text(Torque q) const { return number_text(q.shop(), 3) + " N.m"; }
+  std::string rough(Force q) const { return rough_load_text(q) + " kN"; }
+  std::string rough_range(const Band<Force>& band) const {
+    return rough_load_text(band.low) + " to " + rough_load_text(band.high) + " kN";
+  }
+};
+
+inline std::string condition_text(const Conditions& c) {
+  if (c.thread_measured && c.face_measured) return "friction measured";
+  const auto name = [](const ThreadCondition& on, bool measured) {
+    return measured ? "measured" : on.key == "unknown" ? std::string("friction unknown") : on.key;
+  };
+  const std::string on_thread = name(c.thread, c.thread_measured);
+  const std::string on_face = name(c.face, c.face_measured);
+  return on_thread == on_face ? on_thread : "thread " + on_thread + ", face " + on_face;
+}
+
+/// What to make of a verdict, in a few words: "Within limits; up to 173 N.m is possible."
+template <class Units = ShopUnits>
+std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& units = {}) {
+  std::string text = c.verdict;
+  text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  const bool any = is_given(c.suggested_torque.si);
+  const std::string suggested = any ? units.settable(c.suggested_torque) : "";
+  // Half a per cent: what three figures can show.
+  const bool below = any && c.torque.si < c.suggested_torque.si * 0.995;
+  const bool above = any && c.torque.si > c.suggested_torque.si * 1.005;
+  if (c.verdict == "within limits") return text + (below ? "; up to " + suggested + " is possible." : ".");
+  const bool breaks = c.verdict == "breaks" || c.verdict == "may break";
+  const double chance = breaks ? c.chance_of_breaking : c.chance_of_yield;
+  if (c.verdict == "may be slack" || c.verdict == "slack") {
+    // Without knowing the friction more torque is no advice: on paste it may break the bolt.
+    text += below && !unknown ? "; up to " + suggested + " is possible." : ".";
+  } else {
+    if (chance >= accepted_chance_of_yield && chance <= 0.99) text += " (" + chance_text(chance) + ")";
+    text += above ? "; set " + suggested + " instead." : ".";
+  }
+  if (unknown) text += " Find out what is on the threads.";
+  return text;
+}
+
+/// The answer in one line.
+template <class Units = ShopUnits>
+std::string summary_of(const ClampCandidate& c, const Conditions& conditions, const Units& units = {}) {
+  std::string text = c.thread +
+                     (c.class_assumed ? ", class " + c.property_class + " assumed" : " " + c.property_class) + ", " +
+                     condition_text(conditions) + ", " +
+                     (c.torque.si == c.suggested_torque.si ? units.settable(c.torque) : units.typed(c.torque)) + ": ";
+  if (is_given(c.clamp_load.nominal.si))
+    text += "clamp load " + units.rough(c.clamp_load.nominal) + " (" + units.rough_range(c.clamp_load) +
+            " in 19 of 20 cases" + (c.verdict == "may break" ? ", if it holds" : "") + "). ";
+  else
+    text += "no clamp load. ";
+  return text + verdict_advice(c, conditions.friction_unknown(), units);
+}
+
+/// What is to be said of a fastener whatever the torque.
+/// \param at_target  chance of yielding at the target torque
+inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandidate& c, const Suspect& s,
+                                 const ClampBolt& bolt, const ClampJob& job, double at_target) {
+  add_bolt_notices(notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, job.condition);
+  if (!is_given(c.suggested_torque.si)) {
+    notices.push_back({"no_suggested_torque",
+                       "No torque can be suggested: prevailing and shank torque leave no room between a slack bolt and "
+                       "one that yields.",
+                       false});
+    return;
+  }
+  const std::string share = number_text(100 * (is_given(job.share) ? job.share : default_proof_share), 3);
+  const std::string target =
+      share + " % of the proof load needs " + settable_text(c.target_torque) + " N.m at nominal friction";
+  if (c.suggested_limit == "chance of yield")
+    notices.push_back({"held_back",
+                       target + ", where the chance of yielding is " + chance_text(at_target) +
+                           "; the suggested torque is held back to 1 in 100.",
+                       false});
+  if (c.suggested_limit == "worst case")
+    notices.push_back({"held_back",
+                       target + "; as friction is unknown, the suggested torque is held back to where the worst case "
+                                "just yields. Threads with paste or wax need less still.",
+                       false});
+}
+
+/// The warnings that depend on the torque, in their order: a correction for the specified condition, a class that the
+/// torque suggests, and the one that goes with the verdict. nullptr for those that there are not.
+inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool torque_given) {
+  const bool corrected = c.corrected_torque && std::fabs(c.corrected_torque->si / c.torque.si - 1) >= 0.02;
+  const bool suggests = c.class_assumed && torque_given && c.chance_of_yield > accepted_chance_of_yield;
+  const char* of_verdict = nullptr;
+  if (c.chance_of_breaking > accepted_chance)
+    of_verdict = "may_break";
+  else if (c.chance_of_yield >= 0.5)
+    of_verdict = "stretched";
+  else if (c.verdict == "may yield")
+    of_verdict = "may_have_yielded";
+  else if (c.verdict == "may be slack" || c.verdict == "slack")
+    of_verdict = "may_be_slack";
+  return {corrected ? "corrected_torque" : nullptr, suggests ? "torque_suggests_class" : nullptr, of_verdict};
+}
+
+/// \param code  one of `torque_codes`
+template <class Units = ShopUnits>
+std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job, const Units& units = {}) {
+  if (code == "corrected_torque") {
+    const std::string other = units.text(*c.corrected_torque);
+    if (!(job.torque.si > 0)) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
+    std::string text =
+        "The torque is for '" + job.specified_condition + "': for the same clamp load set " + other + " here.";
+    if (c.corrected_torque->si > c.suggested_torque.si)
+      text += " The suggested torque, " + units.settable(c.suggested_torque) + ", is lower.";
+    return text;
+  }
+  if (code == "torque_suggests_class") {
+    const std::string start = units.typed(c.torque) + " on " + c.thread;
+    if (c.least_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
+    return start + " suggests class " + c.least_class + " or above: look for the mark before you tighten.";
+  }
+  if (code == "may_break")
+    return "The bolt may break while it is tightened, and parts may fly along its axis: do not use this torque. "
+           "Replace "
+           "every bolt that was tightened to it.";
+  if (code == "stretched")
+    return "A bolt tightened to this torque is likely to have yielded: do not use it again. Use this torque only if "
+           "the maker specifies yield tightening, and then with a new bolt each time.";
+  if (code == "may_have_yielded")
+    return "A bolt that was tightened to this torque may have yielded: compare its length with that of a new one, and "
+           "replace it if it is longer.";
+  return std::string("The clamp load may be as low as ") + PlainNumber::fixed(100 * c.proof_share.low, 0).c_str() +
+         " % of the proof load; better known friction narrows the band.";
+}
+
+}  // namespace tauten::detail
