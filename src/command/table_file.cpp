@@ -444,8 +444,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
          "verdict,suggested_torque");
-  verb.add_flag("--shop", options->shop, "Figures in kN, N.m, mm and the like, six digits, the unit in the column name")
-      ->needs(options->option);
+  verb.add_flag("--shop", options->shop, "Figures in shop units, named like clamp_load_low_kN")->needs(options->option);
   beside(verb.add_option("--from-row", options->from_row, "Resume at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
          "1");
