@@ -475,7 +475,6 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
     }
   }();
   program.complaints += unread_note(layout, names);
-  program.complaints += "tauten: " + standing_cautions_line() + "\n";
   Target target(options.output, header_of(layout, names), options.from_row, options.file);
   const StopSignal signal;
   source.skip_to(options.from_row);
@@ -493,6 +492,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   const bool nothing_left = target.holds_rows() && source.row() == options.from_row;
   if (all.rows == 0 && !nothing_left) refuse_table(options.file, fmt::format("has no row {}", options.from_row));
   target.finish();
+  program.complaints += "tauten: " + standing_cautions_line() + "\n";
   if (all.failed == 0) return;
   program.code = some_joints_failed;
   program.complaints +=
