@@ -132,7 +132,7 @@ def test_wrong_rows_have_their_error_in_a_column():
         assert words in row["error"]
         assert bool(row["verdict"]) != bool(row["error"])
     assert said_beside(done) == (f"tauten: 6 of 7 rows have no answer; the column error gives the reason, first in row 1: "
-                                    f"{rows[0]['error']}\n")
+                                 f"{rows[0]['error']}\n")
 
 
 def test_byte_order_mark_crlf_blank_lines_and_no_last_line_break():
@@ -263,7 +263,8 @@ def test_progress_is_for_terminals_only(tmp_path):
             break
         seen += read
     assert feeding.wait() == 0
-    assert b" rows" in seen and seen.endswith(b"\r\x1b[K")
+    progress, cautions, _ = seen.partition(b"tauten: Always: ")
+    assert b" rows" in progress and progress.endswith(b"\r\x1b[K") and cautions
 
 
 def until(true):
