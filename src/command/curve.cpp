@@ -45,7 +45,7 @@ void add_curve(Program& program) {
   auto csv = std::make_shared<bool>(false);
   verb->add_flag("--csv", *csv, "Answer in comma-separated values, all numbers in SI");
   auto shop = std::make_shared<bool>(false);
-  verb->add_flag("--shop", *shop, "With --csv: figures in kN, N.m, mm and the like, six digits")->needs("--csv");
+  verb->add_flag("--shop", *shop, "Of --csv: figures in shop units, named like preload_kN")->needs("--csv");
   verb->callback([&program, words, page, csv, shop] {
     if (*csv && program.json) throw Error("csv", "csv and json exclude each other; leave one of them out");
     const CurveAnswer answer = shared::try_curve(words->said).value();

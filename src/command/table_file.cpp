@@ -444,8 +444,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
          "verdict,suggested_torque");
-  verb.add_flag("--shop", options->shop, "Figures in kN, N.m, mm and the like, six digits, the unit in the column name")
-      ->needs(options->option);
+  verb.add_flag("--shop", options->shop, "Figures in shop units, named like clamp_load_low_kN")->needs(options->option);
   beside(verb.add_option("--from-row", options->from_row, "Resume at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
          "1");
@@ -476,7 +475,6 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
     }
   }();
   program.complaints += unread_note(layout, names);
-  program.complaints += "tauten: " + standing_cautions_line() + "\n";
   Target target(options.output, header_of(layout, names), options.from_row, options.file);
   const StopSignal signal;
   source.skip_to(options.from_row);
@@ -494,6 +492,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   const bool nothing_left = target.holds_rows() && source.row() == options.from_row;
   if (all.rows == 0 && !nothing_left) refuse_table(options.file, fmt::format("has no row {}", options.from_row));
   target.finish();
+  program.complaints += "tauten: " + standing_cautions_line() + "\n";
   if (all.failed == 0) return;
   program.code = some_joints_failed;
   program.complaints +=

@@ -266,7 +266,7 @@ SHOP = {"kN": 1e3, "N.m": 1, "mm": 1e-3, "deg": math.pi / 180, "MPa": 1e6, "um/k
 
 
 @pytest.mark.parametrize("words", [
-    ["clamp", "--columns", "thread,torque,clamp_load,proof_share,chance_of_yield,verdict,candidates"],
+    ["clamp", "--columns", "thread,torque,clamp_load_low,worst_case_high,socket,nut_factor_low,chance_of_yield,verdict,candidates"],
     ["turn", "--grip", "55mm", "--angle", "60deg", "--columns",
      "angle,clamp_load_nominal,joint_bolt_resilience,lasting_stretch_high,torque_low,verdict,may_neck"],
 ])

@@ -61,15 +61,17 @@ inline std::string drive_gives_title(const FreeJob& job) {
 }
 
 /// "72 % come free by then, below 0.1 % shear, 28 % do not move"
-inline std::string ends_text(const FreeJob& job, const Chances& c) {
+/// \param harm_first  what breaks leads, where so much torque is no advice
+inline std::string ends_text(const FreeJob& job, const Chances& c, bool harm_first) {
   const auto share = [](double chance) {
     return (chance < 1e-3 ? "below 0.1" : percent_cell(chance)) + std::string(" % ");
   };
-  std::string text = share(c.free) + "come free by then, " + share(c.shear) + "shear, ";
+  const std::string then = " by then, ", free = share(c.free) + "come free", shear = share(c.shear) + "shear";
+  std::string text = harm_first ? shear + then : free + then + shear + ", ";
   if (c.round >= 1e-3)
     text += share(c.round) + (job.drive == DriveFit::hexalobular ? "strip the recess, " : "round off the corners, ");
   if (c.tool >= 1e-3) text += share(c.tool) + "break the tool, ";
-  return text + share(c.not_moving) + "do not move";
+  return text + (harm_first ? free + ", " : "") + share(c.not_moving) + "do not move.";
 }
 
 inline std::string free_headline(const FreeJob& job, const Free& answer, const PageUnits& units) {
@@ -85,13 +87,12 @@ inline std::string free_headline(const FreeJob& job, const Free& answer, const P
                              stop_reason(job, answer.stop_limit, PageUnits::percent(job.shear_risk)) + ".");
   if (held && !(answer.stop_at > *job.held))
     return what + "do not pull it further as it is; it has held " + units.typed(*job.held) + ".";
-  const std::string ends =
-      (held ? "having held " + units.typed(*job.held) + ", " : std::string()) + ends_text(job, answer.chances) + ".";
-  if (job.limit && *job.limit < answer.stop_at)
-    return what + "stop at " + units.typed(*job.limit) + ", your limit; " + ends;
-  if (job.limit && *job.limit > answer.stop_at)
-    return what + "stop at " + stop + ". Do not go to your limit, " + units.typed(*job.limit) + ": " + ends;
-  return what + "stop at " + stop + "; " + ends;
+  const bool too_high = job.limit && *job.limit > answer.stop_at;
+  const std::string ends = (held ? "having held " + units.typed(*job.held) + ", " : std::string()) +
+                           ends_text(job, answer.chances, too_high);
+  if (too_high) return what + "stop at " + stop + ". Do not go to your limit, " + units.typed(*job.limit) + ": " + ends;
+  const bool limited = job.limit && *job.limit < answer.stop_at;
+  return what + "stop at " + (limited ? units.typed(*job.limit) + ", your limit; " : stop + "; ") + ends;
 }
 
 inline PageTable plan_table(const FreeJob& job, const Free& answer, const PageUnits& units) {

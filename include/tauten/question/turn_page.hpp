@@ -1,6 +1,7 @@
 // The page of a turn by angle: setting and angle, what clamp load they leave, and whether bolt, thread and joint bear it.
 #pragma once
 
+#include "tauten/base/chance_text.hpp"
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"

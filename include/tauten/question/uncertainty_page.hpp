@@ -31,6 +31,12 @@ namespace detail {
 /// Digits of a mean; those of an uncertainty are the digits of a page.
 inline constexpr int mean_digits = 4;
 
+/// A value in the one unit of its column.
+inline std::string even_text(double si, Dim dimension, const PageUnits& units, int digits = page_digits) {
+  const std::string unit = units.unit(dimension);
+  return number_text(si / units.one(dimension), digits) + (unit.empty() ? "" : " " + unit);
+}
+
 inline PageTable budget_table(const Budget& budget, const PageUnits& units) {
   const Dim out = dimension_of_unit(budget.unit);
   PageTable table{"What makes " + budget.output + " uncertain",
@@ -47,29 +53,31 @@ inline PageTable budget_table(const Budget& budget, const PageUnits& units) {
     const Dim in = dimension_of_unit(c.unit);
     const double one = units.one(in);
     const std::string unit = units.unit(in);
-    table.rows.push_back({c.name, units.text(c.estimate, in, mean_digits), units.text(c.standard_uncertainty, in),
-                          units.text(c.sensitivity * one, out) + " for 1" + (unit.empty() ? "" : " " + unit),
-                          units.text(c.contribution, out), number_text(std::round(100 * c.share) + 0.0, 3)});
+    table.rows.push_back({c.name, even_text(c.estimate, in, units, mean_digits),
+                          even_text(c.standard_uncertainty, in, units),
+                          even_text(c.sensitivity * one, out, units) + " for 1" + (unit.empty() ? "" : " " + unit),
+                          even_text(c.contribution, out, units), number_text(std::round(100 * c.share) + 0.0, 3)});
   }
   return table;
 }
 
 inline std::string budget_text(const Budget& budget, const PageUnits& units) {
   const Dim d = dimension_of_unit(budget.unit);
-  return units.text(budget.value, d, mean_digits) + ", standard uncertainty " +
-         units.text(budget.standard_uncertainty, d);
+  return even_text(budget.value, d, units, mean_digits) + ", standard uncertainty " +
+         even_text(budget.standard_uncertainty, d, units);
 }
 
 inline std::string run_headline(const MonteCarlo& run, Dim d, const PageUnits& units) {
-  const auto text = [&](double si) { return units.text(si, d, mean_digits); };
-  return run.output + ": " + text(run.mean) + " with standard uncertainty " + units.text(run.standard_uncertainty, d) +
-         "; " + PageUnits::percent(run.coverage, mean_digits) + " of the trials lie between " +
-         text(run.symmetric.low) + " and " + text(run.symmetric.high) + (run.stopped ? ", as far as it was run." : ".");
+  const auto text = [&](double si) { return even_text(si, d, units, mean_digits); };
+  return run.output + ": " + text(run.mean) + " with standard uncertainty " +
+         even_text(run.standard_uncertainty, d, units) + "; " + PageUnits::percent(run.coverage, mean_digits) +
+         " of the trials lie between " + text(run.symmetric.low) + " and " + text(run.symmetric.high) +
+         (run.stopped ? ", as far as it was run." : ".");
 }
 
 /// \param budget  nullptr if there is none to compare with
 inline PageTable run_table(const MonteCarlo& run, const Budget* budget, Dim d, const PageUnits& units) {
-  const auto text = [&](double si, int digits = mean_digits) { return units.text(si, d, digits); };
+  const auto text = [&](double si, int digits = mean_digits) { return even_text(si, d, units, digits); };
   const std::string covered = PageUnits::percent(run.coverage, mean_digits);
   PageTable table{run.output,
                   {{""}, {""}},
