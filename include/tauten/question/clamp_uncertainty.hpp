@@ -1,7 +1,7 @@
 // How certain the clamp load of a torque is: its distribution, the chance to yield, and which input brings how much.
 #pragma once
 
-#include "tauten/question/clamp.hpp"
+#include "tauten/question/workings/clamp_candidate.hpp"
 #include "tauten/question/workings/capacity.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"

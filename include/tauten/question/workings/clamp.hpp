@@ -1,203 +1,12 @@
-// The main question: what clamp load does this torque leave, and its inverse. From socket, torque and thread condition
-// to verdict.
+// The answers to the main question: what clamp load does this torque leave, and its inverse.
 #pragma once
 
-#include <algorithm>
-
-#include "tauten/base/number_text.hpp"
-#include "tauten/question/workings/clamp_derivation.hpp"
-#include "tauten/question/workings/clamp_notices.hpp"
-#include "tauten/question/workings/clamp_steps.hpp"
+#include "tauten/base/mode.hpp"
+#include "tauten/question/workings/clamp_candidate.hpp"
 
 namespace tauten {
 
-namespace detail {
-
-inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : default_proof_share; }
-
-inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
-  return bolt_of(job, s.thread, s.bearing_diameter, c);
-}
-
-/// Writes down what changes with the torque but for words: loads, chances, shares and verdict.
-inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const BoltChance& chance, const Conditions& c,
-                        double setting, WantedFigures wanted = {}) {
-  put_chances(out, bolt, chance, {setting, c.accuracy_at(setting)}, c.lost, wanted);
-  out.verdict = verdict_of(out, c.friction_unknown());
-}
-
-/// The lowest class of ISO 898-1 that stands the torque; "" if none does.
-inline const char* least_class(const ClampBolt& bolt, const BoltChance& chance, const Conditions& c, double setting) {
-  const WrenchSpread wrench{setting, c.accuracy_at(setting)};
-  const Band<double> torque = effective_band(setting, wrench.accuracy, c.lost);
-  for (const char* name : {"4.6", "5.6", "4.8", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"}) {
-    const Outcome<PropertyClass> other = try_property_class(name, bolt.thread.diameter);
-    if (!other) continue;
-    const double yield = other->yield_strength.si;
-    if (c.friction_unknown() ? utilisation_band(bolt, torque, yield, bolt.torsion).high <= 1
-                             : chance.of_yield(wrench, yield) <= accepted_chance_of_yield)
-      return name;
-  }
-  return "";
-}
-
-inline Suggestion suggestion_of(const ClampJob& job, const ClampBolt& bolt, const BoltChance& chance,
-                                const Conditions& c) {
-  return suggestion_of(
-      bolt, chance, share_of(job) * bolt.proof_load, [&](double setting) { return c.accuracy_at(setting); }, c.lost,
-      c.friction_unknown());
-}
-
-/// The same fastener at the same setting with what is likely to be on its threads, for whoever does not know it.
-inline std::vector<ConditionCase> cases_of(const ClampJob& job, const Suspect& s, const ClampBolt& bolt,
-                                           double setting) {
-  std::vector<ConditionCase> out;
-  const bool stainless = bolt.strength.stainless;
-  for (const char* condition : {stainless ? "stainless" : "dry", stainless ? "stainless-oiled" : "oiled",
-                                stainless ? "stainless-paste" : "moly-paste"}) {
-    ClampJob known = job;
-    if (known.condition == "unknown") known.condition = condition;
-    if (known.face_condition == "unknown") known.face_condition = condition;
-    const Outcome<Conditions> c = conditions_of(known);
-    const Outcome<ClampBolt> made = c ? bolt_of(known, s, *c) : Outcome<ClampBolt>(c.error());
-    if (!made) continue;
-    const BoltChance chance(*made, c->lost);
-    ClampCandidate there;
-    put_figures(there, *made, chance, *c, setting, {true, false});
-    out.push_back({condition, there.clamp_load, there.chance_of_yield, there.chance_of_breaking,
-                   Torque(suggestion_of(known, *made, chance, *c).setting), there.verdict});
-  }
-  return out;
-}
-
-/// Torque here over torque under the specified condition, for the same clamp load at nominal friction; `absent` if no
-/// condition is specified.
-inline double condition_ratio(const ClampJob& job, const Suspect& s, const ClampBolt& bolt) {
-  if (job.specified_condition.empty()) return absent;
-  ClampJob meant = job;
-  meant.condition = job.specified_condition;
-  meant.face_condition = "";
-  meant.thread_friction.reset(), meant.bearing_friction.reset();
-  const Outcome<Conditions> c = conditions_of(meant);
-  const Outcome<ClampBolt> there = c ? bolt_of(meant, s, *c) : Outcome<ClampBolt>(c.error());
-  return there ? plain_setting(bolt, 1, 0) / plain_setting(*there, 1, 0) : absent;
-}
-
-/// \param ratio  of `condition_ratio`, or its inverse to go the other way
-inline std::optional<Torque> corrected_setting(double setting, double lost, double ratio) {
-  if (!is_given(ratio)) return std::nullopt;
-  return Torque((setting - lost) * ratio + lost);
-}
-
-/// Everything about one fastener at one wrench setting.
-inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
-                                            double setting) {
-  const Outcome<ClampBolt> made = bolt_of(job, s, c);
-  if (!made) return made.error();
-  const ClampBolt& bolt = *made;
-  const BoltChance chance(bolt, c.lost);
-
-  ClampCandidate out;
-  out.thread = s.thread.name();
-  out.head = s.heads;
-  out.look = s.look;
-  out.commonness = s.commonness;
-  out.socket = s.socket;
-  out.property_class = bolt.strength.name;
-  out.class_assumed = job.property_class.empty();
-  out.torque = Torque(setting);
-  out.wrench_accuracy = c.accuracy_at(setting);
-  out.proof_load = Force(bolt.proof_load);
-  const auto factor = [&](double mu_g, double mu_k, double bearing) {
-    return nut_factor_exact.si(s.thread.diameter.si, bolt.P(), bolt.d_2(), mu_g, mu_k, bearing);
-  };
-  out.nut_factor.low = factor(bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
-  out.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
-  out.nut_factor.nominal = factor(bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-  put_figures(out, bolt, chance, c, setting);
-  const Suggestion suggestion = suggestion_of(job, bolt, chance, c);
-  out.suggested_torque = Torque(suggestion.setting);
-  out.suggested_limit = suggestion.limit;
-  out.target_torque = Torque(suggestion.target);
-  ClampCandidate there;
-  if (is_given(suggestion.setting)) put_figures(there, bolt, chance, c, suggestion.setting, {true, false});
-  out.suggested_clamp_load = is_given(suggestion.setting) ? there.clamp_load : absent_force();
-  out.least_class = least_class(bolt, chance, c, setting);
-  out.meaning = meaning_of(out);
-  out.summary = summary_of(out, c);
-  if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
-  const double ratio = condition_ratio(job, s, bolt);
-  out.corrected_torque = corrected_setting(setting, c.lost, job.torque.si > 0 ? ratio : 1 / ratio);
-  const double at_target = chance.of_yield({suggestion.target, c.accuracy_at(suggestion.target)});
-  add_fastener_notices(out.notices, out, s, bolt, job, at_target);
-  for (const char* code : torque_codes(out, job.torque.si > 0))
-    if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
-  // Without a torque in the job the setting was worked out for a load.
-  const double wanted = job.torque.si > 0       ? 0
-                        : job.clamp_load.si > 0 ? job.clamp_load.si
-                                                : share_of(job) * bolt.proof_load;
-  out.given = clamp_given(job, s, c, bolt, setting, wanted);
-  ClampSteps steps(job, s, c, bolt);
-  if (wanted > 0) steps.wish(wanted, setting, out.suggested_limit);
-  out.steps = std::move(steps).corners(setting);
-  return out;
-}
-
-/// \return true if even a weak wrench at this setting stretches the bolt
-inline bool something_is_left(double setting, const Conditions& c) {
-  return effective_band(setting, c.accuracy_at(setting), c.lost).low > 0;
-}
-
-/// The error for a setting that may stretch nothing.
-/// \param what  how the setting is called
-inline Error nothing_left(const char* argument, const char* what, double setting, const Conditions& c) {
-  const std::string start = std::string(what) == argument ? "" : std::string(argument) + " is too small: ";
-  const double accuracy = c.accuracy_at(setting);
-  const std::string text = start + what + " is " + number_text(setting) + " N.m, which a wrench good to " +
-                           number_text(100 * accuracy, 3) + " % may leave at " +
-                           number_text(effective_band(setting, accuracy, 0).low) +
-                           " N.m, but prevailing and shank torque take " + number_text(c.lost) +
-                           " N.m; it may be that nothing is left to stretch the bolt";
-  return {argument, text.c_str()};
-}
-
-/// Common part of both questions: `setting(suspect, conditions)` gives the wrench setting of a candidate.
-template <class Setting>
-Outcome<Clamp> answer(const ClampJob& job, bool torque_given, Setting setting) {
-  const Outcome<Conditions> c = conditions_of(job);
-  if (!c) return c.error();
-  if (!job.specified_condition.empty())
-    if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
-  if (const auto error = range_error("share", share_of(job), Dim::number, {0, 1, true})) return *error;
-  const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
-  if (!suspects) return suspects.error();
-  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, torque_given)};
-  std::optional<Error> first_error;
-  for (const Suspect& s : *suspects) {
-    const Outcome<double> torque = setting(s, *c);
-    const Outcome<ClampCandidate> candidate =
-        torque ? candidate_of(job, s, *c, *torque) : Outcome<ClampCandidate>(torque.error());
-    if (candidate)
-      out.candidates.push_back(*candidate);
-    else if (!first_error)
-      first_error = candidate.error();
-  }
-  // A socket may fit sizes for which the class is not made; those fall away as long as one is left.
-  if (out.candidates.empty()) return *first_error;
-  out.wrench_accuracy = out.candidates.front().wrench_accuracy;
-  return out;
-}
-
-}  // namespace detail
-
-/// What clamp load does this torque leave, in every fastener that it can be?
-/// \param job  socket or thread, torque, condition, and whatever else is known
-/// \return candidates with clamp load, chances of yielding and breaking, a verdict, and the suggested torque; or an error
-///         that names the argument at fault. Exact torque formula (VDI 2230), friction bands of `thread_condition`. The
-///         clamp load is that of 19 in 20 cases among bolts that hold, `worst_case` that at the ends of friction and
-///         wrench. The load is the one right after tightening, before surfaces settle; the pressure under head and nut
-///         is not checked.
-inline Outcome<Clamp> try_clamp(const ClampJob& job) {
+TAUTEN_FUNCTION Outcome<Clamp> try_clamp(const ClampJob& job) {
   const double torque = job.torque.si;
   if (const auto error = detail::range_error("torque", torque, Dim::torque, {0, 1e5, true})) return *error;
   return detail::answer(job, true, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
@@ -206,19 +15,9 @@ inline Outcome<Clamp> try_clamp(const ClampJob& job) {
   });
 }
 
-/// \copydoc try_clamp
-/// \throws Error  in place of returning one
-inline Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
+TAUTEN_FUNCTION Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
 
-/// Which wrench setting gives the wanted clamp load at nominal friction?
-/// \param job  as for `clamp`, with `clamp_load` or `share` instead of `torque`. By a share, or without either, the
-///             setting is the suggested torque: that share of the proof load, three quarters by default, held back so
-///             that no more than 1 in 100 bolts that just meet their class yield or, where friction is unknown, that the
-///             worst case just yields.
-/// \return as `clamp` at that setting. A setting for a clamp load is not held back: look at the verdict and
-///         `suggested_torque`. An error too where prevailing and shank torque leave no torque that surely stretches the
-///         bolt.
-inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
+TAUTEN_FUNCTION Outcome<Clamp> try_torque_for(const ClampJob& job) {
   const double wanted = job.clamp_load.si;
   if (wanted != 0)
     if (const auto error = detail::range_error("clamp_load", wanted, Dim::force, {0, 1e7, true})) return *error;
@@ -243,8 +42,6 @@ inline Outcome<Clamp> try_torque_for(const ClampJob& job) {
   });
 }
 
-/// \copydoc try_torque_for
-/// \throws Error  in place of returning one
-inline Clamp torque_for(const ClampJob& job) { return try_torque_for(job).value(); }
+TAUTEN_FUNCTION Clamp torque_for(const ClampJob& job) { return try_torque_for(job).value(); }
 
 }  // namespace tauten

@@ -4,6 +4,7 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/base/chance_text.hpp"
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/mode.hpp"
 #include "tauten/question/clamp_answer.hpp"
 
 namespace tauten {
@@ -24,10 +25,7 @@ inline Figure chance_figure(const char* name, double chance) {
 
 }  // namespace detail
 
-/// The derivation of a clamp answer, or of a torque.
-/// \param answer  of `clamp` or `torque_for`
-/// \param c       the candidate that is meant, one of `answer.candidates`
-inline Derivation derivation_of(const Clamp& answer, const ClampCandidate& c) {
+TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer, const ClampCandidate& c) {
   Derivation out;
   const std::string name = answer.name.empty() ? "" : answer.name + ": ";
   out.title = name + c.thread + (c.head.empty() ? "" : ", " + c.head) + ", class " + c.property_class +
@@ -55,11 +53,9 @@ inline Derivation derivation_of(const Clamp& answer, const ClampCandidate& c) {
   return out;
 }
 
-/// The derivation for the most common fastener.
-inline Derivation derivation_of(const Clamp& answer) { return derivation_of(answer, answer.candidates.front()); }
+TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer) { return derivation_of(answer, answer.candidates.front()); }
 
-/// The derivation of a candidate by itself, without what is said of all of them.
-inline Derivation derivation_of(const ClampCandidate& c) {
+TAUTEN_FUNCTION Derivation derivation_of(const ClampCandidate& c) {
   Clamp alone;
   alone.notices.push_back(cautions::no_release);
   return derivation_of(alone, c);
