@@ -76,8 +76,8 @@ class Sayings {
 std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
   if (c.suggested_limit == "chance of yield") return "held back to a chance of yielding of 1 in 100";
   if (c.suggested_limit == "worst case") return "held back to where the worst case just yields";
-  const double share = detail::is_given(job.share) ? job.share : default_proof_share;
-  return fmt::format("{} % of the proof load at nominal friction", number_text(100 * share, 3));
+  return fmt::format("{} % of the proof load at nominal friction",
+                     number_text(100 * job.share.value_or(default_proof_share), 3));
 }
 
 std::string suggestion_text(const ClampJob& job, const ClampCandidate& c) {
@@ -172,12 +172,12 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
   const std::size_t shown = all ? answer.candidates.size() : std::min(shown_candidates, answer.candidates.size());
   const std::span candidates(answer.candidates.data(), shown);
   const ClampCandidate& first = candidates.front();
-  const bool one_torque = job.torque.si > 0;
+  const bool one_torque = job.torque.has_value();
 
   std::string headline = job.name.empty() ? "" : job.name + ": ";
   if (!one_torque)
-    headline += job.clamp_load.si > 0 ? fmt::format("Torque for {} kN. ", number_text(job.clamp_load.shop()))
-                                      : std::string("Suggested torque. ");
+    headline += job.clamp_load ? fmt::format("Torque for {} kN. ", number_text(job.clamp_load->shop()))
+                               : std::string("Suggested torque. ");
   std::string out = paragraph(headline + first.summary) + "\nWhat to do\n";
   if (answer.candidates.size() > 1) {
     const std::string tool = fmt::format("{} {} mm", job.inner_hexagon ? "hexagon key" : "width across flats",
@@ -195,7 +195,7 @@ std::string page_of(const ClampJob& job, const Clamp& answer, bool all) {
       {"#", "", true}, {"Thread", ""}, {"Head or nut", "", false, 20}, {"Class", "", false, 10}};
   if (!one_torque) columns.push_back({"Torque", "N.m", true});
   for (const char* load : {"Low", "Typical", "High"}) columns.push_back({load, "kN", true});
-  const bool for_load = job.clamp_load.si > 0;
+  const bool for_load = job.clamp_load.has_value();
   if (!for_load) columns.push_back({"Proof", "%", true});
   columns.push_back({"Yield", "", true});
   if (one_torque || for_load) columns.push_back({"Suggest", "N.m", true});

@@ -35,9 +35,9 @@ std::string reached_text(double chance) { return fmt::format("{:.0f}", std::floo
 
 /// The designation of ISO 261, or what is known of another thread.
 std::string thread_text(const FreeJob& job) {
-  for (const Thread& thread : threads_of(job.diameter))
-    if (detail::same_length(thread.pitch.si, job.pitch.si)) return thread.name();
-  return fmt::format("{} mm x {} mm", number_text(job.diameter.shop()), number_text(job.pitch.shop()));
+  for (const Thread& thread : threads_of(*job.diameter))
+    if (detail::same_length(thread.pitch.si, job.pitch->si)) return thread.name();
+  return fmt::format("{} mm x {} mm", number_text(job.diameter->shop()), number_text(job.pitch->shop()));
 }
 
 std::string band_text(const Band<Torque>& band) {
@@ -213,8 +213,8 @@ std::string page_of(const FreeJob& job, const Free& answer, bool with_instructio
   const std::string drive = plain_words(word_of(job.drive));
   const std::string tool =
       job.drive == DriveFit::hexalobular
-          ? fmt::format("{} drive number {}", drive, job.drive_number)
-          : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats.shop()), drive);
+          ? fmt::format("{} drive number {}", drive, *job.drive_number)
+          : fmt::format("{} mm across flats, {}", number_text(job.width_across_flats->shop()), drive);
   std::string out = paragraph(stop_text(job, answer));
   out += paragraph(fmt::format("{}, {}. Rust: {}.", thread_text(job), tool, rust_state(job.rust).title));
   if (!job.aids.empty()) out += paragraph("Aids already used: " + aids_text(job, job.aids) + ".");

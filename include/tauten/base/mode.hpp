@@ -23,8 +23,8 @@ namespace tauten::detail {
 #else
 [[gnu::used]] inline void header_only_mode() noexcept {
 #endif
-  __asm__ volatile(".ifndef ." TAUTEN_MODE
-                   "\n.set ." TAUTEN_MODE ", 1\n"
+  __asm__ volatile(".ifndef ." TAUTEN_MODE "\n.set ." TAUTEN_MODE
+                   ", 1\n"
                    ".pushsection .tauten_mode,\"G\",%%progbits," TAUTEN_MODE
                    ",comdat\n"
                    ".globl tauten_header_only_and_compiled_modes_are_mixed\n"

@@ -53,7 +53,9 @@ TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer, const ClampCandida
   return out;
 }
 
-TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer) { return derivation_of(answer, answer.candidates.front()); }
+TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer) {
+  return derivation_of(answer, answer.candidates.front());
+}
 
 TAUTEN_FUNCTION Derivation derivation_of(const ClampCandidate& c) {
   Clamp alone;

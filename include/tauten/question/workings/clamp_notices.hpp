@@ -84,7 +84,7 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
     return;
   }
-  const std::string share = number_text(100 * (is_given(job.share) ? job.share : default_proof_share), 3);
+  const std::string share = number_text(100 * job.share.value_or(default_proof_share), 3);
   const std::string target =
       share + " % of the proof load needs " + settable_text(c.target_torque) + " N.m at nominal friction";
   if (c.suggested_limit == "chance of yield")
@@ -120,7 +120,7 @@ inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool tor
 inline std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job) {
   if (code == "corrected_torque") {
     const std::string other = number_text(c.corrected_torque->shop(), 3) + " N.m";
-    if (!(job.torque.si > 0)) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
+    if (!job.torque) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
     std::string text =
         "The torque is for '" + job.specified_condition + "': for the same clamp load set " + other + " here.";
     if (c.corrected_torque->si > c.suggested_torque.si)
