@@ -12,6 +12,8 @@
 #include "command/table.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/question/free.hpp"
+#include "tauten/question/workings/instruction.hpp"
+#include "tauten/question/workings/stop_sentence.hpp"
 #include "tauten/thread/designation.hpp"
 
 namespace tauten::command {

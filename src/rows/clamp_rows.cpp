@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "tauten/question/workings/clamp_candidate.hpp"
+
 #include "rows/asked_rows.hpp"
 #include "shared/clamp_inputs.hpp"
 

@@ -1,5 +1,8 @@
 #include "shared/clamp_inputs.hpp"
 
+#include "tauten/part/property_class.hpp"
+#include "tauten/thread/designation.hpp"
+
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 

@@ -1,6 +1,8 @@
 // Several threads ask the public questions at once. Each answer is the one that a thread alone gets, and a build with the
 // thread sanitizer (preset `threads`) finds no data race.
 #include <doctest/doctest.h>
+#include "tauten//loosening/simulate.hpp"
+#include "tauten/question/workings/learned_model.hpp"
 
 #include <array>
 #include <barrier>

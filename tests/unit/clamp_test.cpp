@@ -1,5 +1,9 @@
 // The main question against arithmetic of its own: torque balance written out here, brute force over the band.
+#include <algorithm>
 #include <doctest/doctest.h>
+#include "tauten//base/unit_text.hpp"
+#include "tauten//question/workings/clamp_verdict.hpp"
+#include "tauten/question/workings/clamp_notices.hpp"
 
 #include <cmath>
 #include <random>

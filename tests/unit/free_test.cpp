@@ -1,4 +1,7 @@
 #include "tauten/question/free.hpp"
+#include "tauten/question/workings/free_notices.hpp"
+#include "tauten/question/workings/free_plan.hpp"
+#include "tauten/question/workings/stop_sentence.hpp"
 
 #include <doctest/doctest.h>
 

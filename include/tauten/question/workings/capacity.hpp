@@ -10,6 +10,7 @@
 #include "tauten/loosening/rust.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/question/free_job.hpp"
+#include "tauten/question/workings/free_checks.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/thread/tolerance.hpp"
 #include "tauten/tool/drive_sizes.hpp"

@@ -1,6 +1,7 @@
 // The tightening curve of a joint as somebody describes it: torque and preload against the angle, with its zones.
 #pragma once
 
+#include "tauten/base/mode.hpp"
 #include "tauten/question/workings/turn_notices.hpp"
 
 namespace tauten {
@@ -37,12 +38,7 @@ inline void add_prevailing(Curve& curve, double torque) {
 
 }  // namespace detail
 
-/// Draws the curve of a joint, past yield to the end of uniform elongation, for low, typical and high friction.
-/// \param job  the joint, where to end and how many points
-/// \return the curves with yield points and zones, or an error that names the argument at fault. For the least strength
-///         of the class; the twist of bars is not in the angle, and a prevailing torque does not count for where the
-///         bolt yields.
-inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
+TAUTEN_FUNCTION Outcome<CurveAnswer> try_curve(const CurveJob& job) {
   using namespace detail;
   const Outcome<TurnSetup> found = try_turn_setup(job.joint);
   if (!found) return found.error();
@@ -84,8 +80,6 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
   return a;
 }
 
-/// \copydoc try_curve
-/// \throws Error  in place of returning one
-inline CurveAnswer curve(const CurveJob& job) { return try_curve(job).value(); }
+TAUTEN_FUNCTION CurveAnswer curve(const CurveJob& job) { return try_curve(job).value(); }
 
 }  // namespace tauten

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "tauten/base/mode.hpp"
 #include "tauten/question/workings/reach_checks.hpp"
 #include "tauten/question/workings/reach_notices.hpp"
 #include "tauten/tool/multiplier.hpp"
@@ -79,10 +80,7 @@ inline void wind_up(const std::vector<DriveBar>& bars, Reach& reach) {
 
 }  // namespace detail
 
-/// Works out a reach: the setting for a torque at the fastener, or the torque at the fastener for a setting.
-/// \return numbers with their band, warnings and cautions; or an error where input has no meaning or the rule of the
-///         lever does not hold (pipe on the handle, tilt, hinged handle with an extension, folded back to no lever)
-inline Outcome<Reach> try_reach(const ReachJob& job) {
+TAUTEN_FUNCTION Outcome<Reach> try_reach(const ReachJob& job) {
   if (auto error = detail::reach_range_error(job)) return *error;
   const auto tool = try_wrench_class(job.wrench.type, job.wrench.class_letter);
   if (!tool) return tool.error();
@@ -128,8 +126,6 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
   return reach;
 }
 
-/// \copydoc try_reach
-/// \throws Error  instead of returning it
-inline Reach reach(const ReachJob& job) { return try_reach(job).value(); }
+TAUTEN_FUNCTION Reach reach(const ReachJob& job) { return try_reach(job).value(); }
 
 }  // namespace tauten

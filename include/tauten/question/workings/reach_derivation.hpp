@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/mode.hpp"
 #include "tauten/question/reach_job.hpp"
 
 namespace tauten {
@@ -43,8 +44,7 @@ inline std::vector<Figure> reach_given(const ReachJob& job, const Reach& answer)
 
 }  // namespace detail
 
-/// The derivation of a reach.
-inline Derivation derivation_of(const ReachJob& job, const Reach& answer) {
+TAUTEN_FUNCTION Derivation derivation_of(const ReachJob& job, const Reach& answer) {
   Derivation out;
   out.title = job.known == ReachJob::Known::setting ? "Torque at the fastener for a setting"
                                                     : "Setting for a torque at the fastener";

@@ -1,6 +1,7 @@
 // The whole question of tightening by angle: how far to turn from snug for a clamp load, or what a specification leaves.
 #pragma once
 
+#include "tauten/base/mode.hpp"
 #include "tauten/part/hot_strength.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 #include "tauten/question/workings/turn_corner.hpp"
@@ -212,13 +213,7 @@ inline void clear_load(TurnAnswer& a) {
 
 }  // namespace detail
 
-/// Works out a tightening by angle.
-/// \param job  joint, condition, and the angle or what is wanted
-/// \return angle and clamp load with their bands, torque to watch, verdict, residual load, reuse and cautions; or an
-///         error that names the argument at fault. Past yield it follows `Turning`, below it agrees with
-///         `try_turn_for_preload`. Friction bands are those of `thread_condition`; how far angle and resilience may be
-///         off are estimates unless given.
-inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
+TAUTEN_FUNCTION Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   using namespace detail;
   const Outcome<TurnSetup> found = try_turn_setup(job);
   if (!found) return found.error();
@@ -289,8 +284,6 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   return a;
 }
 
-/// \copydoc try_turn
-/// \throws Error  in place of returning one
-inline TurnAnswer turn(const TurnJob& job) { return try_turn(job).value(); }
+TAUTEN_FUNCTION TurnAnswer turn(const TurnJob& job) { return try_turn(job).value(); }
 
 }  // namespace tauten
