@@ -109,6 +109,7 @@ inline std::optional<Error> turn_range_error(const TurnJob& job) {
   if (auto e = outside("engagement", job.engagement, {0, 1, true})) return e;
   if (auto e = outside("nut_height", job.nut_height, {0, 1, true})) return e;
   for (const TurnLayer& layer : job.layers) {
+    if (auto e = outside("thickness", layer.thickness, {0, 10, true})) return e;
     if (auto e = outside("outer_diameter", layer.outer_diameter, {0, 10, true})) return e;
     if (auto e = outside("hole_diameter", layer.hole_diameter, {0, 10, true})) return e;
     if (auto e = outside("elastic_modulus", layer.elastic_modulus, {0, 1e13, true})) return e;
