@@ -5,6 +5,7 @@
 #include "shared/clamp_inputs.hpp"
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
+#include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
 
