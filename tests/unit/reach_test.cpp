@@ -118,7 +118,9 @@ TEST_CASE("reach: longer extensions, more bend and wider tolerances never narrow
       [](ReachJob& j, double x) { j.universal_joint = Angle(0.7 * x); },
       [](ReachJob& j, double x) { j.tolerances.hand = Length(0.1 * x); },
       [](ReachJob& j, double x) { j.tolerances.operator_share = 0.2 * x; },
-      [](ReachJob& j, double x) { j.wrench.division = Torque(20 * x); },
+      [](ReachJob& j, double x) {
+        if (x > 0) j.wrench.division = Torque(20 * x);
+      },
       [](ReachJob& j, double x) { j.multiplier = TorqueMultiplier{3, 0.9, 0.2 * x}; },
       [](ReachJob& j, double x) { j.tilt = Angle(0.08 * x); },
   };

@@ -4,7 +4,6 @@
 #include <tauten/question/reach.hpp>
 #include <tauten/question/turn.hpp>
 
-
 // Each question once, from the library; the figures are held elsewhere.
 int main() {
   using namespace tauten;
