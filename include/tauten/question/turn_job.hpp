@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "tauten/joint/resilience.hpp"
+#include "tauten/joint/kind.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/drive_bar.hpp"
 

@@ -3,6 +3,7 @@
 
 #include "tauten/base/mode.hpp"
 #include "tauten/question/workings/turn_notices.hpp"
+#include "tauten/turning/tightening_curve.hpp"
 
 namespace tauten {
 

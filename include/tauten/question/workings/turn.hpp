@@ -2,6 +2,10 @@
 #pragma once
 
 #include "tauten/base/mode.hpp"
+#include "tauten/joint/diagram.hpp"
+#include "tauten/joint/face_pressure.hpp"
+#include "tauten/joint/in_service.hpp"
+#include "tauten/method/method.hpp"
 #include "tauten/part/hot_strength.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 #include "tauten/question/workings/turn_corner.hpp"

@@ -5,10 +5,13 @@
 
 #include "tauten/joint/build.hpp"
 #include "tauten/joint/diagram.hpp"
+#include "tauten/joint/engagement.hpp"
+#include "tauten/joint/resilience.hpp"
 #include "tauten/part/washer.hpp"
 #include "tauten/question/turn_answer.hpp"
 #include "tauten/question/workings/clamp_bolt.hpp"
 #include "tauten/question/workings/clamp_suspects.hpp"
+#include "tauten/turning/tightening_curve.hpp"
 #include "tauten/turning/turned_bolt.hpp"
 
 namespace tauten::detail {
