@@ -9,8 +9,8 @@
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
-#include "shared/reach_inputs.hpp"
-#include "tauten/question/reach_page.hpp"
+#include "shared/pages.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 namespace tauten::command {
 
@@ -45,7 +45,7 @@ void add_reach(Program& program) {
     if (program.json)
       program.say(json_of(answer));
     else
-      print(program, *page, page_of(answer.job, answer, page->page_units(words->pairs())));
+      print(program, *page, shared::page_of(answer, page->page_units(words->pairs())));
   });
 }
 

@@ -126,6 +126,14 @@ struct Input : InputFacts {
   }
 };
 
+/// \return what is told about the inputs of a question
+template <class Job>
+std::vector<const InputFacts*> facts_of(std::span<const Input<Job>> inputs) {
+  std::vector<const InputFacts*> all;
+  for (const Input<Job>& input : inputs) all.push_back(&input);
+  return all;
+}
+
 /// \return the error with what the library calls `from` named `to`
 inline Error renamed(const Error& error, std::string_view from, const char* to) {
   if (from.empty() || error.argument() != from || from == to) return error;

@@ -30,7 +30,7 @@ def ask(verb, name, value):
 
 
 def test_there_are_such_inputs_in_every_question():
-    assert {verb for verb, _ in quantities()} == set(ASKED)
+    assert set(ASKED) - {verb for verb, _ in quantities()} <= {"thread"}  # which is asked for by names alone
     assert len(quantities()) > 80 and len(positive()) > 40
 
 

@@ -71,7 +71,7 @@ TEST_CASE("a row of clamp is the answer to the question, whatever rows came befo
     if (const std::string text = pick(prevailing); !text.empty()) pairs.emplace_back("prevailing-torque", text);
     const auto row = cells_of(asked, pairs);
     const std::span<const Cell> cells = rows->answer(row);
-    const Outcome<Clamp> answer = try_clamp(said_of(pairs));
+    const auto answer = try_clamp(said_of(pairs));
     const std::string error(cells.back().text);
     CHECK(error == answer.error().what());
     const auto number = [&](const char* figure) { return cells[place_of(asked, figure)].number; };

@@ -3,8 +3,8 @@
 
 #include <optional>
 
+#include "tauten/question/identify.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
-#include "tauten/question/workings/identify.hpp"
 
 namespace tauten::detail {
 
