@@ -93,7 +93,8 @@ void add_joints(py::module_& module) {
   auto thread_type = add_record<shared::ThreadAnswer>(
       module, "Thread", "An ISO metric thread: sizes, limits, tools, what bolts and nuts bear");
   set_repr(thread_type, [](const shared::ThreadAnswer& t) { return "Thread(" + t.designation + ")"; });
-  add_page(thread_type, [](const shared::ThreadAnswer& t, const PageUnits& units) { return shared::page_of(t, units); });
+  add_page(thread_type,
+           [](const shared::ThreadAnswer& t, const PageUnits& units) { return shared::page_of(t, units); });
   module.def("thread", [](const py::dict& values) { return value_or_throw(shared::try_thread(PythonCall(values))); });
 
   auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Least mechanical properties of a property class");

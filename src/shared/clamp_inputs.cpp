@@ -130,14 +130,8 @@ std::span<const ClampInput> torque_inputs() { return std::span(inputs).subspan(2
 
 Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
 
-Outcome<ClampAnswer> try_clamp(const Call& call) {
-  if (!has(call.said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");
-  return answer(call, tauten::try_clamp);
-}
+Outcome<ClampAnswer> try_clamp(const Call& call) { return answer(call, tauten::try_clamp); }
 
-Outcome<ClampAnswer> try_torque_for(const Call& call) {
-  if (has(call.said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
-  return answer(call, tauten::try_torque_for);
-}
+Outcome<ClampAnswer> try_torque_for(const Call& call) { return answer(call, tauten::try_torque_for); }
 
 }  // namespace tauten::shared

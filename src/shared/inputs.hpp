@@ -195,6 +195,11 @@ Problem read_above_zero(const char* called, const Value& value, Quantity<D>& int
   return refuse_zero(called, into.si, D);
 }
 
+template <class T>
+Problem read_above_zero(const char* called, const Value& value, std::optional<T>& into) {
+  return read_above_zero(called, value, into.emplace());
+}
+
 /// Other words that are taken for those of an enumeration: `static constexpr std::pair<const char*, const char*> list[]`.
 template <class E>
 struct Aliases {

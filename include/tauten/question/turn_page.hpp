@@ -5,9 +5,8 @@
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
-#include "tauten/base/chance_text.hpp"
-#include "tauten/question/workings/clamp_conditions.hpp"
 #include "tauten/question/turn_answer.hpp"
+#include "tauten/question/workings/clamp_conditions.hpp"
 
 namespace tauten {
 
