@@ -2,6 +2,7 @@
 #pragma once
 
 #include "arguments.hpp"
+#include "record.hpp"
 #include "tauten/base/derivation.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
@@ -19,6 +20,8 @@ pybind11::object explained(const Derivation& derivation, const std::string& form
 template <class T, class F>
 void add_explain(pybind11::class_<T>& type, F derive) {
   namespace py = pybind11;
+  type.def("_repr_latex_",
+           [derive](const T& answer) { return std::string(py::str(explained(derive(answer), "latex", py::none()))); });
   type.def(
       "derivation", [derive](const T& answer) { return derive(answer); },
       "How the answer came about, as data: given, steps, found, verdict and notices");
@@ -58,9 +61,10 @@ void add_page(pybind11::class_<T>& type, F page_for) {
           "headline", [page_for](const T& answer) { return page_for(answer, PageUnits()).first_line(); },
           "The first line of the page")
       .def("__str__", [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "text"); })
-      .def("_repr_html_", [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "html"); })
       .def("_repr_markdown_",
            [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "markdown"); });
+  set_method(type, "_repr_html_",
+             [page_for](const T& answer) { return page_text_of(page_for(answer, PageUnits()), "html"); });
 }
 
 }  // namespace tauten::python

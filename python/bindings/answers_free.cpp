@@ -2,7 +2,7 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "call.hpp"
-#include "shared/free_inputs.hpp"
+#include "shared/pages.hpp"
 #include "tauten/question/free.hpp"
 #include "tauten/question/free_lookup.hpp"
 #include "tauten/question/free_uncertainty.hpp"
@@ -56,6 +56,24 @@ std::string line_of(const Free& free) {
          percent(c.not_moving);
 }
 
+/// \param shown  name, text -> whether the member is shown; it may change the text
+template <class T, class Shown>
+std::string members_text(const char* type, const T& record, Shown shown) {
+  std::string out;
+  for (const auto& row : rows_of(record))
+    if (std::string text = row[1]; shown(row[0], text)) out += (out.empty() ? "" : ", ") + row[0] + "=" + text;
+  return type + ("(" + out) + ")";
+}
+
+/// An aid with what applies to it: a brush heats no nut.
+std::string text_of(const AidUse& use) {
+  return members_text("AidUse", use, [&](std::string_view name, std::string&) {
+    return name == "aid" || (use.aid == Aid::fluid && (name == "soak_hours" || name == "thin_fluid")) ||
+           (use.aid == Aid::heat && name == "nut_rise") ||
+           ((use.aid == Aid::heat || use.aid == Aid::cold) && name == "bolt_rise");
+  });
+}
+
 }  // namespace
 
 void add_free_joint(py::module_& module) {
@@ -64,14 +82,24 @@ void add_free_joint(py::module_& module) {
                         "A quantity that scatters by factors: median and coefficient of variation");
   add_record<Learned>(module, "Learned", "What the fasteners already undone tell about the next one");
   add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
-  add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
+  auto use = add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
+  set_repr(use, [](const AidUse& aid) { return text_of(aid); });
   add_record<Capacity>(module, "Capacity", "What one part takes before it gives, and where the figure comes from");
   add_record<Instruction>(module, "Instruction", "How a step is done: what to do, how long, what to watch");
   add_record<StopBound>(module, "StopBound", "One limit of the torque, and what it follows from");
-  add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
+  auto step = add_record<PlanStep>(module, "PlanStep", "One sequence of aids and what to expect of it");
+  set_repr(step, [](const PlanStep& one) {
+    std::string aids;
+    for (const AidUse& aid : one.aids) aids += (aids.empty() ? "" : ", ") + text_of(aid);
+    return members_text("PlanStep", one, [&](std::string_view name, std::string& text) {
+      if (name == "aids") text = "[" + aids + "]";
+      return true;
+    });
+  });
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
+  add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units, false); });
   add_explain(type, [](const FreeAnswer& free) { return derivation_of(free.job, free); });
   module.def("free_joint", answer);
   module.def("free_question", question);

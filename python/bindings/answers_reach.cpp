@@ -2,9 +2,8 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "call.hpp"
-#include "shared/reach_inputs.hpp"
+#include "shared/pages.hpp"
 #include "tauten/question/reach.hpp"
-#include "tauten/question/reach_page.hpp"
 #include "tauten/question/workings/reach_drawing.hpp"
 
 namespace py = pybind11;
@@ -40,7 +39,7 @@ void add_reach(py::module_& module) {
           py::arg("format") = "text", py::arg("columns") = 64,
           "Wrench, extensions and fastener to scale: as text, `columns` wide, or as svg")
       .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
-  add_page(type, [](const ReachAnswer& reach, const PageUnits& units) { return page_of(reach.job, reach, units); });
+  add_page(type, [](const ReachAnswer& reach, const PageUnits& units) { return shared::page_of(reach, units); });
   add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach.job, reach); });
   module.def("reach", [](const py::dict& values) { return value_or_throw(shared::try_reach(PythonCall(values))); });
 }

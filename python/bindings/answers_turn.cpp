@@ -4,7 +4,7 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "call.hpp"
-#include "shared/turn_inputs.hpp"
+#include "shared/pages.hpp"
 #include "tauten/question/curve.hpp"
 #include "tauten/question/turn.hpp"
 #include "tauten/question/turn_uncertainty.hpp"
@@ -85,12 +85,14 @@ void add_turn(py::module_& module) {
   add_record<StructuralTurn>(module, "StructuralTurn", "What the turns of structural bolting would leave");
   auto turn = add_record<TurnAnswer>(module, "Turn", "How far to turn, or what a turn leaves, and between what limits");
   set_repr(turn, [](const TurnAnswer& a) { return "Turn(" + line_of(a) + ")"; });
+  add_page(turn, [](const TurnAnswer& a, const PageUnits& units) { return shared::page_of(a, units); });
   add_explain(turn, [](const TurnAnswer& a) { return derivation_of(a); });
   auto point = add_record<CurvePoint>(module, "CurvePoint", "A point of the tightening curve");
   set_repr(point, [](const CurvePoint& p) { return "CurvePoint(" + line_of(p) + ")"; });
   add_record<TurningEnergy>(module, "TurningEnergy", "Where the work of the torque has gone, in J");
   auto curve = add_record<Curve>(module, "Curve", "A tightening curve with its marks, for one friction");
   set_repr(curve, [](const Curve& c) { return "Curve(" + line_of(c) + ")"; });
+  add_page(curve, [](const Curve& c, const PageUnits& units) { return shared::page_of(c, units); });
   curve.def("columns", columns_of, "The points as NumPy arrays, by name, in SI");
   add_record<CurveZone>(module, "CurveZone", "A stretch of the curve");
   auto answer = add_record<CurveAnswer>(module, "TighteningCurve",
@@ -98,6 +100,7 @@ void add_turn(py::module_& module) {
   set_repr(answer, [](const CurveAnswer& a) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });
+  add_page(answer, [](const CurveAnswer& a, const PageUnits& units) { return shared::page_of(a, units); });
   module.def("turn", [](const py::dict& values) { return value_or_throw(shared::try_turn(PythonCall(values))); });
   module.def("turn_question", turn_question_of);
   module.def("curve", curve_of);

@@ -31,5 +31,6 @@ void add_reach(pybind11::module_& module);
 void add_free_joint(pybind11::module_& module);
 void add_group(pybind11::module_& module);
 void add_rows(pybind11::module_& module);
+void add_inputs(pybind11::module_& module);
 
 }  // namespace tauten::python

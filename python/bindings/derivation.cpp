@@ -65,6 +65,13 @@ py::object explained(const Derivation& derivation, const std::string& format, co
   return py::module_::import("tauten._explanation").attr("Explanation")(text, derivation, how);
 }
 
+std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows) {
+  PageTable table{"", {{""}, {class_name}}, {}, {}};
+  for (const auto& row : rows)
+    if (row[0] != "steps" && row[0] != "given" && row[0] != "notices") table.rows.push_back(row);
+  return tauten::detail::html_table(table);
+}
+
 std::string page_text_of(const Page& page, const std::string& format) {
   return page_as(page, try_page_format(format).value());
 }
@@ -98,15 +105,19 @@ void add_derivation(py::module_& module) {
   add_record<StepText>(module, "StepText",
                        "A step in words: title, symbol, expression, with_values, result, source, validity, note and "
                        "warnings");
-  add_record<Derivation>(module, "Derivation", "How an answer came about: given, steps, found, verdict, notices")
-      .def(
-          "step_texts",
-          [](const Derivation& d, const std::string& format, const py::object& style) {
-            return to_python(step_texts(d, format, style));
-          },
-          py::arg("format") = "text", py::arg("style") = py::none(),
-          "Each step in words, as a `StepText`: the formula with symbols and with values, the result with its unit, "
-          "source, stated range and warnings, in the notation of text, latex or html. A `Style` sets units and digits")
+  auto how =
+      add_record<Derivation>(module, "Derivation", "How an answer came about: given, steps, found, verdict, notices");
+  for (const auto& [method, format] : {std::pair{"_repr_html_", "html"}, std::pair{"_repr_latex_", "latex"}})
+    set_method(how, method,
+               [format](const Derivation& d) { return std::string(py::str(explained(d, format, py::none()))); });
+  how.def(
+         "step_texts",
+         [](const Derivation& d, const std::string& format, const py::object& style) {
+           return to_python(step_texts(d, format, style));
+         },
+         py::arg("format") = "text", py::arg("style") = py::none(),
+         "Each step in words, as a `StepText`: the formula with symbols and with values, the result with its unit, "
+         "source, stated range and warnings, in the notation of text, latex or html. A `Style` sets units and digits")
       .def("explain", &explained, py::arg("format") = "text", py::arg("style") = py::none(),
            "The derivation as text, markdown, latex or html");
   module.def("formula_derivation", [](const Entry& entry, const py::sequence& inputs) {

@@ -14,4 +14,5 @@ PYBIND11_MODULE(_core, module) {
   tauten::python::add_free_joint(module);
   tauten::python::add_group(module);
   tauten::python::add_rows(module);
+  tauten::python::add_inputs(module);
 }

@@ -169,6 +169,23 @@ std::string to_text(const T& value) {
   }
 }
 
+/// \return name and text of each member, quantities in shop units
+template <Record T>
+std::vector<std::vector<std::string>> rows_of(const T& record) {
+  std::vector<std::vector<std::string>> rows;
+  T::fields([&](const char* field, auto member) {
+    using Member = std::remove_cvref_t<decltype(record.*member)>;
+    if constexpr (std::is_convertible_v<Member, std::string>)
+      rows.push_back({detail::attribute_name(field), std::string(record.*member)});
+    else
+      rows.push_back({detail::attribute_name(field), to_text(record.*member)});
+  });
+  return rows;
+}
+
+/// \return the members of a record that has no page of its own, for a notebook
+std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows);
+
 /// Adds the class of `T` to a module. Classes of nested records are to be added before.
 template <Record T>
 pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc) {
@@ -188,20 +205,7 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
       "All members by name, in SI; nested ones too");
-  type.def(
-      "_rows",
-      [](const T& record) {
-        py::list rows;
-        T::fields([&](const char* field, auto member) {
-          using Member = std::remove_cvref_t<decltype(record.*member)>;
-          if constexpr (std::is_convertible_v<Member, std::string>)
-            rows.append(py::make_tuple(detail::attribute_name(field), std::string(record.*member)));
-          else
-            rows.append(py::make_tuple(detail::attribute_name(field), to_text(record.*member)));
-        });
-        return rows;
-      },
-      "Name and text of each member, quantities in shop units");
+  type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
   type.def(
       "to_json",
       [](const T& record, const py::object& indent) {
@@ -212,10 +216,16 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
   return type;
 }
 
+/// Gives a class another method than the one that it has.
+template <class T, class F>
+void set_method(pybind11::class_<T>& type, const char* name, F method) {
+  type.attr(name) = pybind11::cpp_function(method, pybind11::is_method(type));
+}
+
 /// Gives a class another `repr` than the list of its members.
 template <class T, class F>
 void set_repr(pybind11::class_<T>& type, F text) {
-  type.attr("__repr__") = pybind11::cpp_function(text, pybind11::is_method(type));
+  set_method(type, "__repr__", text);
 }
 
 }  // namespace tauten::python

@@ -4,11 +4,8 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "listener.hpp"
-#include "tauten/uncertainty/budget.hpp"
-#include "tauten/uncertainty/monte_carlo.hpp"
-#include "tauten/uncertainty/sobol.hpp"
+#include "shared/pages.hpp"
 #include "tauten/uncertainty/uncertainty_derivation.hpp"
-#include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace py = pybind11;
 
@@ -46,12 +43,6 @@ struct MonteCarloInfo : MonteCarlo {
 struct SobolInfo : Sobol {
   Derivation how;
 };
-
-Dim dimension_of(const std::string& unit) {
-  for (int i = 0; i < dimension_count; ++i)
-    if (unit == describe(static_cast<Dim>(i)).si_unit) return static_cast<Dim>(i);
-  return Dim::number;
-}
 
 using Outcomes = Outcome<Distribution>;
 
@@ -227,13 +218,13 @@ UncertaintyQuestion formula_question(const py::iterable& chain) {
 }
 
 std::string text_of(const BudgetInfo& b) {
-  const Dim d = dimension_of(b.unit);
+  const Dim d = dimension_of_unit(b.unit);
   return "Budget(" + b.output + " = " + quantity_text(b.value, d) + ", standard uncertainty " +
          quantity_text(b.standard_uncertainty, d, 3) + ")";
 }
 
 std::string text_of(const MonteCarloInfo& m) {
-  const Dim d = dimension_of(m.unit);
+  const Dim d = dimension_of_unit(m.unit);
   return "MonteCarlo(" + m.output + " = " + quantity_text(m.mean, d) + ", standard uncertainty " +
          quantity_text(m.standard_uncertainty, d, 3) + ", " + number_text(100 * m.coverage) + " % from " +
          quantity_text(m.symmetric.low, d) + " to " + quantity_text(m.symmetric.high, d) +
@@ -261,9 +252,13 @@ void add_uncertainty(py::module_& module) {
   add_record<Contribution>(module, "Contribution", "One line of a budget, in SI");
   auto budget = add_record<BudgetInfo>(module, "Budget", "Result with combined standard uncertainty, in SI");
   set_repr(budget, [](const BudgetInfo& b) { return text_of(b); });
+  add_page(budget, [](const BudgetInfo& b, const PageUnits& units) { return shared::page_of(b, units); });
   add_explain(budget, [](const BudgetInfo& b) { return b.how; });
   auto run = add_record<MonteCarloInfo>(module, "MonteCarlo", "What the trials have shown, in SI");
   set_repr(run, [](const MonteCarloInfo& m) { return text_of(m); });
+  add_page(run, [](const MonteCarloInfo& m, const PageUnits& units) {
+    return shared::page_of(m, dimension_of_unit(m.unit), units);
+  });
   add_explain(run, [](const MonteCarloInfo& m) { return m.how; });
   run.def_property_readonly(
          "values",
@@ -277,18 +272,19 @@ void add_uncertainty(py::module_& module) {
       .def(
           "chance_below",
           [](const MonteCarloInfo& m, const py::object& x) {
-            return m.chance_below(read_number("x", x, dimension_of(m.unit)));
+            return m.chance_below(read_number("x", x, dimension_of_unit(m.unit)));
           },
           "Share of the trials at or below a value")
       .def(
           "chance_above",
           [](const MonteCarloInfo& m, const py::object& x) {
-            return m.chance_above(read_number("x", x, dimension_of(m.unit)));
+            return m.chance_above(read_number("x", x, dimension_of_unit(m.unit)));
           },
           "Share of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
   auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
   set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });
+  add_page(sobol, [](const SobolInfo& s, const PageUnits& units) { return shared::page_of(s, units); });
   add_explain(sobol, [](const SobolInfo& s) { return s.how; });
 
   py::class_<UncertaintyQuestion>(module, "UncertaintyQuestion",

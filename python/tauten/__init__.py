@@ -12,7 +12,7 @@ questions.
 >>> tauten.clamp(socket="24mm", property_class="8.8", torque="150N.m", condition="oiled").candidates[0].verdict
 'within limits'
 """
-from tauten import _core, _html, _shown
+from tauten import _core
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
                              torque_for, turn)
 from tauten._core import conditions
@@ -36,12 +36,9 @@ def quantity(text):
     return _core.read_quantity(text)
 
 
-_records = {name: item for name, item in vars(_core).items() if hasattr(item, "_rows")}
+_records = {name: item for name, item in vars(_core).items() if hasattr(item, "as_dict")}
 for _record in _records.values():
     _record.__module__ = __name__
-_html.attach(_records)
-_shown.attach(_records, ("Clamp", "Free", "Turn", "TighteningCurve", "Curve", "Budget", "MonteCarlo",
-                         "Sobol"))
 
 formulas = Formulas(_core.entries)
 """Every formula by name."""

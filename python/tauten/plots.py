@@ -11,7 +11,7 @@ Colours are those of Okabe and Ito, which people with any kind of colour blindne
 import math
 import textwrap
 
-from tauten import _core, _html
+from tauten import _core
 from tauten._errors import Error
 
 BLACK, ORANGE, SKY, GREEN, BLUE, VERMILION, PURPLE = ("#000000", "#E69F00", "#56B4E9", "#009E73", "#0072B2", "#D55E00",
@@ -85,7 +85,7 @@ def plot_chances(free, axes=None):
     axes = _axes(axes, 8, 4.6)
     torques = [point.limit for point in free.curve]
     for name, words, colour, line in _ENDS:
-        words = words or _html.end_of_drive(free)
+        words = words or ("recess strips" if any(part.part == "recess" for part in free.capacities) else "corners round off")
         axes.plot(torques, [100 * getattr(point, name) for point in free.curve], color=colour, linestyle=line,
                   linewidth=2, label=words)
     axes.axvspan(free.breakaway.low, min(free.breakaway.high, torques[-1]), color=SKY, alpha=0.2, linewidth=0,

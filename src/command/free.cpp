@@ -1,24 +1,25 @@
 // tauten free: does a stuck fastener come free before something gives, where to stop, and what to do next?
-#include "command/free_text.hpp"
+#include "command/page_options.hpp"
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
-#include "shared/free_inputs.hpp"
+#include "shared/pages.hpp"
 
 namespace tauten::command {
 
 void add_free(Program& program) {
-  CLI::App* verb = program.verb("free", "Whether a stuck fastener comes free, where to stop, what to do next");
+  CLI::App* verb = program.question("free");
   const auto words = add_said_options(program, *verb, shared::free_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto instructions = std::make_shared<bool>(false);
   verb->add_flag("--instructions", *instructions, "Print how each step is done: what to do, how long, what to watch");
-  verb->callback([&program, words, table, instructions] {
+  const auto page = add_page_options(program, *verb);
+  verb->callback([&program, words, table, instructions, page] {
     if (table->given()) return answer_table(program, *table, "free", words->pairs());
     const shared::FreeAnswer answer = shared::try_free(words->said).value();
     if (program.json)
       program.say(json_of(answer));
     else
-      program.out += page_of(answer.job, answer, *instructions);
+      print(program, *page, shared::page_of(answer, page->page_units(words->pairs()), *instructions));
   });
 }
 

@@ -19,9 +19,6 @@ bool has(const SaidWords& words, const char* name);
 
 /// Reads what was said and asks the library: `clamp` if there is a torque, else `torque_for`.
 /// \throws Error  in the words of the keys
-Clamp answer_of(const SaidWords& words);
-
-/// \return the job itself
-ClampJob job_of(const SaidWords& words);
+shared::ClampAnswer answer_of(const SaidWords& words);
 
 }  // namespace tauten::command

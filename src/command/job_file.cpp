@@ -68,7 +68,7 @@ std::string text_of(const shared::Input<ClampJob>& key, const toml::node& node) 
 }
 
 SaidWords said_in(const toml::table& table) {
-  const auto keys = shared::clamp_inputs();
+  const auto keys = shared::joint_inputs();
   std::vector<std::string> names;
   for (const auto& key : keys) names.emplace_back(key.option());
   SaidWords words;
@@ -88,8 +88,8 @@ SaidWords said_in(const toml::table& table) {
   return words;
 }
 
-Joint joint_of(const std::string& path, std::size_t number, const toml::node& node) {
-  Joint joint{"joint " + std::to_string(number), {}, Error("", "")};
+ListedClamp joint_of(const std::string& path, std::size_t number, const toml::node& node) {
+  ListedClamp joint{"joint " + std::to_string(number), {}, Error("", "")};
   std::string where = fmt::format("{}, joint {}", path_text(path), number);
   try {
     const toml::table* table = node.as_table();
@@ -101,8 +101,9 @@ Joint joint_of(const std::string& path, std::size_t number, const toml::node& no
     const SaidWords said = said_in(*table);
     if (!has(said, "torque") && !has(said, "clamp-load") && !has(said, "share"))
       throw Error("torque", "torque is missing; write it like torque = \"48N.m\", or give clamp-load or share instead");
-    joint.job = job_of(said);
-    joint.answer = answer_of(said);
+    shared::ClampAnswer answer = answer_of(said);
+    joint.job = answer.job;
+    joint.answer = static_cast<Clamp&&>(answer);
   } catch (const Error& error) {
     joint.answer = Error(error.argument(), (where + ": " + error.what()).c_str());
   }
@@ -111,7 +112,7 @@ Joint joint_of(const std::string& path, std::size_t number, const toml::node& no
 
 }  // namespace
 
-std::vector<Joint> joints_of(const std::string& path) {
+std::vector<ListedClamp> joints_of(const std::string& path) {
   const toml::table table = table_of(path);
   for (const auto& [name, node] : table)
     if (name.str() != "joint")
@@ -120,7 +121,7 @@ std::vector<Joint> joints_of(const std::string& path) {
   const toml::array* list = table["joint"].as_array();
   if (!list || list->empty())
     refuse_file(path, "holds no joint; begin each with [[joint]] and give it at least a thread or socket and a torque");
-  std::vector<Joint> joints;
+  std::vector<ListedClamp> joints;
   for (const toml::node& node : *list) joints.push_back(joint_of(path, joints.size() + 1, node));
   return joints;
 }

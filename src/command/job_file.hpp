@@ -4,13 +4,13 @@
 #include <string>
 #include <vector>
 
-#include "command/clamp_text.hpp"
+#include "tauten/question/clamp_page.hpp"
 
 namespace tauten::command {
 
 /// \param path  the file, at most 1 MB
 /// \return all joints with their answers; a joint that is wrong holds an error that names file, joint and key
 /// \throws Error  if the file as a whole cannot be used
-std::vector<Joint> joints_of(const std::string& path);
+std::vector<ListedClamp> joints_of(const std::string& path);
 
 }  // namespace tauten::command

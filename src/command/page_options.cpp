@@ -29,7 +29,12 @@ void print(Program& program, const PageOptions& options, const Page& page) {
   const PageFormat format = try_page_format(options.format).value();
   if (options.is_short) {
     program.out += page.first_line() + "\n";
-    if (page.standing_cautions) program.complaints += "tauten: " + standing_cautions_line() + "\n";
+    std::string line;
+    if (const std::size_t own = page.cautions.size(); own > 0)
+      line = "This answer has " + std::to_string(own) + (own == 1 ? " caution" : " cautions") +
+             " of its own; leave out --short to read " + (own == 1 ? "it. " : "them. ");
+    if (page.standing_cautions) line += standing_cautions_line();
+    if (!line.empty()) program.complaints += "tauten: " + line + "\n";
     return;
   }
   program.out += page_as(page, format, verdict_colours());

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "command/json.hpp"
+#include "shared/questions.hpp"
 
 namespace tauten::command {
 
@@ -28,10 +29,15 @@ struct Program {
     return added;
   }
   CLI::App* verb(const char* name, const char* help) { return verb(app, name, help); }
+  /// Adds the verb of a question.
+  CLI::App* question(const char* name) { return verb(name, shared::try_question(name).value()->summary); }
 
   /// Says `answer` in JSON.
   void say(const Json& answer) { out += text_of(answer) + "\n"; }
 };
+
+/// Adds the verb of a question that needs no more than every question has.
+void add_question(Program& program, const shared::Question& question);
 
 void add_identify(Program& program);
 void add_clamp(Program& program);

@@ -9,8 +9,8 @@
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
 #include "command/table_file.hpp"
-#include "shared/reach_inputs.hpp"
-#include "tauten/question/reach_page.hpp"
+#include "shared/pages.hpp"
+#include "tauten/question/workings/reach_drawing.hpp"
 
 namespace tauten::command {
 
@@ -31,7 +31,7 @@ void write_file(const char* option, const std::string& path, const std::string& 
 }  // namespace
 
 void add_reach(Program& program) {
-  CLI::App* verb = program.verb("reach", "What to set on a wrench with extensions and the like, and what arrives");
+  CLI::App* verb = program.question("reach");
   const auto words = add_said_options(program, *verb, shared::reach_inputs());
   const auto table = add_table_options(*verb, "TABLE.csv", table_help);
   const auto page = add_page_options(program, *verb);
@@ -45,7 +45,7 @@ void add_reach(Program& program) {
     if (program.json)
       program.say(json_of(answer));
     else
-      print(program, *page, page_of(answer.job, answer, page->page_units(words->pairs())));
+      print(program, *page, shared::page_of(answer, page->page_units(words->pairs())));
   });
 }
 

@@ -7,6 +7,7 @@
 #include <atomic>
 #include <charconv>
 #include <chrono>
+#include <cmath>
 #include <condition_variable>
 #include <cstdio>
 #include <future>
@@ -19,6 +20,7 @@
 #include "command/table_target.hpp"
 #include "rows/csv.hpp"
 #include "rows/rows.hpp"
+#include "tauten/explain/page.hpp"
 
 namespace tauten::command {
 
@@ -36,7 +38,15 @@ struct Layout {
   std::vector<std::size_t> added;   ///< figures that the file does not have itself
   std::vector<std::string> said_texts;
   std::vector<RowCell> said;
+  bool shop = false;  ///< figures in the units of a workshop, which stand in the names of their columns
 };
+
+/// What a column of figures is called.
+std::string name_of(const shared::AnswerColumn& figure, bool shop) {
+  const std::string unit = describe(figure.dimension).shop_unit;
+  const bool has_unit = shop && figure.kind == shared::AnswerColumn::Kind::number && !unit.empty();
+  return has_unit ? figure.name + "_" + unit : figure.name;
+}
 
 /// How answering went, of a block or of all of them.
 struct Tally {
@@ -68,9 +78,11 @@ struct Work {
   bool done = false;
 };
 
-void add_cell(std::string& record, const shared::AnswerColumn& figure, const shared::Cell& cell) {
+void add_cell(std::string& record, const shared::AnswerColumn& figure, const shared::Cell& cell, bool shop) {
   if (figure.kind == shared::AnswerColumn::Kind::text)
     shared::csv_add(record, cell.text);
+  else if (figure.kind == shared::AnswerColumn::Kind::number && shop && std::isfinite(cell.number))
+    record += PlainNumber(cell.number / describe(figure.dimension).shop_unit_in_si, 6).c_str();
   else if (figure.kind == shared::AnswerColumn::Kind::number)
     shared::csv_add(record, cell.number);
   else if (cell.number == cell.number)
@@ -125,16 +137,17 @@ class Worker {
       out += ',';
       if (cells_[i].empty() && layout_.fill[i] >= 0 && figures && error.empty()) {
         const auto place = static_cast<std::size_t>(layout_.fill[i]);
-        add_cell(out, all[place], figures[place]);
+        add_cell(out, all[place], figures[place], layout_.shop);
+        const DimensionText unit = describe(all[place].dimension);
         if (all[place].kind == shared::AnswerColumn::Kind::number && figures[place].number == figures[place].number)
-          out += describe(all[place].dimension).si_unit;
+          out += layout_.shop ? unit.shop_unit : unit.si_unit;
       } else {
         shared::csv_add(out, cells_[i]);
       }
     }
     for (const std::size_t place : layout_.added) {
       out += ',';
-      if (figures) add_cell(out, all[place], figures[place]);
+      if (figures) add_cell(out, all[place], figures[place], layout_.shop);
     }
     if (!figures) shared::csv_add(out, error);
     out += '\n';
@@ -180,7 +193,7 @@ std::vector<std::string> names_for(const shared::RowQuestion& question, std::vec
 
 Layout layout_of(const TableOptions& options, const shared::RowQuestion& question,
                  const std::vector<std::string>& names, const std::vector<std::pair<std::string, std::string>>& said) {
-  Layout out{question, {}, {}, {}, {}, {}, {}, {}};
+  Layout out{question, {}, {}, {}, {}, {}, {}, {}, options.shop};
   out.said_texts.reserve(said.size());  // the cells point into it
   for (const auto& [key, text] : said)
     if (const int place = shared::key_called(question, key); place >= 0)
@@ -192,7 +205,7 @@ Layout layout_of(const TableOptions& options, const shared::RowQuestion& questio
   out.wanted = shared::try_figures(question, wanted).value();
   const auto is_figure = [&](std::size_t place, std::size_t column) {
     const std::string& figure = question.figures[place].name;
-    return names[column] == figure ||
+    return names[column] == figure || names[column] == name_of(question.figures[place], true) ||
            (out.keys[column] >= 0 && shared::key_called(question, figure) == out.keys[column]);
   };
   for (std::size_t i = 0; i < names.size(); ++i) {
@@ -233,7 +246,7 @@ std::string header_of(const Layout& layout, const std::vector<std::string>& name
     header += ',';
     shared::csv_add(header, names[i]);
   }
-  for (const std::size_t place : layout.added) header += "," + layout.question.figures[place].name;
+  for (const std::size_t place : layout.added) header += "," + name_of(layout.question.figures[place], layout.shop);
   return header + "\n";
 }
 
@@ -431,6 +444,7 @@ std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
          "verdict,suggested_torque");
+  verb.add_flag("--shop", options->shop, "Figures in shop units, named like clamp_load_low_kN")->needs(options->option);
   beside(verb.add_option("--from-row", options->from_row, "Resume at this row of the table")
              ->check(from_one_to(1'000'000'000'000'000)),
          "1");
@@ -478,6 +492,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   const bool nothing_left = target.holds_rows() && source.row() == options.from_row;
   if (all.rows == 0 && !nothing_left) refuse_table(options.file, fmt::format("has no row {}", options.from_row));
   target.finish();
+  program.complaints += "tauten: " + standing_cautions_line() + "\n";
   if (all.failed == 0) return;
   program.code = some_joints_failed;
   program.complaints +=

@@ -18,6 +18,7 @@ struct TableOptions {
   std::string columns;               ///< figures with commas between them; "" for the typical ones
   std::vector<std::string> renamed;  ///< each `column=key`
   std::size_t from_row = 1;
+  bool shop = false;              ///< figures in the units of a workshop
   unsigned jobs = 0;              ///< 0: as many as the machine has
   CLI::Option* option = nullptr;  ///< --file
 

@@ -4,15 +4,15 @@
 #include <functional>
 
 #include "command/evaluation.hpp"
-#include "command/notices_text.hpp"
+#include "command/page_options.hpp"
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
-#include "command/table.hpp"
 #include "command/watch.hpp"
 #include "shared/clamp_inputs.hpp"
 #include "shared/distribution_text.hpp"
 #include "shared/free_inputs.hpp"
 #include "shared/inputs.hpp"
+#include "shared/pages.hpp"
 #include "shared/turn_inputs.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
 #include "tauten/question/free_uncertainty.hpp"
@@ -80,56 +80,8 @@ Json json_of_run(const MonteCarlo& run, Dim dimension) {
   return json;
 }
 
-std::string budget_text(const Budget& budget, const Model& model) {
-  Table table(
-      {{"Input", ""}, {"Mean", "", true}, {"Uncertainty", "", true}, {"Contribution", "", true}, {"Share", "%", true}});
-  const Dim out = model.output.dimension;
-  for (std::size_t i = 0; i < budget.contributions.size(); ++i) {
-    const Contribution& c = budget.contributions[i];
-    if (c.standard_uncertainty == 0) continue;
-    const Dim in = model.inputs[i].dimension;
-    table.row({c.name, quantity_text(c.estimate, in), quantity_text(c.standard_uncertainty, in, 3),
-               quantity_text(c.contribution, out, 3), fmt::format("{:.0f}", 100 * c.share)});
-  }
-  return table.text();
-}
-
-std::string run_text(const MonteCarlo& run, const Budget& budget, const Model& model) {
-  const Dim d = model.output.dimension;
-  const auto text = [&](double si, int digits = 4) { return quantity_text(si, d, digits); };
-  std::string out = paragraph(fmt::format("{}: {} with standard uncertainty {}.", model.output.name, text(run.mean),
-                                          text(run.standard_uncertainty, 3)));
-  out +=
-      paragraph(fmt::format("{} % of the trials lie between {} and {} (symmetric interval); the shortest interval "
-                            "that holds them is {} to {}.",
-                            number_text(100 * run.coverage), text(run.symmetric.low), text(run.symmetric.high),
-                            text(run.shortest.low), text(run.shortest.high)));
-  out += paragraph(fmt::format("First-order estimate: {}, standard uncertainty {}.", text(budget.value),
-                               text(budget.standard_uncertainty, 3)));
-  if (d == Dim::number)
-    out += paragraph(
-        fmt::format("The ratio exceeds 1 in {} of trials.", trial_chance_text(run.chance_above(1), run.sorted.size())));
-  const char* certain = run.stopped     ? "The run was stopped; these are the figures so far. "
-                        : run.converged ? ""
-                                        : "Not certain to the digits requested; use more trials. ";
-  out += paragraph(fmt::format("{}Numerical tolerance {}, {} trials.", certain, text(run.tolerance, 2), run.trials));
-  if (run.outside > 0) out += paragraph(fmt::format("{} trials without a value were left out.", run.outside));
-  return out + "\n" + budget_text(budget, model);
-}
-
-std::string sobol_text(const Sobol& sobol) {
-  // A run that was stopped early knows of no error yet.
-  const auto index = [](double x) { return std::isfinite(x) ? fmt::format("{:.3f}", x) : "unknown"; };
-  Table table({{"Input", ""}, {"First", "", true}, {"Error", "", true}, {"Total", "", true}, {"Error", "", true}});
-  for (const SobolIndex& i : sobol.inputs)
-    if (i.total != 0 || i.first != 0)
-      table.row({i.name, index(i.first), index(i.first_error), index(i.total), index(i.total_error)});
-  return "\nSobol indices: share of the variance by the input alone, and together with others\n" + table.text() +
-         (sobol.stopped ? paragraph("The run was stopped; these are the figures so far.") : "");
-}
-
 void answer(Program& program, const UncertaintyQuestion& question, const std::vector<std::string>& words,
-            const Run& run) {
+            const Run& run, const PageOptions& options, const PageUnits& units) {
   std::vector<InputDistribution> given;
   const std::vector<Variable>& inputs = question.outputs.front().inputs;
   for (const std::string& word : words) {
@@ -156,23 +108,22 @@ void answer(Program& program, const UncertaintyQuestion& question, const std::ve
 
   Watch watch(!program.json);
   Json results = Json::array();
-  std::string page;
+  std::vector<UncertaintyResult> found;
   std::uint64_t stopped_after = 0;
   for (const Model& model : models) {
-    const Budget budget = try_budget(model, joint).value();
-    const MonteCarlo found = try_monte_carlo(model, joint, options_of(run, watch.call("Monte Carlo"))).value();
-    Json result = {{"budget", json_of(budget)}, {"monte_carlo", json_of_run(found, model.output.dimension)}};
-    if (model.output.dimension == Dim::number) result["chance_above_1"] = found.chance_above(1);
-    page += (page.empty() ? "" : "\n") + run_text(found, budget, model);
-    if (found.stopped) stopped_after = found.trials;
-    if (run.sobol && !found.stopped) {
+    UncertaintyResult& one =
+        found.emplace_back(try_budget(model, joint).value(),
+                           try_monte_carlo(model, joint, options_of(run, watch.call("Monte Carlo"))).value());
+    Json result = {{"budget", json_of(one.budget)}, {"monte_carlo", json_of_run(one.run, model.output.dimension)}};
+    if (model.output.dimension == Dim::number) result["chance_above_1"] = one.run.chance_above(1);
+    if (one.run.stopped) stopped_after = one.run.trials;
+    if (run.sobol && !one.run.stopped) {
       const MonteCarloOptions o = options_of(run, nullptr);
       SobolOptions how;
       how.seed = o.seed, how.jobs = o.jobs, how.progress = watch.call("Sobol");
-      const Sobol sobol = try_sobol(model, joint, how).value();
-      result["sobol"] = json_of(sobol);
-      page += sobol_text(sobol);
-      if (sobol.stopped) stopped_after = sobol.trials;
+      one.sobol = try_sobol(model, joint, how).value();
+      result["sobol"] = json_of(*one.sobol);
+      if (one.sobol->stopped) stopped_after = one.sobol->trials;
     }
     results.push_back(std::move(result));
     if (stopped_after > 0) break;
@@ -187,8 +138,7 @@ void answer(Program& program, const UncertaintyQuestion& question, const std::ve
                         {"others", question.others},
                         {"results", results},
                         {"notices", json_of(question.notices)}});
-  program.out += paragraph(question.title + ".") + "\n" + page;
-  if (!question.notices.empty()) program.out += "\nTake care\n" + list_of(question.notices);
+  print(program, options, shared::page_of(question, found, units));
 }
 
 /// Adds a whole answer as question.
@@ -202,7 +152,10 @@ void add_whole(Program& program, CLI::App& parent, const char* name, const char*
   CLI::Option* option = verb->add_option("--scatter", run->scatter, "Spread of an input, instead of the typical one");
   option->type_name("strength=1")->expected(1)->allow_extra_args(false);
   option->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-  verb->callback([&program, words, run, ask] { answer(program, ask(*words).value(), run->scatter, *run); });
+  const auto page = add_page_options(program, *verb);
+  verb->callback([&program, words, run, ask, page] {
+    answer(program, ask(*words).value(), run->scatter, *run, *page, page->page_units(words->pairs()));
+  });
 }
 
 /// The keys but for those of a simulation that this verb does not run.
@@ -274,14 +227,15 @@ void add_uncertainty(Program& program) {
                                     return found;
                                   });
 
-  verb->callback([&program, verb, chain, words, run] {
+  const auto page = add_page_options(program, *verb);
+  verb->callback([&program, verb, chain, words, run, page] {
     if (!verb->get_subcommands().empty()) return;
     if (chain->empty())
       throw Error("formula",
                   "name what is uncertain, as in tauten uncertainty preload_from_nut_factor torque=normal:48N.m:2N.m "
                   "diameter=10mm nut_factor=0.12..0.16..0.22, or tauten uncertainty clamp --thread M10 --torque 48N.m");
     const UncertaintyQuestion question = try_formula_question(all_formulas(), chain_of(*chain)).value();
-    answer(program, question, *words, *run);
+    answer(program, question, *words, *run, *page, page->page_units({}));
   });
 }
 

@@ -26,7 +26,7 @@ struct ClampRow : ClampCandidate {
   }
 };
 
-Outcome<ClampRow> row_of(const Outcome<Clamp>& answer) {
+Outcome<ClampRow> row_of(const Outcome<ClampAnswer>& answer) {
   if (!answer) return answer.error();
   ClampRow row{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->thread_friction,
                answer->bearing_friction};
@@ -133,7 +133,7 @@ class ClampRows : public RowAnswers {
 
   void learn(std::span<const RowCell> row, Known& known) {
     const auto said = words_.of(question_, row);
-    const Outcome<Clamp> answer = try_clamp(said);
+    const auto answer = try_clamp(said);
     if (!answer) {
       if (std::string_view(answer.error().argument()) != "torque") known.error = answer.error().what();
       return;
@@ -162,7 +162,7 @@ class ClampRows : public RowAnswers {
   /// The long way: all of the question, for its error.
   std::span<const Cell> asked(std::span<const RowCell> row) {
     const auto said = words_.of(question_, row);
-    const Outcome<Clamp> answer = try_clamp(said);
+    const auto answer = try_clamp(said);
     if (!answer) return failed(message_ = answer.error().what());
     last_ = *row_of(answer);
     codes_.clear();
@@ -219,7 +219,7 @@ RowQuestion with_standard_figures(RowQuestion question) {
 
 RowQuestion make_clamp_rows() {
   RowQuestion question = with_standard_figures(
-      question_of<ClampJob, ClampRow, clamp_inputs, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
+      question_of<ClampJob, ClampRow, joint_inputs, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
   question.start = start_clamp;
   return question;
 }
@@ -233,7 +233,7 @@ const RowQuestion& clamp_rows() {
 
 const RowQuestion& torque_rows() {
   static const RowQuestion question = with_standard_figures(
-      question_of<ClampJob, ClampRow, clamp_inputs, try_torque_row>("torque", {{"thread", "socket", "key"}}));
+      question_of<ClampJob, ClampRow, joint_inputs, try_torque_row>("torque", {{"thread", "socket", "key"}}));
   return question;
 }
 

@@ -1,25 +1,12 @@
 #include "shared/identification_page.hpp"
 
 #include <algorithm>
-#include <map>
+
+#include "tauten/question/look_table.hpp"
 
 namespace tauten::shared {
 
 namespace {
-
-std::vector<std::string> parts_of(const std::string& look) {
-  std::vector<std::string> parts;
-  for (std::size_t at = 0; at < look.size();) {
-    const std::size_t end = std::min(look.find("; ", at), look.size());
-    parts.push_back(look.substr(at, end - at));
-    at = end + 2;
-  }
-  return parts;
-}
-
-std::string with_part(const std::string& list, const std::string& part) {
-  return list.empty() ? part : list + "; " + part;
-}
 
 std::string title_of(const Identified& c, const PageUnits& units) {
   if (c.socket) return units.typed(*c.socket) + (c.kind.find("socket") == std::string::npos ? " across flats" : " key");
@@ -46,51 +33,23 @@ void add_candidates(Page& page, const Identification& answer, const PageUnits& u
                    {"How common"}},
                   {},
                   {}};
-  PageTable look{"What to look at", {{"#", "", true}, {"Thread"}, {"Look", "", false, 80}}, {}, {}};
-  std::vector<std::string> looks;
+  std::vector<tauten::detail::Look> looks;
   for (std::size_t i = 0; i < shown; ++i) {
     const Identified& c = answer.candidates[i];
     table.rows.push_back({std::to_string(c.rank), c.thread, number_text(c.pitch.shop()), c.kind,
-                          standards_text(c.head, 30), c.socket ? number_text(c.socket->shop()) : "-", c.fit,
-                          c.how_common});
-    looks.push_back(c.look);
+                          tauten::detail::standards_text(c.head, 30), c.socket ? number_text(c.socket->shop()) : "-",
+                          c.fit, c.how_common});
+    looks.push_back({std::to_string(c.rank), c.thread, c.look});
   }
-  const std::string common = take_shared_look(looks);
-  for (std::size_t i = 0; i < shown; ++i)
-    if (!looks[i].empty())
-      look.rows.push_back({std::to_string(answer.candidates[i].rank), answer.candidates[i].thread, looks[i]});
-  if (!common.empty()) look.legend.push_back("All of them: " + common + ".");
   if (answer.candidates.size() > shown)
     table.legend.push_back(std::to_string(answer.candidates.size() - shown) +
                            " less likely ones are left out; --all shows them.");
   page.tables.push_back(std::move(table));
-  if (!look.rows.empty() || !look.legend.empty()) page.tables.push_back(std::move(look));
+  if (PageTable look = tauten::detail::look_table(looks); !look.rows.empty() || !look.legend.empty())
+    page.tables.push_back(std::move(look));
 }
 
 }  // namespace
-
-std::string standards_text(const std::string& list, std::size_t most) {
-  if (list.size() <= most) return list;
-  const auto more = std::count(list.begin(), list.end(), ',');
-  return more == 0 ? list : list.substr(0, list.find(',')) + " and " + std::to_string(more) + " more";
-}
-
-std::string take_shared_look(std::vector<std::string>& looks) {
-  if (looks.size() < 2) return "";
-  std::map<std::string, std::size_t> seen;
-  for (const std::string& look : looks)
-    for (const std::string& part : parts_of(look)) ++seen[part];
-  std::string common;
-  for (const std::string& part : parts_of(looks.front()))
-    if (seen[part] == looks.size()) common = with_part(common, part);
-  for (std::string& look : looks) {
-    std::string own;
-    for (const std::string& part : parts_of(look))
-      if (seen[part] != looks.size()) own = with_part(own, part);
-    look = own;
-  }
-  return common;
-}
 
 Page page_of(const Identification& answer, const PageUnits& units, bool all) {
   Page page;

@@ -69,15 +69,11 @@ struct Dashed {
   }
 };
 
-/// Something that can be given about a `Job`.
-template <class Job>
-struct Input {
-  using Put = Problem (*)(const Input& input, const char* called, const Value& value, Job& job);
-
+/// What is told about an input, whatever the job.
+struct InputFacts {
   const char* name;     ///< "clamp_load", as the library and Python call it
   const char* example;  ///< "25kN"
   const char* help;
-  Put put;  ///< reads a value into the job; `called` is the name for errors
   Holds holds;
   Dim dimension = Dim::number;
   Dashed dashed;                            ///< "clamp-load"
@@ -89,6 +85,14 @@ struct Input {
 
   constexpr const char* option() const { return dashed.text; }
   constexpr const char* called(Spelling spelling) const { return spelling == Spelling::option ? option() : name; }
+};
+
+/// Something that can be given about a `Job`.
+template <class Job>
+struct Input : InputFacts {
+  using Put = Problem (*)(const Input& input, const char* called, const Value& value, Job& job);
+
+  Put put;  ///< reads a value into the job; `called` is the name for errors
 
   constexpr Input with_option(const char* text) const {
     Input input = *this;
@@ -121,6 +125,14 @@ struct Input {
     return input;
   }
 };
+
+/// \return what is told about the inputs of a question
+template <class Job>
+std::vector<const InputFacts*> facts_of(std::span<const Input<Job>> inputs) {
+  std::vector<const InputFacts*> all;
+  for (const Input<Job>& input : inputs) all.push_back(&input);
+  return all;
+}
 
 /// \return the error with what the library calls `from` named `to`
 inline Error renamed(const Error& error, std::string_view from, const char* to) {
@@ -181,6 +193,11 @@ template <Dim D>
 Problem read_above_zero(const char* called, const Value& value, Quantity<D>& into) {
   if (auto problem = read(called, value, into)) return problem;
   return refuse_zero(called, into.si, D);
+}
+
+template <class T>
+Problem read_above_zero(const char* called, const Value& value, std::optional<T>& into) {
+  return read_above_zero(called, value, into.emplace());
 }
 
 /// Other words that are taken for those of an enumeration: `static constexpr std::pair<const char*, const char*> list[]`.
@@ -360,7 +377,8 @@ struct Declares {
   static constexpr Input<Job> input(const char* name, const char* example, const char* help) {
     using T = std::remove_cvref_t<decltype(detail::at<member>(std::declval<Job&>()))>;
     constexpr Holds holds = detail::MemberOf<T>::holds;
-    Input<Job> made{name, example, help, detail::put<member, Job>, holds, detail::MemberOf<T>::dimension, Dashed(name)};
+    Input<Job> made{{name, example, help, holds, detail::MemberOf<T>::dimension, Dashed(name)},
+                    detail::put<member, Job>};
     if constexpr (holds == Holds::list) {
       made.takes = Takes::several_values;
       if constexpr (requires { &Form<typename T::value_type>::read; })

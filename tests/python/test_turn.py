@@ -84,9 +84,12 @@ def test_pages_say_what_is_needed():
     page = program("turn", *shlex.split(SAID), "--angle", "60deg", "--bar", "square:250mm:12.7mm", "--structural")
     answer = tauten.turn(angle="60deg", bars=[("square", "250mm", "12.7mm")], **FOOT)
     low, nominal, high = (load / KN for load in answer.clamp_load)
-    assert f"Clamp load {low:.3g} to {high:.3g} kN, typically {nominal:.3g} kN" in page
-    for words in ("Turn by 60 deg from snug at 60 N.m", f"At the handle that is {math.degrees(answer.handle_angle):.3g} deg",
-                  "yields as intended", "Use the bolt once only", "turn of the nut", "combined method", "approve a joint for service",
+    # Line 1: setting and angle, clamp load with its band, verdict.
+    assert " ".join(page.split("\n\n")[0].split()) == (
+        f"M16 8.8, snug at 60 N.m, turned by 60 deg ({math.degrees(answer.handle_angle):.3g} deg at the handle): clamp load "
+        f"{nominal:.3g} kN ({low:.3g} to {high:.3g} kN in 19 of 20 cases). Yields as intended; use the bolt once only.")
+    for words in (f"{math.degrees(answer.handle_angle):.3g} deg, as the bars twist by {math.degrees(answer.tool_twist):.3g} deg",
+                  "Use the bolt once only", "turn of the nut", "combined method", "approve a joint for service",
                   "Snug is where all gaps are closed", "The torque at the end of the turn should be"):
         assert words in page, words
     plot = program("curve", *shlex.split(SAID))
@@ -98,7 +101,9 @@ def test_pages_say_what_is_needed():
 
 def test_no_load_is_named_of_a_bolt_that_may_break():
     page = program("turn", *shlex.split(SAID), "--angle", "450deg")
-    assert "No clamp load is given: the bolt may break." in page and "Verdict: necks" in page
+    first = page.splitlines()[0]
+    assert first == "M16 8.8, snug at 60 N.m, turned by 450 deg: no clamp load is given. Necks; do not turn so far."
+    assert "Do not turn so far: the bolt may neck and break." in " ".join(page.split())
     for title in ("clamp load", "of the proof load", "left after all losses"):
         row = next(line for line in page.splitlines() if line.startswith(title + " "))
         assert row.split()[-3:] == ["-", "-", "-"], row
@@ -111,7 +116,7 @@ def test_no_load_is_named_of_a_bolt_that_may_break():
     words = shlex.split("--thread M12 --class 10.9 --head 'ISO 4017' --grip 8mm --condition oiled --snug-torque 20N.m")
     page = program("turn", *words, "--structural")
     row = next(line for line in page.splitlines() if line.startswith("turn of the nut "))
-    assert row.split()[-4:] == ["120", "-", "-", "-"] and "may neck and break" in page and "Verdict: necks" not in page
+    assert row.split()[-4:] == ["120", "-", "-", "-"] and "may neck and break" in page and "Necks" not in page
     there = json.loads(program("turn", *words, "--structural", "--json"))
     assert there["structural"]["turn_of_nut_load"] == {"low": None, "nominal": None, "high": None}
     by_angle = json.loads(program("turn", *words, "--angle", "120deg", "--angle-tolerance", "30deg", "--json"))

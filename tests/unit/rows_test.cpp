@@ -71,7 +71,7 @@ TEST_CASE("a row of clamp is the answer to the question, whatever rows came befo
     if (const std::string text = pick(prevailing); !text.empty()) pairs.emplace_back("prevailing-torque", text);
     const auto row = cells_of(asked, pairs);
     const std::span<const Cell> cells = rows->answer(row);
-    const Outcome<Clamp> answer = try_clamp(said_of(pairs));
+    const auto answer = try_clamp(said_of(pairs));
     const std::string error(cells.back().text);
     CHECK(error == answer.error().what());
     const auto number = [&](const char* figure) { return cells[place_of(asked, figure)].number; };
@@ -248,8 +248,8 @@ TEST_CASE("what limits heat is said under one name") {
   CHECK(both.adhesive);
   CHECK_FALSE(both.rubber_or_plastic);
   CHECK(std::string(job({{"surroundings", "perhaps"}}).error().argument()) == "surroundings");
-  CHECK(job({}).value().surroundings.quenched);  // ISO 898-1: class 8.8 is quenched and tempered
-  CHECK_FALSE(job({{"quenched", "no"}}).value().surroundings.quenched);
+  CHECK(job({}).value().surroundings.quenched == true);  // ISO 898-1: class 8.8 is quenched and tempered
+  CHECK(job({{"quenched", "no"}}).value().surroundings.quenched == false);
   CHECK(std::string(job({{"torsion-ratio", "0.7"}}).error().argument()) == "torsion-ratio");
 }
 

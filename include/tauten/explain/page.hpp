@@ -8,6 +8,7 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/base/notice.hpp"
 #include "tauten/base/notice_kind.hpp"
+#include "tauten/explain/paragraph.hpp"
 
 namespace tauten {
 
@@ -27,10 +28,16 @@ struct PageTable {
   std::vector<std::string> legend{};  ///< sentences below it
 };
 
+/// Sentences under a title.
+struct PageList {
+  std::string title;
+  std::vector<std::string> items;
+};
+
 /// The same picture twice, for a terminal and for a screen or paper.
 struct PageDrawing {
   std::string text{};
-  std::string svg{};
+  std::string svg{};  ///< "" to show the text everywhere
 };
 
 /// The layout of an answer, in the order in which it is read.
@@ -41,8 +48,9 @@ struct Page {
   std::vector<std::pair<std::string, std::string>> figures;  ///< name and value
   PageDrawing drawing{};
   std::vector<PageTable> tables;
+  std::vector<PageList> lists;        ///< what belongs to this question only
   std::vector<std::string> findings;  ///< what stands out about these numbers
-  std::vector<std::string> cautions;  ///< what can hurt, only what this answer triggers
+  std::vector<std::string> cautions;  ///< what can hurt, only what this answer triggers, the gravest first
   bool standing_cautions = true;      ///< a line names those that hold always
   std::vector<std::string> trust;     ///< assumptions and estimates
 
@@ -50,6 +58,39 @@ struct Page {
   std::string first_line() const { return name.empty() ? headline : name + ": " + headline; }
   /// Puts each notice where its kind belongs; a sentence stands once.
   void add(const std::vector<Notice>& notices);
+  /// Leaves the gravest cautions where they are; those beyond `most_cautions` lead the findings.
+  void limit_cautions();
+};
+
+/// Cautions that are read before somebody stops reading.
+inline constexpr std::size_t most_cautions = 7;
+
+/// Notices of several answers, each once, with the numbers of those that it is about.
+class SharedNotices {
+ public:
+  void add(const Notice& notice, const std::string& number) {
+    for (auto& [known, numbers] : list_)
+      if (known.text == notice.text) {
+        if (numbers.back() != number) numbers.push_back(number);
+        return;
+      }
+    list_.push_back({notice, {number}});
+  }
+  /// \param everybody  a notice about that many needs no numbers
+  /// \return "3, 4: The clamp load may be ..."
+  std::vector<Notice> notices(std::size_t everybody) const {
+    std::vector<Notice> out;
+    for (const auto& [notice, numbers] : list_) {
+      std::string about;
+      if (numbers.size() < everybody)
+        for (const std::string& number : numbers) about += (about.empty() ? "" : ", ") + number;
+      out.push_back({notice.code, (about.empty() ? "" : about + ": ") + notice.text, notice.is_estimate});
+    }
+    return out;
+  }
+
+ private:
+  std::vector<std::pair<Notice, std::vector<std::string>>> list_;
 };
 
 /// \return the cautions that hold for every job, in one paragraph
@@ -72,7 +113,12 @@ inline void add_once(std::vector<std::string>& list, const std::string& text) {
 /// \return the figures as a table without titles
 inline PageTable figure_table(const Page& page) {
   PageTable table{{}, {{""}, {""}}, {}, {}};
-  for (const auto& [name, value] : page.figures) table.rows.push_back({name, value});
+  std::size_t names = 0;
+  for (const auto& [name, value] : page.figures) {
+    table.rows.push_back({name, value});
+    names = std::max(names, width_of(name));
+  }
+  table.columns.back().most = page_width - std::min(names + 2, page_width / 2);
   return table;
 }
 
@@ -92,6 +138,13 @@ inline void Page::add(const std::vector<Notice>& notices) {
       case NoticeKind::finding: detail::add_once(findings, notice.text); break;
       case NoticeKind::trust: detail::add_once(trust, notice.text); break;
     }
+}
+
+inline void Page::limit_cautions() {
+  if (cautions.size() <= most_cautions) return;
+  const auto beyond = cautions.begin() + static_cast<std::ptrdiff_t>(most_cautions);
+  findings.insert(findings.begin(), beyond, cautions.end());
+  cautions.erase(beyond, cautions.end());
 }
 
 }  // namespace tauten

@@ -82,6 +82,7 @@ inline std::string page_markdown(const Page& page) {
   if (!page.drawing.text.empty())
     out += "\n```text\n" + page.drawing.text + (page.drawing.text.ends_with('\n') ? "" : "\n") + "```\n";
   for (const PageTable& table : page.tables) out += detail::markdown_table(table);
+  for (const PageList& list : page.lists) out += detail::markdown_list(list.title.c_str(), list.items);
   out += detail::markdown_list("What stands out", page.findings);
   out += detail::markdown_list("Take care", detail::all_cautions(page));
   return out + detail::markdown_list("How far to trust this", page.trust);
@@ -92,8 +93,12 @@ inline std::string page_html(const Page& page) {
   std::string out = "<p><strong>" + html_text(page.first_line()) + "</strong></p>";
   out += detail::html_list("What to do", page.actions);
   if (!page.figures.empty()) out += detail::html_table(detail::figure_table(page));
-  if (!page.drawing.svg.empty()) out += "<div style=\"overflow-x:auto\">" + page.drawing.svg + "</div>";
+  const std::string drawing = page.drawing.svg.empty() && !page.drawing.text.empty()
+                                  ? "<pre>" + html_text(page.drawing.text) + "</pre>"
+                                  : page.drawing.svg;
+  if (!drawing.empty()) out += "<div style=\"overflow-x:auto\">" + drawing + "</div>";
   for (const PageTable& table : page.tables) out += detail::html_table(table);
+  for (const PageList& list : page.lists) out += detail::html_list(list.title.c_str(), list.items);
   out += detail::html_list("What stands out", page.findings);
   out += detail::html_list("Take care", detail::all_cautions(page));
   return out + detail::html_list("How far to trust this", page.trust);

@@ -11,11 +11,6 @@ using PaintCell = const char* (*)(const std::string& cell);
 
 namespace detail {
 
-inline std::string without_trailing_blanks(std::string line) {
-  line.erase(line.find_last_not_of(' ') + 1);
-  return line + "\n";
-}
-
 inline std::string text_list(const char* title, const std::vector<std::string>& items) {
   std::string out;
   for (const std::string& item : items) out += paragraph(item, "- ");
@@ -81,6 +76,7 @@ inline std::string page_text(const Page& page, PaintCell paint = nullptr) {
   if (!page.figures.empty()) out += "\n" + table_text(detail::figure_table(page));
   if (!page.drawing.text.empty()) out += "\n" + page.drawing.text + (page.drawing.text.ends_with('\n') ? "" : "\n");
   for (const PageTable& table : page.tables) out += "\n" + table_text(table, paint);
+  for (const PageList& list : page.lists) out += detail::text_list(list.title.c_str(), list.items);
   out += detail::text_list("What stands out", page.findings);
   out += detail::text_list("Take care", detail::all_cautions(page));
   return out + detail::text_list("How far to trust this", page.trust);

@@ -69,6 +69,41 @@ class PageUnits {
     return range(band.low, band.high, digits);
   }
 
+  /// \return the unit that a column of this dimension has
+  std::string unit(Dim dimension) const { return unit_shown(style_, "", dimension).first; }
+  /// \return what one of that unit is in SI
+  double one(Dim dimension) const { return unit_shown(style_, "", dimension).second; }
+  /// \return the number in that unit
+  template <Dim D>
+  double in_unit(Quantity<D> q) const {
+    return q.si / one(D);
+  }
+  /// \return the number in a column, three figures; "-" if there is none
+  template <Dim D>
+  std::string cell(Quantity<D> q) const {
+    return cell_text(in_unit(q));
+  }
+
+  /// \return "173 N.m", a setting that is never rounded up
+  template <Dim D>
+  std::string settable(Quantity<D> q) const {
+    return settable_cell(q) + " " + unit(D);
+  }
+  template <Dim D>
+  std::string settable_cell(Quantity<D> q) const {
+    return q.si > 0 ? settable_text(in_unit(q)) : q.si == 0 ? "0" : "-";
+  }
+  /// \return "59 kN", for a band is no more certain than that
+  template <Dim D>
+  std::string rough(Quantity<D> q) const {
+    return rough_text(in_unit(q)) + " " + unit(D);
+  }
+  /// \return "48 to 77 kN"
+  template <Dim D>
+  std::string rough_range(const Band<Quantity<D>>& band) const {
+    return rough_text(in_unit(band.low)) + " to " + rough(band.high);
+  }
+
   /// \return "4 %"
   static std::string percent(double share, int digits = page_digits) { return number_text(100 * share, digits) + " %"; }
 

@@ -23,6 +23,12 @@ inline std::size_t bytes_of(const std::string& text, std::size_t columns) {
   return at;
 }
 
+/// \return `line` as one line of text
+inline std::string without_trailing_blanks(std::string line) {
+  line.erase(line.find_last_not_of(' ') + 1);
+  return line + "\n";
+}
+
 }  // namespace detail
 
 /// \return how many columns of a terminal `text` takes

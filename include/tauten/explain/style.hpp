@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "tauten/base/figure.hpp"
@@ -109,26 +110,31 @@ inline std::optional<Error> set_unit(Style& style, std::string_view text) {
   return std::nullopt;
 }
 
-/// \param si         value in SI
 /// \param name       of the quantity
 /// \param dimension  of the quantity
 /// \param unit       in which it is shown unless the style says otherwise; "" for that of the workshop
-inline Shown shown(const Style& style, double si, std::string_view name, Dim dimension, const char* unit = "") {
+/// \return the unit in which it is shown, and what one of it is in SI
+inline std::pair<std::string, double> unit_shown(const Style& style, std::string_view name, Dim dimension,
+                                                 const char* unit = "") {
   const DimensionText workshop = describe(dimension);
-  Shown out{"", workshop.shop_unit};
-  double one = workshop.shop_unit_in_si;
+  std::pair<std::string, double> out{workshop.shop_unit, workshop.shop_unit_in_si};
   const auto take = [&](std::string_view text) {
     if (const UnitSpelling* known = detail::find_unit(text); known != nullptr && known->dimension == dimension)
-      out.unit = known->text, one = known->si;
+      out = {known->text, known->si};
   };
   if (*unit != '\0') take(unit);
   if (const auto* choice = detail::choice_of(style, name, dimension, [](const auto& c) { return !c.unit.empty(); }))
     take(choice->unit);
+  return out;
+}
+
+/// \param si  value in SI; the others as for `unit_shown`
+inline Shown shown(const Style& style, double si, std::string_view name, Dim dimension, const char* unit = "") {
+  const auto [named, one] = unit_shown(style, name, dimension, unit);
   const auto* digits = detail::choice_of(style, name, dimension, [](const auto& c) { return c.significant > 0; });
   // Shares in percent are never known that well.
-  const int digits_shown = out.unit == "%" && style.digits == Style().digits ? 3 : style.digits;
-  out.number = number_text(si / one, digits != nullptr ? digits->significant : digits_shown);
-  return out;
+  const int digits_shown = named == "%" && style.digits == Style().digits ? 3 : style.digits;
+  return {number_text(si / one, digits != nullptr ? digits->significant : digits_shown), named};
 }
 
 }  // namespace tauten

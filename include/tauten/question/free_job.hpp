@@ -39,39 +39,42 @@ constexpr bool is_internal(DriveFit drive) noexcept {
   return drive == DriveFit::internal_hexagon || drive == DriveFit::hexalobular;
 }
 
-/// One stuck fastener. Lengths left at zero take typical proportions of a hexagon bolt.
+/// One stuck fastener. What is not known stays absent, and lengths are then those of a typical hexagon bolt: zero and NaN
+/// are values, and refused.
 struct FreeJob {
-  Length diameter;
-  Length pitch;
-  Length width_across_flats;  ///< of the head or nut; of the key for an internal hexagon; none of a hexalobular drive
-  int drive_number = 0;       ///< of a hexalobular drive
-  Stress tensile_strength;
-  Stress yield_strength;
-  double torsion_ratio = 0.8;  ///< breaking shear stress over tensile strength, on pi d^3/16
+  std::optional<Length> diameter{};  ///< asked for; `look_up` finds it by the thread
+  std::optional<Length> pitch{};     ///< the same
+  std::optional<Length>
+      width_across_flats{};           ///< of the head or nut; of the key for an internal hexagon. Asked for, but of a
+                                      ///< hexalobular drive
+  std::optional<int> drive_number{};  ///< of a hexalobular drive, and asked for of it
+  std::optional<Stress> tensile_strength{};  ///< asked for; `look_up` finds it by the class
+  std::optional<Stress> yield_strength{};    ///< the same
+  std::optional<double> torsion_ratio{};     ///< breaking shear stress over tensile strength, on pi d^3/16; absent: 0.8
 
   Rust rust = Rust::rusted;
-  std::optional<Force> preload;    ///< what it was tightened to; unknown: a share of yield, with a wide band
-  double thread_friction = 0.14;   ///< of the clean joint
-  double bearing_friction = 0.14;  ///< of the clean joint
-  Length engaged_length;           ///< 0: 0.8 d
-  Length bearing_diameter;         ///< 0: from width and diameter
-  Length nut_diameter;             ///< what surrounds the thread; 0: the width across flats
-  Stress nut_yield;                ///< 0: as the bolt
+  std::optional<Force> preload;              ///< what it was tightened to; unknown: a share of yield, with a wide band
+  double thread_friction = 0.14;             ///< of the clean joint
+  double bearing_friction = 0.14;            ///< of the clean joint
+  std::optional<Length> engaged_length{};    ///< absent: 0.8 d
+  std::optional<Length> bearing_diameter{};  ///< absent: from width and diameter
+  std::optional<Length> nut_diameter{};      ///< what surrounds the thread; absent: the width across flats
+  std::optional<Stress> nut_yield{};         ///< absent: as the bolt, 200 MPa of aluminium
   Torque prevailing_torque;
   std::string assumed_thread{};                     ///< the thread that was taken because none was given
   bool class_assumed = false;                       ///< the class was taken because none was given
   std::optional<ThreadDirection> thread_direction;  ///< none: not known, and asked for
-  double years = 0;        ///< in place; with `first_year_loss` it replaces the metal loss of the state
-  Length first_year_loss;  ///< corrosion of the first year at this place
+  std::optional<double> years{};  ///< in place; with `first_year_loss` it replaces the metal loss of the state
+  std::optional<Length> first_year_loss{};  ///< corrosion of the first year at this place; goes with `years`
 
   DriveFit drive = DriveFit::six_point;
-  Length head_height;  ///< that the tool engages; 0: 0.64 d, inside a head 0.5 d
+  std::optional<Length> head_height{};  ///< that the tool engages; absent: 0.64 d, inside a head 0.5 d
   std::optional<Length>
-      drive_clearance;         ///< width of the opening less that of what goes into it; none: the typical one
-  Length corner_loss;          ///< radial wear of the corners, or of the ridges between lobes
-  std::optional<bool> tapped;  ///< the thread is in the part, not in a nut; none: only inside a head
-  Length drive_square;         ///< smallest square drive in the chain; 0: none
-  Length handle_length;        ///< 0: not by hand
+      drive_clearance;                   ///< width of the opening less that of what goes into it; none: the typical one
+  Length corner_loss;                    ///< radial wear of the corners, or of the ridges between lobes
+  std::optional<bool> tapped;            ///< the thread is in the part, not in a nut; none: only inside a head
+  std::optional<Length> drive_square{};  ///< smallest square drive in the chain; absent: it sets no limit
+  std::optional<Length> handle_length{};  ///< absent: not turned by hand
   Force hand_force = median_pull;
   double hand_variation = 0.35;
 

@@ -12,9 +12,10 @@ namespace tauten {
 struct FreeNames {
   std::string thread{};          ///< designation, "M16"; else `diameter` and `pitch`
   std::string property_class{};  ///< mark on the head; else `tensile_strength` and `yield_strength`
-  Length socket{};           ///< that fits; else `key`, `bit`, `width_across_flats` or the typical head of the thread
-  Length key{};              ///< hexagon key that fits into the head
-  std::optional<int> bit{};  ///< number of the six-lobed bit that fits into the head
+  std::optional<Length>
+      socket{};  ///< that fits; absent: `key`, `bit`, `width_across_flats` or the typical head of the thread
+  std::optional<Length> key{};  ///< hexagon key that fits into the head
+  std::optional<int> bit{};     ///< number of the six-lobed bit that fits into the head
   std::optional<DriveFit> drive{};
 };
 

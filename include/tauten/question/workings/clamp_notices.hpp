@@ -11,18 +11,22 @@
 
 namespace tauten::detail {
 
-/// A suggested torque as it is set: three figures, never rounded up past what was found to be safe.
-/// \return N.m
-inline std::string settable_text(Torque torque) {
-  const double step = std::pow(10.0, std::floor(std::log10(torque.shop())) - 2);
-  return number_text(std::floor(torque.shop() / step * (1 + 1e-9)) * step, 3);
-}
+/// A suggested torque as it is set, in N.m.
+inline std::string settable_text(Torque torque) { return tauten::settable_text(torque.shop()); }
 
 /// "48 to 77 kN"; whole kN from 10 kN on, for a band is no more certain than that.
-inline std::string rough_load_text(Force load) {
-  const double size = std::fabs(load.shop());
-  return PlainNumber::fixed(load.shop(), size >= 10 ? 0 : size >= 1 ? 1 : 2).c_str();
-}
+inline std::string rough_load_text(Force load) { return rough_text(load.shop()); }
+
+/// Quantities in the sentences of an answer, in the units of a workshop. A page has others that go by the same names.
+struct ShopUnits {
+  std::string settable(Torque q) const { return settable_text(q) + " N.m"; }
+  std::string typed(Torque q) const { return number_text(q.shop()) + " N.m"; }
+  std::string text(Torque q) const { return number_text(q.shop(), 3) + " N.m"; }
+  std::string rough(Force q) const { return rough_load_text(q) + " kN"; }
+  std::string rough_range(const Band<Force>& band) const {
+    return rough_load_text(band.low) + " to " + rough_load_text(band.high) + " kN";
+  }
+};
 
 inline std::string condition_text(const Conditions& c) {
   if (c.thread_measured && c.face_measured) return "friction measured";
@@ -35,11 +39,12 @@ inline std::string condition_text(const Conditions& c) {
 }
 
 /// What to make of a verdict, in a few words: "Within limits; up to 173 N.m is possible."
-inline std::string verdict_advice(const ClampCandidate& c, bool unknown) {
+template <class Units = ShopUnits>
+std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& units = {}) {
   std::string text = c.verdict;
   text[0] = static_cast<char>(text[0] - 'a' + 'A');
   const bool any = is_given(c.suggested_torque.si);
-  const std::string suggested = any ? settable_text(c.suggested_torque) + " N.m" : "";
+  const std::string suggested = any ? units.settable(c.suggested_torque) : "";
   // Half a per cent: what three figures can show.
   const bool below = any && c.torque.si < c.suggested_torque.si * 0.995;
   const bool above = any && c.torque.si > c.suggested_torque.si * 1.005;
@@ -58,18 +63,18 @@ inline std::string verdict_advice(const ClampCandidate& c, bool unknown) {
 }
 
 /// The answer in one line.
-inline std::string summary_of(const ClampCandidate& c, const Conditions& conditions) {
-  std::string text =
-      c.thread + (c.class_assumed ? ", class " + c.property_class + " assumed" : " " + c.property_class) + ", " +
-      condition_text(conditions) + ", " +
-      (c.torque.si == c.suggested_torque.si ? settable_text(c.torque) : number_text(c.torque.shop())) + " N.m: ";
+template <class Units = ShopUnits>
+std::string summary_of(const ClampCandidate& c, const Conditions& conditions, const Units& units = {}) {
+  std::string text = c.thread +
+                     (c.class_assumed ? ", class " + c.property_class + " assumed" : " " + c.property_class) + ", " +
+                     condition_text(conditions) + ", " +
+                     (c.torque.si == c.suggested_torque.si ? units.settable(c.torque) : units.typed(c.torque)) + ": ";
   if (is_given(c.clamp_load.nominal.si))
-    text += "clamp load " + rough_load_text(c.clamp_load.nominal) + " kN (" + rough_load_text(c.clamp_load.low) +
-            " to " + rough_load_text(c.clamp_load.high) + " kN in 19 of 20 cases" +
-            (c.verdict == "may break" ? ", if it holds" : "") + "). ";
+    text += "clamp load " + units.rough(c.clamp_load.nominal) + " (" + units.rough_range(c.clamp_load) +
+            " in 19 of 20 cases" + (c.verdict == "may break" ? ", if it holds" : "") + "). ";
   else
     text += "no clamp load. ";
-  return text + verdict_advice(c, conditions.friction_unknown());
+  return text + verdict_advice(c, conditions.friction_unknown(), units);
 }
 
 /// What is to be said of a fastener whatever the torque.
@@ -84,7 +89,7 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
     return;
   }
-  const std::string share = number_text(100 * (is_given(job.share) ? job.share : default_proof_share), 3);
+  const std::string share = number_text(100 * job.share.value_or(default_proof_share), 3);
   const std::string target =
       share + " % of the proof load needs " + settable_text(c.target_torque) + " N.m at nominal friction";
   if (c.suggested_limit == "chance of yield")
@@ -117,18 +122,19 @@ inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool tor
 }
 
 /// \param code  one of `torque_codes`
-inline std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job) {
+template <class Units = ShopUnits>
+std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job, const Units& units = {}) {
   if (code == "corrected_torque") {
-    const std::string other = number_text(c.corrected_torque->shop(), 3) + " N.m";
-    if (!(job.torque.si > 0)) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
+    const std::string other = units.text(*c.corrected_torque);
+    if (!job.torque) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
     std::string text =
         "The torque is for '" + job.specified_condition + "': for the same clamp load set " + other + " here.";
     if (c.corrected_torque->si > c.suggested_torque.si)
-      text += " The suggested torque, " + settable_text(c.suggested_torque) + " N.m, is lower.";
+      text += " The suggested torque, " + units.settable(c.suggested_torque) + ", is lower.";
     return text;
   }
   if (code == "torque_suggests_class") {
-    const std::string start = number_text(c.torque.shop()) + " N.m on " + c.thread;
+    const std::string start = units.typed(c.torque) + " on " + c.thread;
     if (c.least_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
     return start + " suggests class " + c.least_class + " or above: look for the mark before you tighten.";
   }

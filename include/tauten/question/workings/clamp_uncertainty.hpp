@@ -65,7 +65,7 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                  model_of<5>({"yield_utilisation"}, clamp_variables(), [f](auto x) { return f.utilisation(x); }),
                  {},
                  {}};
-  const double setting = job.torque.si, accuracy = c.accuracy_at(setting), face = bolt.D_Km.nominal;
+  const double setting = job.torque->si, accuracy = c.accuracy_at(setting), face = bolt.D_Km.nominal;
   // Where washers slide, friction and diameter change together from corner to corner; their product counts.
   const double nominal = bolt.mu_K.nominal;
   const Band<double> on_face{std::min(nominal, bolt.mu_K.low * (bolt.D_Km.low / face)), nominal,

@@ -45,14 +45,14 @@ TAUTEN_FUNCTION Outcome<CurveAnswer> try_curve(const CurveJob& job) {
   if (!found) return found.error();
   const TurnSetup& setup = *found;
   const double lost = setup.conditions.lost;
-  if (job.joint.snug_torque.si > 0 && !(job.joint.snug_torque.si > lost))
-    return refuse("snug_torque", "snug_torque is " + shop_text(job.joint.snug_torque) +
-                                     ", but the prevailing torque takes " + shop_text(Torque(lost)) +
-                                     "; nothing is left to close the joint");
-  if (auto e = outside("end_angle", job.end_angle, {0, 20 * 2 * pi_constant.value})) return *e;
+  const Torque snug = job.joint.snug_torque.value_or(Torque());
+  if (job.joint.snug_torque && !(snug.si > lost))
+    return refuse("snug_torque", "snug_torque is " + shop_text(snug) + ", but the prevailing torque takes " +
+                                     shop_text(Torque(lost)) + "; nothing is left to close the joint");
+  if (auto e = outside("end_angle", job.end_angle, {0, 20 * 2 * pi_constant.value, true})) return *e;
   if (auto e = outside("points", Quantity<Dim::number>(job.points), {2, 100'000})) return *e;
-  const CurveOptions options{.snug_torque = Torque(std::max(job.joint.snug_torque.si - lost, 0.0)),
-                             .end_angle = job.end_angle,
+  const CurveOptions options{.snug_torque = Torque(std::max(snug.si - lost, 0.0)),
+                             .end_angle = job.end_angle.value_or(Angle()),
                              .points = job.points,
                              .slope_share = job.slope_share};
   Outcome<Band<Curve>> curves = try_tightening_curves(
@@ -63,7 +63,7 @@ TAUTEN_FUNCTION Outcome<CurveAnswer> try_curve(const CurveJob& job) {
                 setup.joint,
                 setup.bolt.mu_G,
                 setup.bolt.mu_K,
-                job.joint.snug_torque,
+                snug,
                 curves->low,
                 curves->nominal,
                 curves->high,

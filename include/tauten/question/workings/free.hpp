@@ -56,7 +56,7 @@ TAUTEN_FUNCTION Outcome<Free> try_free_joint(const FreeJob& job) {
   answer.shear = sample.band(Draws::shear);
   answer.round = sample.band(Draws::rounded);
   answer.tool = sample.band(Draws::tool);
-  if (job.handle_length.si > 0) answer.arm = sample.band(Draws::arm);
+  if (job.handle_length) answer.arm = sample.band(Draws::arm);
   answer.capacities = detail::capacities_of(job, model, answer.shear, answer.round, held ? held->torque : Torque(0.0));
 
   answer.standard_error = 0.5 / std::sqrt(static_cast<double>(s.trials()));

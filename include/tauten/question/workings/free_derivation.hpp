@@ -17,18 +17,18 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   const RustState& state = rust_state(job.rust);
   const CapacityEstimates& guess = capacity_estimates;
   std::vector<Figure> out;
-  out.push_back(figure("diameter", job.diameter));
-  out.push_back(figure("pitch", job.pitch));
+  out.push_back(figure("diameter", *job.diameter));
+  out.push_back(figure("pitch", *job.pitch));
   if (const auto lobes = lobes_of(job)) {
     const std::string note = "of drive number " + std::to_string(lobes->number) + ", ISO 10664";
     out.push_back(figure("outer_diameter", lobes->outer_diameter, note));
     out.push_back(figure("inner_diameter", lobes->inner_diameter, note));
   } else {
-    out.push_back(figure("width_across_flats", job.width_across_flats));
+    out.push_back(figure("width_across_flats", *job.width_across_flats));
   }
-  out.push_back(figure("tensile_strength", job.tensile_strength, "least of the class"));
-  out.push_back(figure("yield_strength", job.yield_strength));
-  out.push_back(figure("torsion_ratio", job.torsion_ratio));
+  out.push_back(figure("tensile_strength", *job.tensile_strength, "least of the class"));
+  out.push_back(figure("yield_strength", *job.yield_strength));
+  out.push_back(figure("torsion_ratio", torsion_ratio_of(job)));
   out.push_back(figure_in_words("rust", state.title));
   if (job.preload)
     out.push_back(figure("preload", Force(guess.preload_left * job.preload->si), "what is left of it after years"));
@@ -40,24 +40,24 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   out.push_back(figure("bearing_growth", state.bearing_growth.median, "median for this rust", true));
   if (state.bond_strength.median > 0)
     out.push_back(figure("bond_strength", Stress(state.bond_strength.median), "median for this rust", true));
-  const bool typical_length = !(job.engaged_length.si > 0);
+  const bool typical_length = !job.engaged_length;
   out.push_back(
       figure("engaged_length", Length(engaged_length_of(job)), typical_length ? "0.8 d" : "", typical_length));
-  const bool typical_face = !(job.bearing_diameter.si > 0);
+  const bool typical_face = !job.bearing_diameter;
   out.push_back(figure("bearing_diameter", Length(bearing_diameter_of(job)),
                        typical_face ? "from width and diameter" : "", typical_face));
   if (job.held)
     out.push_back(figure("held", *job.held,
                          job.held_untreated ? "before the aids; it has not moved" : "as it is; it has not moved"));
   if (job.prevailing_torque.si > 0) out.push_back(figure("prevailing_torque", job.prevailing_torque));
-  if (job.years > 0 && job.first_year_loss.si > 0) {
-    out.push_back(figure("years", job.years, "in place"));
-    out.push_back(figure("first_year_loss", job.first_year_loss));
+  if (job.years) {
+    out.push_back(figure("years", *job.years, "in place"));
+    out.push_back(figure("first_year_loss", *job.first_year_loss));
   }
   for (const AidUse& use : job.aids) out.push_back(figure_in_words("aids", plain_words(word_of(use.aid))));
-  if (job.handle_length.si > 0) {
+  if (job.handle_length) {
     const double pull = job.hand_force.si;
-    out.push_back(figure("handle_length", job.handle_length));
+    out.push_back(figure("handle_length", *job.handle_length));
     out.push_back({"hand_force", Dim::force, {pull, pull, pull}, "", "median", false, "N"});
   }
   out.push_back(figure("shear_risk", job.shear_risk, "accepted chance of shearing", false, "%"));

@@ -92,9 +92,10 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
           shop_text(answer.stop_at) + ".");
   say(!job.preload && rust_state(job.rust).loaded, "preload_assumed",
       "The preload is not known; about half of yield is assumed, with a wide band.", true);
-  say(job.drive_square.si > 0 && find_square_drive(job.drive_square) == nullptr, "square_unknown",
-      "No square drive of " + shop_text(job.drive_square) + " is known; its strength is left out of account.");
-  say(job.drive_square.si > 0 && find_square_drive(job.drive_square) != nullptr, "square_from_memory",
+  say(job.drive_square && find_square_drive(*job.drive_square) == nullptr, "square_unknown",
+      "No square drive of " + shop_text(job.drive_square.value_or(Length())) +
+          " is known; its strength is left out of account.");
+  say(job.drive_square && find_square_drive(*job.drive_square) != nullptr, "square_from_memory",
       "The strength of the square drive is from memory, not checked against the standard.", true);
   say(true, "rust_estimate",
       "The effect of rust on friction, bond and section is judgement: no measured figures were found. Trust the order "
@@ -108,7 +109,7 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   const bool across = !is_internal(job.drive);
   const Interval tried =
       job.drive == DriveFit::open_end ? OpenEndTestTorque::inputs[0].validity : RingTestTorque::inputs[0].validity;
-  say(across && !tried.contains(job.width_across_flats.si), "tool_beyond_table",
+  say(across && !tried.contains(job.width_across_flats->si), "tool_beyond_table",
       "No test torque is known for a tool this wide; it is extrapolated from smaller ones.", true);
   say(across && rust_state(job.rust).metal_loss.median > 0 && !(job.corner_loss.si > 0), "measure_corners",
       "The corners count as new. Rust removes corners too: measure across flats and corners, and enter the loss as "

@@ -25,7 +25,7 @@ inline int damage_of(const Chances& chances) noexcept {
 /// The same job with the best tool: six points, a square that holds, and a bar or multiplier that reaches any torque.
 inline FreeJob with_other_tool(FreeJob job) {
   if (!is_internal(job.drive)) job.drive = DriveFit::six_point;
-  job.drive_square = job.handle_length = Length(0.0);
+  job.drive_square.reset(), job.handle_length.reset();
   return job;
 }
 /// \return what another tool would be, "" where none is better
@@ -37,7 +37,7 @@ inline std::string other_tool(const FreeJob& job) {
   add(job.drive == DriveFit::twelve_point || job.drive == DriveFit::open_end, "a six-point socket");
   const auto square = square_test_torque(job);
   add(square && *square < tool_test_torque(job), "a larger square drive");
-  add(job.handle_length.si > 0, "a longer bar or a torque multiplier, up to the torque to stop at");
+  add(job.handle_length.has_value(), "a longer bar or a torque multiplier, up to the torque to stop at");
   return text;
 }
 /// The model with the best tool; what aids and like fasteners have done to the corners stays.

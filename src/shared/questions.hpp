@@ -1,0 +1,35 @@
+// The one list of the questions. Whatever names a question or its inputs is made from it: verbs and help of the command line,
+// the catalogue of C and WebAssembly, functions, signatures and stubs of Python, tables of the manual.
+#pragma once
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "shared/inputs.hpp"
+#include "tauten/explain/page.hpp"
+#include "tauten/explain/page_units.hpp"
+#include "tauten/explain/tree.hpp"
+
+namespace tauten::shared {
+
+struct Question {
+  const char* name;      ///< "free": the verb of the command line, in C and of tables
+  const char* function;  ///< "free_joint", in Python
+  const char* result;    ///< "Free", the class of its answer in Python
+  const char* topic;     ///< the WebAssembly module that it stands in
+  const char* summary;   ///< what it answers, in 72 characters at most, as verbs stand in a list
+  std::vector<const InputFacts*> (*inputs)() = nullptr;  ///< null in a module that does not have the question
+  Outcome<Tree> (*answer)(const Call& call) = nullptr;
+  Outcome<Page> (*page)(const Call& call, const PageUnits& units) = nullptr;
+
+  bool is_here() const { return inputs != nullptr; }
+};
+
+/// \return all questions, in the order of a job: what is it, does it come free, what to set
+std::span<const Question> questions() noexcept;
+
+/// \return the question of that name, or its refusal
+Outcome<const Question*> try_question(std::string_view name);
+
+}  // namespace tauten::shared
