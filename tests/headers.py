@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Compiles every header alone, included twice, without exceptions and run-time type information, warnings as errors."""
+"""Compiles every header alone and included twice, questions in both modes, without exceptions and run-time type information,
+warnings as errors."""
 import argparse
 import concurrent.futures
 import pathlib
@@ -15,8 +16,8 @@ WITHOUT = ["-fno-exceptions", "-fno-rtti"]
 EXEMPT = {}
 
 
-def compile_alone(compiler, header):
-    options = OPTIONS if header in EXEMPT else OPTIONS + WITHOUT
+def compile_alone(compiler, header, mode):
+    options = (OPTIONS if header in EXEMPT else OPTIONS + WITHOUT) + mode
     line = f'#include "{header}"\n'
     return subprocess.run([compiler, "-x", "c++", *options, f"-I{INCLUDE}", "-"], input=line + line,
                           capture_output=True, text=True).stderr
@@ -27,14 +28,17 @@ def main():
     parser.add_argument("compilers", nargs="*", default=["c++"])
     compilers = parser.parse_args().compilers
     headers = sorted(path.relative_to(INCLUDE).as_posix() for path in INCLUDE.rglob("*.hpp"))
-    jobs = [(compiler, header) for compiler in compilers for header in headers]
+    jobs = [(compiler, header, []) for compiler in compilers for header in headers]
+    # Those that the compiled library makes lighter.
+    jobs += [(compiler, header, ["-DTAUTEN_COMPILED"]) for compiler in compilers for header in headers
+             if header.startswith("tauten/question/") or header == "tauten/tauten.hpp"]
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
         messages = list(pool.map(lambda job: compile_alone(*job), jobs))
     failed = 0
-    for (compiler, header), message in zip(jobs, messages):
+    for (compiler, header, mode), message in zip(jobs, messages):
         if message:
             failed += 1
-            print(f"FAIL {header} with {compiler}:\n{message}")
+            print(f"FAIL {header} with {' '.join([compiler, *mode])}:\n{message}")
     print(f"{len(jobs) - failed} passed, {failed} failed")
     return 1 if failed or not jobs else 0
 
