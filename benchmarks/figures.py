@@ -49,6 +49,10 @@ def figures(build, compiler):
     """{name: figure} of what is built."""
     found = {f"lines {name}": lines(name, compiler) for name in
              ("cmath", "boost/units/quantity.hpp", "tauten/tightening/torque.hpp", "tauten/units.hpp", "tauten/tauten.hpp")}
+    # What a question costs those who include it and link the compiled library; strings, vectors and optionals are most of it.
+    found |= {f"lines {name} compiled": lines(name, compiler, "-DTAUTEN_COMPILED") for name in
+              (*(f"tauten/question/{question}.hpp" for question in ("clamp", "free", "identify", "reach", "turn")),
+               "tauten/tauten.hpp")}
     for name, pattern in (("libtauten.so", "src/c_api/libtauten.so"), ("_core", "python/tauten/_core*.so"),
                           ("tauten", "bin/tauten")):
         for path in build.glob(pattern):

@@ -1,10 +1,13 @@
-# `cpack --config build/CPackConfig.cmake` makes one Debian package of headers, C interface and command line program.
+# `cpack --config build/CPackConfig.cmake` makes one Debian package of headers, compiled library, C interface and command line program.
 set(CPACK_GENERATOR DEB)
 set(CPACK_PACKAGE_VENDOR tauten)
 set(CPACK_PACKAGE_CONTACT "the authors of tauten <tauten@localhost>")
 set(CPACK_RESOURCE_FILE_LICENSE ${PROJECT_SOURCE_DIR}/LICENSE)
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_COMPONENTS_ALL headers)
+if(TAUTEN_LIBRARY)
+  list(APPEND CPACK_COMPONENTS_ALL compiled)
+endif()
 foreach(part IN ITEMS C COMMAND)
   if(TAUTEN_${part})
     string(TOLOWER ${part} component)

@@ -315,9 +315,9 @@ PatternAnswer pattern_answer(const py::dict& values) {
   }
   MeasuredDrilling measured;
   measured.count = pattern->size() + found.missing.size();
-  given.above_zero("hole", measured.hole);
-  given.above_zero("outside", measured.outside);
-  given.above_zero("height", measured.height);
+  given("hole", measured.hole);
+  given("outside", measured.outside);
+  given("height", measured.height);
   if (found.kind == PatternKind::circle || found.kind == PatternKind::odd_hole ||
       found.kind == PatternKind::missing_holes)
     measured.circle = found.circle_diameter;

@@ -6,6 +6,9 @@
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
 #include "shared/pages.hpp"
+#include "shared/thread_inputs.hpp"
+#include "tauten/base/chance_text.hpp"
+#include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
 
@@ -25,55 +28,6 @@ namespace tauten::python {
 namespace {
 
 using shared::ClampAnswer;
-
-/// A thread with everything that follows from diameter and pitch.
-struct ThreadInfo {
-  std::string name;
-  std::string designation;
-  Length diameter;
-  Length pitch;
-  bool coarse;
-  bool selected;
-  std::string tolerance_class;
-  Length pitch_diameter;
-  Length minor_diameter;
-  Length root_diameter;
-  Length stress_diameter;
-  Area stress_area;
-  Angle lead_angle;
-
-  explicit ThreadInfo(const Thread& t)
-      : name(t.name()),
-        designation(t.designation()),
-        diameter(t.diameter),
-        pitch(t.pitch),
-        coarse(t.coarse),
-        selected(t.selected),
-        tolerance_class(t.tolerance_class),
-        pitch_diameter(t.pitch_diameter()),
-        minor_diameter(t.minor_diameter()),
-        root_diameter(t.root_diameter()),
-        stress_diameter(t.stress_diameter()),
-        stress_area(t.stress_area()),
-        lead_angle(t.lead_angle()) {}
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("name", &ThreadInfo::name);
-    visit("designation", &ThreadInfo::designation);
-    visit("diameter", &ThreadInfo::diameter);
-    visit("pitch", &ThreadInfo::pitch);
-    visit("coarse", &ThreadInfo::coarse);
-    visit("selected", &ThreadInfo::selected);
-    visit("tolerance_class", &ThreadInfo::tolerance_class);
-    visit("pitch_diameter", &ThreadInfo::pitch_diameter);
-    visit("minor_diameter", &ThreadInfo::minor_diameter);
-    visit("root_diameter", &ThreadInfo::root_diameter);
-    visit("stress_diameter", &ThreadInfo::stress_diameter);
-    visit("stress_area", &ThreadInfo::stress_area);
-    visit("lead_angle", &ThreadInfo::lead_angle);
-  }
-};
 
 /// A property class with what to read on the head. What the standard does not give is empty.
 struct ClassInfo : PropertyClass {
@@ -132,10 +86,16 @@ std::string line_of(const ClampCandidate& c) {
 }  // namespace
 
 void add_joints(py::module_& module) {
-  auto thread_type = add_record<ThreadInfo>(module, "Thread", "An ISO metric thread with its basic dimensions");
-  set_repr(thread_type, [](const ThreadInfo& t) { return "Thread(" + t.designation + ")"; });
-  thread_type.def("__str__", [](const ThreadInfo& t) { return t.designation; });
-  module.def("thread", [](const py::object& text) { return ThreadInfo(tauten::thread(read_text("thread", text))); });
+  add_record<DiameterLimits>(module, "DiameterLimits", "Minimum and maximum of a diameter");
+  add_record<ThreadLimits>(module, "ThreadLimits", "Limits of size of a bolt or nut thread after ISO 965-1");
+  add_record<ClassLoads>(module, "ClassLoads",
+                         "What bolts of a class bear in a thread, and the nut that belongs to them");
+  auto thread_type = add_record<shared::ThreadAnswer>(
+      module, "Thread", "An ISO metric thread: sizes, limits, tools, what bolts and nuts bear");
+  set_repr(thread_type, [](const shared::ThreadAnswer& t) { return "Thread(" + t.designation + ")"; });
+  add_page(thread_type,
+           [](const shared::ThreadAnswer& t, const PageUnits& units) { return shared::page_of(t, units); });
+  module.def("thread", [](const py::dict& values) { return value_or_throw(shared::try_thread(PythonCall(values))); });
 
   auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Least mechanical properties of a property class");
   set_repr(class_type, [](const ClassInfo& c) {

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "tauten/base/plain_number.hpp"
 #include "tauten/base/shown_text.hpp"
 #include "tauten/base/unit_text.hpp"
 
@@ -39,7 +40,8 @@ double read_number(const std::string& name, py::handle value, Dim dimension) {
     number = py::float_(py::reinterpret_borrow<py::object>(value));
   }
   if (!std::isfinite(number))
-    refuse(name, "is not a finite number; write it like " + std::string(example_of(name, dimension)));
+    refuse(name, std::string("is ") + PlainNumber(number).c_str() + ", but must be a finite number; write it like " +
+                     example_of(name, dimension));
   return number;
 }
 

@@ -23,7 +23,8 @@ py::dict described(const shared::InputFacts& input) {
                   py::arg("dimension") = describe(input.dimension).name,
                   py::arg("unit") = describe(input.dimension).si_unit, py::arg("words") = texts(input.words),
                   py::arg("members") = texts(members), py::arg("flag") = input.takes == shared::Takes::flag,
-                  py::arg("repeats") = input.takes == shared::Takes::several_values);
+                  py::arg("repeats") = input.takes == shared::Takes::several_values,
+                  py::arg("positive") = input.positive);
 }
 
 py::list questions() {

@@ -17,6 +17,7 @@ from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
 from tauten._core import ConditionCase as ConditionCase
+from tauten._core import ClassLoads as ClassLoads
 from tauten._core import ClassMark as ClassMark
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
@@ -24,6 +25,7 @@ from tauten._core import Curve as Curve
 from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
+from tauten._core import DiameterLimits as DiameterLimits
 from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
@@ -58,6 +60,7 @@ from tauten._core import Style as Style
 from tauten._core import Thread as Thread
 from tauten._core import ThreadCondition as ThreadCondition
 from tauten._core import ThreadEngagement as ThreadEngagement
+from tauten._core import ThreadLimits as ThreadLimits
 from tauten._core import TighteningCurve as TighteningCurve
 from tauten._core import TighteningPass as TighteningPass
 from tauten._core import TighteningSequence as TighteningSequence
@@ -86,7 +89,6 @@ Friction = Union[float, str, Iterable[float], Band]
 conditions: tuple[str, ...]
 
 def quantity(text: str) -> float: ...
-def thread(designation: Union[str, Thread]) -> Thread: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
 def pattern(
@@ -145,7 +147,8 @@ def sequence(
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
 ) -> TighteningSequence: ...
-# ---- Questions: written by src/tools/stubs.py, do not edit.
+# ---- Questions: written by src/tools/derived.py, do not edit.
+@overload
 def identify(
     *,
     socket: Optional[Quantity] = ...,
@@ -154,6 +157,34 @@ def identify(
     worn: Optional[Quantity] = ...,
     property_class: Optional[Union[str, PropertyClass]] = ...,
 ) -> Identification: ...
+@overload
+def identify(
+    __table: Table,
+    *,
+    socket: Optional[Quantity] = ...,
+    key: Optional[Quantity] = ...,
+    bit: Optional[int] = ...,
+    worn: Optional[Quantity] = ...,
+    property_class: Optional[Union[str, PropertyClass]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
+@overload
+def thread(
+    __table: Optional[Union[str, Thread]] = ...,
+    *,
+    thread: Optional[Union[str, Thread]] = ...,
+    property_class: Optional[Union[str, PropertyClass]] = ...,
+) -> Thread: ...
+@overload
+def thread(
+    __table: Table,
+    *,
+    thread: Optional[Union[str, Thread]] = ...,
+    property_class: Optional[Union[str, PropertyClass]] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
 @overload
 def clamp(
     *,
@@ -165,7 +196,6 @@ def clamp(
     thread: Optional[Union[str, Thread]] = ...,
     head: Optional[str] = ...,
     property_class: Optional[Union[str, PropertyClass]] = ...,
-    clamp_load: Optional[Quantity] = ...,
     share: Optional[Quantity] = ...,
     condition: Optional[Union[str, ThreadCondition]] = ...,
     face_condition: Optional[Union[str, ThreadCondition]] = ...,
@@ -180,8 +210,7 @@ def clamp(
 ) -> Clamp: ...
 @overload
 def clamp(
-    table: Table,
-    /,
+    __table: Table,
     *,
     torque: Optional[Quantity] = ...,
     specified_condition: Optional[Union[str, ThreadCondition]] = ...,
@@ -191,7 +220,6 @@ def clamp(
     thread: Optional[Union[str, Thread]] = ...,
     head: Optional[str] = ...,
     property_class: Optional[Union[str, PropertyClass]] = ...,
-    clamp_load: Optional[Quantity] = ...,
     share: Optional[Quantity] = ...,
     condition: Optional[Union[str, ThreadCondition]] = ...,
     face_condition: Optional[Union[str, ThreadCondition]] = ...,
@@ -215,7 +243,6 @@ def torque_for(
     thread: Optional[Union[str, Thread]] = ...,
     head: Optional[str] = ...,
     property_class: Optional[Union[str, PropertyClass]] = ...,
-    clamp_load: Optional[Quantity] = ...,
     share: Optional[Quantity] = ...,
     condition: Optional[Union[str, ThreadCondition]] = ...,
     face_condition: Optional[Union[str, ThreadCondition]] = ...,
@@ -227,11 +254,11 @@ def torque_for(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    clamp_load: Optional[Quantity] = ...,
 ) -> Clamp: ...
 @overload
 def torque_for(
-    table: Table,
-    /,
+    __table: Table,
     *,
     name: Optional[str] = ...,
     socket: Optional[Quantity] = ...,
@@ -239,7 +266,6 @@ def torque_for(
     thread: Optional[Union[str, Thread]] = ...,
     head: Optional[str] = ...,
     property_class: Optional[Union[str, PropertyClass]] = ...,
-    clamp_load: Optional[Quantity] = ...,
     share: Optional[Quantity] = ...,
     condition: Optional[Union[str, ThreadCondition]] = ...,
     face_condition: Optional[Union[str, ThreadCondition]] = ...,
@@ -251,6 +277,7 @@ def torque_for(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    clamp_load: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...
@@ -303,8 +330,7 @@ def turn(
 ) -> Turn: ...
 @overload
 def turn(
-    table: Table,
-    /,
+    __table: Table,
     *,
     angle: Optional[Quantity] = ...,
     angle_at_handle: Optional[bool] = ...,
@@ -352,6 +378,7 @@ def turn(
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...
+@overload
 def curve(
     *,
     name: Optional[str] = ...,
@@ -380,6 +407,38 @@ def curve(
     points: Optional[int] = ...,
     slope_share: Optional[Quantity] = ...,
 ) -> TighteningCurve: ...
+@overload
+def curve(
+    __table: Table,
+    *,
+    name: Optional[str] = ...,
+    thread: Optional[Union[str, Thread]] = ...,
+    property_class: Optional[Union[str, PropertyClass]] = ...,
+    head: Optional[str] = ...,
+    kind: Optional[str] = ...,
+    length: Optional[Quantity] = ...,
+    shank_diameter: Optional[Quantity] = ...,
+    layers: Optional[Union[str, Sequence[Any]]] = ...,
+    grip: Optional[Quantity] = ...,
+    washers: Optional[int] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
+    nut_class: Optional[str] = ...,
+    nut_height: Optional[Quantity] = ...,
+    plate_model: Optional[str] = ...,
+    snug_torque: Optional[Quantity] = ...,
+    condition: Optional[Union[str, ThreadCondition]] = ...,
+    face_condition: Optional[Union[str, ThreadCondition]] = ...,
+    thread_friction: Optional[Friction] = ...,
+    bearing_friction: Optional[Friction] = ...,
+    prevailing_torque: Optional[Quantity] = ...,
+    bearing_diameter: Optional[Quantity] = ...,
+    end_angle: Optional[Quantity] = ...,
+    points: Optional[int] = ...,
+    slope_share: Optional[Quantity] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
 @overload
 def reach(
     *,
@@ -413,8 +472,7 @@ def reach(
 ) -> Reach: ...
 @overload
 def reach(
-    table: Table,
-    /,
+    __table: Table,
     *,
     torque: Optional[Quantity] = ...,
     setting: Optional[Quantity] = ...,
@@ -497,8 +555,7 @@ def free_joint(
 ) -> Free: ...
 @overload
 def free_joint(
-    table: Table,
-    /,
+    __table: Table,
     *,
     thread: Optional[Union[str, Thread]] = ...,
     property_class: Optional[Union[str, PropertyClass]] = ...,
@@ -549,7 +606,7 @@ def free_joint(
 ) -> Table: ...
 # ---- End of the questions.
 
-# ---- Formulas: written by src/tools/stubs.py, do not edit.
+# ---- Formulas: written by src/tools/derived.py, do not edit.
 
 # One number in SI, or text with its unit; or an array of numbers in SI as well.
 _Number = Union[float, str]

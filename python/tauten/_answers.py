@@ -19,6 +19,8 @@ def _ask(question, answer, arguments):
     """One answer, or one for every row of a table."""
     said = _given(arguments)
     table = said.pop("table", None)
+    if question == "thread" and (isinstance(table, str) or hasattr(table, "designation")):
+        said["thread"], table = table, None
     if table is not None:
         return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("jobs", 1))
     if "columns" in said:
@@ -35,41 +37,6 @@ def _one(answer, said):
         return answer(said)
     except Error as error:
         raise _text.with_si(error, said) from None
-
-
-def thread(designation):
-    """Look up an ISO metric thread, M1 to M64, with its basic dimensions.
-
-    Parameters
-    ----------
-    designation : text
-        "M10", "M10x1.25" or "M10x1.25-6g".
-
-    Returns
-    -------
-    Thread
-        diameter, pitch, pitch_diameter, minor_diameter, root_diameter and stress_diameter in m, stress_area in m2,
-        lead_angle in rad, coarse, selected (ISO 262) and tolerance_class.
-
-    Raises
-    ------
-    Error
-        If ISO 261 has no such size; the message names the nearest ones.
-
-    Sources
-    -------
-    - ISO 261 (sizes), ISO 68-1 and ISO 724 (profile and basic dimensions), ISO 898-1 (stress area)
-
-    Examples
-    --------
-    >>> import tauten
-    >>> bolt = tauten.thread("M16")
-    >>> bolt
-    Thread(M16)
-    >>> round(bolt.stress_area * 1e6)  # mm2
-    157
-    """
-    return _core.thread(designation)
 
 
 def property_class(name, diameter=None):
@@ -175,22 +142,57 @@ def _parameter(entry):
     return f"    {entry['name']} : {kind_of(entry)}\n{lines}\n"
 
 
-def _function(name, answer, about, table=True):
+def _function(name, answer, about):
     """The function that asks a question: its signature and its arguments are those that the question declares.
 
     about: what the docstring tells beside the summary and the arguments, with a line ``@inputs`` where they stand.
     """
     question = QUESTIONS[name]
-    names = [entry["name"] for entry in question["inputs"]] + ["columns", "jobs"] * table
-    front = "table=None, /, *, " if table else "*, "
+    names = [entry["name"] for entry in question["inputs"]] + ["columns", "jobs"]
     space = {"_ask": _ask, "_answer": answer}
-    exec(f"def {name}({front}{', '.join(f'{each}=None' for each in names)}):\n"  # as a dataclass makes its own
+    exec(f"def {name}(table=None, /, *, {', '.join(f'{each}=None' for each in names)}):\n"  # as a dataclass makes its own
          f"    return _ask('{question['name']}', _answer, locals())\n", space)
     function = space[name]
     parameters = "".join(map(_parameter, question["inputs"]))
     function.__doc__ = question["summary"] + ".\n" + about.replace(
-        "    @inputs\n", "    Parameters\n    ----------\n" + (_TABLE + parameters + _TABLE_OPTIONS if table else parameters))
+        "    @inputs\n", "    Parameters\n    ----------\n" + _TABLE + parameters + _TABLE_OPTIONS)
     return function
+
+
+thread = _function("thread", _core.thread, """
+    A text in the place of the table is the thread: ``thread("M16")``.
+
+    @inputs
+
+    Returns
+    -------
+    Thread
+        diameter, pitch, pitch_diameter, minor_diameter, root_diameter and stress_diameter in m, stress_area in m2,
+        lead_angle in rad, coarse, selected (ISO 262) and tolerance_class; socket, key and holes in m; bolt and nut with their
+        limits of size; classes, each with proof_load and tensile_load in N, breaking_torque in N.m and its nut; notices.
+        What no standard gives is None.
+
+    Raises
+    ------
+    Error
+        If ISO 261 has no such size, or the class is not made in it; the message names the nearest ones.
+
+    Sources
+    -------
+    - ISO 261 (sizes), ISO 68-1 and ISO 724 (profile and basic dimensions), ISO 965-1 (limits), ISO 898-1, ISO 898-2,
+      ISO 3506-1 and ISO 3506-2 (stress area, loads), ISO 898-7 (breaking torque), ISO 273 (holes)
+
+    Examples
+    --------
+    >>> import tauten
+    >>> bolt = tauten.thread("M16", property_class="8.8")
+    >>> bolt
+    Thread(M16)
+    >>> round(bolt.stress_area * 1e6)  # mm2
+    157
+    >>> round(bolt.classes[0].proof_load)  # N, as ISO 898-1 prints it
+    91000
+    """)
 
 
 identify = _function("identify", _core.identify, """
@@ -218,7 +220,7 @@ identify = _function("identify", _core.identify, """
     >>> first = found.candidates[0]
     >>> first.thread, first.head
     ('M16', 'ISO 4014, ISO 4017, ISO 4032')
-    """, table=False)
+    """)
 
 
 _JOINT = """
@@ -339,7 +341,7 @@ curve = _function("curve", _core.curve, """
     True
     >>> drawn.nominal.columns()["angle"].shape
     (200,)
-    """, table=False)
+    """)
 
 
 reach = _function("reach", _core.reach, """

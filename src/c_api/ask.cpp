@@ -4,6 +4,7 @@
 #include "c_api/boundary.hpp"
 #include "c_api/catalogue.hpp"
 #include "shared/questions.hpp"
+#include "tauten/explain/page_format.hpp"
 
 namespace {
 
@@ -22,12 +23,10 @@ Tree keys_of(const shared::Question& question) {
   return keys;
 }
 
-}  // namespace
-
-extern "C" {
-
-tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count, tauten_answer** answer,
-                         tauten_error* error) {
+/// Reads what is said and answers with what a question has to say to it.
+template <class Say>
+tauten_status asked(const char* question, const tauten_pair* pairs, size_t count, tauten_answer** answer,
+                    tauten_error* error, Say say) {
   if (answer != nullptr) *answer = nullptr;
   return guarded_status(error, [&] {
     if (question == nullptr || answer == nullptr || (pairs == nullptr && count > 0)) return null_pointer(error);
@@ -36,13 +35,37 @@ tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t 
       if (pair.key == nullptr || pair.text == nullptr) return null_pointer(error);
       said.push_back({pair.key, pair.text});
     }
-    const auto asked = shared::try_question(question);
-    if (!asked) return fail(error, TAUTEN_WRONG_INPUT, asked.error());
-    Outcome<Tree> found = (*asked)->answer(said);
+    const auto found = shared::try_question(question);
     if (!found) return fail(error, TAUTEN_WRONG_INPUT, found.error());
-    *answer = new tauten_answer{std::move(found).value()};
+    Outcome<Tree> tree = say(**found, said);
+    if (!tree) return fail(error, TAUTEN_WRONG_INPUT, tree.error());
+    *answer = new tauten_answer{std::move(tree).value()};
     return TAUTEN_OK;
   });
+}
+
+}  // namespace
+
+extern "C" {
+
+tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count, tauten_answer** answer,
+                         tauten_error* error) {
+  return asked(question, pairs, count, answer, error,
+               [](const shared::Question& q, std::span<const Assignment> said) { return q.answer(said); });
+}
+
+tauten_status tauten_page(const char* question, const tauten_pair* pairs, size_t count, const char* format,
+                          tauten_answer** answer, tauten_error* error) {
+  return asked(question, pairs, count, answer, error,
+               [&](const shared::Question& q, std::span<const Assignment> said) -> Outcome<Tree> {
+                 const auto form = try_page_format(format == nullptr ? "text" : format);
+                 if (!form) return form.error();
+                 PageUnits units;
+                 for (const Assignment& pair : said) units.take_unit_of(pair.value.text);
+                 const Outcome<Page> page = q.page(said, units);
+                 if (!page) return page.error();
+                 return tree_of(page_as(*page, *form));
+               });
 }
 
 tauten_status tauten_catalogue(tauten_answer** answer, tauten_error* error) {

@@ -133,11 +133,17 @@ typedef struct tauten_pair {
 } tauten_pair;
 
 /* Asks "clamp" (the clamp load that a torque leaves), "torque" (the torque for a clamp load), "identify" (which fastener
- * it is), "turn" and "curve" (tightening by angle), "reach" (what to set on a wrench with extensions) or "free" (whether
- * a stuck fastener comes free before something gives). The catalogue lists all questions with their keys. On failure
- * *answer is NULL. */
+ * it is), "thread" (all about a thread), "turn" and "curve" (tightening by angle), "reach" (what to set on a wrench with
+ * extensions) or "free" (whether a stuck fastener comes free before something gives). The catalogue lists all questions
+ * with their keys. On failure *answer is NULL. */
 TAUTEN_API tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count,
                                     tauten_answer** answer, tauten_error* error);
+
+/* The same answer laid out for people, the line that is needed first, in the units that are typed. It is an answer of words:
+   tauten_answer_words(answer, "").
+   format: "text" (also if null), "markdown" or "html" */
+TAUTEN_API tauten_status tauten_page(const char* question, const tauten_pair* pairs, size_t count, const char* format,
+                                     tauten_answer** answer, tauten_error* error);
 
 /* All there is to know about the library, itself a tree: formulas/NAME/{summary,inputs/NAME/{symbol,unit,...},output,
  * sources}, questions/NAME/{summary,keys/KEY/{example,help,words,repeats}}, version. */

@@ -3,7 +3,7 @@
 namespace tauten::command {
 
 std::shared_ptr<SaidWords> add_job_options(Program& program, CLI::App& verb, const std::vector<std::string>& without) {
-  return add_said_options(program, verb, shared::clamp_inputs(), without);
+  return add_said_options(program, verb, shared::joint_inputs(), without);
 }
 
 bool has(const SaidWords& words, const char* name) { return shared::has(words.said, name); }

@@ -68,7 +68,7 @@ std::string text_of(const shared::Input<ClampJob>& key, const toml::node& node) 
 }
 
 SaidWords said_in(const toml::table& table) {
-  const auto keys = shared::clamp_inputs();
+  const auto keys = shared::joint_inputs();
   std::vector<std::string> names;
   for (const auto& key : keys) names.emplace_back(key.option());
   SaidWords words;

@@ -85,8 +85,16 @@ int main(int count, char** words) {
     program.app.set_version_flag("--version", "tauten " TAUTEN_VERSION, "Show the version");
     program.app.add_flag("--json", program.json, "Answer in JSON, all numbers in SI");
     program.app.require_subcommand(1);
-    for (const auto add : {add_identify, add_clamp, add_torque, add_turn, add_curve, add_reach, add_free, add_formulas,
-                           add_eval, add_explain, add_uncertainty, add_cautions, add_completion})
+    // Verbs in the order of the questions; those with options of their own have a file.
+    const std::map<std::string_view, void (*)(Program&)> own = {
+        {"identify", add_identify}, {"clamp", add_clamp}, {"torque", add_torque}, {"turn", add_turn},
+        {"curve", add_curve},       {"reach", add_reach}, {"free", add_free}};
+    for (const tauten::shared::Question& question : tauten::shared::questions())
+      if (const auto found = own.find(question.name); found != own.end())
+        found->second(program);
+      else
+        add_question(program, question);
+    for (const auto add : {add_formulas, add_eval, add_explain, add_uncertainty, add_cautions, add_completion})
       add(program);
     run(program, count, words);
     return finish(program);

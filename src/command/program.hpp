@@ -36,6 +36,9 @@ struct Program {
   void say(const Json& answer) { out += text_of(answer) + "\n"; }
 };
 
+/// Adds the verb of a question that needs no more than every question has.
+void add_question(Program& program, const shared::Question& question);
+
 void add_identify(Program& program);
 void add_clamp(Program& program);
 void add_torque(Program& program);

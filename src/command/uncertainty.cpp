@@ -17,6 +17,8 @@
 #include "tauten/question/clamp_uncertainty.hpp"
 #include "tauten/question/free_uncertainty.hpp"
 #include "tauten/question/turn_uncertainty.hpp"
+#include "tauten/uncertainty/sobol.hpp"
+#include "tauten/uncertainty/trial_chance.hpp"
 
 namespace tauten::command {
 

@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <unordered_map>
 
+#include "tauten/question/workings/clamp_candidate.hpp"
+
 #include "rows/asked_rows.hpp"
 #include "shared/clamp_inputs.hpp"
 
@@ -217,7 +219,7 @@ RowQuestion with_standard_figures(RowQuestion question) {
 
 RowQuestion make_clamp_rows() {
   RowQuestion question = with_standard_figures(
-      question_of<ClampJob, ClampRow, clamp_inputs, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
+      question_of<ClampJob, ClampRow, joint_inputs, try_clamp_row>("clamp", {{"torque"}, {"thread", "socket", "key"}}));
   question.start = start_clamp;
   return question;
 }
@@ -231,7 +233,7 @@ const RowQuestion& clamp_rows() {
 
 const RowQuestion& torque_rows() {
   static const RowQuestion question = with_standard_figures(
-      question_of<ClampJob, ClampRow, clamp_inputs, try_torque_row>("torque", {{"thread", "socket", "key"}}));
+      question_of<ClampJob, ClampRow, joint_inputs, try_torque_row>("torque", {{"thread", "socket", "key"}}));
   return question;
 }
 

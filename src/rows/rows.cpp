@@ -5,8 +5,10 @@
 
 #include "rows/asked_rows.hpp"
 #include "shared/free_inputs.hpp"
+#include "shared/identification.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/spelling.hpp"
+#include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 
 namespace tauten::shared {
@@ -15,6 +17,26 @@ namespace {
 
 /// What is said once for a whole table: as a column it would be left out without a word.
 constexpr std::string_view said_once[] = {"jobs", "columns"};
+
+/// What a row answers of a tool: the most likely fastener, and how many there are.
+struct IdentifiedRow : Identified {
+  double candidates = 0;
+  std::optional<ClassMark> mark;
+
+  template <class V>
+  static void fields(V&& visit) {
+    Identified::fields([&](const char* name, auto member) { visit(name, member); });
+    visit("candidates", &IdentifiedRow::candidates);
+    visit("class", &IdentifiedRow::mark);
+  }
+};
+
+Outcome<IdentifiedRow> try_identified_row(const Call& call) {
+  const Outcome<Identification> answer = try_identify(call);
+  if (!answer) return answer.error();
+  if (answer->candidates.empty()) return Error("socket", "say which tool fits: a socket, a key or a bit");
+  return IdentifiedRow{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->mark};
+}
 
 std::string with_dashes(std::string_view name) {
   std::string text(name);
@@ -76,7 +98,13 @@ std::span<const RowQuestion* const> row_questions() {
   static const RowQuestion free =
       question_of<FreeQuestion, FreeAnswer, free_inputs, try_free>("free", {{"thread", "diameter", "socket", "key"}});
   static const RowQuestion turn = question_of<CurveJob, TurnAnswer, turn_inputs, try_turn>("turn", {{"thread"}});
-  static const RowQuestion* const all[] = {&clamp_rows(), &torque_rows(), &reach, &free, &turn};
+  static const RowQuestion identify = question_of<IdentifyJob, IdentifiedRow, identify_inputs, try_identified_row>(
+      "identify", {{"socket", "key", "bit"}});
+  static const RowQuestion thread =
+      question_of<ThreadJob, ThreadAnswer, thread_inputs, try_thread>("thread", {{"thread"}});
+  static const RowQuestion curve = question_of<CurveJob, CurveAnswer, curve_inputs, try_curve>("curve", {{"thread"}});
+  static const RowQuestion* const all[] = {&identify, &thread, &clamp_rows(), &torque_rows(),
+                                           &reach,    &free,   &turn,         &curve};
   return all;
 }
 

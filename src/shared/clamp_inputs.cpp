@@ -1,5 +1,8 @@
 #include "shared/clamp_inputs.hpp"
 
+#include "tauten/part/property_class.hpp"
+#include "tauten/thread/designation.hpp"
+
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 
@@ -82,7 +85,6 @@ constexpr ClampInput inputs[] = {
         .read_by(put_name<&ClampJob::property_class, any_class>)
         .with_option("class")
         .with_words(class_words),
-    In::input<&ClampJob::clamp_load>("clamp_load", "25kN", "Clamp load that is wanted").above_zero(),
     In::input<&ClampJob::share>("share", "75%", "Share of the proof load that the suggested torque aims at"),
     condition<&ClampJob::condition>("condition", "oiled", "What is on the threads; without it the band is wide"),
     condition<&ClampJob::face_condition>("face_condition", "dry", "What is under head or nut, if not the same")
@@ -105,6 +107,9 @@ constexpr ClampInput inputs[] = {
         .with_option("more-face"),
     In::input<&ClampJob::torsion>("torsion", "plastic",
                                   "Torsion of the section: plastic (default) or elastic (before 2001)"),
+
+    // Last what `clamp` is not asked.
+    In::input<&ClampJob::clamp_load>("clamp_load", "25kN", "Clamp load that is wanted").above_zero(),
 };
 
 constexpr Rule rules[] = {excludes("socket", "key"), excludes("torque", "clamp_load"), excludes("clamp_load", "share")};
@@ -119,19 +124,14 @@ Outcome<ClampAnswer> answer(const Call& call, Outcome<Clamp> (*ask)(const ClampJ
 
 }  // namespace
 
-std::span<const ClampInput> clamp_inputs() { return inputs; }
+std::span<const ClampInput> joint_inputs() { return inputs; }
+std::span<const ClampInput> clamp_inputs() { return std::span(inputs).first(std::size(inputs) - 1); }
 std::span<const ClampInput> torque_inputs() { return std::span(inputs).subspan(2); }
 
 Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
 
-Outcome<ClampAnswer> try_clamp(const Call& call) {
-  if (!has(call.said, "torque")) return Error("torque", "torque is missing; write it like 48N.m");
-  return answer(call, tauten::try_clamp);
-}
+Outcome<ClampAnswer> try_clamp(const Call& call) { return answer(call, tauten::try_clamp); }
 
-Outcome<ClampAnswer> try_torque_for(const Call& call) {
-  if (has(call.said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
-  return answer(call, tauten::try_torque_for);
-}
+Outcome<ClampAnswer> try_torque_for(const Call& call) { return answer(call, tauten::try_torque_for); }
 
 }  // namespace tauten::shared

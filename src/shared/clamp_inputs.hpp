@@ -7,8 +7,11 @@
 
 namespace tauten::shared {
 
+/// All that can be given about a joint, which is asked either way.
+std::span<const Input<ClampJob>> joint_inputs();
+/// Without the clamp load, which is what is asked for.
 std::span<const Input<ClampJob>> clamp_inputs();
-/// Those of a clamp that ask for the torque: without the torque and what it is meant for.
+/// Without the torque and what it is meant for.
 std::span<const Input<ClampJob>> torque_inputs();
 
 /// \return the job that is given; what excludes each other is refused

@@ -34,6 +34,7 @@ Problem put_bit(const FreeInput&, const char* called, const Value& value, FreeQu
 }
 
 constexpr auto tapped = [](auto& j) -> auto& { return j.job.tapped; };
+constexpr auto quenched = [](auto& j) -> auto& { return j.job.surroundings.quenched; };
 
 constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.names.thread; }>("thread", "M16", "Thread"),
@@ -75,16 +76,16 @@ constexpr FreeInput inputs[] = {
         "surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic")
         .read_by(put_surroundings)
         .with_words(surroundings_words),
-    In::input<[](auto& j) -> auto& { return j.quenched; }>("quenched", "yes",
-                                                           "yes or no: quenched and tempered; default: as the class")
-        .read_by(put_truth<&FreeQuestion::quenched>)
+    In::input<quenched>("quenched", "yes", "yes or no: quenched and tempered; default: as the class")
+        .read_by(put_truth<quenched>)
         .with_words(truth_words),
     In::input<[](auto& j) -> auto& { return j.job.surroundings.reused; }>("reused", "yes",
                                                                           "The bolt is to be used again")
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.job.preload; }>(
         "preload", "55kN", "What it was tightened to; without it a share of yield with a wide band"),
-    In::input<[](auto& j) -> auto& { return j.job.years; }>("years", "20", "Years in place; goes with first-year-loss"),
+    In::input<[](auto& j) -> auto& { return j.job.years; }>("years", "20", "Years in place; goes with first-year-loss")
+        .above_zero(),
     In::input<[](auto& j) -> auto& { return j.job.first_year_loss; }>("first_year_loss", "0.05mm",
                                                                       "Corrosion of the first year at this place"),
     In::input<[](auto& j) -> auto& { return j.job.corner_loss; }>(
@@ -171,7 +172,6 @@ Outcome<GivenJob<FreeQuestion>> try_read_free(const Call& call) {
   if (const auto error = look_up(found.job.names, job))
     return in_words(found,
                     renamed(*error, "property_class", found.spelling == Spelling::option ? "class" : "property_class"));
-  if (found.job.quenched) job.surroundings.quenched = *found.job.quenched;
   return found;
 }
 

@@ -12,7 +12,6 @@ namespace tauten::shared {
 struct FreeQuestion {
   FreeNames names;
   FreeJob job;
-  std::optional<bool> quenched;           ///< as it is given; else it follows from the class
   std::vector<std::string> surroundings;  ///< what is read into the job at once
 };
 

@@ -15,7 +15,7 @@ constexpr IdentifyInput inputs[] = {
     In::input<&IdentifyJob::key>("key", "8mm", "Hexagon key that fits into the head").in_library("width_across_flats"),
     In::input<&IdentifyJob::bit>("bit", "30", "Number of the six-lobed bit that fits into the head")
         .read_by([](const IdentifyInput&, const char* called, const Value& value, IdentifyJob& job) {
-          return read_bit(called, value, job.bit);
+          return read_bit(called, value, job.bit.emplace());
         })
         .in_library("number"),
     In::input<&IdentifyJob::worn>("worn", "0.3mm", "How far width and tool may differ; default: 0.3 mm, for keys 0"),
@@ -57,13 +57,13 @@ Identified in_words(const Candidate& c) {
 
 Outcome<std::vector<Candidate>> candidates_of(const GivenJob<IdentifyJob>& given) {
   const IdentifyJob& job = given.job;
-  if (given.has("bit")) return try_identify_drive_number(job.bit);
-  const bool is_key = given.has("key");
-  if (!given.has("socket") && !is_key) return std::vector<Candidate>();
+  if (job.bit) return try_identify_drive_number(*job.bit);
+  const bool is_key = job.key.has_value();
+  if (!job.socket && !is_key) return std::vector<Candidate>();
   IdentifyOptions options;
   options.drive = is_key ? Drive::hexagon_key : Drive::hexagon;
   options.worn = job.worn.value_or(is_key ? Length(0) : options.worn);
-  return tauten::try_identify(is_key ? job.key : job.socket, options);
+  return tauten::try_identify(is_key ? *job.key : *job.socket, options);
 }
 
 }  // namespace
@@ -73,11 +73,11 @@ std::span<const IdentifyInput> identify_inputs() { return inputs; }
 Outcome<Identification> try_identify(const Call& call) {
   const auto given = try_read<IdentifyJob>(inputs, call);
   if (!given) return given.error();
-  if (int{given->has("socket")} + int{given->has("key")} + int{given->has("bit")} > 1)
-    return Error("socket", "socket, key and bit exclude each other; give the one tool that fits");
   const IdentifyJob& job = given->job;
-  const bool has_width = given->has("socket") || given->has("key");
-  if (!has_width && !given->has("bit") && job.property_class.empty())
+  if (int{job.socket.has_value()} + int{job.key.has_value()} + int{job.bit.has_value()} > 1)
+    return Error("socket", "socket, key and bit exclude each other; give the one tool that fits");
+  const bool has_width = job.socket || job.key;
+  if (!has_width && !job.bit && job.property_class.empty())
     return Error("socket", "say what fits, a socket, a key or a bit, or give a class; write a socket like 16mm");
   if (job.worn && !has_width) return Error("worn", "worn goes with a socket or a key; leave it out or say which");
 

@@ -10,11 +10,11 @@ namespace tauten::shared {
 
 /// What is known of the fastener.
 struct IdentifyJob {
-  Length socket;  ///< or spanner
-  Length key;     ///< hexagon key
-  int bit = 0;    ///< number of a six-lobed drive
-  std::optional<Length> worn;
-  std::string property_class;
+  std::optional<Length> socket;  ///< or spanner
+  std::optional<Length> key;     ///< hexagon key
+  std::optional<int> bit;        ///< number of a six-lobed drive
+  std::optional<Length> worn;    ///< how far width and tool may differ; absent: as far as is typical of the tool
+  std::string property_class;    ///< "" if the mark is not asked for
 };
 
 std::span<const Input<IdentifyJob>> identify_inputs();

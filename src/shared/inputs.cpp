@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "tauten/base/plain_number.hpp"
+
 namespace tauten::shared {
 
 namespace {
@@ -29,7 +31,8 @@ Problem read_si(const char* called, const Value& value, Dim dimension, double& i
     return value.refusal(called, "one number, text with a unit or a quantity");
   }
   if (std::isfinite(into)) return {};
-  return refuse(called, std::string("is not a finite number; write it like ") + example_of(called, dimension));
+  return refuse(called, std::string("is ") + PlainNumber(into).c_str() +
+                            ", but must be a finite number; write it like " + example_of(called, dimension));
 }
 
 Problem read(const char* called, const Value& value, bool& into) {

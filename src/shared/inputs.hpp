@@ -126,6 +126,14 @@ struct Input : InputFacts {
   }
 };
 
+/// \return what is told about the inputs of a question
+template <class Job>
+std::vector<const InputFacts*> facts_of(std::span<const Input<Job>> inputs) {
+  std::vector<const InputFacts*> all;
+  for (const Input<Job>& input : inputs) all.push_back(&input);
+  return all;
+}
+
 /// \return the error with what the library calls `from` named `to`
 inline Error renamed(const Error& error, std::string_view from, const char* to) {
   if (from.empty() || error.argument() != from || from == to) return error;
@@ -185,6 +193,11 @@ template <Dim D>
 Problem read_above_zero(const char* called, const Value& value, Quantity<D>& into) {
   if (auto problem = read(called, value, into)) return problem;
   return refuse_zero(called, into.si, D);
+}
+
+template <class T>
+Problem read_above_zero(const char* called, const Value& value, std::optional<T>& into) {
+  return read_above_zero(called, value, into.emplace());
 }
 
 /// Other words that are taken for those of an enumeration: `static constexpr std::pair<const char*, const char*> list[]`.

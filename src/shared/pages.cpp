@@ -4,6 +4,7 @@
 #include "tauten/question/curve_page.hpp"
 #include "tauten/question/free_page.hpp"
 #include "tauten/question/reach_page.hpp"
+#include "tauten/question/thread_page.hpp"
 #include "tauten/question/turn_page.hpp"
 
 namespace tauten::shared {
@@ -15,6 +16,7 @@ Page page_of(const FreeAnswer& answer, const PageUnits& units, bool with_instruc
   return tauten::page_of(answer.job, answer, units, with_instructions);
 }
 Page page_of(const ReachAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
+Page page_of(const ThreadAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
 Page page_of(const TurnAnswer& answer, const PageUnits& units) { return tauten::page_of(answer, units); }
 Page page_of(const CurveAnswer& answer, const PageUnits& units) { return tauten::page_of(answer, units); }
 Page page_of(const Curve& curve, const PageUnits& units) { return tauten::page_of(curve, units); }

@@ -6,6 +6,7 @@
 #include "shared/clamp_inputs.hpp"
 #include "shared/free_inputs.hpp"
 #include "shared/reach_inputs.hpp"
+#include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 
 namespace tauten::shared {
@@ -13,6 +14,7 @@ namespace tauten::shared {
 Page page_of(const ClampAnswer& answer, const PageUnits& units, bool all);
 Page page_of(const FreeAnswer& answer, const PageUnits& units, bool with_instructions);
 Page page_of(const ReachAnswer& answer, const PageUnits& units);
+Page page_of(const ThreadAnswer& answer, const PageUnits& units);
 Page page_of(const TurnAnswer& answer, const PageUnits& units);
 Page page_of(const CurveAnswer& answer, const PageUnits& units);
 Page page_of(const Curve& curve, const PageUnits& units);

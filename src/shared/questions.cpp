@@ -4,8 +4,10 @@
 
 #include "shared/clamp_inputs.hpp"
 #include "shared/free_inputs.hpp"
-#include "shared/identification.hpp"
+#include "shared/identification_page.hpp"
+#include "shared/pages.hpp"
 #include "shared/reach_inputs.hpp"
+#include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 
 namespace tauten::shared {
@@ -21,15 +23,19 @@ constexpr bool is_here(std::string_view) { return true; }
 /// Adds what the question takes and how it is asked.
 template <auto inputs, auto ask>
 constexpr Question by(Question question) {
-  question.inputs = [] {
-    std::vector<const InputFacts*> all;
-    for (const auto& input : inputs()) all.push_back(&input);
-    return all;
-  };
+  question.inputs = [] { return facts_of(inputs()); };
   question.answer = [](const Call& call) -> Outcome<Tree> {
     const auto answer = ask(call);
     if (!answer) return answer.error();
     return tree_of(*answer);
+  };
+  question.page = [](const Call& call, const PageUnits& units) -> Outcome<Page> {
+    const auto answer = ask(call);
+    if (!answer) return answer.error();
+    if constexpr (requires { page_of(*answer, units); })
+      return page_of(*answer, units);
+    else
+      return page_of(*answer, units, false);  // the short one of two
   };
   return question;
 }
@@ -39,13 +45,15 @@ constexpr auto list = [] {
   auto all = std::to_array<Question>({
       by<identify_inputs, try_identify>({"identify", "identify", "Identification", "clamp",
                                          "Which fastener it is, from the tool that fits or the mark on its head"}),
+      by<thread_inputs, try_thread>({"thread", "thread", "Thread", "clamp",
+                                     "All about a thread: sizes, limits, tools, what bolts and nuts bear"}),
       by<clamp_inputs, try_clamp>(
           {"clamp", "clamp", "Clamp", "clamp", "The clamp load that a torque leaves, its limits, and a verdict"}),
       by<torque_inputs, try_torque_for>(
           {"torque", "torque_for", "Clamp", "clamp", "The torque for a wanted clamp load, or else the suggested one"}),
       by<turn_inputs, try_turn>(
           {"turn", "turn", "Turn", "turn", "How far to turn from snug for a clamp load, or what an angle leaves"}),
-      by<curve_inputs, try_curve>({"curve", "curve", "TighteningCurve", "turn",
+      by<curve_inputs, try_curve>({"curve", "curve", "TighteningCurve", "curve",
                                    "Torque and preload against the angle, from snug to yield and beyond"}),
       by<reach_inputs, try_reach>({"reach", "reach", "Reach", "reach",
                                    "What to set on a wrench with extensions and the like, and what arrives"}),
@@ -53,7 +61,7 @@ constexpr auto list = [] {
                                  "Whether a stuck fastener comes free, where to stop, what to do next"}),
   });
   for (Question& q : all)
-    if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr;
+    if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr, q.page = nullptr;
   return all;
 }();
 

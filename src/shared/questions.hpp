@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "shared/inputs.hpp"
+#include "tauten/explain/page.hpp"
+#include "tauten/explain/page_units.hpp"
 #include "tauten/explain/tree.hpp"
 
 namespace tauten::shared {
@@ -19,6 +21,7 @@ struct Question {
   const char* summary;   ///< what it answers, in 72 characters at most, as verbs stand in a list
   std::vector<const InputFacts*> (*inputs)() = nullptr;  ///< null in a module that does not have the question
   Outcome<Tree> (*answer)(const Call& call) = nullptr;
+  Outcome<Page> (*page)(const Call& call, const PageUnits& units) = nullptr;
 
   bool is_here() const { return inputs != nullptr; }
 };

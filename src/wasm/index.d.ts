@@ -11,8 +11,419 @@ export type Input = number | string;
 export type Inputs = Readonly<Record<string, Input>>;
 export type Notation = "text" | "latex" | "algebra" | "mathml";
 
-/** What is said, by key; a list where a key may be said again. */
-export type Job = Readonly<Record<string, string | readonly string[]>>;
+// ---- Jobs: written by src/tools/derived.py, do not edit.
+
+/** What `identify` takes: which fastener it is, from the tool that fits or the mark on its head. */
+export interface IdentifyJob {
+  /** Socket or spanner that fits, or the width as measured. Example: 16mm */
+  readonly socket?: string;
+  /** Hexagon key that fits into the head. Example: 8mm */
+  readonly key?: string;
+  /** Number of the six-lobed bit that fits into the head. Example: 30 */
+  readonly bit?: string;
+  /** How far width and tool may differ; default: 0.3 mm, for keys 0. Example: 0.3mm */
+  readonly worn?: string;
+  /** What the mark of a property class looks like. Example: 10.9 */
+  readonly class?: string;
+}
+
+/** What `thread` takes: all about a thread: sizes, limits, tools, what bolts and nuts bear. */
+export interface ThreadJob {
+  /** Designation of ISO 261: M16, M16x1.5, M16-6g. Example: M16 */
+  readonly thread?: string;
+  /** Only bolts of this class; default: all that are made today. Example: 8.8 */
+  readonly class?: string;
+}
+
+/** What `clamp` takes: the clamp load that a torque leaves, its limits, and a verdict. */
+export interface ClampJob {
+  /** Setting of the wrench. Example: 48N.m */
+  readonly torque?: string;
+  /** The condition that the torque figure is meant for. Example: dry */
+  readonly specified?: string;
+  /** Name of the joint. Example: "pump feet" */
+  readonly name?: string;
+  /** Socket or spanner that fits: 16mm, 5/8in. Example: 16mm */
+  readonly socket?: string;
+  /** Hexagon key that fits into the head, instead of a socket. Example: 8mm */
+  readonly key?: string;
+  /** Thread, if it is known; alone it has the head of ISO 4014. Example: M10x1.25 */
+  readonly thread?: string;
+  /** Standard of the turned head or nut. Example: "ISO 4014" */
+  readonly head?: string;
+  /** Mark on the head: property class; without it the weakest is assumed. Example: 10.9 */
+  readonly class?: string;
+  /** Share of the proof load that the suggested torque aims at. Example: 75% */
+  readonly share?: string;
+  /** What is on the threads; without it the band is wide. Example: oiled */
+  readonly condition?: string;
+  /** What is under head or nut, if not the same. Example: dry */
+  readonly face?: string;
+  /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
+  readonly "thread-friction"?: string;
+  /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
+  readonly "bearing-friction"?: string;
+  /** Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above. Example: 4% */
+  readonly "wrench-accuracy"?: string;
+  /** Prevailing torque of a locking nut or insert. Example: 4N.m */
+  readonly "prevailing-torque"?: string;
+  /** Friction torque of the shank in its hole, where the head is turned. Example: 2N.m */
+  readonly "shank-torque"?: string;
+  /** Effective diameter of the bearing face, if not the standard's. Example: 13mm */
+  readonly "bearing-diameter"?: string;
+  /** A washer under the turned part: effective diameter, condition. Example: 26mm:oiled */
+  readonly "more-face"?: string | readonly string[];
+  /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
+  readonly torsion?: string;
+}
+
+/** What `torque` takes: the torque for a wanted clamp load, or else the suggested one. */
+export interface TorqueJob {
+  /** Name of the joint. Example: "pump feet" */
+  readonly name?: string;
+  /** Socket or spanner that fits: 16mm, 5/8in. Example: 16mm */
+  readonly socket?: string;
+  /** Hexagon key that fits into the head, instead of a socket. Example: 8mm */
+  readonly key?: string;
+  /** Thread, if it is known; alone it has the head of ISO 4014. Example: M10x1.25 */
+  readonly thread?: string;
+  /** Standard of the turned head or nut. Example: "ISO 4014" */
+  readonly head?: string;
+  /** Mark on the head: property class; without it the weakest is assumed. Example: 10.9 */
+  readonly class?: string;
+  /** Share of the proof load that the suggested torque aims at. Example: 75% */
+  readonly share?: string;
+  /** What is on the threads; without it the band is wide. Example: oiled */
+  readonly condition?: string;
+  /** What is under head or nut, if not the same. Example: dry */
+  readonly face?: string;
+  /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
+  readonly "thread-friction"?: string;
+  /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
+  readonly "bearing-friction"?: string;
+  /** Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above. Example: 4% */
+  readonly "wrench-accuracy"?: string;
+  /** Prevailing torque of a locking nut or insert. Example: 4N.m */
+  readonly "prevailing-torque"?: string;
+  /** Friction torque of the shank in its hole, where the head is turned. Example: 2N.m */
+  readonly "shank-torque"?: string;
+  /** Effective diameter of the bearing face, if not the standard's. Example: 13mm */
+  readonly "bearing-diameter"?: string;
+  /** A washer under the turned part: effective diameter, condition. Example: 26mm:oiled */
+  readonly "more-face"?: string | readonly string[];
+  /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
+  readonly torsion?: string;
+  /** Clamp load that is wanted. Example: 25kN */
+  readonly "clamp-load"?: string;
+}
+
+/** What `turn` takes: how far to turn from snug for a clamp load, or what an angle leaves. */
+export interface TurnJob {
+  /** Angle to be turned from snug; without it that is the answer. Example: 90deg */
+  readonly angle?: string;
+  /** The angle is read at the handle, with the bars in between. Example: yes */
+  readonly "at-handle"?: string;
+  /** Clamp load that is wanted. Example: 60kN */
+  readonly "clamp-load"?: string;
+  /** Share of the proof load that is wanted; default: 75 %. Example: 75% */
+  readonly share?: string;
+  /** Share of yield that is wanted while the wrench turns. Example: 90% */
+  readonly utilisation?: string;
+  /** Straight bar between handle and fastener: section, length, size. Example: square:250mm:12.7mm */
+  readonly bar?: string | readonly string[];
+  /** Accuracy of the snug torque; 6% up to 10 N.m, 4% above. Example: 4% */
+  readonly "wrench-accuracy"?: string;
+  /** How far the angle may be off; 5deg, an estimate. Example: 5deg */
+  readonly "angle-tolerance"?: string;
+  /** How far the resilience may be off; 10% or 15%, estimates. Example: 10% */
+  readonly "resilience-tolerance"?: string;
+  /** By how much a bolt may exceed its class; 20%, an estimate. Example: 20% */
+  readonly "strength-surplus"?: string;
+  /** R_z of the roughest face, for embedding; default: 0.01mm. Example: 0.016mm */
+  readonly roughness?: string;
+  /** The working load acts across the bolt. Example: yes */
+  readonly "load-across"?: string;
+  /** By how much the bolt is warmer in service. Example: 60K */
+  readonly "bolt-warming"?: string;
+  /** By how much the layers are warmer in service. Example: 60K */
+  readonly "plate-warming"?: string;
+  /** Share that soft layers take off with time. Example: 10% */
+  readonly "creep-share"?: string;
+  /** Taken off by bolts that are tightened later. Example: 2kN */
+  readonly neighbours?: string;
+  /** Load that pulls the joint apart. Example: 15kN */
+  readonly "working-load"?: string;
+  /** Where it acts: 1 under head and nut, 0 in the parting line. Example: 0.5 */
+  readonly "load-introduction"?: string;
+  /** Compare with the turns of structural bolting. Example: yes */
+  readonly structural?: string;
+  /** Declared mean k-value of a structural bolt set, class K1 or K2. Example: 0.125 */
+  readonly "k-factor"?: string;
+  /** Outer faces that slope, up to 1 in 20, for that comparison. Example: 1 */
+  readonly "sloping-faces"?: string;
+  /** Name of the joint. Example: "pump foot" */
+  readonly name?: string;
+  /** Thread. Example: M16 */
+  readonly thread?: string;
+  /** Mark on the head; without it the weakest class is assumed. Example: 8.8 */
+  readonly class?: string;
+  /** Standard of head or nut; default: ISO 4014. Example: "ISO 4014" */
+  readonly head?: string;
+  /** through_bolt, tapped_hole or stud; default: through_bolt. Example: through_bolt */
+  readonly kind?: string;
+  /** Length of the bolt; default: the shortest that reaches. Example: 80mm */
+  readonly length?: string;
+  /** Diameter of a reduced shank. Example: 13mm */
+  readonly "shank-diameter"?: string;
+  /** Clamped layer from the head down: thickness, material, width, hole. Example: 20mm:grey_cast_iron:70mm */
+  readonly layer?: string | readonly string[];
+  /** So much steel is clamped, instead of layers. Example: 55mm */
+  readonly grip?: string;
+  /** Washers of ISO 7089: 1 under the turned face, 2 at both ends. Example: 1 */
+  readonly washers?: string;
+  /** What the tapped hole is in; default: steel. Example: grey_cast_iron */
+  readonly "tapped-material"?: string;
+  /** Engaged thread in a tapped hole; default: what the bolt needs. Example: 20mm */
+  readonly engagement?: string;
+  /** Class of the nut; default: the one that matches the bolt. Example: 8 */
+  readonly "nut-class"?: string;
+  /** Height of the nut; default: ISO 4032. Example: 14.8mm */
+  readonly "nut-height"?: string;
+  /** Model of the layers; default: chosen by their width. Example: deformation_cone */
+  readonly "plate-model"?: string;
+  /** Torque that closes all gaps; from there the angle counts. Example: 60N.m */
+  readonly "snug-torque"?: string;
+  /** What is on the threads; without it the band is wide. Example: oiled */
+  readonly condition?: string;
+  /** What is under head or nut, if not the same. Example: dry */
+  readonly face?: string;
+  /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
+  readonly "thread-friction"?: string;
+  /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
+  readonly "bearing-friction"?: string;
+  /** Prevailing torque of a locking nut or insert. Example: 4N.m */
+  readonly "prevailing-torque"?: string;
+  /** Effective diameter of the bearing face, if not standard. Example: 20mm */
+  readonly "bearing-diameter"?: string;
+}
+
+/** What `curve` takes: torque and preload against the angle, from snug to yield and beyond. */
+export interface CurveJob {
+  /** Name of the joint. Example: "pump foot" */
+  readonly name?: string;
+  /** Thread. Example: M16 */
+  readonly thread?: string;
+  /** Mark on the head; without it the weakest class is assumed. Example: 8.8 */
+  readonly class?: string;
+  /** Standard of head or nut; default: ISO 4014. Example: "ISO 4014" */
+  readonly head?: string;
+  /** through_bolt, tapped_hole or stud; default: through_bolt. Example: through_bolt */
+  readonly kind?: string;
+  /** Length of the bolt; default: the shortest that reaches. Example: 80mm */
+  readonly length?: string;
+  /** Diameter of a reduced shank. Example: 13mm */
+  readonly "shank-diameter"?: string;
+  /** Clamped layer from the head down: thickness, material, width, hole. Example: 20mm:grey_cast_iron:70mm */
+  readonly layer?: string | readonly string[];
+  /** So much steel is clamped, instead of layers. Example: 55mm */
+  readonly grip?: string;
+  /** Washers of ISO 7089: 1 under the turned face, 2 at both ends. Example: 1 */
+  readonly washers?: string;
+  /** What the tapped hole is in; default: steel. Example: grey_cast_iron */
+  readonly "tapped-material"?: string;
+  /** Engaged thread in a tapped hole; default: what the bolt needs. Example: 20mm */
+  readonly engagement?: string;
+  /** Class of the nut; default: the one that matches the bolt. Example: 8 */
+  readonly "nut-class"?: string;
+  /** Height of the nut; default: ISO 4032. Example: 14.8mm */
+  readonly "nut-height"?: string;
+  /** Model of the layers; default: chosen by their width. Example: deformation_cone */
+  readonly "plate-model"?: string;
+  /** Torque that closes all gaps; from there the angle counts. Example: 60N.m */
+  readonly "snug-torque"?: string;
+  /** What is on the threads; without it the band is wide. Example: oiled */
+  readonly condition?: string;
+  /** What is under head or nut, if not the same. Example: dry */
+  readonly face?: string;
+  /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
+  readonly "thread-friction"?: string;
+  /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
+  readonly "bearing-friction"?: string;
+  /** Prevailing torque of a locking nut or insert. Example: 4N.m */
+  readonly "prevailing-torque"?: string;
+  /** Effective diameter of the bearing face, if not standard. Example: 20mm */
+  readonly "bearing-diameter"?: string;
+  /** Where the curve ends; default: at the uniform elongation. Example: 120deg */
+  readonly "end-angle"?: string;
+  /** Points of each curve. Example: 200 */
+  readonly points?: string;
+  /** Yield point: slope of the torque down to this share; default: 50%. Example: 50% */
+  readonly "slope-share"?: string;
+}
+
+/** What `reach` takes: what to set on a wrench with extensions and the like, and what arrives. */
+export interface ReachJob {
+  /** Torque that is wanted at the fastener. Example: 130N.m */
+  readonly torque?: string;
+  /** Setting of the wrench, instead of the torque. Example: 104N.m */
+  readonly setting?: string;
+  /** From the drive to the middle of the hand; default: 300 mm. Example: 400mm */
+  readonly "wrench-length"?: string;
+  /** Offset extension: length and angle from the wrench; each in its order. Example: 100mm@30deg */
+  readonly extension?: string | readonly string[];
+  /** How far the hand stands beyond the mark; negative: nearer to the drive. Example: 20mm */
+  readonly "hand-offset"?: string;
+  /** Share of the pull that a second hand takes at the wrench head. Example: 30% */
+  readonly "support-share"?: string;
+  /** Wrench out of the plane of turning. Example: 3deg */
+  readonly tilt?: string;
+  /** Bend of a universal joint. Example: 15deg */
+  readonly "universal-joint"?: string;
+  /** Ratio of a torque multiplier. Example: 4 */
+  readonly "multiplier-ratio"?: string;
+  /** Its efficiency; 1 if the ratio is a torque ratio that the maker states. Example: 90% */
+  readonly "multiplier-efficiency"?: string;
+  /** By how much its efficiency differs, full width. Example: 4% */
+  readonly "efficiency-range"?: string;
+  /** From the axis of the multiplier to where its arm rests. Example: 300mm */
+  readonly "reaction-arm"?: string;
+  /** Straight bar: square, round or hexagon, length, size. Example: square:250mm:12.7mm */
+  readonly bar?: string | readonly string[];
+  /** Smallest square in the line. Example: 12.7mm */
+  readonly "drive-square"?: string;
+  /** setting (clicks) or indicating. Example: setting */
+  readonly "wrench-type"?: string;
+  /** Letter of ISO 6789-1. Example: A */
+  readonly "wrench-class"?: string;
+  /** Lowest mark of the scale. Example: 40N.m */
+  readonly "scale-low"?: string;
+  /** Greatest torque of the wrench. Example: 200N.m */
+  readonly "scale-high"?: string;
+  /** Between two marks or digits. Example: 1N.m */
+  readonly division?: string;
+  /** The handle has a hinge. Example: yes */
+  readonly "hinged-handle"?: string;
+  /** A pipe is on the handle. Example: yes */
+  readonly "pipe-on-handle"?: string;
+  /** How far the hand may be off; default: like those below an estimate. Example: 20mm */
+  readonly "tolerance-hand"?: string;
+  /** How far the reach of the extension may be off. Example: 1mm */
+  readonly "tolerance-extension"?: string;
+  /** How far its angle may be off. Example: 3deg */
+  readonly "tolerance-extension-angle"?: string;
+  /** How far the pull may be off the square. Example: 10deg */
+  readonly "tolerance-pull-angle"?: string;
+  /** How far the share of the second hand may be off. Example: 10% */
+  readonly "tolerance-support-share"?: string;
+  /** What speed, jerks and stopping may do. Example: 2% */
+  readonly "tolerance-operator"?: string;
+}
+
+/** What `free` takes: whether a stuck fastener comes free, where to stop, what to do next. */
+export interface FreeJob {
+  /** Thread. Example: M16 */
+  readonly thread?: string;
+  /** Mark on the head: property class. Example: 8.8 */
+  readonly class?: string;
+  /** Socket or spanner that fits; default: that of ISO 4014. Example: 24mm */
+  readonly socket?: string;
+  /** Hexagon key that fits into the head, instead of a socket. Example: 14mm */
+  readonly key?: string;
+  /** Width of the head, instead of a socket that fits. Example: 24mm */
+  readonly "width-across-flats"?: string;
+  /** Number of the six-lobed bit that fits, instead of a socket. Example: 30 */
+  readonly bit?: string;
+  /** State of rust, from clean to heavy_rust; default: rusted. Example: rusted */
+  readonly rust?: string;
+  /** Torque that will not be exceeded. Example: 200N.m */
+  readonly limit?: string;
+  /** six_point, else twelve_point, open_end, internal_hexagon, hexalobular. Example: six_point */
+  readonly drive?: string;
+  /** One of the flange, and its torque; freed:60N.m:treated if after done. Example: freed:85N.m */
+  readonly loosened?: string | readonly string[];
+  /** Torque that this very bolt was pulled to and has not moved. Example: 150N.m */
+  readonly held?: string;
+  /** It was pulled to it before what was done, not after. Example: yes */
+  readonly "held-untreated"?: string;
+  /** Aid already used, in order: fluid:24h, heat:150K, brush, .... Example: fluid:24h */
+  readonly aid?: string | readonly string[];
+  /** What limits heat, such as fire_or_burst or rubber_or_plastic. Example: fire_or_burst */
+  readonly surroundings?: string | readonly string[];
+  /** yes or no: quenched and tempered; default: as the class. Example: yes */
+  readonly quenched?: string;
+  /** The bolt is to be used again. Example: yes */
+  readonly reused?: string;
+  /** What it was tightened to; without it a share of yield with a wide band. Example: 55kN */
+  readonly preload?: string;
+  /** Years in place; goes with first-year-loss. Example: 20 */
+  readonly years?: string;
+  /** Corrosion of the first year at this place. Example: 0.05mm */
+  readonly "first-year-loss"?: string;
+  /** Radial wear of the corners, or of the ridges between lobes. Example: 0.5mm */
+  readonly "corner-loss"?: string;
+  /** Play of the tool; default: 0.2 mm, inside a head 0.1 mm. Example: 0.2mm */
+  readonly "drive-clearance"?: string;
+  /** Smallest square drive in the chain. Example: 12.7mm */
+  readonly "drive-square"?: string;
+  /** Length of the handle, if turned by hand. Example: 600mm */
+  readonly "handle-length"?: string;
+  /** Median pull of the hand. Example: 350N */
+  readonly "hand-force"?: string;
+  /** Scatter of that pull. Example: 35% */
+  readonly "hand-variation"?: string;
+  /** Accepted chance of shearing. Example: 5% */
+  readonly "shear-risk"?: string;
+  /** Chance of release at which no stronger aid is looked for. Example: 90% */
+  readonly "wanted-chance"?: string;
+  /** Coefficient in the thread of the clean joint. Example: 0.14 */
+  readonly "thread-friction"?: string;
+  /** Coefficient under the head of the clean joint. Example: 0.14 */
+  readonly "bearing-friction"?: string;
+  /** Prevailing torque of a locking nut or insert. Example: 4N.m */
+  readonly "prevailing-torque"?: string;
+  /** Engaged length of thread; default: 0.8 d. Example: 13mm */
+  readonly "engaged-length"?: string;
+  /** yes or no: the thread is in the part; default: only inside a head. Example: yes */
+  readonly tapped?: string;
+  /** right or left: which way the thread turns; asked for if not given. Example: left */
+  readonly "thread-direction"?: string;
+  /** Height that the tool engages; default: 0.64 d, inside a head 0.5 d. Example: 10mm */
+  readonly "head-height"?: string;
+  /** Effective diameter of the bearing face. Example: 20mm */
+  readonly "bearing-diameter"?: string;
+  /** What surrounds the thread; default: the width across flats. Example: 24mm */
+  readonly "nut-diameter"?: string;
+  /** Yield strength of the nut; default: as the bolt. Example: 600MPa */
+  readonly "nut-yield"?: string;
+  /** Diameter, instead of a thread of the tables. Example: 16mm */
+  readonly diameter?: string;
+  /** Pitch, instead of a thread of the tables. Example: 2mm */
+  readonly pitch?: string;
+  /** Tensile strength, instead of a class. Example: 800MPa */
+  readonly "tensile-strength"?: string;
+  /** Yield strength, instead of a class. Example: 640MPa */
+  readonly "yield-strength"?: string;
+  /** Breaking shear stress over tensile strength, instead of a class. Example: 0.8 */
+  readonly "torsion-ratio"?: string;
+  /** Trials of the simulation. Example: 200000 */
+  readonly trials?: string;
+  /** Seed of the simulation; the same gives the same answer. Example: 1 */
+  readonly seed?: string;
+}
+
+// ---- End of the jobs.
+
+/** What each question takes. */
+export interface Jobs {
+  identify: IdentifyJob;
+  thread: ThreadJob;
+  clamp: ClampJob;
+  torque: TorqueJob;
+  turn: TurnJob;
+  curve: CurveJob;
+  reach: ReachJob;
+  free: FreeJob;
+}
 
 /** What JSON can hold. */
 export type Answer = null | boolean | number | string | Answer[] | { [name: string]: Answer };
@@ -101,14 +512,20 @@ export interface Tauten {
    * All estimates: no answer is a release for service.
    * @throws TautenError for words that are not understood, and for a question that the module does not have
    */
-  ask(question: "clamp" | "torque" | "identify" | "turn" | "curve" | "reach" | "free", job: Job): { [name: string]: Answer };
+  ask<Name extends keyof Jobs>(question: Name, job: Jobs[Name]): { [name: string]: Answer };
+  /**
+   * The same answer laid out for people, in the units that are typed: page("clamp", { ... }). As "html" it is a fragment
+   * for a page, without a script.
+   * @throws TautenError as `ask`
+   */
+  page<Name extends keyof Jobs>(question: Name, job: Jobs[Name], format?: "text" | "markdown" | "html"): string;
 }
 
 /**
  * With everything; with all formulas and no questions; with the questions of one topic and no formulas:
- * clamp has clamp, torque and identify, turn has turn and curve, reach has reach, free has free.
+ * clamp has clamp, torque, identify and thread, turn has turn, curve has curve, reach has reach, free has free.
  */
-export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "reach" | "free";
+export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "curve" | "reach" | "free";
 
 /** @param source the name of a module beside the loader, an address, bytes or a compiled module; without it, "tauten" */
 export function load(source?: ModuleName | string | URL | BufferSource | WebAssembly.Module): Promise<Tauten>;

@@ -1,7 +1,7 @@
 // Loads a module and speaks its C interface (tauten.h). No dependencies.
 
 /** The modules beside this file: with everything, with all formulas, with the questions of one topic. */
-const modules = ["tauten", "formulas", "clamp", "turn", "reach", "free"];
+const modules = ["tauten", "formulas", "clamp", "turn", "curve", "reach", "free"];
 const status = { ok: 0, unusual: 1 };
 const notations = ["text", "latex", "algebra", "mathml"];
 const argumentSize = 64;
@@ -256,12 +256,21 @@ class Tauten {
     });
   }
 
+  /** \return the words of a job in the module, and how many pairs they are */
+  #said(loan, job) {
+    const said = Object.entries(job).flatMap(([key, texts]) => [texts].flat().map((text) => [key, text]));
+    return [loan.integers(said.flat().map((word) => loan.text(word))), said.length];
+  }
+
   ask(question, job) {
-    return this.#answer((loan, module, place, error) => {
-      const said = Object.entries(job).flatMap(([key, texts]) => [texts].flat().map((text) => [key, text]));
-      const words = said.flat().map((word) => loan.text(word));
-      return module.tauten_ask(loan.text(question), loan.integers(words), words.length / 2, place, error);
-    });
+    return this.#answer((loan, module, place, error) =>
+      module.tauten_ask(loan.text(question), ...this.#said(loan, job), place, error));
+  }
+
+  page(question, job, format = "text") {
+    if (!this.#module.tauten_page) return this.ask(question, job); // there are no questions here, which it says
+    return this.#answer((loan, module, place, error) =>
+      module.tauten_page(loan.text(question), ...this.#said(loan, job), loan.text(format), place, error));
   }
 }
 

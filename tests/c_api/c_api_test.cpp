@@ -225,6 +225,25 @@ TEST_CASE("free answers too") {
   CHECK(std::string(tauten_answer_words(lobes.handle, "capacities/2/part")) == "bit");
 }
 
+TEST_CASE("an answer is laid out for people, in the units that are typed") {
+  const auto page = [](const char* format, tauten_status* status = nullptr) {
+    const Pairs job = {{"thread", "M16"}, {"class", "8.8"}, {"torque", "96lbf.ft"}, {"condition", "oiled"}};
+    tauten_answer* answer = nullptr;
+    tauten_error error{};
+    const tauten_status found = tauten_page("clamp", job.data(), job.size(), format, &answer, &error);
+    if (status != nullptr) *status = found;
+    const std::string text = found == TAUTEN_OK ? tauten_answer_words(answer, "") : error.message;
+    tauten_answer_free(answer);
+    return text;
+  };
+  CHECK(page("text").starts_with("M16 8.8, oiled, 96 lbf.ft: clamp load "));
+  CHECK(page(nullptr) == page("text"));
+  CHECK(page("html").find("<strong>M16 8.8, oiled, 96 lbf.ft: clamp load ") != std::string::npos);
+  tauten_status status = TAUTEN_OK;
+  CHECK(page("braille", &status).find("text, markdown, html") != std::string::npos);
+  CHECK(status == TAUTEN_WRONG_INPUT);
+}
+
 TEST_CASE("wrong words are refused with a sentence") {
   const auto refused = [](const char* question, const Pairs& job, const char* argument) {
     const Answer answer(question, job);

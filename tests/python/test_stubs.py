@@ -20,8 +20,8 @@ def run(*words, **options):
     assert done.returncode == 0, done.stdout + done.stderr
 
 
-def test_stubs_are_what_the_registry_says():
-    run(HERE.parents[1] / "src/tools/stubs.py", "--check")
+def test_what_is_derived_is_what_questions_and_formulas_say():
+    run(HERE.parents[1] / "src/tools/derived.py", "--check")
 
 
 def test_signatures_and_docstrings_are_what_the_registry_says():

@@ -1,5 +1,9 @@
 // The main question against arithmetic of its own: torque balance written out here, brute force over the band.
+#include <algorithm>
 #include <doctest/doctest.h>
+#include "tauten//base/unit_text.hpp"
+#include "tauten//question/workings/clamp_verdict.hpp"
+#include "tauten/question/workings/clamp_notices.hpp"
 
 #include <cmath>
 #include <random>
@@ -321,7 +325,7 @@ TEST_CASE("no torque is given where a prevailing torque may leave nothing to str
   job.clamp_load = Force();
   job.share = 0.001;
   CHECK(fault(job) == "share");
-  job.share = absent;
+  job.share.reset();
   CHECK(fault(job).empty());
   job.property_class = "4.6";
   job.prevailing_torque = Torque(25);  // twists the bolt past nine tenths of yield all by itself
@@ -666,7 +670,7 @@ TEST_CASE("a torque for another condition is corrected") {
         near(clamp(meant).candidates.front().clamp_load.nominal.si));
   CHECK_FALSE(tightened("M10", "10.9", 40, "oiled").corrected_torque);
   // What a locking nut takes is the same on both.
-  set = job, set.torque = Torque(job.torque.si + 9), set.prevailing_torque = Torque(9);
+  set = job, set.torque = Torque(job.torque->si + 9), set.prevailing_torque = Torque(9);
   CHECK(clamp(set).candidates.front().corrected_torque.value().si == near(c.corrected_torque.value().si + 9));
   // `torque_for` names the setting under the other condition.
   job.torque = Torque();

@@ -1,5 +1,6 @@
 // The clamp answer with its uncertainty, against the torque balance written out here with another random generator.
 #include <doctest/doctest.h>
+#include "tauten/question/clamp.hpp"
 
 #include <cmath>
 #include <random>

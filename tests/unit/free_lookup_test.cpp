@@ -23,24 +23,24 @@ FreeJob filled(const FreeNames& names, FreeJob job = {}) {
 
 TEST_CASE("names give the figures of the standards") {
   const FreeJob job = filled({.thread = "M16", .property_class = "8.8"});
-  CHECK(job.diameter.si == doctest::Approx(16e-3));
-  CHECK(job.pitch.si == doctest::Approx(2e-3));                // ISO 261
-  CHECK(job.width_across_flats.si == doctest::Approx(24e-3));  // ISO 4014
-  CHECK(job.tensile_strength.si == doctest::Approx(800e6));    // ISO 898-1, up to 16 mm
-  CHECK(job.yield_strength.si == doctest::Approx(640e6));
-  CHECK(job.surroundings.quenched);
-  CHECK(filled({.thread = "M20", .property_class = "8.8"}).tensile_strength.si == doctest::Approx(830e6));
-  CHECK_FALSE(filled({.thread = "M16", .property_class = "5.6"}).surroundings.quenched);
-  CHECK_FALSE(filled({.thread = "M16", .property_class = "A4-80"}).surroundings.quenched);
+  CHECK(job.diameter->si == doctest::Approx(16e-3));
+  CHECK(job.pitch->si == doctest::Approx(2e-3));                // ISO 261
+  CHECK(job.width_across_flats->si == doctest::Approx(24e-3));  // ISO 4014
+  CHECK(job.tensile_strength->si == doctest::Approx(800e6));    // ISO 898-1, up to 16 mm
+  CHECK(job.yield_strength->si == doctest::Approx(640e6));
+  CHECK(job.surroundings.quenched == true);
+  CHECK(filled({.thread = "M20", .property_class = "8.8"}).tensile_strength->si == doctest::Approx(830e6));
+  CHECK(filled({.thread = "M16", .property_class = "5.6"}).surroundings.quenched == false);
+  CHECK(filled({.thread = "M16", .property_class = "A4-80"}).surroundings.quenched == false);
 }
 
 TEST_CASE("the tool that was said goes before the typical head") {
-  CHECK(filled({.thread = "M16", .property_class = "8.8", .socket = Length(27e-3)}).width_across_flats.si == 27e-3);
+  CHECK(filled({.thread = "M16", .property_class = "8.8", .socket = Length(27e-3)}).width_across_flats->si == 27e-3);
   const FreeJob key = filled({.thread = "M16", .property_class = "8.8", .key = Length(14e-3)});
   CHECK(key.drive == DriveFit::internal_hexagon);
-  CHECK(key.width_across_flats.si == 14e-3);
+  CHECK(key.width_across_flats->si == 14e-3);
   const FreeJob nominal = filled({.thread = "M16", .property_class = "8.8", .drive = DriveFit::internal_hexagon});
-  CHECK(nominal.width_across_flats.si == doctest::Approx(14e-3));  // ISO 4762
+  CHECK(nominal.width_across_flats->si == doctest::Approx(14e-3));  // ISO 4762
   const FreeJob bit = filled({.thread = "M16", .property_class = "8.8", .bit = 60});
   CHECK(bit.drive == DriveFit::hexalobular);
   CHECK(bit.drive_number == 60);
@@ -82,7 +82,7 @@ TEST_CASE("a tool alone is enough: thread and class are assumed, and kept as suc
   CHECK(names.property_class == "4.6");  // what an unmarked head must be taken for
   CHECK(job.class_assumed);
   REQUIRE_FALSE(look_up(names, job).has_value());
-  CHECK(job.tensile_strength.si == 400e6);
+  CHECK(job.tensile_strength->si == 400e6);
   FreeNames key{.key = Length(14e-3)};
   FreeJob other;
   REQUIRE_FALSE(assume(key, other).has_value());

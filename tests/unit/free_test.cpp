@@ -1,4 +1,7 @@
 #include "tauten/question/free.hpp"
+#include "tauten/question/workings/free_notices.hpp"
+#include "tauten/question/workings/free_plan.hpp"
+#include "tauten/question/workings/stop_sentence.hpp"
 
 #include <doctest/doctest.h>
 
@@ -217,7 +220,7 @@ TEST_CASE("what each part takes: its band, and where the figure comes from") {
   CHECK(named(answer.capacities, "bolt")->torque.nominal == answer.shear.nominal);
   CHECK(named(answer.capacities, "corners")->torque.nominal.si == near(answer.round.nominal.si).epsilon(0.02));
   CHECK(named(answer.capacities, "arm")->torque.nominal.si == near(140));
-  job.drive_square = job.handle_length = Length(0.0);
+  job.drive_square.reset(), job.handle_length.reset();
   job.drive = DriveFit::internal_hexagon;
   job.width_across_flats = Length(8e-3);
   const Free keyed = free_joint(job);
@@ -244,7 +247,7 @@ TEST_CASE("capacities: a new hexagon socket of class 12.9 bears its key's test t
       job.pitch = Length(screw.pitch * 1e-3);
       job.width_across_flats = Length(screw.key * 1e-3);
       job.drive = DriveFit::internal_hexagon;
-      job.drive_square = Length(0.0);
+      job.drive_square.reset();
       job.tensile_strength = Stress(tensile_strength);
       job.yield_strength = Stress(yield_strength);
       return named(free_joint(job).capacities, "corners")->torque.nominal.si;
@@ -404,7 +407,7 @@ TEST_CASE("a handle: who reaches a torque has the arm for it, so that it never r
       job.rust = rust;
       job.held.reset();
       if (held) job.held = Torque(40.0);
-      job.handle_length = Length(0.0);
+      job.handle_length.reset();
       const Free without = free_joint(job);
       for (const double length : {0.15, 0.25, 0.4, 0.9}) {
         CAPTURE(length);

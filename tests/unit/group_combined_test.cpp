@@ -291,6 +291,10 @@ TEST_CASE("group prying: balance of the plate as the second voice") {
     TeeStub washer = tee;
     washer.washer = Length(30 * mm);
     CHECK(try_tee_strength(washer).value().flange.si > s.flange.si);
+    for (const double none : {0.0, std::nan(""), HUGE_VAL}) {
+      washer.washer = Length(none);
+      CHECK(std::string(try_tee_strength(washer).error().argument()) == "washer");
+    }
     // Long bolts: the edges do not press, mode 1 and 2 become 2 M/m.
     TeeStub loose = tee;
     loose.elongation_length = Length(100);

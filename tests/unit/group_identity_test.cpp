@@ -275,6 +275,16 @@ TEST_CASE("group drilling: candidates, and what would tell them apart") {
   CHECK(try_drilling_candidates(ring_of(7, 180)).value().empty());
   CHECK_FALSE(try_drilling_candidates(ring_of(1, 180)));
   CHECK_FALSE(try_drilling_candidates(ring_of(8, -180)));
+  // What is not a measurement is not one that was not made.
+  for (const double wrong : {0.0, std::nan(""), HUGE_VAL}) {
+    for (std::optional<Length> MeasuredDrilling::* figure :
+         {&MeasuredDrilling::circle, &MeasuredDrilling::across, &MeasuredDrilling::along, &MeasuredDrilling::hole,
+          &MeasuredDrilling::outside, &MeasuredDrilling::height}) {
+      MeasuredDrilling measured = ring_of(8, 180);
+      measured.*figure = Length(wrong);
+      CHECK(std::string(try_drilling_candidates(measured).error().what()).find("must be above 0") != std::string::npos);
+    }
+  }
 }
 
 const table::CircleDrilling* row(const char* standard, const char* rating, const char* size) {

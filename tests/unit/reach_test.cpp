@@ -118,8 +118,10 @@ TEST_CASE("reach: longer extensions, more bend and wider tolerances never narrow
       [](ReachJob& j, double x) { j.universal_joint = Angle(0.7 * x); },
       [](ReachJob& j, double x) { j.tolerances.hand = Length(0.1 * x); },
       [](ReachJob& j, double x) { j.tolerances.operator_share = 0.2 * x; },
-      [](ReachJob& j, double x) { j.wrench.division = Torque(20 * x); },
-      [](ReachJob& j, double x) { j.multiplier = TorqueMultiplier{3, 0.9, 0.2 * x, Length()}; },
+      [](ReachJob& j, double x) {
+        if (x > 0) j.wrench.division = Torque(20 * x);
+      },
+      [](ReachJob& j, double x) { j.multiplier = TorqueMultiplier{3, 0.9, 0.2 * x}; },
       [](ReachJob& j, double x) { j.tilt = Angle(0.08 * x); },
   };
   for (const auto& change : changes) {
@@ -180,14 +182,14 @@ TEST_CASE("reach: what breaks the rule of the lever is refused, with the argumen
       {"support_share", [](ReachJob& j) { j.support_share = 1.5; }},
       {"wrench_class", [](ReachJob& j) { j.wrench.class_letter = 'Z'; }},
       {"wrench_class", [](ReachJob& j) { j.wrench.class_letter = '\n'; }},
-      {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0, 1, 0, Length()}; }},
-      {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0.5, 1, 0, Length()}; }},
+      {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0, 1, 0}; }},
+      {"multiplier_ratio", [](ReachJob& j) { j.multiplier = TorqueMultiplier{0.5, 1, 0}; }},
       {"tolerance_extension_angle",
        [](ReachJob& j) {
          j.extensions = {{Length(0.97 * j.wrench.length.si), Angle(150 * degree)}};
          j.tolerances.extension_angle = Angle(40 * degree);
        }},
-      {"multiplier_efficiency", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 1.2, 0, Length()}; }},
+      {"multiplier_efficiency", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 1.2, 0}; }},
       {"bar_size", [](ReachJob& j) { j.bars = {{DriveBar::Section::round, Length(0.1), Length(0.0), Stress(79e9)}}; }},
       {"tolerance_hand", [](ReachJob& j) { j.tolerances.hand = Length(0.6 * j.wrench.length.si); }},
       {"tolerance_hand",

@@ -1,5 +1,6 @@
 // Six-lobed recess: overlap and lever of the flanks against sums over the flank and the arcs of the outline.
 #include "tauten/loosening/recess.hpp"
+#include "tauten/question/workings/capacity.hpp"
 
 #include <doctest/doctest.h>
 

@@ -248,8 +248,8 @@ TEST_CASE("what limits heat is said under one name") {
   CHECK(both.adhesive);
   CHECK_FALSE(both.rubber_or_plastic);
   CHECK(std::string(job({{"surroundings", "perhaps"}}).error().argument()) == "surroundings");
-  CHECK(job({}).value().surroundings.quenched);  // ISO 898-1: class 8.8 is quenched and tempered
-  CHECK_FALSE(job({{"quenched", "no"}}).value().surroundings.quenched);
+  CHECK(job({}).value().surroundings.quenched == true);  // ISO 898-1: class 8.8 is quenched and tempered
+  CHECK(job({{"quenched", "no"}}).value().surroundings.quenched == false);
   CHECK(std::string(job({{"torsion-ratio", "0.7"}}).error().argument()) == "torsion-ratio");
 }
 

@@ -1,5 +1,6 @@
 // How uncertainties came about: the data against the model, and the sums that a reader would do by hand.
 #include <doctest/doctest.h>
+#include "tauten/base/caution.hpp"
 
 #include <cmath>
 #include <string>

@@ -1,5 +1,7 @@
 // Whole answers as questions of uncertainty: they are what the answers say, in the middle and at the ends.
 #include <doctest/doctest.h>
+#include "tauten/question/clamp.hpp"
+#include "tauten/question/free.hpp"
 
 #include <cmath>
 #include <random>

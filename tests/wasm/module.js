@@ -13,9 +13,12 @@ export const topics = {
     clamp: { name: "pump foot", thread: "M16", class: "8.8", torque: "130N.m", condition: "oiled" },
     torque: { thread: "M16", class: "8.8", "clamp-load": "45kN", condition: "oiled" },
     identify: { socket: "24mm" },
+    thread: { thread: "M16x1.5-6g", class: "10.9" },
   },
   turn: {
     turn: { thread: "M16", class: "8.8", condition: "oiled", grip: "55mm", "snug-torque": "60N.m", angle: "90deg" },
+  },
+  curve: {
     curve: { thread: "M16", class: "8.8", condition: "oiled", layer: ["20mm:grey_cast_iron", "35mm"], points: "20" },
   },
   reach: { reach: { torque: "40lbf.ft", "wrench-length": "12in", extension: ["1in", "3in"] } },

@@ -47,4 +47,22 @@ std::optional<Error> outside(const char* argument, const AnyQuantity<D, Real>& q
   return outside(argument, q.si, D, allowed);
 }
 
+/// The same for a plain number.
+inline std::optional<Error> outside(const char* argument, double number, Interval allowed) {
+  return outside(argument, number, Dim::number, allowed);
+}
+
+/// \return the error that a value is absent, or nothing
+template <template <Dim, class> class AnyQuantity, Dim D, class Real>
+std::optional<Error> missing(const char* argument, const std::optional<AnyQuantity<D, Real>>& value) {
+  if (value) return std::nullopt;
+  return Error(argument, (std::string(argument) + " is missing; write it like " + example_of(argument, D)).c_str());
+}
+
+/// The same for a value that may be absent.
+template <class Value>
+std::optional<Error> outside(const char* argument, const std::optional<Value>& value, Interval allowed) {
+  return value ? outside(argument, *value, allowed) : std::nullopt;
+}
+
 }  // namespace tauten::detail

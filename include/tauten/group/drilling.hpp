@@ -8,6 +8,7 @@
 #include <optional>
 #include <set>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
 #include "tauten/base/words.hpp"
@@ -16,18 +17,18 @@
 
 namespace tauten {
 
-/// Measurements of a drilling; NaN: not measured.
+/// Measurements of a drilling; absent: not measured.
 struct MeasuredDrilling {
-  std::size_t count = 0;        ///< holes
-  Length circle{std::nan("")};  ///< bolt circle, where they are on one
-  Length across{std::nan("")};  ///< sides of a rectangle, either way round
-  Length along{std::nan("")};
-  Length hole{std::nan("")};     ///< diameter of the holes
-  Length outside{std::nan("")};  ///< outside diameter of the flange
-  Length height{std::nan("")};   ///< shaft height over the feet
-  Length circle_within{1e-3};    ///< how far circle, sides and height may be from the standard's figure
-  Length hole_within{0.8e-3};    ///< the same for holes, which wear and are painted
-  Length outside_within{2e-3};   ///< the same for the outside diameter
+  std::size_t count = 0;           ///< holes
+  std::optional<Length> circle{};  ///< bolt circle, where they are on one
+  std::optional<Length> across{};  ///< sides of a rectangle, either way round
+  std::optional<Length> along{};
+  std::optional<Length> hole{};     ///< diameter of the holes
+  std::optional<Length> outside{};  ///< outside diameter of the flange
+  std::optional<Length> height{};   ///< shaft height over the feet
+  Length circle_within{1e-3};       ///< how far circle, sides and height may be from the standard's figure
+  Length hole_within{0.8e-3};       ///< the same for holes, which wear and are painted
+  Length outside_within{2e-3};      ///< the same for the outside diameter
 };
 
 /// One standard drilling that fits. It names no rating: flanges of several ratings have the same holes.
@@ -60,20 +61,25 @@ struct Words<NextMeasurement> {
 
 namespace detail {
 
-/// \return true unless both are known and differ by more than allowed
-inline bool may_be(double measured, double figure, double within) noexcept {
-  return std::isnan(measured) || std::isnan(figure) || std::fabs(measured - figure) <= within;
+/// \return true unless both figures are known and differ by more than allowed
+inline bool may_be(double one, double other, double within) noexcept {
+  return std::isnan(one) || std::isnan(other) || std::fabs(one - other) <= within;
+}
+inline bool may_be(const std::optional<Length>& measured, double figure, double within) noexcept {
+  return !measured || may_be(measured->si, figure, within);
 }
 
 inline std::optional<Error> measured_drilling_error(const MeasuredDrilling& m) {
-  const auto bad = [](Length q) { return !std::isnan(q.si) && !is_positive(q); };
   if (m.count < 2) return refusal("count", static_cast<double>(m.count), "but must be 2 or more; count the holes");
-  if (bad(m.circle)) return refusal("circle", m.circle, "but must be above 0; measure the bolt circle");
-  if (bad(m.across)) return refusal("across", m.across, "but must be above 0; measure the distance of the holes");
-  if (bad(m.along)) return refusal("along", m.along, "but must be above 0; measure the distance of the holes");
-  if (bad(m.hole)) return refusal("hole", m.hole, "but must be above 0; measure a hole");
-  if (bad(m.outside)) return refusal("outside", m.outside, "but must be above 0; measure the outside diameter");
-  if (bad(m.height)) return refusal("height", m.height, "but must be above 0; measure the shaft height");
+  const std::tuple<const char*, std::optional<Length>, const char*> measured[] = {
+      {"circle", m.circle, "but must be above 0; measure the bolt circle"},
+      {"across", m.across, "but must be above 0; measure the distance of the holes"},
+      {"along", m.along, "but must be above 0; measure the distance of the holes"},
+      {"hole", m.hole, "but must be above 0; measure a hole"},
+      {"outside", m.outside, "but must be above 0; measure the outside diameter"},
+      {"height", m.height, "but must be above 0; measure the shaft height"}};
+  for (const auto& [name, length, rule] : measured)
+    if (length && !is_positive(*length)) return refusal(name, *length, rule);
   for (const auto& [name, within] : {std::pair{"circle_within", m.circle_within},
                                      {"hole_within", m.hole_within},
                                      {"outside_within", m.outside_within}})
@@ -92,22 +98,22 @@ inline Outcome<std::vector<DrillingCandidate>> try_drilling_candidates(const Mea
   if (auto error = detail::measured_drilling_error(measured)) return *error;
   std::vector<DrillingCandidate> found;
   const Length none(std::nan(""));
-  if (!std::isnan(measured.circle.si))
+  if (measured.circle)
     for (const table::CircleDrilling& row : table::circle_drillings)
-      if (row.count == measured.count && detail::may_be(measured.circle.si, row.circle, measured.circle_within.si) &&
-          detail::may_be(measured.hole.si, row.hole, measured.hole_within.si) &&
-          detail::may_be(measured.outside.si, row.outside, measured.outside_within.si))
+      if (row.count == measured.count && detail::may_be(measured.circle, row.circle, measured.circle_within.si) &&
+          detail::may_be(measured.hole, row.hole, measured.hole_within.si) &&
+          detail::may_be(measured.outside, row.outside, measured.outside_within.si))
         found.push_back({row.standard, row.rating, row.size, Length(row.circle), none, none, Length(row.hole),
                          Length(row.outside), none, table::drilling_sources[row.source]});
-  if (!std::isnan(measured.across.si) && !std::isnan(measured.along.si) && measured.count == 4)
+  if (measured.across && measured.along && measured.count == 4)
     for (const table::RectangleDrilling& row : table::rectangle_drillings) {
-      const auto sides = [&](Length a, Length b) {
-        return detail::may_be(a.si, row.across, measured.circle_within.si) &&
-               detail::may_be(b.si, row.along, measured.circle_within.si);
+      const auto sides = [&](std::optional<Length> a, std::optional<Length> b) {
+        return detail::may_be(a, row.across, measured.circle_within.si) &&
+               detail::may_be(b, row.along, measured.circle_within.si);
       };
       if ((sides(measured.across, measured.along) || sides(measured.along, measured.across)) &&
-          detail::may_be(measured.hole.si, row.hole, measured.hole_within.si) &&
-          detail::may_be(measured.height.si, row.height, measured.circle_within.si))
+          detail::may_be(measured.hole, row.hole, measured.hole_within.si) &&
+          detail::may_be(measured.height, row.height, measured.circle_within.si))
         found.push_back({row.standard, "", row.size, none, Length(row.across), Length(row.along), Length(row.hole),
                          none, Length(row.height), table::drilling_sources[row.source]});
     }
@@ -121,7 +127,7 @@ inline NextMeasurement next_measurement(const std::vector<DrillingCandidate>& ca
   if (candidates.size() < 2) return NextMeasurement::nothing;
   struct Choice {
     NextMeasurement what;
-    Length measured;
+    std::optional<Length> measured;
     Length DrillingCandidate::* figure;
     double within;
   };
@@ -132,8 +138,8 @@ inline NextMeasurement next_measurement(const std::vector<DrillingCandidate>& ca
         {NextMeasurement::outside, measured.outside, &DrillingCandidate::outside, measured.outside_within.si},
         {NextMeasurement::height, measured.height, &DrillingCandidate::height, measured.circle_within.si},
         // The circle was measured already; to a tenth it would tell more.
-        {NextMeasurement::circle, Length(std::nan("")), &DrillingCandidate::circle, 0.1e-3}}) {
-    if (!std::isnan(choice.measured.si)) continue;
+        {NextMeasurement::circle, std::nullopt, &DrillingCandidate::circle, 0.1e-3}}) {
+    if (choice.measured) continue;
     double left = 0;  // sum over candidates of how many would remain if it were this one
     for (const DrillingCandidate& is : candidates)
       for (const DrillingCandidate& other : candidates)

@@ -139,13 +139,13 @@ struct Words<TeeMode> {
 
 /// A T-stub after EN 1993-1-8: the equivalent of column flange, end plate or angle.
 struct TeeStub {
-  Length bolt_to_web;       ///< m, from the bolt axis to 0.8 of the fillet's radius from the web
-  Length bolt_to_edge;      ///< e; n = min(e, 1.25 m) is used
-  Length effective_length;  ///< sum of l_eff of both modes
-  Length thickness;         ///< t_f
-  Stress yield_strength;    ///< f_y over gamma_M0
-  Force bolts;              ///< sum of the resistances of all bolts in tension
-  Length washer{};          ///< d_w, for the form of mode 1 with e_w = d_w/4; 0: the plain form
+  Length bolt_to_web;              ///< m, from the bolt axis to 0.8 of the fillet's radius from the web
+  Length bolt_to_edge;             ///< e; n = min(e, 1.25 m) is used
+  Length effective_length;         ///< sum of l_eff of both modes
+  Length thickness;                ///< t_f
+  Stress yield_strength;           ///< f_y over gamma_M0
+  Force bolts;                     ///< sum of the resistances of all bolts in tension
+  std::optional<Length> washer{};  ///< d_w, for the form of mode 1 with e_w = d_w/4; absent: the plain form
   std::optional<Length>
       elongation_length{};  ///< L_b of the bolts, with `stress_area`, to see whether edges press at all
   Area stress_area{};       ///< A_s of one bolt
@@ -173,7 +173,8 @@ inline Outcome<TeeStrength> try_tee_strength(const TeeStub& tee) {
     if (!is_positive(q)) return refusal(name, q, "but must be above 0; measure it");
   if (!is_positive(tee.yield_strength)) return refusal("yield_strength", tee.yield_strength, "but must be above 0");
   if (!is_positive(tee.bolts)) return refusal("bolts", tee.bolts, "but must be above 0; give that of all bolts");
-  if (!is_not_negative(tee.washer)) return refusal("washer", tee.washer, "but must be 0 or more");
+  if (tee.washer && !is_positive(*tee.washer))
+    return refusal("washer", *tee.washer, "but must be above 0; leave it out for the plain form");
   if (tee.elongation_length) {
     if (!is_positive(*tee.elongation_length))
       return refusal("elongation_length", *tee.elongation_length, "but must be above 0, or not given");
@@ -183,10 +184,10 @@ inline Outcome<TeeStrength> try_tee_strength(const TeeStub& tee) {
   TeeStrength s;
   const double m = tee.bolt_to_web.si;
   const double n = std::min(tee.bolt_to_edge.si, 1.25 * m);
-  const double washer = tee.washer.si / 4;
+  const double washer = tee.washer.value_or(Length()).si / 4;
   const double moment = tee.effective_length.si * tee.thickness.si * tee.thickness.si * tee.yield_strength.si / 4;
   if (!(2 * m * n > washer * (m + n)))
-    return refusal("washer", tee.washer, "but must be small beside the distances of the bolt; check the measures");
+    return refusal("washer", *tee.washer, "but must be small beside the distances of the bolt; check the measures");
   s.plastic_moment = Torque(moment);
   s.bolts = tee.bolts;
   if (tee.elongation_length) {

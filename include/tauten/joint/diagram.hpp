@@ -6,44 +6,9 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/refusal.hpp"
 #include "tauten/joint/load.hpp"
+#include "tauten/joint/service.hpp"
 
 namespace tauten {
-
-/// A point of the diagram.
-struct LoadPoint {
-  Length extension{};
-  Force load{};
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("extension", &LoadPoint::extension);
-    visit("load", &LoadPoint::load);
-  }
-};
-
-/// The lines of the diagram. Extension counts from the bolt's own start; the clamped parts stand to the right of it.
-struct LoadDiagram {
-  std::vector<LoadPoint> bolt;   ///< from zero through the preload to the load in service
-  std::vector<LoadPoint> parts;  ///< from the clamp load in service through the preload to zero
-  Force working_load{};          ///< what acts from outside
-  Force bolt_load{};             ///< on the bolt, in service
-  Force clamp_load{};            ///< between the parts, in service; 0 once they have parted
-  Force separation_load{};       ///< working load at which the parts just part
-  double joint_constant = 0;     ///< share of the working load that reaches the bolt
-  bool separated = false;        ///< the bolt carries the whole working load
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("bolt", &LoadDiagram::bolt);
-    visit("parts", &LoadDiagram::parts);
-    visit("working_load", &LoadDiagram::working_load);
-    visit("bolt_load", &LoadDiagram::bolt_load);
-    visit("clamp_load", &LoadDiagram::clamp_load);
-    visit("separation_load", &LoadDiagram::separation_load);
-    visit("joint_constant", &LoadDiagram::joint_constant);
-    visit("separated", &LoadDiagram::separated);
-  }
-};
 
 /// What a working load leaves: on the bolt, and between the parts.
 struct ServiceLoads {

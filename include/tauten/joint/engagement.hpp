@@ -5,31 +5,12 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/joint/material.hpp"
+#include "tauten/joint/service.hpp"
 #include "tauten/part/nut.hpp"
 #include "tauten/part/strip.hpp"
 #include "tauten/thread/tolerance.hpp"
 
 namespace tauten {
-
-/// A bolt beside the thread that holds it.
-struct ThreadEngagement {
-  std::string holder;         ///< "nut of class 8", "aluminium"
-  Length engaged_length{};    ///< height of the nut, or how far the bolt reaches into the part
-  Length needed_length{};     ///< from which on a strong bolt of the class breaks and no thread strips; 0 for a nut
-  Band<Force> strip_load;     ///< low: 0.8 of a pitch at the ends carries nothing; nominal and high: all of it carries
-  std::string strips;         ///< "bolt" or "part": whose thread strips first; "nut" for a nut by its proof load
-  bool breaks_first = false;  ///< the bolt breaks before its thread strips
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("holder", &ThreadEngagement::holder);
-    visit("engaged_length", &ThreadEngagement::engaged_length);
-    visit("needed_length", &ThreadEngagement::needed_length);
-    visit("strip_load", &ThreadEngagement::strip_load);
-    visit("strips", &ThreadEngagement::strips);
-    visit("breaks_first", &ThreadEngagement::breaks_first);
-  }
-};
 
 namespace detail {
 

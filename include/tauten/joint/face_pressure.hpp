@@ -4,27 +4,10 @@
 #include <vector>
 
 #include "tauten/joint/joint.hpp"
+#include "tauten/joint/service.hpp"
 #include "tauten/part/strip.hpp"
 
 namespace tauten {
-
-/// Pressure on one layer.
-struct FacePressure {
-  const char* below = "";      ///< what presses: "head", "nut", "washer"
-  std::string material;        ///< of the layer that is pressed
-  Stress pressure{};           ///< at the typical highest load of the bolt
-  Stress highest{};            ///< at the high end of it
-  Stress limiting_pressure{};  ///< p_G of the material
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("below", &FacePressure::below);
-    visit("material", &FacePressure::material);
-    visit("pressure", &FacePressure::pressure);
-    visit("highest", &FacePressure::highest);
-    visit("limiting_pressure", &FacePressure::limiting_pressure);
-  }
-};
 
 namespace detail {
 

@@ -3,31 +3,9 @@
 
 #include "tauten/base/band.hpp"
 #include "tauten/joint/diagram.hpp"
+#include "tauten/joint/service.hpp"
 
 namespace tauten {
-
-/// Loads in service. The bolt is looked at with the preload as tightened, for losses may be small; the clamp load with all
-/// losses taken off. Each end of a band belongs to that end of the preload.
-struct InService {
-  Force working_load{};
-  Band<Force> bolt_load;    ///< highest: before embedding and creep, with the gain by temperature and the working load
-  Band<Force> clamp_load;   ///< after all losses and under the working load; 0 once the parts have separated
-  Force separation_load{};  ///< working load that separates the parts, typical preload after all losses
-  Force proof_load{};       ///< of the bolt at its temperature in service
-  Force tensile_load{};     ///< the same, minimum load at which the bolt breaks
-  double strength_share = 1;  ///< of the strength at room temperature
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("working_load", &InService::working_load);
-    visit("bolt_load", &InService::bolt_load);
-    visit("clamp_load", &InService::clamp_load);
-    visit("separation_load", &InService::separation_load);
-    visit("proof_load", &InService::proof_load);
-    visit("tensile_load", &InService::tensile_load);
-    visit("strength_share", &InService::strength_share);
-  }
-};
 
 /// \param tightened       preload after tightening
 /// \param left            preload after all losses

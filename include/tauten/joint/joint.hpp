@@ -3,8 +3,8 @@
 
 #include <vector>
 
-#include "tauten/base/words.hpp"
 #include "tauten/joint/bolt.hpp"
+#include "tauten/joint/kind.hpp"
 
 namespace tauten {
 
@@ -22,13 +22,6 @@ struct Layer {
     visit("material", &Layer::material);
     visit("hole_diameter", &Layer::hole_diameter);
   }
-};
-
-/// How the bolt is held at its far end.
-enum class JointKind : unsigned char { through_bolt, tapped_hole, stud };
-template <>
-struct Words<JointKind> {
-  static constexpr const char* list[] = {"through_bolt", "tapped_hole", "stud"};
 };
 
 /// A bolt in pieces from head to nut, and the layers it clamps from the turned face down.

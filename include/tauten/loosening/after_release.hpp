@@ -6,6 +6,7 @@
 #include "tauten/base/band.hpp"
 #include "tauten/base/notice.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/loosening/reuse_advice.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 
 namespace tauten {
@@ -21,22 +22,6 @@ struct ReleaseHistory {
   bool past_yield = false;       ///< tightened past yield, or a torque-to-yield type
   bool locking_element = false;  ///< locking nut, patch or adhesive
   double nut_factor = 0.20;      ///< that the torque figure of the sheet stands for
-};
-
-/// Advice for the next tightening.
-struct AfterRelease {
-  Band<double> nut_factor;     ///< to expect now
-  Band<double> preload_ratio;  ///< preload over the intended one if the torque of the sheet is used all the same
-  bool replace = false;        ///< the fastener must be replaced
-  std::vector<Notice> notices;
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("nut_factor", &AfterRelease::nut_factor);
-    visit("preload_ratio", &AfterRelease::preload_ratio);
-    visit("replace", &AfterRelease::replace);
-    visit("notices", &AfterRelease::notices);
-  }
 };
 
 /// Preload at the same torque goes with K/K_new. K_new: machine oil 0.10 to 0.26, dry steel 0.18 to 0.27 (published

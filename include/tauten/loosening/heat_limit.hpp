@@ -1,6 +1,7 @@
 // How hot a stuck fastener may be made, and where no heat may go at all.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "tauten/base/notice.hpp"
@@ -15,8 +16,9 @@ struct HeatSurroundings {
   bool fire_or_burst = false;      ///< fuel, gas, oil, fluid lines, sealed cavities or springs under gas nearby
   bool rubber_or_plastic = false;  ///< within reach of the heat
   bool reused = false;             ///< the bolt is to be used again
-  bool quenched = true;            ///< class 8.8 and above
-  bool aluminium = false;          ///< the part around the thread is of aluminium
+  std::optional<bool>
+      quenched{};          ///< and tempered, class 8.8 and above; absent: by the class, and if it is not known it is
+  bool aluminium = false;  ///< the part around the thread is of aluminium
 };
 
 /// Room temperature from which rises are counted, degrees Celsius.
@@ -44,7 +46,7 @@ inline HeatLimit heat_limit(const HeatSurroundings& near) {
     celsius = most < celsius ? most : celsius;
     limit.reasons.push_back({code, text, estimate});
   };
-  rule(near.quenched, 425, "heat_tempering",
+  rule(near.quenched.value_or(true), 425, "heat_tempering",
        "Bolts of class 8.8 to 12.9 are tempered at 425 \u00b0C or above (ISO 898-1); more heat softens them for good.",
        false);
   rule(near.reused, 300, "heat_reuse",

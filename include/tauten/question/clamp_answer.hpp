@@ -30,27 +30,28 @@ struct Face {
   }
 };
 
-/// A joint to be tightened, as a person knows it. What is not known stays empty.
+/// A joint to be tightened, as a person knows it. What is not known stays absent: zero and NaN are values, and refused.
 struct ClampJob {
   std::string name{};                 ///< how the joint is called in lists
-  Length socket{};                    ///< width across flats that fits, or the size of the hexagon key; 0 if not known
+  std::optional<Length> socket{};     ///< width across flats that fits, or the size of the hexagon key
   bool inner_hexagon = false;         ///< `socket` is a hexagon key that fits into the head
   std::string thread{};               ///< designation, "M10x1.25"; may be "" if a socket is given
   std::string head{};                 ///< standard of the turned head or nut, "ISO 4014"; "" for any
   std::string property_class{};       ///< "10.9"; "" if there is no mark
-  Torque torque{};                    ///< wrench torque (`clamp`)
-  Force clamp_load{};                 ///< wanted clamp load (`torque_for`); 0 to go by `share`
-  double share = absent;              ///< share of the proof load that the suggested torque aims at; absent: 0.75
+  std::optional<Torque> torque{};     ///< wrench torque, of `clamp`
+  std::optional<Force> clamp_load{};  ///< wanted clamp load, of `torque_for`; absent: by `share`
+  std::optional<double> share{};      ///< share of the proof load that the suggested torque aims at; absent: 0.75
   std::string condition = "unknown";  ///< what is on the threads, a key of `thread_condition`
   std::string face_condition{};       ///< what is under head or nut, if not the same
   std::string specified_condition{};  ///< the condition that the torque figure was meant for; "" if not known
   std::optional<Band<double>> thread_friction{};   ///< mu_G, measured; goes before `condition`
   std::optional<Band<double>> bearing_friction{};  ///< mu_K, measured; goes before `face_condition`
-  double wrench_accuracy = absent;  ///< relative, 0.04 for +-4 %; absent: ISO 6789-1, 6 % up to 10 N.m and 4 % above
-  Torque prevailing_torque{};       ///< of a locking nut or insert; twists the bolt, does not stretch it
-  Torque shank_torque{};            ///< friction of the shank in its hole, when the head is turned and not the nut
-  Length bearing_diameter{};        ///< effective diameter D_Km, if not that of the head's standard
-  std::vector<Face> more_faces{};   ///< washers and the like under the turned part
+  std::optional<double>
+      wrench_accuracy{};       ///< relative, 0.04 for +-4 %; absent: ISO 6789-1, 6 % up to 10 N.m, 4 % above
+  Torque prevailing_torque{};  ///< of a locking nut or insert; twists the bolt, does not stretch it
+  Torque shank_torque{};       ///< friction of the shank in its hole, when the head is turned and not the nut
+  std::optional<Length> bearing_diameter{};  ///< effective diameter D_Km; absent: that of the head's standard
+  std::vector<Face> more_faces{};            ///< washers and the like under the turned part
   Torsion torsion = Torsion::plastic;
 };
 

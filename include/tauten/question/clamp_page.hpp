@@ -6,11 +6,16 @@
 #include <span>
 #include <variant>
 
+#include "tauten/base/chance_text.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
-#include "tauten/question/clamp_answer.hpp"
+#include "tauten/friction/condition.hpp"
+#include "tauten/question/clamp.hpp"
 #include "tauten/question/look_table.hpp"
 #include "tauten/question/workings/clamp_candidate.hpp"
+#include "tauten/question/workings/clamp_conditions.hpp"
+#include "tauten/question/workings/clamp_notices.hpp"
+#include "tauten/question/workings/clamp_verdict.hpp"
 
 namespace tauten {
 
@@ -134,7 +139,7 @@ inline void add_clamp_figures(Page& page, const ClampJob& job, const Clamp& answ
 
 inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandidate> shown, std::size_t more,
                                 const PageUnits& units) {
-  const bool one_torque = job.torque.si > 0, for_load = job.clamp_load.si > 0;
+  const bool one_torque = job.torque.has_value(), for_load = job.clamp_load.has_value();
   const std::string load = units.unit(Dim::force), torque = units.unit(Dim::torque);
   PageTable table{"", {{"#", "", true}, {"Thread"}, {"Head or nut", "", false, 20}, {"Class", "", false, 10}}, {}, {}};
   const auto column = [&](bool has, const char* title, const std::string& unit, bool number = true) {
@@ -172,9 +177,9 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
 /// "M16 8.8, oiled, 150 N.m: clamp load 59 kN ...", in the units of the page.
 inline std::string clamp_headline(const ClampJob& job, const Clamp& answer, const PageUnits& units) {
   const ClampCandidate& first = answer.candidates.front();
-  std::string text = job.torque.si > 0       ? ""
-                     : job.clamp_load.si > 0 ? "Torque for " + units.typed(job.clamp_load) + ". "
-                                             : "Suggested torque. ";
+  std::string text = job.torque       ? ""
+                     : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". "
+                                      : "Suggested torque. ";
   if (answer.candidates.size() > 1) text += "Most likely ";
   return text + summary_of(first, conditions_of(job).value(), units);
 }
@@ -189,8 +194,7 @@ inline std::string identity_text(const ClampJob& job, const Clamp& answer, const
   std::string text = "Make sure that it is " + first.thread + ": " + std::to_string(others) + " more " +
                      (others == 1 ? "fastener fits " : "fasteners fit ") +
                      (job.inner_hexagon ? "hexagon key " : "width across flats ") + units.typed(first.socket) + ".";
-  if (job.torque.si > 0 && hurt > 0)
-    text += " At this torque " + std::to_string(hurt) + " of them may stretch or break.";
+  if (job.torque && hurt > 0) text += " At this torque " + std::to_string(hurt) + " of them may stretch or break.";
   return text;
 }
 

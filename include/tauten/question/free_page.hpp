@@ -6,7 +6,12 @@
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
+#include "tauten/loosening/release_model.hpp"
 #include "tauten/question/free.hpp"
+#include "tauten/question/workings/capacity_list.hpp"
+#include "tauten/question/workings/free_notices.hpp"
+#include "tauten/question/workings/instruction.hpp"
+#include "tauten/question/workings/stop_sentence.hpp"
 #include "tauten/thread/designation.hpp"
 
 namespace tauten {
@@ -29,9 +34,9 @@ inline std::string reached_torque_cell(Torque torque, const PageUnits& units) {
 
 /// The designation of ISO 261, or what is known of another thread.
 inline std::string thread_text(const FreeJob& job, const PageUnits& units) {
-  for (const Thread& thread : threads_of(job.diameter))
-    if (same_length(thread.pitch.si, job.pitch.si)) return thread.name();
-  return units.typed(job.diameter) + " x " + units.typed(job.pitch);
+  for (const Thread& thread : threads_of(*job.diameter))
+    if (same_length(thread.pitch.si, job.pitch->si)) return thread.name();
+  return units.typed(*job.diameter) + " x " + units.typed(*job.pitch);
 }
 
 inline std::string aids_text(const FreeJob& job, const std::vector<AidUse>& aids) {
@@ -197,8 +202,8 @@ inline void add_free_figures(Page& page, const FreeJob& job, const Free& answer,
   const auto range = [&](const Band<Torque>& band) { return units.range(band); };
   page.figures.push_back({"Fastener", thread_text(job, units) + ", " +
                                           (job.drive == DriveFit::hexalobular
-                                               ? drive + " drive number " + std::to_string(job.drive_number)
-                                               : units.typed(job.width_across_flats) + " across flats, " + drive)});
+                                               ? drive + " drive number " + std::to_string(*job.drive_number)
+                                               : units.typed(*job.width_across_flats) + " across flats, " + drive)});
   page.figures.push_back({"Rust", rust_state(job.rust).title});
   const std::string when = job.aids.empty() ? "" : job.held_untreated ? " before the aids" : " after the aids";
   if (!job.aids.empty()) page.figures.push_back({"Aids already used", aids_text(job, job.aids)});

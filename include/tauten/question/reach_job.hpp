@@ -15,14 +15,14 @@
 
 namespace tauten {
 
-/// The torque wrench.
+/// The torque wrench. What is not known stays absent.
 struct TorqueWrench {
   Length length{0.3};  ///< from the drive to the middle of the hand, which is where the mark is
   WrenchType type = WrenchType::setting;
   char class_letter = 'A';
-  Torque scale_low;   ///< lowest mark; 0: not known
-  Torque scale_high;  ///< maximum torque; 0: not known
-  Torque division;    ///< between two marks or digits; 0: not known
+  std::optional<Torque> scale_low{};   ///< lowest mark
+  std::optional<Torque> scale_high{};  ///< maximum torque
+  std::optional<Torque> division{};    ///< between two marks or digits
   bool hinged_handle = false;
   bool pipe_on_handle = false;
 };
@@ -32,7 +32,7 @@ struct TorqueMultiplier {
   double ratio = 1;
   double efficiency = 1;        ///< 1 if `ratio` is a torque ratio that the maker states
   double efficiency_range = 0;  ///< full width, as a difference of efficiencies
-  Length arm;                   ///< from the axis to where the reaction arm rests; 0: not known
+  std::optional<Length> arm{};  ///< from the axis to where the reaction arm rests; absent: not known
 };
 
 /// How far things may be off, both ways. Judgement, no published figure: state your own where you know better.
@@ -58,7 +58,7 @@ struct ReachJob {
   Angle universal_joint;     ///< bend; 0: no joint, or a straight one
   std::optional<TorqueMultiplier> multiplier;
   std::vector<DriveBar> bars;
-  Length drive_square;  ///< width of the smallest square in the line; 0: not known
+  std::optional<Length> drive_square{};  ///< width of the smallest square in the line; absent: not known
   ReachTolerances tolerances;
 };
 

@@ -5,16 +5,12 @@
 #include <string>
 #include <vector>
 
-#include "tauten/joint/diagram.hpp"
-#include "tauten/joint/engagement.hpp"
-#include "tauten/joint/face_pressure.hpp"
-#include "tauten/joint/in_service.hpp"
-#include "tauten/method/method.hpp"
+#include "tauten/joint/service.hpp"
 #include "tauten/method/turn_of_nut.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/question/turn_job.hpp"
 #include "tauten/tightening/residual.hpp"
-#include "tauten/turning/tightening_curve.hpp"
+#include "tauten/turning/curve_points.hpp"
 
 namespace tauten {
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "tauten/joint/resilience.hpp"
+#include "tauten/joint/kind.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/drive_bar.hpp"
 
@@ -14,10 +14,10 @@ namespace tauten {
 /// A clamped layer in a few words.
 struct TurnLayer {
   Length thickness{};
-  std::string material = "steel";  ///< a name of `try_material`
-  Length outer_diameter{};         ///< of the part around this bolt; 0: three bearing faces wide
-  Length hole_diameter{};          ///< 0: medium clearance hole of ISO 273
-  Stress elastic_modulus{};        ///< 0: that of the material
+  std::string material = "steel";           ///< a name of `try_material`
+  std::optional<Length> outer_diameter{};   ///< of the part around this bolt; absent: three bearing faces wide
+  std::optional<Length> hole_diameter{};    ///< absent: medium clearance hole of ISO 273
+  std::optional<Stress> elastic_modulus{};  ///< absent: that of the material
 
   template <class V>
   static void fields(V&& visit) {
@@ -29,7 +29,7 @@ struct TurnLayer {
   }
 };
 
-/// What happens to the joint after the wrench is off. What is not known stays at zero.
+/// What happens to the joint after the wrench is off. Zero: it does not happen.
 struct AfterTurn {
   Length roughness{10e-6};                     ///< R_z of the roughest face
   bool load_across = false;                    ///< the working load acts across the bolt
@@ -41,7 +41,7 @@ struct AfterTurn {
   double load_introduction = 1;                ///< 1 under head and nut, 0 in the parting line
 };
 
-/// A joint to be tightened by angle. One of `angle`, `clamp_load`, `share` and `utilisation` says what is asked for;
+/// A joint to be tightened by angle. What is not known stays absent: zero and NaN are values, and refused. One of `angle`, `clamp_load`, `share` and `utilisation` says what is asked for;
 /// without any it is a share of the proof load, 0.75.
 struct TurnJob {
   std::string name{};            ///< how the joint is called in lists
@@ -49,49 +49,50 @@ struct TurnJob {
   std::string property_class{};  ///< "8.8"; "" if there is no mark
   std::string head{};  ///< standard of the turned head or nut; "" for ISO 4014. ISO 4017 is threaded to the head
   JointKind kind = JointKind::through_bolt;
-  Length length{};                        ///< of the bolt under its head; 0: the shortest standard length that reaches
-  Length shank_diameter{};                ///< of a reduced shank; 0: full
-  std::vector<TurnLayer> layers{};        ///< from the turned face down
-  Length grip{};                          ///< in place of layers: so much steel
-  int washers = 0;                        ///< of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt
-  std::string tapped_material = "steel";  ///< of the part with the tapped hole
-  Length engagement{};                    ///< in the tapped hole; 0: what the length leaves, or what the bolt needs
-  std::string nut_class{};                ///< "8"; "" for the class that matches the bolt
-  Length nut_height{};                    ///< 0: ISO 4032
+  std::optional<Length> length{};          ///< of the bolt under its head; absent: the shortest of ISO 888 that reaches
+  std::optional<Length> shank_diameter{};  ///< of a reduced shank; absent: full
+  std::vector<TurnLayer> layers{};         ///< from the turned face down
+  std::optional<Length> grip{};            ///< instead of layers: so much steel
+  int washers = 0;                         ///< of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt
+  std::string tapped_material = "steel";   ///< of the part with the tapped hole
+  std::optional<Length> engagement{};  ///< in the tapped hole; absent: what the length leaves, or what the bolt needs
+  std::string nut_class{};             ///< "8"; "" for the class that matches the bolt
+  std::optional<Length> nut_height{};  ///< absent: ISO 4032
   PlateModel plate_model = PlateModel::chosen;
 
-  Torque snug_torque{};          ///< at which all gaps are closed; 0: that for a quarter of the load wanted
-  Angle angle{};                 ///< to be turned from snug
-  bool angle_at_handle = false;  ///< `angle` is read at the handle, with the bars in between; else at the fastener
-  Force clamp_load{};            ///< wanted
-  double share = absent;         ///< wanted share of the proof load
-  double utilisation = absent;   ///< wanted share of the yield strength while the wrench turns, torsion counted
+  std::optional<Torque> snug_torque{};  ///< at which all gaps are closed; absent: that for a quarter of the load wanted
+  std::optional<Angle> angle{};         ///< to be turned from snug
+  bool angle_at_handle = false;       ///< `angle` is read at the handle, with the bars in between; else at the fastener
+  std::optional<Force> clamp_load{};  ///< wanted
+  std::optional<double> share{};      ///< wanted share of the proof load
+  std::optional<double> utilisation{};  ///< wanted share of the yield strength while the wrench turns, torsion counted
 
   std::string condition = "unknown";               ///< what is on the threads, a key of `thread_condition`
   std::string face_condition{};                    ///< what is under head or nut, if not the same
   std::optional<Band<double>> thread_friction{};   ///< mu_G, measured; goes before `condition`
   std::optional<Band<double>> bearing_friction{};  ///< mu_K, measured; goes before `face_condition`
   Torque prevailing_torque{};                      ///< of a locking nut or insert
-  Length bearing_diameter{};                       ///< effective diameter D_Km, if not that of the head's standard
+  std::optional<Length> bearing_diameter{};        ///< effective diameter D_Km; absent: that of the head's standard
   std::vector<DriveBar> bars{};                    ///< between handle and fastener
 
-  double wrench_accuracy = absent;       ///< of the snug torque; absent: 6 % up to 10 N.m, 4 % above
-  Angle angle_tolerance{0.0872664626};   ///< how far the angle may be off, 5 degrees; an estimate
-  double resilience_tolerance = absent;  ///< of bolt and layers; absent: 10 %, 15 % where a width is assumed; estimates
-  double strength_surplus = 0.2;         ///< of a bolt from the box over the least of its class; an estimate
+  std::optional<double> wrench_accuracy{};       ///< of the snug torque; absent: 6 % up to 10 N.m, 4 % above
+  Angle angle_tolerance{0.0872664626};           ///< how far the angle may be off, 5 degrees; an estimate
+  std::optional<double> resilience_tolerance{};  ///< of bolt and layers; absent: 10 %, 15 % where a width is assumed;
+                                                 ///< estimates
+  double strength_surplus = 0.2;                 ///< of a bolt from the box over the least of its class; an estimate
 
   AfterTurn after{};
-  bool structural = false;  ///< also compare with the turns of structural bolting
-  double k_factor =
-      absent;             ///< mean k-value declared for a structural bolt set, k_m; EN 1090-2 takes 0.125 for class K1
-  int sloping_faces = 0;  ///< outer faces that slope, at most 1 in 20, for that comparison
+  bool structural = false;           ///< also compare with the turns of structural bolting
+  std::optional<double> k_factor{};  ///< mean k-value declared for a structural bolt set, k_m; absent: by the friction.
+                                     ///< EN 1090-2 takes 0.125 for class K1
+  int sloping_faces = 0;             ///< outer faces that slope, at most 1 in 20, for that comparison
 };
 
-/// How the curve of a joint is to be drawn. What a `TurnJob` says of an angle or load wanted does not count.
+/// How the curve of a joint is drawn. Without a snug torque it begins at none. What a `TurnJob` says of an angle or load wanted does not count.
 struct CurveJob {
   TurnJob joint{};
-  Angle end_angle{};         ///< from snug; 0: to the end of uniform elongation
-  int points = 200;          ///< of each curve
+  std::optional<Angle> end_angle{};  ///< from snug; absent: to the end of uniform elongation
+  int points = 200;                  ///< of each curve
   double slope_share = 0.5;  ///< yield point: slope of torque over angle down to this share of its greatest value
 };
 

@@ -3,6 +3,7 @@
 
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/screw_torque.hpp"
+#include "tauten/turning/curve_points.hpp"
 #include "tauten/turning/plastic_section.hpp"
 
 namespace tauten {
@@ -40,22 +41,6 @@ struct TurningFriction {
     visit("thread", &TurningFriction::thread);
     visit("bearing", &TurningFriction::bearing);
     visit("bearing_diameter", &TurningFriction::bearing_diameter);
-  }
-};
-
-/// Where the work of the torque has gone, in joules.
-struct TurningEnergy {
-  double torque = 0;    ///< put in at the wrench
-  double friction = 0;  ///< heat in thread and bearing face
-  double elastic = 0;   ///< stored in bolt and clamped parts
-  double plastic = 0;   ///< left in the bolt
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("torque", &TurningEnergy::torque);
-    visit("friction", &TurningEnergy::friction);
-    visit("elastic", &TurningEnergy::elastic);
-    visit("plastic", &TurningEnergy::plastic);
   }
 };
 

@@ -10,6 +10,7 @@
 #include "tauten/loosening/rust.hpp"
 #include "tauten/part/strength.hpp"
 #include "tauten/question/free_job.hpp"
+#include "tauten/question/workings/free_checks.hpp"
 #include "tauten/thread/profile.hpp"
 #include "tauten/thread/tolerance.hpp"
 #include "tauten/tool/drive_sizes.hpp"
@@ -53,11 +54,11 @@ struct Grip {
 
 inline Grip grip_of(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
-  const double s = job.width_across_flats.si;
+  const double s = job.width_across_flats->si;
   const double D = clearance_of(job), w = job.corner_loss.si;
-  const double strength = job.tensile_strength.si * guess.above_minimum;
+  const double strength = job.tensile_strength->si * guess.above_minimum;
   const double height =
-      job.head_height.si > 0 ? job.head_height.si : (is_internal(job.drive) ? 0.5 : 0.64) * job.diameter.si;
+      job.head_height ? job.head_height->si : (is_internal(job.drive) ? 0.5 : 0.64) * job.diameter->si;
   if (const auto lobes = lobes_of(job)) {
     const double A = lobes->outer_diameter.si, B = lobes->inner_diameter.si;
     const double length = guess.lobe_bearing_share * LobeFlank::eval(A, B, D, w);
@@ -80,7 +81,7 @@ inline Lognormal drive_capacity(const FreeJob& job) noexcept {
 
 inline Lognormal tool_capacity(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
-  const double s = job.width_across_flats.si;
+  const double s = job.width_across_flats->si;
   if (const auto lobes = lobes_of(job))
     return {
         HexalobularPlasticTorque::eval(guess.bit_shear_strength, lobes->outer_diameter.si, lobes->inner_diameter.si),
@@ -93,11 +94,11 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
 
 /// \return what the tool must bear by its standard; of a six-lobed bit, which has no test, the low end of its estimate
 inline Torque tool_test_torque(const FreeJob& job) noexcept {
-  const double s = job.width_across_flats.si;
+  const double s = job.width_across_flats->si;
   if (job.drive == DriveFit::hexalobular) return Torque(tool_capacity(job).quantile(0.05));
   if (job.drive == DriveFit::open_end) return Torque(OpenEndTestTorque::eval(s));
   if (job.drive != DriveFit::internal_hexagon) return Torque(RingTestTorque::eval(s));
-  const HexagonKey* key = find_hexagon_key(job.width_across_flats);
+  const HexagonKey* key = find_hexagon_key(*job.width_across_flats);
   // The least ratio of the printed figures to s^3, 198 MPa, where no key of this width is in the table.
   return key != nullptr ? key->test_torque
                         : Torque(HexagonKeyTestTorque::eval(HexagonKeyTestTorque::inputs[0].validity.low, s));
@@ -105,7 +106,7 @@ inline Torque tool_test_torque(const FreeJob& job) noexcept {
 
 /// \return what bars, ratchets and adaptors with this square must bear by their standard, or nothing if it is unknown
 inline std::optional<Torque> square_test_torque(const FreeJob& job) noexcept {
-  const SquareDrive* drive = job.drive_square.si > 0 ? find_square_drive(job.drive_square) : nullptr;
+  const SquareDrive* drive = job.drive_square ? find_square_drive(*job.drive_square) : nullptr;
   return drive != nullptr ? std::optional<Torque>(drive->driver_test_torque) : std::nullopt;
 }
 
@@ -117,25 +118,25 @@ inline Lognormal square_capacity(const FreeJob& job) noexcept {
 
 /// Length over which bolt and nut hold each other.
 inline double engaged_length_of(const FreeJob& job) noexcept {
-  return job.engaged_length.si > 0 ? job.engaged_length.si : 0.8 * job.diameter.si;
+  return job.engaged_length ? job.engaged_length->si : 0.8 * job.diameter->si;
 }
 
 /// Width of what is turned: hexagon or cylinder head.
 inline double across_head(const FreeJob& job) noexcept {
-  return is_internal(job.drive) ? 1.5 * job.diameter.si : job.width_across_flats.si;
+  return is_internal(job.drive) ? 1.5 * job.diameter->si : job.width_across_flats->si;
 }
 
 /// Diameter at which the turned head or nut rubs.
 inline double bearing_diameter_of(const FreeJob& job) noexcept {
-  const double d = job.diameter.si;
-  return job.bearing_diameter.si > 0 ? job.bearing_diameter.si : (hexagon_face_share * across_head(job) + 1.1 * d) / 2;
+  const double d = job.diameter->si;
+  return job.bearing_diameter ? job.bearing_diameter->si : (hexagon_face_share * across_head(job) + 1.1 * d) / 2;
 }
 
 /// \return minimum pitch diameter of a thread as bolts are made: 6g, below M1.6 without allowance, 6h. Of a thread that is
 ///         not in the tables by the formulas of ISO 965-1 on the diameter itself, within 1 % of d_2
 inline double minimum_pitch_diameter(const FreeJob& job) {
-  const double d = job.diameter.si, P = job.pitch.si;
-  for (const Thread& t : threads_of(job.diameter))
+  const double d = job.diameter->si, P = job.pitch->si;
+  for (const Thread& t : threads_of(*job.diameter))
     if (same_length(t.pitch.si, P))
       if (const auto limits = bolt_limits_even_remembered(t, d < 1.5e-3 ? "6h" : "6g"))
         return limits->pitch_diameter.min.si;
@@ -147,19 +148,19 @@ inline double minimum_pitch_diameter(const FreeJob& job) {
 inline ReleaseModel bare_model(const FreeJob& job) {
   const CapacityEstimates& guess = capacity_estimates;
   const RustState& state = rust_state(job.rust);
-  const double d = job.diameter.si, P = job.pitch.si;
+  const double d = job.diameter->si, P = job.pitch->si;
   const double d_2 = PitchDiameter::eval(d, P), area = StressArea::eval(d, P);
   const double d_3 = MinimumRootDiameter::eval(minimum_pitch_diameter(job), P);
   const double engaged = engaged_length_of(job);
   ReleaseModel m;
   m.diameter = d;
-  m.nut_diameter = job.nut_diameter.si > 0 ? job.nut_diameter.si : across_head(job);
+  m.nut_diameter = job.nut_diameter ? job.nut_diameter->si : across_head(job);
   m.stress_area = area;
   m.preload = job.preload ? Lognormal{guess.preload_left * job.preload->si, guess.known_variation}
-                          : Lognormal{guess.preload_share * LoadAtStress::eval(area, job.yield_strength.si),
+                          : Lognormal{guess.preload_share * LoadAtStress::eval(area, job.yield_strength->si),
                                       guess.unknown_variation};
   if (!state.loaded) m.preload.median = 0;
-  m.greatest_preload = LoadAtStress::eval(area, job.yield_strength.si) * guess.above_minimum;
+  m.greatest_preload = LoadAtStress::eval(area, job.yield_strength->si) * guess.above_minimum;
   m.thread_growth = state.thread_growth;
   m.bearing_growth = state.bearing_growth;
   m.flanks = job.thread_friction * LeverParts::flanks(d_2);
@@ -169,22 +170,21 @@ inline ReleaseModel bare_model(const FreeJob& job) {
                      state.bond_strength.variation};
   const bool aluminium = job.rust == Rust::seized_in_aluminium;
   if (aluminium) m.nut_expansion = 23e-6;  // handbook value
-  const double nut_yield = job.nut_yield.si > 0 ? job.nut_yield.si : aluminium ? 200e6 : job.yield_strength.si;
+  const double nut_yield = job.nut_yield ? job.nut_yield->si : aluminium ? 200e6 : job.yield_strength->si;
   m.rust_pressure = state.pressure_share.median * guess.nut_pressure_share * nut_yield / std::sqrt(3.0);
   m.rust = Lognormal{RustTorque::eval(m.rust_pressure, job.thread_friction * state.thread_growth.median,
                                       guess.flank_factor, d_2, engaged),
                      state.pressure_share.variation};
   m.prevailing = {job.prevailing_torque.si, 0.2};
-  m.shear = {guess.above_minimum * BreakingTorque::eval(job.torsion_ratio, job.tensile_strength.si, d_3),
+  m.shear = {guess.above_minimum * BreakingTorque::eval(torsion_ratio_of(job), job.tensile_strength->si, d_3),
              guess.strength_variation};
-  m.breaking_load = guess.above_minimum * LoadAtStress::eval(area, job.tensile_strength.si);
-  const double loss = job.years > 0 && job.first_year_loss.si > 0 ? MetalLoss::eval(job.first_year_loss.si, job.years)
-                                                                  : state.metal_loss.median;
+  m.breaking_load = guess.above_minimum * LoadAtStress::eval(area, job.tensile_strength->si);
+  const double loss = job.years ? MetalLoss::eval(job.first_year_loss->si, *job.years) : state.metal_loss.median;
   m.section_loss = {2 * loss / d_3, state.metal_loss.variation};
   m.drive = drive_capacity(job);
   m.socket = tool_capacity(job);
   m.square = square_capacity(job);
-  if (job.handle_length.si > 0) m.arm = {job.hand_force.si * job.handle_length.si, job.hand_variation};
+  if (job.handle_length) m.arm = {job.hand_force.si * job.handle_length->si, job.hand_variation};
   return m;
 }
 

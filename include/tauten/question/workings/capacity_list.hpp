@@ -4,25 +4,11 @@
 #include <string>
 #include <vector>
 
-#include "tauten/base/source.hpp"
 #include "tauten/loosening/torque_sample.hpp"
+#include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/capacity.hpp"
 
 namespace tauten {
-
-/// Strength of one part.
-struct Capacity {
-  const char* part = "";  ///< "bolt", "corners", "recess", "socket", "key", "bit", "square" or "arm"
-  Band<Torque> torque;    ///< nine of ten cases lie in it
-  Source source{};  ///< what it rests on; real parts are taken stronger than their standard asks, which is judgement
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("part", &Capacity::part);
-    visit("torque", &Capacity::torque);
-    visit("source", &Capacity::source);
-  }
-};
 
 namespace detail {
 

@@ -36,7 +36,6 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();
     const double diameter = face.bearing_diameter.si;
-    if (const auto error = range_error("bearing_diameter", diameter, Dim::length, {0, 0.5, true})) return *error;
     bolt.one_draw = bolt.one_draw && between->key == c.thread.key;
     const auto slides = [&](double& mu, double& at, double other) {
       if (other * diameter < mu * at) mu = other, at = diameter;

@@ -11,7 +11,7 @@ namespace tauten {
 
 namespace detail {
 
-inline double share_of(const ClampJob& job) { return is_given(job.share) ? job.share : default_proof_share; }
+inline double share_of(const ClampJob& job) { return job.share.value_or(default_proof_share); }
 
 inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
   return bolt_of(job, s.thread, s.bearing_diameter, c);
@@ -125,15 +125,13 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   out.summary = summary_of(out, c);
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
   const double ratio = condition_ratio(job, s, bolt);
-  out.corrected_torque = corrected_setting(setting, c.lost, job.torque.si > 0 ? ratio : 1 / ratio);
+  out.corrected_torque = corrected_setting(setting, c.lost, job.torque ? ratio : 1 / ratio);
   const double at_target = chance.of_yield({suggestion.target, c.accuracy_at(suggestion.target)});
   add_fastener_notices(out.notices, out, s, bolt, job, at_target);
-  for (const char* code : torque_codes(out, job.torque.si > 0))
+  for (const char* code : torque_codes(out, job.torque.has_value()))
     if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
   // Without a torque in the job the setting was worked out for a load.
-  const double wanted = job.torque.si > 0       ? 0
-                        : job.clamp_load.si > 0 ? job.clamp_load.si
-                                                : share_of(job) * bolt.proof_load;
+  const double wanted = job.torque ? 0 : job.clamp_load ? job.clamp_load->si : share_of(job) * bolt.proof_load;
   out.given = clamp_given(job, s, c, bolt, setting, wanted);
   ClampSteps steps(job, s, c, bolt);
   if (wanted > 0) steps.wish(wanted, setting, out.suggested_limit);
@@ -161,15 +159,15 @@ inline Error nothing_left(const char* argument, const char* what, double setting
 
 /// Common part of both questions: `setting(suspect, conditions)` gives the wrench setting of a candidate.
 template <class Setting>
-Outcome<Clamp> answer(const ClampJob& job, bool torque_given, Setting setting) {
+Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
+  if (const auto error = clamp_range_error(job)) return *error;
   const Outcome<Conditions> c = conditions_of(job);
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
-  if (const auto error = range_error("share", share_of(job), Dim::number, {0, 1, true})) return *error;
   const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
   if (!suspects) return suspects.error();
-  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, torque_given)};
+  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value())};
   std::optional<Error> first_error;
   for (const Suspect& s : *suspects) {
     const Outcome<double> torque = setting(s, *c);

@@ -21,10 +21,10 @@ struct Conditions {
   ThreadCondition face;
   Band<double> mu_G;
   Band<double> mu_K;
-  bool thread_measured = false;     ///< mu_G does not come from `thread`
-  bool face_measured = false;       ///< mu_K does not come from `face`
-  double stated_accuracy = absent;  ///< of the wrench
-  double lost = 0;                  ///< torque that reaches neither thread nor bearing face
+  bool thread_measured = false;             ///< mu_G does not come from `thread`
+  bool face_measured = false;               ///< mu_K does not come from `face`
+  std::optional<double> stated_accuracy{};  ///< of the wrench; absent: that of its standard
+  double lost = 0;                          ///< torque that reaches neither thread nor bearing face
 
   /// Nobody knows what is on thread or face, and its friction was not measured.
   bool friction_unknown() const {
@@ -33,9 +33,7 @@ struct Conditions {
 
   /// Relative accuracy of the wrench at a setting. ISO 6789-1:2017, permissible deviation of types I A to C and II A to
   /// C: from memory.
-  double accuracy_at(double setting) const {
-    return is_given(stated_accuracy) ? stated_accuracy : setting <= 10 ? 0.06 : 0.04;
-  }
+  double accuracy_at(double setting) const { return stated_accuracy.value_or(setting <= 10 ? 0.06 : 0.04); }
 };
 
 /// \return the error that a value lies outside its range, or nothing
@@ -49,6 +47,31 @@ inline std::optional<Error> range_error(const char* argument, double si, Dim dim
                 shop(si).c_str(), named.c_str(), range.excludes_low ? "above" : "at least", shop(range.low).c_str(),
                 shop(range.high).c_str(), named.c_str(), example_of(argument, dimension));
   return Error(argument, text);
+}
+
+/// The same for a quantity that may be absent.
+template <Dim D>
+std::optional<Error> range_error(const char* argument, const std::optional<Quantity<D>>& value, Interval range) {
+  return value ? range_error(argument, value->si, D, range) : std::nullopt;
+}
+
+/// The same for a plain number that may be absent.
+inline std::optional<Error> range_error(const char* argument, const std::optional<double>& value, Interval range) {
+  return value ? range_error(argument, *value, Dim::number, range) : std::nullopt;
+}
+
+/// \return the first error among plain values out of range, or nothing. The width of a tool is left to the tables.
+inline std::optional<Error> clamp_range_error(const ClampJob& job) {
+  constexpr Interval lost = within(0, 1e5);
+  if (auto e = range_error("torque", job.torque, {0, 1e5, true})) return e;
+  if (auto e = range_error("clamp_load", job.clamp_load, {0, 1e7, true})) return e;
+  if (auto e = range_error("share", job.share, {0, 1, true})) return e;
+  if (auto e = range_error("wrench_accuracy", job.wrench_accuracy, within(0, 0.5))) return e;
+  if (auto e = range_error("prevailing_torque", job.prevailing_torque.si, Dim::torque, lost)) return e;
+  if (auto e = range_error("shank_torque", job.shank_torque.si, Dim::torque, lost)) return e;
+  for (const Face& face : job.more_faces)
+    if (auto e = range_error("bearing_diameter", face.bearing_diameter.si, Dim::length, {0, 0.5, true})) return e;
+  return range_error("bearing_diameter", job.bearing_diameter, {0, 0.5, true});
 }
 
 /// \return the error that a band does not rise, or nothing
@@ -80,12 +103,6 @@ inline Outcome<Conditions> conditions_of(const ClampJob& job) {
                job.wrench_accuracy};
   if (const auto error = order_error("thread_friction", c.mu_G)) return *error;
   if (const auto error = order_error("bearing_friction", c.mu_K)) return *error;
-  if (is_given(c.stated_accuracy))
-    if (const auto error = range_error("wrench_accuracy", c.stated_accuracy, Dim::number, within(0, 0.5)))
-      return *error;
-  for (const auto& [name, value] :
-       {std::pair{"prevailing_torque", job.prevailing_torque.si}, std::pair{"shank_torque", job.shank_torque.si}})
-    if (const auto error = range_error(name, value, Dim::torque, within(0, 1e5))) return *error;
   c.lost = job.prevailing_torque.si + job.shank_torque.si;
   return c;
 }

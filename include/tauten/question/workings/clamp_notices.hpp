@@ -89,7 +89,7 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
     return;
   }
-  const std::string share = number_text(100 * (is_given(job.share) ? job.share : default_proof_share), 3);
+  const std::string share = number_text(100 * job.share.value_or(default_proof_share), 3);
   const std::string target =
       share + " % of the proof load needs " + settable_text(c.target_torque) + " N.m at nominal friction";
   if (c.suggested_limit == "chance of yield")
@@ -126,7 +126,7 @@ template <class Units = ShopUnits>
 std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job, const Units& units = {}) {
   if (code == "corrected_torque") {
     const std::string other = units.text(*c.corrected_torque);
-    if (!(job.torque.si > 0)) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
+    if (!job.torque) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
     std::string text =
         "The torque is for '" + job.specified_condition + "': for the same clamp load set " + other + " here.";
     if (c.corrected_torque->si > c.suggested_torque.si)

@@ -13,7 +13,7 @@ namespace tauten::detail {
 inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, const Conditions& c,
                                        const ClampBolt& bolt, double setting, double wanted_load) {
   std::vector<Figure> out;
-  if (job.socket.si > 0) out.push_back(figure(job.inner_hexagon ? "hexagon_key" : "socket", job.socket));
+  if (job.socket) out.push_back(figure(job.inner_hexagon ? "hexagon_key" : "socket", *job.socket));
   out.push_back(figure_in_words("thread", s.thread.name(),
                                 job.thread.empty() ? "fits the tool; others may fit it too" : "", job.thread.empty()));
   if (!s.heads.empty())
@@ -28,16 +28,15 @@ inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, co
   if (const auto proof = try_proof_load(s.thread, bolt.strength.name))
     out.push_back(figure("proof_load", proof->value, source_text(proof->source)));
   if (wanted_load > 0) {
-    const bool by_load = job.clamp_load.si > 0;
+    const bool by_load = job.clamp_load.has_value();
     if (!by_load)
-      out.push_back(figure("share", is_given(job.share) ? job.share : default_proof_share, "of the proof load",
-                           !is_given(job.share), "%"));
+      out.push_back(figure("share", job.share.value_or(default_proof_share), "of the proof load", !job.share, "%"));
     out.push_back(
         figure("preload", Force(wanted_load), by_load ? "wanted clamp load" : "wanted: share times proof load"));
   } else {
     out.push_back(figure("setting", Torque(setting), "of the wrench"));
   }
-  const bool typical_wrench = !is_given(job.wrench_accuracy);
+  const bool typical_wrench = !job.wrench_accuracy;
   out.push_back(figure("wrench_accuracy", c.accuracy_at(setting),
                        typical_wrench ? "ISO 6789-1, to either side" : "to either side", typical_wrench, "%"));
   const auto friction = [&](const char* name, const Band<double>& mu, bool measured, const ThreadCondition& on) {

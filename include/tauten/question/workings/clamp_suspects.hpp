@@ -3,8 +3,8 @@
 
 #include <optional>
 
+#include "tauten/question/identify.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
-#include "tauten/question/workings/identify.hpp"
 
 namespace tauten::detail {
 
@@ -23,10 +23,9 @@ struct Suspect {
 
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
                                    const std::string& look, int commonness) {
-  Suspect s{t, heads, look, commonness, part.width, job.bearing_diameter.si, false};
-  if (s.bearing_diameter != 0) {
-    if (const auto error = range_error("bearing_diameter", s.bearing_diameter, Dim::length, {0, 0.5, true}))
-      return *error;
+  Suspect s{t, heads, look, commonness, part.width, 0, false};
+  if (job.bearing_diameter) {
+    s.bearing_diameter = job.bearing_diameter->si;
     return s;
   }
   const Outcome<BearingDiameter> face = try_bearing_diameter(part);
@@ -42,18 +41,18 @@ inline Outcome<Suspect> suspect_of_thread(const ClampJob& job) {
   const Outcome<Thread> thread = try_parse_thread(job.thread);
   if (!thread) return thread.error();
   const Outcome<Head> part = try_head(*thread, job.head.empty() ? "ISO 4014" : job.head);
-  if (!part && !(job.bearing_diameter.si > 0)) return part.error();
+  if (!part && !job.bearing_diameter) return part.error();
   const Head known = part ? *part : Head{};
   const Outcome<Suspect> made = suspect_of(job, *thread, known, known.standard, known.look, known.commonness);
   if (!made) return made.error();
   Suspect s = *made;
-  s.head_assumed = job.head.empty() && !(job.bearing_diameter.si > 0);
+  s.head_assumed = job.head.empty() && !job.bearing_diameter;
   return s;
 }
 
 /// Every fastener that fits socket, thread and head standard of the job, the most common first.
 inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
-  if (job.socket.si == 0) {
+  if (!job.socket) {
     if (job.thread.empty()) return Error("thread", "give a thread like M10x1.25, or a socket like 16mm");
     const Outcome<Suspect> named = suspect_of_thread(job);
     if (!named) return named.error();
@@ -69,7 +68,7 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
   IdentifyOptions options;
   options.worn = Length(0);
   options.drive = job.inner_hexagon ? Drive::hexagon_key : Drive::hexagon;
-  const Outcome<std::vector<Candidate>> candidates = try_identify(job.socket, options);
+  const Outcome<std::vector<Candidate>> candidates = try_identify(*job.socket, options);
   if (!candidates) return candidates.error();
   for (const Candidate& c : *candidates) {
     if (wanted &&
@@ -81,7 +80,7 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
     found.push_back(*s);
   }
   if (found.empty())
-    return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket.si) + " mm with " +
+    return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket->si) + " mm with " +
                             (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +
                             "; leave one of them out to see what fits")
                                .c_str());

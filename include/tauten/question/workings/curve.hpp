@@ -1,7 +1,9 @@
 // The tightening curve of a joint as somebody describes it: torque and preload against the angle, with its zones.
 #pragma once
 
+#include "tauten/base/mode.hpp"
 #include "tauten/question/workings/turn_notices.hpp"
+#include "tauten/turning/tightening_curve.hpp"
 
 namespace tauten {
 
@@ -37,25 +39,20 @@ inline void add_prevailing(Curve& curve, double torque) {
 
 }  // namespace detail
 
-/// Draws the curve of a joint, past yield to the end of uniform elongation, for low, typical and high friction.
-/// \param job  the joint, where to end and how many points
-/// \return the curves with yield points and zones, or an error that names the argument at fault. For the least strength
-///         of the class; the twist of bars is not in the angle, and a prevailing torque does not count for where the
-///         bolt yields.
-inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
+TAUTEN_FUNCTION Outcome<CurveAnswer> try_curve(const CurveJob& job) {
   using namespace detail;
   const Outcome<TurnSetup> found = try_turn_setup(job.joint);
   if (!found) return found.error();
   const TurnSetup& setup = *found;
   const double lost = setup.conditions.lost;
-  if (job.joint.snug_torque.si > 0 && !(job.joint.snug_torque.si > lost))
-    return refuse("snug_torque", "snug_torque is " + shop_text(job.joint.snug_torque) +
-                                     ", but the prevailing torque takes " + shop_text(Torque(lost)) +
-                                     "; nothing is left to close the joint");
-  if (auto e = outside("end_angle", job.end_angle, {0, 20 * 2 * pi_constant.value})) return *e;
+  const Torque snug = job.joint.snug_torque.value_or(Torque());
+  if (job.joint.snug_torque && !(snug.si > lost))
+    return refuse("snug_torque", "snug_torque is " + shop_text(snug) + ", but the prevailing torque takes " +
+                                     shop_text(Torque(lost)) + "; nothing is left to close the joint");
+  if (auto e = outside("end_angle", job.end_angle, {0, 20 * 2 * pi_constant.value, true})) return *e;
   if (auto e = outside("points", Quantity<Dim::number>(job.points), {2, 100'000})) return *e;
-  const CurveOptions options{.snug_torque = Torque(std::max(job.joint.snug_torque.si - lost, 0.0)),
-                             .end_angle = job.end_angle,
+  const CurveOptions options{.snug_torque = Torque(std::max(snug.si - lost, 0.0)),
+                             .end_angle = job.end_angle.value_or(Angle()),
                              .points = job.points,
                              .slope_share = job.slope_share};
   Outcome<Band<Curve>> curves = try_tightening_curves(
@@ -66,7 +63,7 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
                 setup.joint,
                 setup.bolt.mu_G,
                 setup.bolt.mu_K,
-                job.joint.snug_torque,
+                snug,
                 curves->low,
                 curves->nominal,
                 curves->high,
@@ -84,8 +81,6 @@ inline Outcome<CurveAnswer> try_curve(const CurveJob& job) {
   return a;
 }
 
-/// \copydoc try_curve
-/// \throws Error  in place of returning one
-inline CurveAnswer curve(const CurveJob& job) { return try_curve(job).value(); }
+TAUTEN_FUNCTION CurveAnswer curve(const CurveJob& job) { return try_curve(job).value(); }
 
 }  // namespace tauten

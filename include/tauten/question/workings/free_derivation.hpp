@@ -2,82 +2,33 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/mode.hpp"
 #include "tauten/base/plain_words.hpp"
 #include "tauten/base/shop_text.hpp"
-#include "tauten/question/workings/free.hpp"
+#include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/free_steps.hpp"
+#include "tauten/question/workings/stop_sentence.hpp"
 
 namespace tauten {
 
 namespace detail {
 
-/// \param risk  the accepted chance, as it is to be printed
-/// \return what happens above the torque to stop at
-inline std::string stop_reason(const FreeJob& job, StopLimit limit, const std::string& risk) {
-  const bool lobes = job.drive == DriveFit::hexalobular;
-  const std::string already = job.held ? ", counting the pull that it has held" : "";
-  switch (limit) {
-    case StopLimit::shear: return "the chance of shearing exceeds " + risk + already;
-    case StopLimit::corners: return "the chance that the " + end_of_drive(job.drive) + " exceeds " + risk + already;
-    case StopLimit::tool:
-      return lobes ? "the bit may break: no standard tests it, this is the low end of its estimated strength"
-             : job.drive == DriveFit::internal_hexagon ? "the key is not tested and may break"
-             : job.drive == DriveFit::open_end         ? "the wrench is not tested and may break"
-                                                       : "the socket is not tested and may burst";
-    case StopLimit::square: return "the square drive is not tested and may break";
-    case StopLimit::sister: return "a fastener of this flange has already sheared or rounded off";
-    case StopLimit::balance: return "more torque breaks something more often than it frees the fastener";
-    case StopLimit::gain: return "more torque frees next to nothing";
-    case StopLimit::spins: break;
-  }
-  return "the tool spins";
-}
-
-/// Where to stop, and why.
-/// \param stop_at  the torque as it is to be printed
-/// \param risk     the chance of shearing that is put up with, as it is to be printed
-/// \param limit    the limit that was given, as it is to be printed; empty: none
-inline std::string stop_sentence(const FreeJob& job, const Free& answer, const std::string& stop_at,
-                                 const std::string& risk, const std::string& limit) {
-  if (!limit.empty()) {
-    const std::string without = stop_sentence(job, answer, stop_at, risk, "");
-    return answer.chances.limit < answer.stop_at ? "Your limit: " + limit + ". Without it: " + without
-                                                 : without + " Your limit, " + limit + ", does not lie below it.";
-  }
-  if (answer.round.high.si <= 0 && answer.breakaway.high.si > 0)
-    return "Do not pull: the tool spins on what is left of the drive. Take one that grips, and ask again.";
-  if (answer.stop_at.si <= 0)
-    return answer.stop_limit == StopLimit::gain
-               ? "Nothing holds it; it turns without torque."
-               : "Do not turn it as it is: at any torque " + stop_reason(job, answer.stop_limit, risk) + ".";
-  const std::string why = stop_reason(job, answer.stop_limit, risk);
-  if (job.held && !job.held_untreated && !(answer.stop_at > *job.held))
-    return "Do not pull it further as it is: it has held " + shop_text(*job.held) + ", and above " + stop_at + " " +
-           why + ".";
-  // Most come free before; the few that do not are told of.
-  const bool high = answer.stop_at > answer.shear.nominal;
-  return "Stop at " + stop_at + ": above it " + why + "." +
-         (high ? " Half of such bolts withstand no more than " + shop_text(answer.shear.nominal) +
-                     ": one that has not come free by then may well shear."
-               : "");
-}
-
 inline std::vector<Figure> free_given(const FreeJob& job) {
   const RustState& state = rust_state(job.rust);
   const CapacityEstimates& guess = capacity_estimates;
   std::vector<Figure> out;
-  out.push_back(figure("diameter", job.diameter));
-  out.push_back(figure("pitch", job.pitch));
+  out.push_back(figure("diameter", *job.diameter));
+  out.push_back(figure("pitch", *job.pitch));
   if (const auto lobes = lobes_of(job)) {
     const std::string note = "of drive number " + std::to_string(lobes->number) + ", ISO 10664";
     out.push_back(figure("outer_diameter", lobes->outer_diameter, note));
     out.push_back(figure("inner_diameter", lobes->inner_diameter, note));
   } else {
-    out.push_back(figure("width_across_flats", job.width_across_flats));
+    out.push_back(figure("width_across_flats", *job.width_across_flats));
   }
-  out.push_back(figure("tensile_strength", job.tensile_strength, "least of the class"));
-  out.push_back(figure("yield_strength", job.yield_strength));
-  out.push_back(figure("torsion_ratio", job.torsion_ratio));
+  out.push_back(figure("tensile_strength", *job.tensile_strength, "least of the class"));
+  out.push_back(figure("yield_strength", *job.yield_strength));
+  out.push_back(figure("torsion_ratio", torsion_ratio_of(job)));
   out.push_back(figure_in_words("rust", state.title));
   if (job.preload)
     out.push_back(figure("preload", Force(guess.preload_left * job.preload->si), "what is left of it after years"));
@@ -89,24 +40,24 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   out.push_back(figure("bearing_growth", state.bearing_growth.median, "median for this rust", true));
   if (state.bond_strength.median > 0)
     out.push_back(figure("bond_strength", Stress(state.bond_strength.median), "median for this rust", true));
-  const bool typical_length = !(job.engaged_length.si > 0);
+  const bool typical_length = !job.engaged_length;
   out.push_back(
       figure("engaged_length", Length(engaged_length_of(job)), typical_length ? "0.8 d" : "", typical_length));
-  const bool typical_face = !(job.bearing_diameter.si > 0);
+  const bool typical_face = !job.bearing_diameter;
   out.push_back(figure("bearing_diameter", Length(bearing_diameter_of(job)),
                        typical_face ? "from width and diameter" : "", typical_face));
   if (job.held)
     out.push_back(figure("held", *job.held,
                          job.held_untreated ? "before the aids; it has not moved" : "as it is; it has not moved"));
   if (job.prevailing_torque.si > 0) out.push_back(figure("prevailing_torque", job.prevailing_torque));
-  if (job.years > 0 && job.first_year_loss.si > 0) {
-    out.push_back(figure("years", job.years, "in place"));
-    out.push_back(figure("first_year_loss", job.first_year_loss));
+  if (job.years) {
+    out.push_back(figure("years", *job.years, "in place"));
+    out.push_back(figure("first_year_loss", *job.first_year_loss));
   }
   for (const AidUse& use : job.aids) out.push_back(figure_in_words("aids", plain_words(word_of(use.aid))));
-  if (job.handle_length.si > 0) {
+  if (job.handle_length) {
     const double pull = job.hand_force.si;
-    out.push_back(figure("handle_length", job.handle_length));
+    out.push_back(figure("handle_length", *job.handle_length));
     out.push_back({"hand_force", Dim::force, {pull, pull, pull}, "", "median", false, "N"});
   }
   out.push_back(figure("shear_risk", job.shear_risk, "accepted chance of shearing", false, "%"));
@@ -115,9 +66,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
 
 }  // namespace detail
 
-/// The derivation of a judgement. The steps stand at the medians before any fastener of this flange was undone; bands
-/// and chances come from the simulation.
-inline Derivation derivation_of(const FreeJob& job, const Free& answer) {
+TAUTEN_FUNCTION Derivation derivation_of(const FreeJob& job, const Free& answer) {
   Derivation out;
   out.title = "Does it come free before something gives?";
   out.given = detail::free_given(job);

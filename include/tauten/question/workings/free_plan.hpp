@@ -5,37 +5,12 @@
 #include <string>
 #include <vector>
 
+#include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/aid.hpp"
 #include "tauten/question/workings/instruction.hpp"
 #include "tauten/question/workings/stop.hpp"
 
 namespace tauten {
-
-/// One sequence of aids and what to expect of it.
-struct PlanStep {
-  std::vector<AidUse> aids;                ///< to be used in this order, after those already used; empty: just try
-  Torque stop_at;                          ///< torque that must not be exceeded, and no more than the given limit
-  StopLimit stop_limit = StopLimit::gain;  ///< what limits it, the given limit aside
-  Chances chances;                         ///< at that torque, of those that the lines above have left stuck
-  double freed_by = 0;  ///< chance that it has come free by the end of this line, all lines from the first on
-  double minutes = 0;   ///< of work and waiting (judgement)
-  int damage = 0;       ///< worst of the aids and of what may break, 0 to 4
-  std::string why;
-  std::vector<Instruction> instructions;  ///< how its last aid is used
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("aids", &PlanStep::aids);
-    visit("stop_at", &PlanStep::stop_at);
-    visit("stop_limit", &PlanStep::stop_limit);
-    visit("chances", &PlanStep::chances);
-    visit("freed_by", &PlanStep::freed_by);
-    visit("minutes", &PlanStep::minutes);
-    visit("damage", &PlanStep::damage);
-    visit("why", &PlanStep::why);
-    visit("instructions", &PlanStep::instructions);
-  }
-};
 
 namespace detail {
 
@@ -50,7 +25,7 @@ inline int damage_of(const Chances& chances) noexcept {
 /// The same job with the best tool: six points, a square that holds, and a bar or multiplier that reaches any torque.
 inline FreeJob with_other_tool(FreeJob job) {
   if (!is_internal(job.drive)) job.drive = DriveFit::six_point;
-  job.drive_square = job.handle_length = Length(0.0);
+  job.drive_square.reset(), job.handle_length.reset();
   return job;
 }
 /// \return what another tool would be, "" where none is better
@@ -62,7 +37,7 @@ inline std::string other_tool(const FreeJob& job) {
   add(job.drive == DriveFit::twelve_point || job.drive == DriveFit::open_end, "a six-point socket");
   const auto square = square_test_torque(job);
   add(square && *square < tool_test_torque(job), "a larger square drive");
-  add(job.handle_length.si > 0, "a longer bar or a torque multiplier, up to the torque to stop at");
+  add(job.handle_length.has_value(), "a longer bar or a torque multiplier, up to the torque to stop at");
   return text;
 }
 /// The model with the best tool; what aids and like fasteners have done to the corners stays.
@@ -125,6 +100,88 @@ inline std::string why_of(const FreeJob& job, const AidUse& use) {
              "; nothing else is left within the limits";
     default: return aid_effect(use.aid).why;
   }
+}
+
+/// Fewer trials that count say nothing.
+inline constexpr std::uint64_t least_held = 200;
+
+/// A line that frees fewer is not worth the pull while others free more.
+inline constexpr double worthwhile = 0.05;
+
+/// Fills the steps of the plan: each for those that the lines above have left stuck, and within what these have left of
+/// the accepted chances. Picks the next one: the first that is worth the pull; cutting only where nothing else frees.
+/// The accepted chances are shared out evenly among the lines, and what a line does not use goes to those after it: one
+/// that used them up would leave nothing for the aids that help most.
+/// \param bare  the run without any further aid
+/// \param pull  the same with an arm that never gives out
+/// \param stuck, hard  the fasteners of both runs
+inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation& bare, const Simulation& pull,
+                 Stuck stuck, Stuck hard, Free& answer) {
+  double left = 1, freed = 0, line = 0;
+  // Half of the trials will do for the lines.
+  const std::uint64_t trials = std::min(bare.drawn(), std::max<std::uint64_t>(20'000, bare.drawn() / 2));
+  for (Stuck* some : {&stuck, &hard})
+    if (some->all > 0) {
+      some->trial.resize(trials);
+      some->all = trials;
+    }
+  std::vector<std::vector<AidUse>> lines = sequences(job, heat_limit_of(job));
+  for (std::vector<AidUse>& aids : lines) {
+    PlanStep step;
+    FreeJob used = job;
+    ReleaseModel m = start;
+    step.why = aids.empty() ? "costs nothing but the risks listed above" : why_of(job, aids.back());
+    bool cut = false;
+    for (const AidUse& use : aids) {
+      if (use.aid == Aid::another_tool) {
+        m = with_other_tool(m, job);
+        used = with_other_tool(job);
+      } else {
+        m = with_aid(m, use, job.thread_friction, job.bearing_friction);
+      }
+      step.minutes += aid_effect(use.aid).minutes + 60 * (use.aid == Aid::fluid ? use.soak_hours : 0);
+      step.damage = std::max(step.damage, aid_effect(use.aid).damage);
+      cut = cut || use.aid == Aid::cut;
+    }
+    if (cut) {
+      step.chances.free = step.freed_by = 1;
+    } else {
+      const bool first = aids.empty();
+      const double risk = job.shear_risk * ++line / static_cast<double>(lines.size() - 1);
+      std::optional<Simulation> run, strong;
+      if (!first) run = simulate(m, trials, job.seed, job.jobs, 0, std::nullopt, &stuck);
+      if (!first) strong = tireless(used, m, std::nullopt, trials, hard);
+      const Simulation& s = first ? bare : *run;
+      const StopBound stop = least_of(stop_bounds(used, m, first ? pull : strong ? *strong : s, s, risk));
+      step.stop_limit = stop.limit;
+      step.stop_at = job.limit ? std::min(stop.torque, *job.limit) : stop.torque;
+      step.chances = s.at(step.stop_at);
+      step.damage = std::max(step.damage, damage_of(step.chances));
+      freed += left * step.chances.free;
+      left *= step.chances.not_moving;
+      step.freed_by = std::min(1.0, freed);
+      // Where too few would be left to count, the lines that follow are judged by those that were stuck before this one.
+      for (Stuck* some : {&stuck, &hard}) {
+        Stuck after = *some;
+        after.pull(step.stop_at);
+        if (after.trial.size() >= least_held) *some = std::move(after);
+      }
+    }
+    step.instructions = instructions_of(job, aids);
+    step.aids = std::move(aids);
+    answer.steps.push_back(std::move(step));
+  }
+  const auto first = [&](auto holds) {
+    std::size_t place = 0;
+    while (place + 1 < answer.steps.size() && !holds(answer.steps[place])) ++place;
+    return place;
+  };
+  answer.next = first([](const PlanStep& step) { return step.chances.free >= worthwhile; });
+  // Where no single line is worth it, but all of them together are, the best of them.
+  if (answer.next + 1 == answer.steps.size() && freed >= worthwhile)
+    for (std::size_t i = answer.next = 0; i + 1 < answer.steps.size(); ++i)
+      if (answer.steps[i].chances.free > answer.steps[answer.next].chances.free) answer.next = i;
+  answer.enough = first([&](const PlanStep& step) { return step.freed_by >= job.wanted_chance; });
 }
 
 }  // namespace detail

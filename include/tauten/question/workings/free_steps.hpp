@@ -23,11 +23,11 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   const double flank_factor = capacity_estimates.flank_factor;
   std::vector<Step> steps;
   if (!job.preload && state.loaded) {
-    const double area = step(steps, "", stress_area, job.diameter.si, job.pitch.si);
+    const double area = step(steps, "", stress_area, job.diameter->si, job.pitch->si);
     step(steps, "preload that is taken as left: a share of yield", target_preload, capacity_estimates.preload_share,
-         area, job.yield_strength.si);
+         area, job.yield_strength->si);
   }
-  const double d_2 = step(steps, "", pitch_diameter, job.diameter.si, job.pitch.si);
+  const double d_2 = step(steps, "", pitch_diameter, job.diameter->si, job.pitch->si);
   if (bare.bond.median > 0)
     step(steps, "before any aid", bond_torque, state.bond_strength.median, flank_factor, d_2, engaged);
   if (bare.rust.median > 0)
@@ -37,21 +37,21 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   step(steps,
        job.aids.empty() ? "the middle of a wide band, which is found below"
                         : "after the aids already used: the middle of a wide band, which is found below",
-       breakaway_torque, preload, job.pitch.si, d_2, job.thread_friction, job.bearing_friction,
+       breakaway_torque, preload, job.pitch->si, d_2, job.thread_friction, job.bearing_friction,
        detail::bearing_diameter_of(job), std::max(m.thread_growth.median, m.thread_floor),
        std::max(m.bearing_growth.median, m.bearing_floor), m.bond.median, m.rust.median, m.prevailing.median);
   const double d_3 = step(steps, "of the thread as it is made, 6g", minimum_root_diameter,
-                          detail::minimum_pitch_diameter(job), job.pitch.si);
-  if (job.years > 0 && job.first_year_loss.si > 0) step(steps, "", metal_loss, job.first_year_loss.si, job.years);
+                          detail::minimum_pitch_diameter(job), job.pitch->si);
+  if (job.years) step(steps, "", metal_loss, job.first_year_loss->si, *job.years);
   // What heat has left of the strength is the same share in torsion and in tension.
   const double strength =
-      capacity_estimates.above_minimum * (m.shear.median / bare.shear.median) * job.tensile_strength.si;
+      capacity_estimates.above_minimum * (m.shear.median / bare.shear.median) * job.tensile_strength->si;
   const bool hot = m.shear.median < bare.shear.median;
   const double shank =
       step(steps,
            hot ? "shank strength while hot, 12 % above the minimum of its class before"
                : "shank strength, 12 % above the minimum of its class",
-           corroded_breaking_torque, job.torsion_ratio, strength, d_3, m.section_loss.median * d_3 / 2);
+           corroded_breaking_torque, detail::torsion_ratio_of(job), strength, d_3, m.section_loss.median * d_3 / 2);
   const double left = square(1 - m.section_loss.median);
   const double load = step(steps, "its strength in tension, of the section that rust has left", load_at_stress,
                            left * m.stress_area, strength);
@@ -74,12 +74,12 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
     step(steps, "bit strength, from its hardness", hexalobular_plastic_torque, capacity_estimates.bit_shear_strength,
          lobes->outer_diameter.si, lobes->inner_diameter.si);
   else if (job.drive == DriveFit::internal_hexagon)
-    step(steps, "key strength", hexagon_key_strength, hexagon_key_breaking_stress(job.width_across_flats.si),
-         job.width_across_flats.si);
+    step(steps, "key strength", hexagon_key_strength, hexagon_key_breaking_stress(job.width_across_flats->si),
+         job.width_across_flats->si);
   else if (job.drive == DriveFit::open_end)
-    step(steps, test, open_end_test_torque, job.width_across_flats.si);
+    step(steps, test, open_end_test_torque, job.width_across_flats->si);
   else
-    step(steps, test, ring_test_torque, job.width_across_flats.si);
+    step(steps, test, ring_test_torque, job.width_across_flats->si);
   return steps;
 }
 

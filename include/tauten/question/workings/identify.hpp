@@ -1,44 +1,12 @@
-// Which fastener is this? Candidates for the socket, key or bit that fits.
+// Candidates from the tables of heads, in the order in which they are met.
 #pragma once
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
-#include <string>
-#include <vector>
-
-#include "tauten/part/head.hpp"
+#include "tauten/base/mode.hpp"
+#include "tauten/question/identify_answer.hpp"
 
 namespace tauten {
-
-/// How a tool and a head agree.
-enum class Fit : unsigned char {
-  exact,  ///< the tool has the nominal width of the head, within 0.1 mm
-  tight,  ///< the tool is a little smaller: it goes on only if the head is worn, rusted away or at its lower limit
-  loose   ///< the tool is a little larger: it goes on, but may round the corners
-};
-
-/// What else is known when a fastener is to be identified.
-struct IdentifyOptions {
-  Length worn = Length(0.3e-3);        ///< widths that differ by no more than this still count, 0 to 2 mm
-  Drive drive = Drive::hexagon;        ///< socket outside, or hexagon key inside
-  std::optional<HeadKind> kind{};      ///< only this shape
-  bool only_selected_pitches = false;  ///< leave out fine pitches that ISO 262 does not select for bolts and nuts
-};
-
-/// A fastener that it may be. Standards are named by their coarse-thread parts; hexagon parts with fine thread have the
-/// same heads under their own numbers (ISO 8765, ISO 8676, ISO 8673; from memory).
-struct Candidate {
-  Thread thread;            ///< size and pitch
-  std::vector<Head> heads;  ///< heads and nuts that agree in everything a tool can tell; a bolt comes before a nut
-  std::string standard;     ///< the standards of all of them: "ISO 4014, ISO 4017, ISO 4032"
-  HeadKind kind;            ///< shape of the first one
-  Length width;             ///< nominal width across flats or key size; 0 for six-lobed drives
-  int commonness;           ///< 1 everyday to 4 rare: that of the head, lowered for fine pitches
-  int rank;                 ///< place in the list, 1 is the most likely
-  Fit fit;                  ///< how the tool agrees
-  std::string look;         ///< what to look at to tell it from the others
-};
 
 namespace detail {
 
@@ -118,12 +86,8 @@ inline void rank_candidates(std::vector<Candidate>& list, double tolerance) {
 
 }  // namespace detail
 
-/// Finds the fasteners that a socket, spanner or hexagon key fits.
-/// \param width_across_flats  width of the tool, or of the head as measured; above 0 and at most 200 mm
-/// \param options             what else is known
-/// \return candidates, the most likely first; or an error for a width out of range, or one that fits nothing, which
-///         names the nearest widths
-inline Outcome<std::vector<Candidate>> try_identify(Length width_across_flats, const IdentifyOptions& options = {}) {
+TAUTEN_FUNCTION Outcome<std::vector<Candidate>> try_identify(Length width_across_flats,
+                                                             const IdentifyOptions& options) {
   const double width = width_across_flats.si;
   const double worn = options.worn.si;
   if (!(width > 0 && width <= 200e-3))
@@ -161,16 +125,11 @@ inline Outcome<std::vector<Candidate>> try_identify(Length width_across_flats, c
           (above < 1 ? detail::mm_text(above) + " mm" : "") + "; measure across the flats, not across the corners");
 }
 
-/// \copydoc try_identify
-/// \throws Error  in place of returning one
-inline std::vector<Candidate> identify(Length width_across_flats, const IdentifyOptions& options = {}) {
+TAUTEN_FUNCTION std::vector<Candidate> identify(Length width_across_flats, const IdentifyOptions& options) {
   return try_identify(width_across_flats, options).value();
 }
 
-/// Finds the fasteners that a six-lobed bit fits (ISO 10664).
-/// \param number  drive number: 30 for the bit of an M6 screw
-/// \return candidates, the most likely first, or an error that lists the numbers
-inline Outcome<std::vector<Candidate>> try_identify_drive_number(int number) {
+TAUTEN_FUNCTION Outcome<std::vector<Candidate>> try_identify_drive_number(int number) {
   std::vector<Candidate> found;
   std::string known;
   for (const table::Head& row : table::heads) {
@@ -184,8 +143,8 @@ inline Outcome<std::vector<Candidate>> try_identify_drive_number(int number) {
       "number", "no screw in the tables has the drive number " + std::to_string(number) + "; the numbers are " + known);
 }
 
-/// \copydoc try_identify_drive_number
-/// \throws Error  in place of returning one
-inline std::vector<Candidate> identify_drive_number(int number) { return try_identify_drive_number(number).value(); }
+TAUTEN_FUNCTION std::vector<Candidate> identify_drive_number(int number) {
+  return try_identify_drive_number(number).value();
+}
 
 }  // namespace tauten

@@ -4,27 +4,11 @@
 #include <string>
 #include <vector>
 
+#include "tauten/question/free_answer.hpp"
 #include "tauten/question/free_job.hpp"
+#include "tauten/question/workings/free_checks.hpp"
 
 namespace tauten {
-
-/// One way to work on a stuck fastener. All of it is common practice; no source gives measured figures.
-struct Instruction {
-  const char* key = "";
-  const char* title = "";
-  const char* what = "";      ///< what to do
-  const char* how_long = "";  ///< how long, or how often
-  const char* watch = "";     ///< hazards, and when to stop
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("key", &Instruction::key);
-    visit("title", &Instruction::title);
-    visit("what", &Instruction::what);
-    visit("how_long", &Instruction::how_long);
-    visit("watch", &Instruction::watch);
-  }
-};
 
 inline constexpr Instruction instructions[] = {
     {"pull", "Pull", "Seat the tool fully and square. Pull slowly and steadily up to the stop, and hold it there.",

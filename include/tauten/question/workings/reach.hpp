@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "tauten/base/mode.hpp"
 #include "tauten/question/workings/reach_checks.hpp"
 #include "tauten/question/workings/reach_notices.hpp"
 #include "tauten/tool/multiplier.hpp"
@@ -30,8 +31,8 @@ inline std::vector<TorqueContribution> reach_contributions(const ReachJob& job, 
   const double E = reach.extension.length.si;
   const double alpha = reach.extension.angle.si;
   const double felt = (1 - job.support_share) * E;
-  add("scale", 2 * permissible_deviation(tool, job.wrench.scale_high), true);
-  add("reading", job.wrench.division.si / reach.setting.si, false);
+  add("scale", 2 * permissible_deviation(tool, job.wrench.scale_high.value_or(Torque())), true);
+  if (job.wrench.division) add("reading", job.wrench.division->si / reach.setting.si, false);
   // The formula's own derivatives: by extension length (2) and by the share of the second hand (4).
   const auto torque = torque_with_support_hand.gradient(reach.setting.si, L, E, alpha, job.support_share);
   if (E > 0) add("extension", 2 * t.extension.si * std::fabs(torque.slope[2]) / torque.value, true);
@@ -79,10 +80,7 @@ inline void wind_up(const std::vector<DriveBar>& bars, Reach& reach) {
 
 }  // namespace detail
 
-/// Works out a reach: the setting for a torque at the fastener, or the torque at the fastener for a setting.
-/// \return numbers with their band, warnings and cautions; or an error where input has no meaning or the rule of the
-///         lever does not hold (pipe on the handle, tilt, hinged handle with an extension, folded back to no lever)
-inline Outcome<Reach> try_reach(const ReachJob& job) {
+TAUTEN_FUNCTION Outcome<Reach> try_reach(const ReachJob& job) {
   if (auto error = detail::reach_range_error(job)) return *error;
   const auto tool = try_wrench_class(job.wrench.type, job.wrench.class_letter);
   if (!tool) return tool.error();
@@ -115,8 +113,8 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
   reach.wrench_accuracy = band_share(reach.contributions);
   if (job.multiplier) {
     reach.reaction_torque = Torque(step(reach.steps, "", multiplier_reaction, reach.behind_extension.si, arrives));
-    if (multiplier.arm.si > 0)
-      reach.reaction_force = Force(step(reach.steps, "", reaction_force, reach.reaction_torque.si, multiplier.arm.si));
+    if (multiplier.arm)
+      reach.reaction_force = Force(step(reach.steps, "", reaction_force, reach.reaction_torque.si, multiplier.arm->si));
   }
   if (job.universal_joint.si > 0) {
     step(reach.steps, "within a turn; it widens the band", universal_joint_least_ratio, job.universal_joint.si);
@@ -128,8 +126,6 @@ inline Outcome<Reach> try_reach(const ReachJob& job) {
   return reach;
 }
 
-/// \copydoc try_reach
-/// \throws Error  instead of returning it
-inline Reach reach(const ReachJob& job) { return try_reach(job).value(); }
+TAUTEN_FUNCTION Reach reach(const ReachJob& job) { return try_reach(job).value(); }
 
 }  // namespace tauten

@@ -25,18 +25,18 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
   if (auto e = outside(known, job.torque, {0, 1e6, true})) return e;
   if (auto e = outside("wrench_length", job.wrench.length, {0, 10, true})) return e;
   if (auto e = outside("scale_low", job.wrench.scale_low, {0, 1e6})) return e;
-  if (auto e = outside("scale_high", job.wrench.scale_high, {0, 1e6})) return e;
-  if (auto e = outside("division", job.wrench.division, {0, 1e5})) return e;
+  if (auto e = outside("scale_high", job.wrench.scale_high, {0, 1e6, true})) return e;
+  if (auto e = outside("division", job.wrench.division, {0, 1e5, true})) return e;
   if (auto e = outside("hand_offset", job.hand_offset, {-0.9 * job.wrench.length.si, 10})) return e;
   if (auto e = outside("support_share", Share(job.support_share), {0, 1})) return e;
   if (auto e = outside("tilt", job.tilt, {-turn, turn})) return e;
   if (auto e = outside("universal_joint", job.universal_joint, {0, greatest_joint_bend.si})) return e;
-  if (auto e = outside("drive_square", job.drive_square, {0, 1})) return e;
+  if (auto e = outside("drive_square", job.drive_square, {0, 1, true})) return e;
   if (job.multiplier) {
     if (auto e = outside("multiplier_ratio", Share(job.multiplier->ratio), {1, 1000})) return e;
     if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {0, 1, true})) return e;
     if (auto e = outside("efficiency_range", Share(job.multiplier->efficiency_range), {0, 1})) return e;
-    if (auto e = outside("reaction_arm", job.multiplier->arm, {0, 10})) return e;
+    if (auto e = outside("reaction_arm", job.multiplier->arm, {0, 10, true})) return e;
   }
   if (auto e = bars_error(job.bars)) return e;
   const ReachTolerances& t = job.tolerances;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/mode.hpp"
 #include "tauten/question/reach_job.hpp"
 
 namespace tauten {
@@ -31,7 +32,7 @@ inline std::vector<Figure> reach_given(const ReachJob& job, const Reach& answer)
   if (job.multiplier) {
     out.push_back(figure("gear_ratio", job.multiplier->ratio));
     out.push_back(figure("efficiency", job.multiplier->efficiency, "", false, "%"));
-    if (job.multiplier->arm.si > 0) out.push_back(figure("arm_length", job.multiplier->arm, "of the reaction"));
+    if (job.multiplier->arm) out.push_back(figure("arm_length", *job.multiplier->arm, "of the reaction"));
   }
   for (const DriveBar& bar : job.bars) {
     out.push_back(figure("length", bar.length, std::string(word_of(bar.section)) + " bar"));
@@ -43,8 +44,7 @@ inline std::vector<Figure> reach_given(const ReachJob& job, const Reach& answer)
 
 }  // namespace detail
 
-/// The derivation of a reach.
-inline Derivation derivation_of(const ReachJob& job, const Reach& answer) {
+TAUTEN_FUNCTION Derivation derivation_of(const ReachJob& job, const Reach& answer) {
   Derivation out;
   out.title = job.known == ReachJob::Known::setting ? "Torque at the fastener for a setting"
                                                     : "Setting for a torque at the fastener";

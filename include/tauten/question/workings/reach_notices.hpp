@@ -41,28 +41,30 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
            shop_text(moderate_joint_bend) + ".");
   warn(extended && job.universal_joint.si > 0, "universal_joint_and_extension",
        "A universal joint does not hold an offset extension in line; hold the joint's fastener side by hand.");
-  const bool has_scale = wrench.scale_high.si > 0;
-  warn(has_scale && reach.setting > wrench.scale_high, "setting_above_scale",
-       "The setting of " + shop_text(reach.setting) + " is above the wrench's " + shop_text(wrench.scale_high) +
+  const double most = wrench.scale_high ? wrench.scale_high->si : reach.setting.si;  // unknown: nothing to report
+  const double least = wrench.scale_low ? wrench.scale_low->si : reach.setting.si;
+  warn(reach.setting.si > most, "setting_above_scale",
+       "The setting of " + shop_text(reach.setting) + " is above the wrench's " + shop_text(Torque(most)) +
            "; take a larger wrench or a torque multiplier.");
-  warn(reach.setting < wrench.scale_low, "setting_below_scale",
+  warn(reach.setting.si < least, "setting_below_scale",
        "The setting of " + shop_text(reach.setting) + " is below the wrench's lowest mark, " +
-           shop_text(wrench.scale_low) + "; take a smaller wrench.");
-  warn(has_scale && reach.setting.si < lowest_tested_share * wrench.scale_high.si, "setting_low_on_scale",
+           shop_text(Torque(least)) + "; take a smaller wrench.");
+  warn(reach.setting.si < lowest_tested_share * most, "setting_low_on_scale",
        "The setting lies below " + percent_text(lowest_tested_share) +
            " of the maximum torque of the wrench, where its accuracy may never have been tested.");
   warn(reach.hand_force > median_pull, "hand_force",
        "The pull needed, " + shop_text(reach.hand_force) + ", is beyond what half of all people can exert (" +
            shop_text(median_pull) + ", braced). Take a longer wrench or a torque multiplier.",
        true);
-  if (const SquareDrive* drive = find_square_drive(job.drive_square))
+  const SquareDrive* drive = job.drive_square ? find_square_drive(*job.drive_square) : nullptr;
+  if (drive != nullptr)
     warn(reach.arrives.high > drive->driver_test_torque, "drive_overloaded",
          std::string("The ") + drive->inch + " inch square is tested with " + shop_text(drive->driver_test_torque) +
              " and may get " + shop_text(reach.arrives.high) + "; take a larger drive.",
          true);
-  else
-    warn(job.drive_square.si > 0, "drive_unknown",
-         "No square drive of " + shop_text(job.drive_square) + " is known; its strength was not checked.");
+  else if (job.drive_square)
+    warn(true, "drive_unknown",
+         "No square drive of " + shop_text(*job.drive_square) + " is known; its strength was not checked.");
   warn(reach.twist > noticeable_twist, "bar_twist",
        "The bars twist by " + shop_text(reach.twist) + "; take the angle of turn at the socket, not at the handle.");
   warn(true, "deviation_from_memory",

@@ -6,37 +6,10 @@
 #include <vector>
 
 #include "tauten/loosening/simulate.hpp"
+#include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/capacity.hpp"
 
 namespace tauten {
-
-/// What limits the torque.
-enum class StopLimit : unsigned char {
-  shear,    ///< the accepted chance that the bolt shears, over the whole pull
-  corners,  ///< the same of corners that round off, or of a recess that strips
-  tool,     ///< test torque of socket, wrench or key; of a six-lobed bit the low end of its estimated strength
-  square,   ///< test torque of the square drive
-  sister,   ///< minimum torque at which a like fastener sheared or rounded off
-  balance,  ///< beyond it the next N.m breaks something more often than it frees the fastener
-  gain,     ///< beyond it more torque frees next to nothing
-  spins     ///< the tool finds no grip at all
-};
-template <>
-struct Words<StopLimit> {
-  static constexpr const char* list[] = {"shear", "corners", "tool", "square", "sister", "balance", "gain", "spins"};
-};
-
-/// One limit of the torque.
-struct StopBound {
-  StopLimit limit = StopLimit::gain;
-  Torque torque;
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("limit", &StopBound::limit);
-    visit("torque", &StopBound::torque);
-  }
-};
 
 namespace detail {
 

@@ -1,6 +1,11 @@
 // The whole question of tightening by angle: how far to turn from snug for a clamp load, or what a specification leaves.
 #pragma once
 
+#include "tauten/base/mode.hpp"
+#include "tauten/joint/diagram.hpp"
+#include "tauten/joint/face_pressure.hpp"
+#include "tauten/joint/in_service.hpp"
+#include "tauten/method/method.hpp"
 #include "tauten/part/hot_strength.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 #include "tauten/question/workings/turn_corner.hpp"
@@ -20,24 +25,24 @@ struct TurnWish {
 };
 
 inline Outcome<TurnWish> turn_wish(const TurnJob& job, const TurnSetup& setup) {
-  const char* said[4] = {job.angle.si > 0 ? "angle" : nullptr, job.clamp_load.si > 0 ? "clamp_load" : nullptr,
-                         is_given(job.share) ? "share" : nullptr, is_given(job.utilisation) ? "utilisation" : nullptr};
+  const char* said[4] = {job.angle ? "angle" : nullptr, job.clamp_load ? "clamp_load" : nullptr,
+                         job.share ? "share" : nullptr, job.utilisation ? "utilisation" : nullptr};
   const char* first = nullptr;
   for (const char* one : said) {
     if (one && first)
       return refuse(one, std::string(one) + " and " + first + " exclude each other; leave one of them out");
     if (one) first = one;
   }
-  if (job.clamp_load.si > 0) return TurnWish{"clamp_load", job.clamp_load.si, 0};
-  if (is_given(job.utilisation)) return TurnWish{"utilisation", 0, job.utilisation};
-  return TurnWish{"share", (is_given(job.share) ? job.share : default_proof_share) * setup.joint.proof_load.si, 0};
+  if (job.clamp_load) return TurnWish{"clamp_load", job.clamp_load->si, 0};
+  if (job.utilisation) return TurnWish{"utilisation", 0, *job.utilisation};
+  return TurnWish{"share", job.share.value_or(default_proof_share) * setup.joint.proof_load.si, 0};
 }
 
 /// The snug torque that was given, or that for a quarter of the load wanted; common practice, no source.
 inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const TurnWish& wish) {
   const Conditions& c = setup.conditions;
-  if (job.snug_torque.si == 0) {
-    if (job.angle.si > 0)
+  if (!job.snug_torque) {
+    if (job.angle)
       return refuse("snug_torque",
                     "snug_torque is missing; an angle counts from the torque "
                     "at which all gaps are closed, write it "
@@ -45,13 +50,14 @@ inline Outcome<double> snug_of(const TurnJob& job, const TurnSetup& setup, const
     const double load = wish.load > 0 ? wish.load : wish.utilisation * setup.joint.yield_preload.si;
     return plain_setting(setup.bolt, load / 4, c.lost);
   }
-  const Band<double> closes = effective_band(job.snug_torque.si, c.accuracy_at(job.snug_torque.si), c.lost);
+  const Band<double> closes = effective_band(job.snug_torque->si, c.accuracy_at(job.snug_torque->si), c.lost);
   if (!(closes.low > 0))
-    return refuse("snug_torque", "snug_torque is " + shop_text(job.snug_torque) + ", but the prevailing torque takes " +
-                                     shop_text(Torque(c.lost)) + "; nothing is left to close the joint");
+    return refuse("snug_torque", "snug_torque is " + shop_text(*job.snug_torque) +
+                                     ", but the prevailing torque takes " + shop_text(Torque(c.lost)) +
+                                     "; nothing is left to close the joint");
   if (closes.nominal / plain_setting(setup.bolt, 1, 0) >= setup.joint.first_yield.si)
-    return refusal("snug_torque", job.snug_torque, "but already brings the bolt to yield; give a lower snug torque");
-  return job.snug_torque.si;
+    return refusal("snug_torque", *job.snug_torque, "but already brings the bolt to yield; give a lower snug torque");
+  return job.snug_torque->si;
 }
 
 /// How far the typical bolt is turned for what is wanted.
@@ -62,11 +68,10 @@ inline Outcome<double> angle_for(const TurnJob& job, const TurnSetup& setup, con
   const TurnEnd end = turn_corner(setup, nominal, target, [&](const Turning& t, double, double) {
     return by_load ? t.preload() : setup.utilisation(t.preload(), t.thread_torque());
   });
-  const Quantity<Dim::number> share(job.utilisation);
   if (!end.reached) {
     const std::string most =
         "but the bolt necks at " + shop_text(Force(end.preload)) + "; take a stronger or larger one";
-    if (wish.utilisation > 0) return refusal("utilisation", share, most.c_str());
+    if (wish.utilisation > 0) return refusal("utilisation", Quantity<Dim::number>(wish.utilisation), most.c_str());
     return refuse(wish.argument, std::string(wish.argument) + " asks for " + shop_text(Force(wish.load)) + ", " + most);
   }
   if (!(end.angle > 0))
@@ -112,7 +117,7 @@ inline std::optional<Error> lose(const TurnJob& job, const TurnSetup& setup, Tur
   const AfterTurn& after = job.after;
   const TurnedBolt& bolt = setup.turned;
   // A plain grip stands for two parts with one parting line.
-  const int layers = static_cast<int>(setup.joint.layers.size()) + (job.grip.si > 0 ? 1 : 0);
+  const int layers = static_cast<int>(setup.joint.layers.size()) + (job.grip ? 1 : 0);
   // A stud has a nut on one side and sits in its part on the other, like a screw in a tapped hole.
   const bool one_face = job.kind != JointKind::through_bolt;
   const Outcome<Length> embeds =
@@ -172,11 +177,8 @@ inline Outcome<StructuralTurn> structural_turn(const TurnJob& job, const TurnSet
   if (auto e = outside("sloping_faces", Quantity<Dim::number>(job.sloping_faces), {0, 2})) return *e;
   s.least_preload =
       Force(target_preload.si(0.7, thread.nominal_stress_area().si, structural_strength(setup.bolt.strength)));
-  if (is_given(job.k_factor))
-    if (auto e = outside("k_factor", Quantity<Dim::number>(job.k_factor), {0.05, 0.3})) return *e;
-  s.full_torque =
-      Torque(is_given(job.k_factor) ? torque_from_nut_factor.si(s.least_preload.si, thread.diameter.si, job.k_factor)
-                                    : plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
+  s.full_torque = Torque(job.k_factor ? torque_from_nut_factor.si(s.least_preload.si, thread.diameter.si, *job.k_factor)
+                                      : plain_setting(setup.bolt, s.least_preload.si, setup.conditions.lost));
   if (const auto turn = try_turn_of_nut(thread.diameter, setup.joint.length, job.sloping_faces)) {
     s.turn_of_nut = *turn;
     TurnJob by_table = job;
@@ -215,13 +217,7 @@ inline void clear_load(TurnAnswer& a) {
 
 }  // namespace detail
 
-/// Works out a tightening by angle.
-/// \param job  joint, condition, and the angle or what is wanted
-/// \return angle and clamp load with their bands, torque to watch, verdict, residual load, reuse and cautions; or an
-///         error that names the argument at fault. Past yield it follows `Turning`, below it agrees with
-///         `try_turn_for_preload`. Friction bands are those of `thread_condition`; how far angle and resilience may be
-///         off are estimates unless given.
-inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
+TAUTEN_FUNCTION Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   using namespace detail;
   const Outcome<TurnSetup> found = try_turn_setup(job);
   if (!found) return found.error();
@@ -230,8 +226,10 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   if (!wish) return wish.error();
   const Outcome<double> snug = snug_of(job, setup, *wish);
   if (!snug) return snug.error();
-  TurnSpec spec{*snug, job.angle.si, job.angle_at_handle && job.angle.si > 0};
-  if (job.angle.si == 0) {
+  TurnSpec spec{*snug, 0, job.angle_at_handle && job.angle};
+  if (job.angle) {
+    spec.angle = job.angle->si;
+  } else {
     const Outcome<double> angle = angle_for(job, setup, *wish, *snug);
     if (!angle) return angle.error();
     spec.angle = *angle;
@@ -285,13 +283,11 @@ inline Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   }
   a.verdict = turn_verdict(a);
   a.meaning = turn_meaning(a);
-  a.notices = turn_notices(job, setup, job.snug_torque.si == 0, a);
+  a.notices = turn_notices(job, setup, !job.snug_torque, a);
   if (a.may_neck) clear_load(a);
   return a;
 }
 
-/// \copydoc try_turn
-/// \throws Error  in place of returning one
-inline TurnAnswer turn(const TurnJob& job) { return try_turn(job).value(); }
+TAUTEN_FUNCTION TurnAnswer turn(const TurnJob& job) { return try_turn(job).value(); }
 
 }  // namespace tauten

@@ -2,13 +2,12 @@
 #pragma once
 
 #include "tauten/base/derivation.hpp"
+#include "tauten/base/mode.hpp"
 #include "tauten/question/turn_answer.hpp"
 
 namespace tauten {
 
-/// The derivation of a tightening by angle. The steps stand at the typical friction; the bands turn the joint at the
-/// corners of friction, angle, resilience and strength.
-inline Derivation derivation_of(const TurnAnswer& a) {
+TAUTEN_FUNCTION Derivation derivation_of(const TurnAnswer& a) {
   const TurnJoint& joint = a.joint;
   Derivation out;
   out.title = (a.name.empty() ? "" : a.name + ": ") + joint.thread + ", " + joint.head + ", class " +

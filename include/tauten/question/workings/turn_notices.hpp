@@ -189,8 +189,8 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(borne && a.tool_twist > noticeable_twist, "bar_twist",
       "The bars twist by " + shop_text(a.tool_twist) + "; take the angle at the socket, or read " +
           shop_text(a.handle_angle) + " at the handle.");
-  say(job.angle.si > unusual_turn, "unusual_angle",
-      "An angle of " + shop_text(job.angle) +
+  say(job.angle && job.angle->si > unusual_turn, "unusual_angle",
+      "An angle of " + shop_text(job.angle.value_or(a.angle)) +
           " is more than any rule asks for. Check the unit: a plain number "
           "counts as radians.");
   say(job.angle_tolerance.si > 0.2 * a.angle.si, "small_angle",

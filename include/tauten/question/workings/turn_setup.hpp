@@ -5,10 +5,13 @@
 
 #include "tauten/joint/build.hpp"
 #include "tauten/joint/diagram.hpp"
+#include "tauten/joint/engagement.hpp"
+#include "tauten/joint/resilience.hpp"
 #include "tauten/part/washer.hpp"
 #include "tauten/question/turn_answer.hpp"
 #include "tauten/question/workings/clamp_bolt.hpp"
 #include "tauten/question/workings/clamp_suspects.hpp"
+#include "tauten/turning/tightening_curve.hpp"
 #include "tauten/turning/turned_bolt.hpp"
 
 namespace tauten::detail {
@@ -84,38 +87,44 @@ inline constexpr double unusual_turn = 1.25 * 2 * pi_constant.value;
 
 /// Plain values that have a range of their own.
 inline std::optional<Error> turn_range_error(const TurnJob& job) {
-  using Share = Quantity<Dim::number>;
-  if (auto e = outside("snug_torque", job.snug_torque, {0, 1e5})) return e;
+  if (auto e = outside("snug_torque", job.snug_torque, {0, 1e5, true})) return e;
   // Nobody turns so far from snug: a plain number was meant as degrees.
-  if (job.angle.si > most_turn)
-    return refuse("angle", "angle is " + shop_text(job.angle) + ", but must be at most " + shop_text(Angle(most_turn)) +
+  if (job.angle && job.angle->si > most_turn)
+    return refuse("angle", "angle is " + shop_text(*job.angle) + ", but must be at most " +
+                               shop_text(Angle(most_turn)) +
                                "; a plain number counts as radians, write degrees like 45deg");
-  if (auto e = outside("angle", job.angle, {0, most_turn})) return e;
-  if (auto e = outside("clamp_load", job.clamp_load, {0, 1e7})) return e;
-  if (is_given(job.share))
-    if (auto e = outside("share", Share(job.share), {0, 1.3, true})) return e;
-  if (is_given(job.utilisation))
-    if (auto e = outside("utilisation", Share(job.utilisation), {0, 1.2, true})) return e;
+  if (auto e = outside("angle", job.angle, {0, most_turn, true})) return e;
+  if (auto e = outside("clamp_load", job.clamp_load, {0, 1e7, true})) return e;
+  if (auto e = outside("share", job.share, {0, 1.3, true})) return e;
+  if (auto e = outside("utilisation", job.utilisation, {0, 1.2, true})) return e;
   if (auto e = outside("angle_tolerance", job.angle_tolerance, {0, pi_constant.value})) return e;
-  if (is_given(job.resilience_tolerance))
-    if (auto e = outside("resilience_tolerance", Share(job.resilience_tolerance), {0, 0.5})) return e;
-  if (auto e = outside("strength_surplus", Share(job.strength_surplus), {0, 1})) return e;
-  if (auto e = outside("washers", Share(job.washers), {0, 2})) return e;
+  if (auto e = outside("resilience_tolerance", job.resilience_tolerance, {0, 0.5})) return e;
+  if (auto e = outside("strength_surplus", job.strength_surplus, {0, 1})) return e;
+  if (auto e = outside("k_factor", job.k_factor, {0.05, 0.3})) return e;
+  if (auto e = outside("washers", job.washers, {0, 2})) return e;
   if (job.washers == 2 && job.kind != JointKind::through_bolt)
-    return refusal("washers", Share(job.washers),
+    return refusal("washers", Quantity<Dim::number>(job.washers),
                    "but must be 0 or 1, for the far end sits in its part and "
                    "takes none; only a through_bolt takes 2");
-  if (auto e = outside("grip", job.grip, {0, 10})) return e;
-  if (auto e = outside("engagement", job.engagement, {0, 1})) return e;
-  if (auto e = outside("nut_height", job.nut_height, {0, 1})) return e;
-  if (job.engagement.si > 0 && job.kind == JointKind::through_bolt)
+  if (auto e = outside("length", job.length, {0, 10, true})) return e;
+  if (auto e = outside("shank_diameter", job.shank_diameter, {0, 1, true})) return e;
+  if (auto e = outside("grip", job.grip, {0, 10, true})) return e;
+  if (auto e = outside("engagement", job.engagement, {0, 1, true})) return e;
+  if (auto e = outside("nut_height", job.nut_height, {0, 1, true})) return e;
+  for (const TurnLayer& layer : job.layers) {
+    if (auto e = outside("thickness", layer.thickness, {0, 10, true})) return e;
+    if (auto e = outside("outer_diameter", layer.outer_diameter, {0, 10, true})) return e;
+    if (auto e = outside("hole_diameter", layer.hole_diameter, {0, 10, true})) return e;
+    if (auto e = outside("elastic_modulus", layer.elastic_modulus, {0, 1e13, true})) return e;
+  }
+  if (job.engagement && job.kind == JointKind::through_bolt)
     return refuse("engagement",
                   "engagement is of a tapped hole, but this is a "
                   "through bolt; give nut_height instead");
-  if (job.engagement.si > 0 && job.kind == JointKind::tapped_hole && job.length.si > 0)
+  if (job.engagement && job.kind == JointKind::tapped_hole && job.length)
     return refuse("engagement", "engagement and length exclude each other; leave one of them out");
-  if ((job.nut_height.si > 0 || !job.nut_class.empty()) && job.kind == JointKind::tapped_hole)
-    return refuse(job.nut_height.si > 0 ? "nut_height" : "nut_class",
+  if ((job.nut_height || !job.nut_class.empty()) && job.kind == JointKind::tapped_hole)
+    return refuse(job.nut_height ? "nut_height" : "nut_class",
                   "a screw in a tapped hole has no nut; leave the nut out");
   return bars_error(job.bars);
 }
@@ -123,8 +132,8 @@ inline std::optional<Error> turn_range_error(const TurnJob& job) {
 /// The layers as said, with washers, and with what was left out filled in.
 inline Outcome<std::vector<TurnLayer>> turn_layers(const TurnJob& job, const Thread& thread) {
   std::vector<TurnLayer> layers = job.layers;
-  if (job.grip.si != 0 && !layers.empty()) return refuse("grip", "grip is given beside layers; leave one of them out");
-  if (job.grip.si != 0) layers.push_back({.thickness = job.grip});
+  if (job.grip && !layers.empty()) return refuse("grip", "grip is given beside layers; leave one of them out");
+  if (job.grip) layers.push_back({.thickness = *job.grip});
   if (layers.empty())
     return refuse("layers",
                   "no clamped layer is given; give at least one, for "
@@ -145,11 +154,11 @@ inline Outcome<std::vector<TurnLayer>> turn_layers(const TurnJob& job, const Thr
 inline Outcome<std::vector<Layer>> layers_of(std::vector<TurnLayer>& described, double face, bool& assumed) {
   std::vector<Layer> layers;
   for (TurnLayer& one : described) {
-    if (one.outer_diameter.si == 0) one.outer_diameter = Length(3 * face), assumed = true;
+    if (!one.outer_diameter) one.outer_diameter = Length(3 * face), assumed = true;
     const Outcome<Material> of = try_material(one.material);
     if (!of) return of.error();
-    Layer layer{one.thickness, one.outer_diameter, *of, one.hole_diameter};
-    if (one.elastic_modulus.si != 0) layer.material.elastic_modulus = one.elastic_modulus;
+    Layer layer{one.thickness, *one.outer_diameter, *of, one.hole_diameter.value_or(Length())};
+    if (one.elastic_modulus) layer.material.elastic_modulus = *one.elastic_modulus;
     layers.push_back(layer);
   }
   return layers;
@@ -172,8 +181,8 @@ inline Length usual_engagement(const Thread& thread, const PropertyClass& streng
 /// \param engaged  engagement in the hole
 inline Length reaching_length(const TurnJob& job, const Thread& thread, double grip, Length engaged) {
   if (job.kind == JointKind::tapped_hole)
-    return job.engagement.si > 0 ? Length(grip + engaged.si) : standard_length(Length(grip + engaged.si));
-  const Length nut = job.nut_height.si > 0 ? job.nut_height : standard_nut_height(job, thread);
+    return job.engagement ? Length(grip + engaged.si) : standard_length(Length(grip + engaged.si));
+  const Length nut = job.nut_height.value_or(standard_nut_height(job, thread));
   return standard_length(Length(grip + nut.si + 2 * thread.pitch.si));
 }
 
@@ -189,7 +198,7 @@ inline Outcome<Joint> joint_of(const TurnJob& job, const Suspect& suspect, const
   }
   bolt.face_diameter = face_diameter_of(bolt);
   if (strength.stainless) bolt.material = material::stainless_steel;
-  bolt.shank_diameter = job.shank_diameter;
+  bolt.shank_diameter = job.shank_diameter.value_or(Length());
   Outcome<std::vector<Layer>> layers = layers_of(described, bolt.face_diameter.si, setup.width_assumed);
   if (!layers) return layers.error();
   double grip = 0;
@@ -200,22 +209,22 @@ inline Outcome<Joint> joint_of(const TurnJob& job, const Suspect& suspect, const
   setup.expansion = grip > 0 ? setup.expansion / grip : 0;
   const Outcome<Material> tapped = try_material(job.tapped_material);
   if (!tapped) return Error("tapped_material", tapped.error().what());
-  const Length engaged = job.engagement.si > 0 ? job.engagement : usual_engagement(suspect.thread, strength, *tapped);
-  setup.joint.length_assumed = job.length.si == 0;
-  bolt.length = setup.joint.length_assumed ? reaching_length(job, suspect.thread, grip, engaged) : job.length;
+  const Length engaged = job.engagement ? *job.engagement : usual_engagement(suspect.thread, strength, *tapped);
+  setup.joint.length_assumed = !job.length;
+  bolt.length = job.length ? *job.length : reaching_length(job, suspect.thread, grip, engaged);
   const std::string key = name_key(job.head);
   if (key == "ISO4017" || key == "DIN933") bolt.thread_length = bolt.length;
   if (key == "EN14399-4") bolt.thread_length = structural_thread_length(bolt.diameter);
   setup.joint.length = bolt.length;
   const Length nut = standard_nut_height(job, suspect.thread);
-  const FarEnd end{job.nut_height.si > 0 ? job.nut_height : nut, engaged, *tapped};
+  const FarEnd end{job.nut_height.value_or(nut), engaged, *tapped};
   if (const Outcome<RatedLoad> tensile = try_tensile_load(suspect.thread, strength.name);
       tensile && job.kind != JointKind::through_bolt)
     setup.engagement = tapped_engagement(suspect.thread, strength, tensile->value, *tapped,
                                          job.kind == JointKind::stud ? engaged : Length(bolt.length.si - grip));
   if (job.kind != JointKind::tapped_hole) {
     const Outcome<ThreadEngagement> held =
-        try_nut_engagement(suspect.thread, strength.name, job.nut_class, job.nut_height, nut);
+        try_nut_engagement(suspect.thread, strength.name, job.nut_class, job.nut_height.value_or(Length()), nut);
     if (!held && !job.nut_class.empty()) return held.error();
     // Of a stud the weaker end counts.
     if (held && (!setup.engagement || held->strip_load.low < setup.engagement->strip_load.low))
@@ -269,6 +278,7 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
 inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   if (auto error = turn_range_error(job)) return *error;
   const ClampJob same = clamp_job_of(job);
+  if (auto error = clamp_range_error(same)) return *error;
   const Outcome<Conditions> conditions = conditions_of(same);
   if (!conditions) return conditions.error();
   if (job.thread.empty()) return refuse("thread", "give a thread like M16");
@@ -306,8 +316,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   setup.steel.poisson_ratio = joint->bolt_material.poisson_ratio;
   const Outcome<FlowCurve> flow = check_turning(setup.turned, setup.steel, setup.nominal());
   if (!flow) return flow.error();
-  setup.resilience_tolerance =
-      is_given(job.resilience_tolerance) ? job.resilience_tolerance : (setup.width_assumed ? 0.15 : 0.10);
+  setup.resilience_tolerance = job.resilience_tolerance.value_or(setup.width_assumed ? 0.15 : 0.10);
   std::vector<Step> unused;  // they belong to the answer, which makes them again
   if (const auto stiffness = torsional_stiffness(job.bars, unused)) setup.tool_twist = 1 / stiffness->si;
   describe(job, flow->start(), setup);

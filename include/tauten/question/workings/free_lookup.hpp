@@ -1,0 +1,125 @@
+// Dimensions and strengths of a stuck fastener from the tables.
+#pragma once
+
+#include "tauten/base/mode.hpp"
+#include "tauten/base/shop_text.hpp"
+#include "tauten/part/head.hpp"
+#include "tauten/part/head_mark.hpp"
+#include "tauten/part/property_class.hpp"
+#include "tauten/question/free_names.hpp"
+#include "tauten/question/identify.hpp"
+#include "tauten/thread/designation.hpp"
+
+namespace tauten {
+
+namespace detail {
+
+/// \return that a plain figure stands beside the name that it follows from, or nothing
+inline std::optional<Error> plain_beside_name(const FreeNames& names, const FreeJob& job) {
+  const auto both = [](bool name, bool plain, const char* argument, const char* what) -> std::optional<Error> {
+    if (!name || !plain) return std::nullopt;
+    return refuse(argument, std::string(argument) + " is given beside a " + what + "; leave one of them out");
+  };
+  const bool thread = !names.thread.empty(), strength = !names.property_class.empty();
+  const bool socket = names.socket.has_value(), key = names.key.has_value();
+  if (auto e = both(thread, job.diameter.has_value(), "diameter", "thread")) return e;
+  if (auto e = both(thread, job.pitch.has_value(), "pitch", "thread")) return e;
+  if (auto e = both(strength, job.tensile_strength.has_value(), "tensile_strength", "property class")) return e;
+  if (auto e = both(strength, job.yield_strength.has_value(), "yield_strength", "property class")) return e;
+  if (auto e = both(strength && !job.class_assumed, job.torsion_ratio.has_value(), "torsion_ratio", "property class"))
+    return e;
+  if (auto e = both(socket, key, "key", "socket")) return e;
+  if (auto e = both(socket || key, names.bit.has_value(), "bit", socket ? "socket" : "key")) return e;
+  return both(socket || key || names.bit, job.width_across_flats.has_value(), "width_across_flats",
+              "socket, key or bit");
+}
+
+/// Fills the drive: as it is said, else that into which the tool goes.
+inline std::optional<Error> look_up_drive(const FreeNames& names, FreeJob& job) {
+  const bool key = names.key.has_value();
+  if (names.drive) job.drive = *names.drive;
+  if (!key && !names.bit) return std::nullopt;
+  job.drive = key ? DriveFit::internal_hexagon : DriveFit::hexalobular;
+  if (!names.drive || *names.drive == job.drive) return std::nullopt;
+  return refuse("drive", std::string("drive is given beside a ") + (key ? "hexagon key" : "six-lobed bit") +
+                             ", but is not " + word_of(job.drive) + "; leave one of them out");
+}
+
+/// Fills the width across flats or the drive number: that of the tool, else that of the typical head.
+inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
+  if (auto error = look_up_drive(names, job)) return error;
+  const bool lobes = job.drive == DriveFit::hexalobular;
+  if (names.key) job.width_across_flats = names.key;
+  if (names.socket) job.width_across_flats = names.socket;
+  if (names.bit) job.drive_number = names.bit;
+  if (lobes && job.width_across_flats)
+    return Error("drive", "a hexalobular drive goes by its number, not by a width; give the bit, for example 30");
+  if (lobes ? job.drive_number.has_value() : job.width_across_flats.has_value()) return std::nullopt;
+  if (names.thread.empty())
+    return lobes ? Error("bit", "give the bit that fits, or a thread; write a bit like 30")
+                 : Error("socket", "give the socket, key or bit that fits, or a thread; write a socket like 24mm");
+  const char* standard = lobes ? "ISO 14579" : job.drive == DriveFit::internal_hexagon ? "ISO 4762" : "ISO 4014";
+  const auto thread = try_parse_thread(names.thread);
+  if (!thread) return thread.error();
+  const auto typical = try_head(*thread, standard);
+  if (!typical)
+    return refuse(lobes ? "bit" : "socket", std::string(standard) + " has no head for " + names.thread.substr(0, 40) +
+                                                (lobes ? "; give the bit that fits, for example 30"
+                                                       : "; give the socket or key that fits, for example 24mm"));
+  if (lobes)
+    job.drive_number = typical->drive_number;
+  else
+    job.width_across_flats = typical->width;
+  return std::nullopt;
+}
+
+}  // namespace detail
+
+TAUTEN_FUNCTION std::optional<Error> assume(FreeNames& names, FreeJob& job) {
+  const std::optional<Length> tool = names.socket ? names.socket : names.key;
+  if (names.thread.empty() && !job.diameter && !job.pitch && tool) {
+    IdentifyOptions options;
+    options.worn = Length(0);
+    options.drive = names.key ? Drive::hexagon_key : Drive::hexagon;
+    const auto found = try_identify(*tool, options);
+    if (!found) return found.error();
+    if (found->empty())
+      return detail::refuse("thread", "no head in the tables takes a tool of " + detail::shop_text(*tool) +
+                                          "; give a thread like M16, or diameter and pitch");
+    names.thread = job.assumed_thread = found->front().thread.name();
+  }
+  if (!job.assumed_thread.empty() && names.property_class.empty() && !job.tensile_strength && !job.yield_strength) {
+    names.property_class = unmarked_class;
+    job.class_assumed = true;
+  }
+  return std::nullopt;
+}
+
+TAUTEN_FUNCTION std::optional<Error> look_up(const FreeNames& names, FreeJob& job) {
+  if (auto error = detail::plain_beside_name(names, job)) return error;
+  if (!names.thread.empty()) {
+    const auto thread = try_parse_thread(names.thread);
+    if (!thread) return thread.error();
+    job.diameter = thread->diameter;
+    job.pitch = thread->pitch;
+  } else if (!job.diameter || !job.pitch) {
+    return Error("thread", "give a thread like M16, or diameter and pitch; identify tells it from the tool that fits");
+  }
+  if (auto error = detail::look_up_size(names, job)) return error;
+  if (names.property_class.empty()) {
+    if (!job.tensile_strength || !job.yield_strength)
+      return Error("property_class", "give a property class like 8.8, or tensile and yield strength");
+    return std::nullopt;
+  }
+  const auto strength = try_property_class(names.property_class, *job.diameter);
+  if (!strength) return strength.error();
+  job.tensile_strength = strength->tensile_strength;
+  job.yield_strength = strength->yield_strength;
+  if (!job.torsion_ratio && strength->torsion_ratio > 0) job.torsion_ratio = strength->torsion_ratio;
+  // Classes below 8.8 are not quenched and tempered, and stainless steel is not either (ISO 898-1, ISO 3506-1).
+  if (!job.surroundings.quenched)
+    job.surroundings.quenched = !strength->stainless && strength->tensile_strength.si >= 800e6;
+  return std::nullopt;
+}
+
+}  // namespace tauten

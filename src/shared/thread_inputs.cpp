@@ -1,0 +1,33 @@
+#include "shared/thread_inputs.hpp"
+
+#include "shared/class_words.hpp"
+
+namespace tauten::shared {
+
+namespace {
+
+using In = Declares<ThreadJob>;
+
+constexpr Input<ThreadJob> inputs[] = {
+    In::input<&ThreadJob::thread>("thread", "M16", "Designation of ISO 261: M16, M16x1.5, M16-6g"),
+    In::input<&ThreadJob::property_class>("property_class", "8.8",
+                                          "Only bolts of this class; default: all that are made today")
+        .with_option("class")
+        .with_words(class_words),
+};
+
+constexpr Rule rules[] = {one_of("thread")};
+
+}  // namespace
+
+std::span<const Input<ThreadJob>> thread_inputs() { return inputs; }
+
+Outcome<ThreadAnswer> try_thread(const Call& call) {
+  const auto given = try_read<ThreadJob>(inputs, call, rules);
+  if (!given) return given.error();
+  const Outcome<ThreadFacts> found = try_thread_facts(given->job);
+  if (!found) return given->in_words(found.error());
+  return ThreadAnswer{*found, given->job};
+}
+
+}  // namespace tauten::shared

@@ -1,0 +1,62 @@
+#!/usr/bin/env python3
+"""Links two files in the same mode, header-only or compiled, and in both: that must fail, and the linker must say why.
+
+With each linker that is installed, and with link-time optimisation. Ends with `N passed, M failed`.
+"""
+import argparse
+import itertools
+import pathlib
+import shutil
+import subprocess
+import sys
+import tempfile
+
+HERE = pathlib.Path(__file__).resolve().parent
+NAME = "tauten_header_only_and_compiled_modes_are_mixed"
+MODES = {"header-only": [], "compiled": ["-DTAUTEN_COMPILED"]}
+
+
+def run(*command):
+    return subprocess.run([str(word) for word in command], capture_output=True, text=True)
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("library", type=pathlib.Path, help="libtauten_compiled.a")
+    parser.add_argument("--compiler", default="c++")
+    parser.add_argument("--flags", default="", help="with which the library was compiled, such as sanitizers")
+    arguments = parser.parse_args()
+    flags = arguments.flags.split()
+    passed = failed = 0
+    with tempfile.TemporaryDirectory() as folder:
+        def link(linker, optimised, first, second):
+            """None if two modes that agree run and two that differ are refused by name, else what went wrong."""
+            objects = [f"{folder}/{name}-{mode}{optimised}.o" for name, mode in (("one", first), ("another", second))]
+            program = pathlib.Path(folder, "program")
+            program.unlink(missing_ok=True)
+            linked = run(arguments.compiler, *flags, *optimised.split(), f"-fuse-ld={linker}", *objects, arguments.library, "-o",
+                         program)
+            if first == second:
+                return linked.stderr if linked.returncode else run(program).stderr if run(program).returncode else None
+            if linked.returncode == 0:
+                return "links"
+            return None if NAME in linked.stderr else f"does not name {NAME}:\n{linked.stderr}"
+
+        for optimised, name, (mode, define) in itertools.product(("", "-flto"), ("one", "another"), MODES.items()):
+            made = run(arguments.compiler, "-std=c++20", *flags, *optimised.split(), *define, f"-I{HERE.parents[1] / 'include'}",
+                       "-c", HERE / f"{name}.cpp", "-o", f"{folder}/{name}-{mode}{optimised}.o")
+            if made.returncode != 0:
+                raise SystemExit(made.stderr)
+        linkers = [name for name in ("bfd", "gold", "lld") if shutil.which(f"ld.{name}")]
+        # Only a linker with the plugin of the compiler optimises, and lld has none for GCC.
+        cases = [(name, "") for name in linkers] + [("bfd", "-flto")] * ("bfd" in linkers)
+        for (linker, optimised), first, second in itertools.product(cases, MODES, MODES):
+            fault = link(linker, optimised, first, second)
+            print(f"{'FAIL' if fault else 'ok  '} {linker} {optimised} {first} with {second}{': ' + fault if fault else ''}")
+            passed, failed = passed + (fault is None), failed + (fault is not None)
+    print(f"{passed} passed, {failed} failed")
+    return 1 if failed or not passed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
