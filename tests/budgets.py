@@ -19,8 +19,9 @@ MEDIAN_LINES = 150
 MOST_LINES = 400
 # A formula header is opened by people who embed one formula: five steps to the last header behind it.
 MOST_DEPTH = 5
-# A whole answer stands on look-ups, one concept and one header each; its steps are counted above the room base. The step
-# from the header of a question into its workings is not counted: it is no concept, but the door of the room.
+# A whole answer stands on look-ups, one concept and one header each; its steps are counted above the room base. The header
+# of a question is the door to it and is not counted. What defines its functions hangs at its end, and not between it and
+# those who include it; the steps of that are counted from there.
 MOST_DEPTH_OF_ANSWERS = 8
 MOST_PREPROCESSED = 20_000
 NOT_IN_FORMULA_HEADERS = {"string", "vector", "iostream", "functional"}
@@ -93,6 +94,9 @@ def main():
              for path in sorted(INCLUDE.rglob("*.hpp"))}
     includes = {header: set(re.findall(r'^\s*#\s*include\s*["<](tauten/[^">]+)[">]', text, re.M))
                 for header, text in texts.items()}
+    in_both_modes = {header: set(re.findall(r'^\s*#\s*include\s*["<](tauten/[^">]+)[">]',
+                                            re.sub(r"^#ifndef TAUTEN_COMPILED\n.*?^#endif$", "", text, flags=re.M | re.S), re.M))
+                     for header, text in texts.items()}
     length = {header: text.count("\n") for header, text in texts.items()}
     # A formula is an `eval` templated on the scalar; only the rooms hold formulas.
     formulas = {header for header, text in texts.items()
@@ -104,7 +108,7 @@ def main():
     @functools.cache
     def deepest(header):
         """The longest chain of headers that starts here."""
-        return (header, *max((deepest(other) for other in sorted(includes.get(header, ()))), key=len, default=()))
+        return (header, *max((deepest(other) for other in sorted(in_both_modes.get(header, ()))), key=len, default=()))
 
     def is_door(header):
         return header.replace("question/", "question/workings/") in includes[header]
@@ -156,6 +160,10 @@ def main():
         "no floating number through printf": [
             f"{file}: {literal}" for file, text in printed.items() for literal in re.findall(r'"(?:[^"\\\n]|\\.)*"', text)
             if re.search(r"%[-+#0-9.*]*[aefgAEFG]", literal.replace("%%", ""))],
+        # Two files of the compiled library would define them.
+        "what a question defines is included by its header alone": [
+            f"{header} -> {other}" for header, others in includes.items() for other in sorted(others)
+            if re.search(r"^TAUTEN_FUNCTION", texts[other], re.M) and header.count("/") > 2],
         "no circle of headers": [" -> ".join(circle)] if circle else [],
         "no circle of rooms": [" -> ".join(found)] if (found := first_circle(rooms)) else [],
     }

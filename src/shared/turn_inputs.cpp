@@ -1,5 +1,7 @@
 #include "shared/turn_inputs.hpp"
 
+#include "tauten/joint/material.hpp"
+
 #include "shared/bar_text.hpp"
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"

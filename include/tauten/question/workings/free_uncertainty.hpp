@@ -1,8 +1,9 @@
 // Both torques, at which it comes free and at which it shears, as functions of what scatters.
 #pragma once
 
+#include "tauten/base/caution.hpp"
 #include "tauten/base/mode.hpp"
-#include "tauten/question/workings/free.hpp"
+#include "tauten/question/workings/learned_model.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
 namespace tauten {
