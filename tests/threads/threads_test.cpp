@@ -59,7 +59,7 @@ std::string clamped() {
 }
 std::string torque_asked() {
   ClampJob job = pump_foot();
-  job.torque = Torque();
+  job.torque.reset();
   job.share = 0.7;
   return json_text(tree_of(torque_for(job)));
 }
