@@ -1,4 +1,6 @@
 // Uncertainty of formulas, chains and whole answers: budgets, Monte Carlo, Sobol indices.
+#include <algorithm>
+
 #include <pybind11/numpy.h>
 
 #include "answers.hpp"

@@ -1,6 +1,7 @@
 // tauten uncertainty: how certain a figure is, and which input makes it uncertain.
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <functional>
 
 #include "command/evaluation.hpp"

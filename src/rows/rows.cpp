@@ -1,5 +1,6 @@
 #include "rows/rows.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
 

@@ -1,5 +1,6 @@
 #include "shared/inputs.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "tauten/base/plain_number.hpp"

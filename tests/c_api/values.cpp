@@ -1,6 +1,7 @@
 // Prints formula values at random inputs, one case in a line, every number as the bits of a double: name, value, how far
 // a build with another C library may be off, slopes, inputs. The same cases at each run. With a second word it prints
 // inputs that are fine one by one and have no solution together: name, inputs.
+#include <algorithm>
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>

@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 #include "tauten/question/clamp.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 #include <string>

@@ -1,6 +1,7 @@
 // Draws of several inputs together: independence, correlation, and what is refused.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 

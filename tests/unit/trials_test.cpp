@@ -1,6 +1,7 @@
 // Intervals of sorted values and numerical tolerances, by hand.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <random>
 
 #include "tauten/uncertainty/trials.hpp"

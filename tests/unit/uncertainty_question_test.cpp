@@ -3,6 +3,7 @@
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/free.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 #include <string>

@@ -1,7 +1,6 @@
 // Numbers as strings.
 #pragma once
 
-#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -36,7 +35,8 @@ inline std::string rough_text(double x) {
 inline std::string cell_text(double x) {
   if (!std::isfinite(x)) return "-";
   if (x == 0) return "0";
-  return PlainNumber::fixed(x, std::max(0, 2 - static_cast<int>(std::floor(std::log10(std::fabs(x)))))).c_str();
+  const int places = 2 - static_cast<int>(std::floor(std::log10(std::fabs(x))));
+  return PlainNumber::fixed(x, places > 0 ? places : 0).c_str();
 }
 
 /// \return the shortest text that is read back as the very same number

@@ -1,6 +1,8 @@
 // A tool drawn with characters, for terminals and logs.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/drawing/plan.hpp"
 
 namespace tauten {

@@ -1,6 +1,7 @@
 // Bolts that hold a part on a support which can press and cannot pull.
 #pragma once
 
+#include <algorithm>
 #include <utility>
 
 #include "tauten/group/tension.hpp"

@@ -1,6 +1,8 @@
 // The torques of all modes as samples: their bands, and how learning changes the breakaway torque.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/band.hpp"
 #include "tauten/loosening/learn.hpp"
 #include "tauten/loosening/simulate.hpp"

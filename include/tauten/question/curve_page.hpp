@@ -1,6 +1,8 @@
 // The page of a tightening curve: where the bolt yields and where its elongation is used up, with a diagram.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/explain/text_plot.hpp"
 #include "tauten/question/turn_page.hpp"
 

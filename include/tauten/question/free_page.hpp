@@ -1,6 +1,7 @@
 // The page of a stuck fastener: where to stop and the chances, what to do next, and what every part bears.
 #pragma once
 
+#include <algorithm>
 #include <cctype>
 
 #include "tauten/base/plain_words.hpp"

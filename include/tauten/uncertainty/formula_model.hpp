@@ -1,6 +1,7 @@
 // Formulas of the registry as models: one by name, or a chain in which one feeds the next.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 
 #include "tauten/base/outcome.hpp"

@@ -1,6 +1,7 @@
 // All inputs of a model together: their distributions, their correlations, and reproducible draws.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <utility>
 

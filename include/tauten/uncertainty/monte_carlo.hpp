@@ -2,6 +2,7 @@
 // Source: JCGM 101:2008 (Supplement 1 to the GUM), clauses 7.2 to 7.9; clause numbers from memory.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 
 #include "tauten/base/refusal.hpp"

@@ -3,6 +3,8 @@
 // Saltelli et al., Computer Physics Communications 181, 2010; total order after Jansen, same journal 117, 1999.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/refusal.hpp"
 #include "tauten/base/share_out.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"

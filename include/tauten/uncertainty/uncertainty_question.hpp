@@ -1,6 +1,8 @@
 // A question about uncertainty: a formula, a chain of formulas, or a whole answer, with the spread of its inputs.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/notice.hpp"
 #include "tauten/uncertainty/formula_model.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"

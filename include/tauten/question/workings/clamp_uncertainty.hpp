@@ -1,6 +1,8 @@
 // A clamp load as a function of what scatters, and what follows from it.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/mode.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty_answer.hpp"

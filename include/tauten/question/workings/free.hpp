@@ -1,6 +1,8 @@
 // The whole question of a stuck fastener: will it come free before something gives, where to stop, what to do next.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/mode.hpp"
 #include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/aid.hpp"
