@@ -344,6 +344,15 @@ void list_members(std::vector<const char*>& names) {
   T::fields([&](const char* name, auto) { names.push_back(name); });
 }
 
+/// \return the value of a quantity or plain number, which may stand in an optional
+template <class T>
+double si_of(const T& given) {
+  if constexpr (requires { *given; })
+    return si_of(*given);
+  else
+    return QuantityTraits<T>::si(given);
+}
+
 template <auto member, class Job>
 Problem put(const Input<Job>& input, const char* called, const Value& value, Job& job) {
   auto& into = at<member>(job);
@@ -360,8 +369,7 @@ Problem put(const Input<Job>& input, const char* called, const Value& value, Job
     if (auto problem = read(called, value, into)) return problem;
     if constexpr (holds == Holds::quantity) {
       if (!input.positive) return {};
-      if constexpr (requires { into.si; }) return refuse_zero(called, into.si, MemberOf<T>::dimension);
-      if constexpr (requires { into->si; }) return refuse_zero(called, into->si, MemberOf<T>::dimension);
+      return refuse_zero(called, si_of(into), MemberOf<T>::dimension);
     }
     return {};
   }

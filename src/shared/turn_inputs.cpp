@@ -5,6 +5,7 @@
 #include "shared/bar_text.hpp"
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
+#include "tauten/joint/material.hpp"
 
 namespace tauten::shared {
 

@@ -494,7 +494,7 @@ def test_page_of_the_command_line():
     page = command("clamp", "--thread", "M16", "--class", "8.8", "--torque", "130N.m", "--condition", "oiled",
                    "--sobol").stdout
     for part in ("M16, ISO 4014, ISO 4017, class 8.8", "clamp_load:", "standard uncertainty", "thread_friction", "Share", "Sobol indices",
-                 "yield_utilisation", "The ratio exceeds 1 in", "Take care", "(Estimate.)"):
+                 "yield_utilisation", "The ratio exceeds 1 in", "Take care", "How far to trust this"):
         assert part in page, part
     assert all(len(line) <= 100 for line in page.splitlines())
 

@@ -1,8 +1,6 @@
 // Several threads ask the public questions at once. Each answer is the one that a thread alone gets, and a build with the
 // thread sanitizer (preset `threads`) finds no data race.
 #include <doctest/doctest.h>
-#include "tauten//loosening/simulate.hpp"
-#include "tauten/question/workings/learned_model.hpp"
 
 #include <array>
 #include <barrier>
@@ -22,7 +20,10 @@
 #include "tauten/question/identify.hpp"
 #include "tauten/question/reach.hpp"
 #include "tauten/question/turn.hpp"
+#include "tauten/loosening/simulate.hpp"
+#include "tauten/question/workings/learned_model.hpp"
 #include "tauten/question/workings/reach_drawing.hpp"
+#include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/torque.hpp"
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
@@ -58,7 +59,7 @@ std::string clamped() {
 }
 std::string torque_asked() {
   ClampJob job = pump_foot();
-  job.torque = Torque();
+  job.torque.reset();
   job.share = 0.7;
   return json_text(tree_of(torque_for(job)));
 }

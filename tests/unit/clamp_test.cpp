@@ -130,7 +130,7 @@ TEST_CASE("torque for a clamp load is the inverse of the clamp load for a torque
   job.torque = there.candidates.front().torque;
   const ClampCandidate back = clamp(job).candidates.front();
   CHECK(back.clamp_load.nominal.si == near(60e3));
-  job.clamp_load = Force();
+  job.clamp_load.reset();
   job.share = 0.6;
   CHECK(torque_for(job).candidates.front().proof_share.nominal == near(0.6));
 }
@@ -322,7 +322,7 @@ TEST_CASE("no torque is given where a prevailing torque may leave nothing to str
   job.prevailing_torque = Torque(9);
   job.clamp_load = Force(100);
   CHECK(fault(job) == "clamp_load");
-  job.clamp_load = Force();
+  job.clamp_load.reset();
   job.share = 0.001;
   CHECK(fault(job) == "share");
   job.share.reset();
@@ -458,7 +458,7 @@ TEST_CASE("a prevailing torque twists the bolt and is held against it") {
   CHECK(twisted.worst_case.high.shop() == near(66.4).epsilon(2e-3));
   CHECK(twisted.yield_utilisation.high == near(0.914).epsilon(2e-3));
   // Where the locking element takes much, the suggested torque is held back further than without it.
-  job.torque = Torque();
+  job.torque.reset();
   job.prevailing_torque = Torque(25);
   const ClampCandidate held_back = torque_for(job).candidates.front();
   CHECK(held_back.suggested_limit == "chance of yield");
@@ -673,7 +673,7 @@ TEST_CASE("a torque for another condition is corrected") {
   set = job, set.torque = Torque(job.torque->si + 9), set.prevailing_torque = Torque(9);
   CHECK(clamp(set).candidates.front().corrected_torque.value().si == near(c.corrected_torque.value().si + 9));
   // `torque_for` names the setting under the other condition.
-  job.torque = Torque();
+  job.torque.reset();
   const ClampCandidate wanted = torque_for(job).candidates.front();
   CHECK(wanted.corrected_torque.value().si == near(wanted.torque.si * lever(0.17) / lever(0.08)).epsilon(1e-4));
 }

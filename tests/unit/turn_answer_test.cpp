@@ -467,7 +467,7 @@ TEST_CASE("turn: a thread too short or too soft strips") {
   CHECK(soft.verdict == "strips");
   CHECK(says(soft.notices, "engagement_short"));
   // Left to itself the screw is made as long as its class and the part need: the bolt breaks first.
-  job.engagement = Length(0);
+  job.engagement.reset();
   const TurnAnswer enough = turn(job);
   CHECK(enough.engagement->breaks_first);
   CHECK(enough.engagement->engaged_length >= enough.engagement->needed_length);

@@ -1,6 +1,7 @@
 // How hot a stuck fastener may be made, and where no heat may go at all.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "tauten/base/notice.hpp"

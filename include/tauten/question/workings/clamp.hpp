@@ -18,7 +18,6 @@ TAUTEN_FUNCTION Outcome<Clamp> try_clamp(const ClampJob& job) {
 TAUTEN_FUNCTION Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
 
 TAUTEN_FUNCTION Outcome<Clamp> try_torque_for(const ClampJob& job) {
-  if (job.torque) return Error("torque", "the torque is what is asked for; leave it out");
   return detail::answer(job, [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
     const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
     if (!bolt) return bolt.error();
