@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "tauten/question/look_table.hpp"
+#include "tauten/question/looks.hpp"
 
 namespace tauten::shared {
 

@@ -26,7 +26,7 @@ ClampJob pump_foot(double torque = 130) {
   ClampJob job;
   job.thread = "M16";
   job.property_class = "8.8";
-  job.torque = Torque(torque);
+  if (torque > 0) job.torque = Torque(torque);
   job.condition = "oiled";
   return job;
 }

@@ -11,7 +11,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
-#include "tauten/question/look_table.hpp"
+#include "tauten/question/looks.hpp"
 #include "tauten/question/workings/clamp_candidate.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
 #include "tauten/question/workings/clamp_notices.hpp"
