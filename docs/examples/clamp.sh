@@ -1,4 +1,5 @@
 tauten identify --socket 24mm
+tauten thread --thread M16 --class 8.8
 tauten clamp --socket 24mm --class 8.8 --torque 150N.m --condition oiled
 tauten clamp --thread M16 --class 8.8 --torque 95lbf.ft --condition dry --face oiled --json
 tauten torque --thread M16 --class 8.8 --condition oiled

@@ -1,5 +1,5 @@
 // The whole library, with units. The run-time registry stays apart in formulas.hpp: it compiles every formula in every
-// form, which takes several times as long as all the rest.
+// form, which takes several times as long as all the rest. With the compiled library it has tables, formulas and questions.
 #pragma once
 
 #include "tauten/base/shop_text.hpp"
@@ -36,22 +36,9 @@
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/torque.hpp"
 
-#include "tauten/turning/bolt_steel.hpp"
-#include "tauten/turning/elastic_turn.hpp"
-#include "tauten/turning/plastic_section.hpp"
-#include "tauten/turning/reuse.hpp"
-#include "tauten/turning/tightening_curve.hpp"
-#include "tauten/turning/turned_bolt.hpp"
-#include "tauten/turning/turning.hpp"
-
 #include "tauten/method/method.hpp"
 #include "tauten/method/scatter.hpp"
 #include "tauten/method/turn_of_nut.hpp"
-
-#include "tauten/drawing/label_layout.hpp"
-#include "tauten/drawing/plan.hpp"
-#include "tauten/drawing/svg.hpp"
-#include "tauten/drawing/text.hpp"
 
 #include "tauten/tool/accuracy.hpp"
 #include "tauten/tool/bar.hpp"
@@ -86,15 +73,9 @@
 #include "tauten/loosening/heat.hpp"
 #include "tauten/loosening/heat_limit.hpp"
 #include "tauten/loosening/hexagon_drive.hpp"
-#include "tauten/loosening/learn.hpp"
-#include "tauten/loosening/neighbour.hpp"
 #include "tauten/loosening/recess.hpp"
-#include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/rust.hpp"
 #include "tauten/loosening/rust_state.hpp"
-#include "tauten/loosening/shear_before_free.hpp"
-#include "tauten/loosening/simulate.hpp"
-#include "tauten/loosening/torque_sample.hpp"
 #include "tauten/loosening/torque_terms.hpp"
 #include "tauten/loosening/torsion_capacity.hpp"
 
@@ -107,10 +88,18 @@
 #include "tauten/question/identify.hpp"
 #include "tauten/question/reach.hpp"
 #include "tauten/question/reach_job.hpp"
+#include "tauten/question/thread.hpp"
+#include "tauten/question/thread_answer.hpp"
 #include "tauten/question/turn.hpp"
 #include "tauten/question/turn_answer.hpp"
 #include "tauten/question/turn_job.hpp"
 
+// What works behind the questions: with the compiled library include it by name.
+#ifndef TAUTEN_COMPILED
+#include "tauten/drawing/label_layout.hpp"
+#include "tauten/drawing/plan.hpp"
+#include "tauten/drawing/svg.hpp"
+#include "tauten/drawing/text.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/expression.hpp"
 #include "tauten/explain/markup.hpp"
@@ -118,5 +107,19 @@
 #include "tauten/explain/range_text.hpp"
 #include "tauten/explain/step_text.hpp"
 #include "tauten/explain/style.hpp"
+#include "tauten/loosening/learn.hpp"
+#include "tauten/loosening/neighbour.hpp"
+#include "tauten/loosening/release_model.hpp"
+#include "tauten/loosening/shear_before_free.hpp"
+#include "tauten/loosening/simulate.hpp"
+#include "tauten/loosening/torque_sample.hpp"
+#include "tauten/turning/bolt_steel.hpp"
+#include "tauten/turning/elastic_turn.hpp"
+#include "tauten/turning/plastic_section.hpp"
+#include "tauten/turning/reuse.hpp"
+#include "tauten/turning/tightening_curve.hpp"
+#include "tauten/turning/turned_bolt.hpp"
+#include "tauten/turning/turning.hpp"
+#endif
 
 #include "tauten/units.hpp"

@@ -9,19 +9,6 @@ namespace {
 using In = Declares<FreeQuestion>;
 using FreeInput = Input<FreeQuestion>;
 
-constexpr const char* truth_words[] = {"yes", "no"};
-
-/// Reads yes or no: where no is something else than to leave it out.
-template <auto member>
-Problem put_truth(const FreeInput&, const char* called, const Value& value, FreeQuestion& question) {
-  bool& into = tauten::shared::detail::at<member>(question).emplace();
-  if (value.kind != Value::Kind::text || value.foreign != nullptr) return read(called, value, into);
-  const std::string_view text = value.text;
-  into = text == "yes" || text == "true" || text == "True" || text == "1";
-  if (into || text == "no" || text == "false" || text == "False" || text == "0") return {};
-  return refuse_text(called, text, " is not known; write yes or no");
-}
-
 Problem put_surroundings(const FreeInput&, const char* called, const Value& value, FreeQuestion& question) {
   if (value.kind != Value::Kind::list) return read_surroundings(called, value, question.job.surroundings);
   for (const Value& item : value.items)
@@ -76,9 +63,7 @@ constexpr FreeInput inputs[] = {
         "surroundings", "fire_or_burst", "What limits heat, such as fire_or_burst or rubber_or_plastic")
         .read_by(put_surroundings)
         .with_words(surroundings_words),
-    In::input<quenched>("quenched", "yes", "yes or no: quenched and tempered; default: as the class")
-        .read_by(put_truth<quenched>)
-        .with_words(truth_words),
+    In::input<quenched>("quenched", "yes", "yes or no: quenched and tempered; default: as the class"),
     In::input<[](auto& j) -> auto& { return j.job.surroundings.reused; }>("reused", "yes",
                                                                           "The bolt is to be used again")
         .as_flag(),
@@ -112,9 +97,7 @@ constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.job.engaged_length; }>("engaged_length", "13mm",
                                                                      "Engaged length of thread; default: 0.8 d")
         .above_zero(),
-    In::input<tapped>("tapped", "yes", "yes or no: the thread is in the part; default: only inside a head")
-        .read_by(put_truth<tapped>)
-        .with_words(truth_words),
+    In::input<tapped>("tapped", "yes", "yes or no: the thread is in the part; default: only inside a head"),
     In::input<[](auto& j) -> auto& { return j.job.thread_direction; }>(
         "thread_direction", "left", "right or left: which way the thread turns; asked for if not given"),
     In::input<[](auto& j) -> auto& { return j.job.head_height; }>(

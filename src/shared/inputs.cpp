@@ -44,6 +44,14 @@ Problem read(const char* called, const Value& value, bool& into) {
   return {};
 }
 
+Problem read(const char* called, const Value& value, std::optional<bool>& into) {
+  bool& truth = into.emplace();
+  if (value.kind != Kind::text || value.foreign != nullptr) return read(called, value, truth);
+  truth = value.text == "yes" || value.text == "true" || value.text == "True" || value.text == "1";
+  if (truth || value.text == "no" || value.text == "false" || value.text == "False" || value.text == "0") return {};
+  return refuse_text(called, value.text, " is not known; write yes or no");
+}
+
 Problem read(const char* called, const Value& value, std::string& into) {
   if (value.kind != Kind::text) return value.refusal(called, "text in quotes");
   into = value.text;

@@ -161,6 +161,8 @@ inline std::vector<std::string_view> split(std::string_view text, char mark) {
 /// Reads one number of a dimension: text with its unit, or a number in SI.
 Problem read_si(const char* called, const Value& value, Dim dimension, double& into);
 Problem read(const char* called, const Value& value, bool& into);
+/// Reads yes or no, where no is something else than to leave it out.
+Problem read(const char* called, const Value& value, std::optional<bool>& into);
 /// Reads text; of what was looked up before its name.
 Problem read(const char* called, const Value& value, std::string& into);
 /// Reads one letter; of more a blank, which the library refuses.
@@ -377,6 +379,8 @@ Problem put(const Input<Job>& input, const char* called, const Value& value, Job
 
 }  // namespace detail
 
+inline constexpr const char* truth_words[] = {"yes", "no"};
+
 /// Declares inputs of a job.
 template <class Job>
 struct Declares {
@@ -392,6 +396,7 @@ struct Declares {
       if constexpr (requires { &Form<typename T::value_type>::read; })
         made.members = detail::list_members<typename T::value_type>;
     }
+    if constexpr (std::is_same_v<T, std::optional<bool>>) made.words = truth_words;
     if constexpr (holds == Holds::word && requires { Words<T>::list; }) made.words = Words<T>::list;
     return made;
   }

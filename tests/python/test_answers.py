@@ -704,6 +704,28 @@ def test_free_refuses(changed, argument):
     refused(tauten.free_joint, argument, **{**FREE, **changed})
 
 
+def test_friction_of_thread_and_face_varies_together_or_apart():
+    """Two independent contributions a and b of the budget make a band of sqrt(a2 + b2), together one of a + b."""
+    def load(**more):
+        return tauten.clamp(**{**PUMP_FOOT, **more}).candidates[0].clamp_load
+
+    lines = {line.name: abs(line.contribution) for line in tauten.uncertainty.budget(
+        tauten.uncertainty.clamp(**PUMP_FOOT)).contributions}
+    a, b, wrench = lines["thread_friction"], lines["bearing_friction"], lines["torque"]
+    expected = ((a * a + b * b + wrench * wrench) / ((a + b) ** 2 + wrench * wrench)) ** 0.5
+    together, apart = load(), load(friction_together=False)
+    assert (apart.high - apart.low) / (together.high - together.low) == pytest.approx(expected, rel=0.06)
+    assert apart.nominal == together.nominal and load(friction_together=True).as_dict() == together.as_dict()
+    # Measured apart they vary apart, unless it is said that they do not. The bands are those of "oiled".
+    measured = dict(thread_friction="0.08..0.12..0.16", bearing_friction="0.08..0.12..0.16")
+    assert load(**measured).as_dict() == apart.as_dict()
+    assert load(**measured, friction_together=True).as_dict() == together.as_dict()
+    with pytest.warns(tauten.DomainWarning, match="write yes or no"):
+        rows = tauten.clamp({"friction_together": ["yes", "no", "perhaps"]}, **{**PUMP_FOOT, **measured},
+                            columns=["clamp_load_low"])
+    assert rows["clamp_load_low"][:2].tolist() == [together.low, apart.low] and np.isnan(rows["clamp_load_low"][2])
+
+
 # ---- documentation ------------------------------------------------------------------------------------------------
 
 ANSWERS = [tauten.thread, tauten.property_class, tauten.thread_condition, tauten.identify, tauten.clamp, tauten.torque_for,

@@ -46,6 +46,8 @@ struct ClampJob {
   std::string specified_condition{};  ///< the condition that the torque figure was meant for; "" if not known
   std::optional<Band<double>> thread_friction{};   ///< mu_G, measured; goes before `condition`
   std::optional<Band<double>> bearing_friction{};  ///< mu_K, measured; goes before `face_condition`
+  std::optional<bool> friction_together{};         ///< thread and face rub much or little together, as under one film
+                                                   ///< of oil; absent: if one condition names both and none is measured
   std::optional<double>
       wrench_accuracy{};       ///< relative, 0.04 for +-4 %; absent: ISO 6789-1, 6 % up to 10 N.m, 4 % above
   Torque prevailing_torque{};  ///< of a locking nut or insert; twists the bolt, does not stretch it

@@ -54,7 +54,6 @@ struct Grip {
 
 inline Grip grip_of(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
-  const double s = job.width_across_flats->si;
   const double D = clearance_of(job), w = job.corner_loss.si;
   const double strength = job.tensile_strength->si * guess.above_minimum;
   const double height =
@@ -64,6 +63,7 @@ inline Grip grip_of(const FreeJob& job) noexcept {
     const double length = guess.lobe_bearing_share * LobeFlank::eval(A, B, D, w);
     return {strength, 6, length, height, LobeLever::eval(A, B, D, w)};
   }
+  const double s = job.width_across_flats->si;
   const double lever = FlankLever::eval(s, D, w);
   const double flank = job.drive == DriveFit::twelve_point ? TwelvePointFlank::eval(s, D, w) : lever;
   const double corners = job.drive == DriveFit::open_end ? 2 : 6;
@@ -81,11 +81,11 @@ inline Lognormal drive_capacity(const FreeJob& job) noexcept {
 
 inline Lognormal tool_capacity(const FreeJob& job) noexcept {
   const CapacityEstimates& guess = capacity_estimates;
-  const double s = job.width_across_flats->si;
   if (const auto lobes = lobes_of(job))
     return {
         HexalobularPlasticTorque::eval(guess.bit_shear_strength, lobes->outer_diameter.si, lobes->inner_diameter.si),
         guess.bit_variation};
+  const double s = job.width_across_flats->si;
   if (job.drive == DriveFit::internal_hexagon)
     return {HexagonKeyStrength::eval(hexagon_key_breaking_stress(s), s), guess.key_variation};
   const double test = job.drive == DriveFit::open_end ? OpenEndTestTorque::eval(s) : RingTestTorque::eval(s);
@@ -94,8 +94,8 @@ inline Lognormal tool_capacity(const FreeJob& job) noexcept {
 
 /// \return what the tool must bear by its standard; of a six-lobed bit, which has no test, the low end of its estimate
 inline Torque tool_test_torque(const FreeJob& job) noexcept {
-  const double s = job.width_across_flats->si;
   if (job.drive == DriveFit::hexalobular) return Torque(tool_capacity(job).quantile(0.05));
+  const double s = job.width_across_flats->si;
   if (job.drive == DriveFit::open_end) return Torque(OpenEndTestTorque::eval(s));
   if (job.drive != DriveFit::internal_hexagon) return Torque(RingTestTorque::eval(s));
   const HexagonKey* key = find_hexagon_key(*job.width_across_flats);

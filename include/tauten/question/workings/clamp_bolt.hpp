@@ -44,6 +44,7 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
     slides(bolt.mu_K.nominal, bolt.D_Km.nominal, between->bearing_friction.nominal);
     slides(bolt.mu_K.high, bolt.D_Km.high, between->bearing_friction.high);
   }
+  if (job.friction_together) bolt.one_draw = *job.friction_together;
   return bolt;
 }
 

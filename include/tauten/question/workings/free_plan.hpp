@@ -130,7 +130,7 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation
     PlanStep step;
     FreeJob used = job;
     ReleaseModel m = start;
-    step.why = aids.empty() ? "costs nothing but the risks listed above" : why_of(job, aids.back());
+    step.why = aids.empty() ? "costs nothing but the risks on this page" : why_of(job, aids.back());
     bool cut = false;
     for (const AidUse& use : aids) {
       if (use.aid == Aid::another_tool) {
