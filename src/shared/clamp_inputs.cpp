@@ -93,8 +93,8 @@ constexpr ClampInput inputs[] = {
                                           "Coefficient in the thread, if measured: 0.12, or a band"),
     In::input<&ClampJob::bearing_friction>("bearing_friction", "0.08..0.12..0.16",
                                            "Coefficient under head or nut, if measured"),
-    In::input<&ClampJob::friction_together>(
-        "friction_together", "no", "yes or no: thread and face rub alike; default: under one condition not measured"),
+    In::input<&ClampJob::friction_together>("friction_together", "no",
+                                            "yes or no: thread and face rub alike; default: if of one condition"),
     In::input<&ClampJob::wrench_accuracy>("wrench_accuracy", "4%",
                                           "Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above"),
     In::input<&ClampJob::prevailing_torque>("prevailing_torque", "4N.m",

@@ -63,7 +63,7 @@ export interface ClampJob {
   readonly "thread-friction"?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
   readonly "bearing-friction"?: string;
-  /** yes or no: thread and face rub alike; default: under one condition not measured. Example: no */
+  /** yes or no: thread and face rub alike; default: if of one condition. Example: no */
   readonly "friction-together"?: string;
   /** Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above. Example: 4% */
   readonly "wrench-accuracy"?: string;
@@ -103,7 +103,7 @@ export interface TorqueJob {
   readonly "thread-friction"?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
   readonly "bearing-friction"?: string;
-  /** yes or no: thread and face rub alike; default: under one condition not measured. Example: no */
+  /** yes or no: thread and face rub alike; default: if of one condition. Example: no */
   readonly "friction-together"?: string;
   /** Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above. Example: 4% */
   readonly "wrench-accuracy"?: string;

@@ -94,7 +94,7 @@ inline std::string page_html(const Page& page) {
   out += detail::html_list("What to do", page.actions);
   if (!page.figures.empty()) out += detail::html_table(detail::figure_table(page));
   const std::string drawing = page.drawing.svg.empty() && !page.drawing.text.empty()
-                                  ? "<pre>" + html_text(page.drawing.text) + "</pre>"
+                                  ? "<pre style=\"width:max-content\">" + html_text(page.drawing.text) + "</pre>"
                                   : page.drawing.svg;
   if (!drawing.empty()) out += "<div style=\"overflow-x:auto\">" + drawing + "</div>";
   for (const PageTable& table : page.tables) out += detail::html_table(table);
