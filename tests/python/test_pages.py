@@ -54,7 +54,7 @@ def numbers(text):
 def without_drawing(page):
     page = re.sub(r"<svg.*?</svg>", "", page, flags=re.S)
     page = re.sub(r"```text\n.*?```\n", "", page, flags=re.S)
-    page = re.sub(r"<pre>.*?</pre>", "", page, flags=re.S)
+    page = re.sub(r"<pre[^>]*>.*?</pre>", "", page, flags=re.S)
     # In text the drawing stands between the figures and the first table.
     page = re.sub(r"\npreload in .*?\n +angle from snug in deg\n", "\n", page, flags=re.S)
     return re.sub(r"\n\n[ /H=\-|\\\d].*?\n  F  fastener[^\n]*\n", "\n", page, flags=re.S)
