@@ -26,7 +26,7 @@ struct Question {
   bool is_here() const { return inputs != nullptr; }
 };
 
-/// \return all questions, in the order of a job: what is it, does it come free, what to set
+/// \return all questions, in the order in which help and catalogue list them
 std::span<const Question> questions() noexcept;
 
 /// \return the question of that name, or its refusal

@@ -93,6 +93,25 @@ TEST_CASE("distribution of clamp load and utilisation as an independent simulati
   }
 }
 
+TEST_CASE("friction of thread and face varies as the job says, unless its correlation is given") {
+  const auto found = [](std::optional<bool> together, std::optional<double> correlation) {
+    ClampJob job = pump_foot();
+    job.friction_together = together;
+    ClampScatter scatter;
+    scatter.friction_correlation = correlation;
+    return clamp_uncertainty(job, scatter, {.trials = 20'000}).front();
+  };
+  const auto spread = [&](std::optional<bool> together, std::optional<double> correlation) {
+    return found(together, correlation).clamp_load.standard_uncertainty;
+  };
+  CHECK(spread(true, {}) == spread({}, 1.0));
+  CHECK(spread(false, {}) == spread({}, 0.0));
+  CHECK(spread(true, 0.0) == spread({}, 0.0));
+  CHECK(spread(true, {}) > 1.2 * spread(false, {}));
+  CHECK(has(found({}, {}).notices, "friction_independent"));
+  CHECK_FALSE(has(found(false, {}).notices, "friction_independent"));
+}
+
 TEST_CASE("with the job's own bands no trial leaves the band of the clamp answer") {
   ClampScatter scatter;
   scatter.bearing_diameter = Distribution(0.019995);  // the band of `clamp` takes it as known, too

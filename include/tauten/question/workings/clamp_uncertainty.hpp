@@ -81,9 +81,10 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                                face * (1 - bearing_diameter_spread), face, face * (1 + bearing_diameter_spread)))},
       {"strength", scatter.strength.value_or(Distribution::lognormal(capacity_estimates.above_minimum,
                                                                      capacity_estimates.strength_variation))}};
+  std::optional<double> stated = scatter.friction_correlation;
+  if (!stated && job.friction_together) stated = *job.friction_together ? 1 : 0;
   std::vector<Correlation> pairs;
-  if (const double r = scatter.friction_correlation.value_or(0); r != 0)
-    pairs.push_back({"thread_friction", "bearing_friction", r});
+  if (const double r = stated.value_or(0); r != 0) pairs.push_back({"thread_friction", "bearing_friction", r});
   const Outcome<JointDistribution> joint = try_joint(out.clamp_load, given, pairs);
   if (!joint) return joint.error();
   out.inputs = *joint;
@@ -97,7 +98,7 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
                            "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
-  if (!scatter.friction_correlation)
+  if (!stated)
     out.notices.push_back({"friction_independent",
                            "Friction of thread and face is taken as independent. One lubricant on both makes them go "
                            "together and widens the spread.",
