@@ -80,7 +80,7 @@ void add_free_joint(py::module_& module) {
   auto chances = add_record<Chances>(module, "Chances", "How the fastener ends as the torque grows up to a limit");
   add_record<Lognormal>(module, "Lognormal",
                         "A quantity that scatters by factors: median and coefficient of variation");
-  add_record<Learned>(module, "Learned", "What the fasteners already undone tell about the next one");
+  add_record<Learned>(module, "Learned", "What the fasteners already undone show about the next one");
   add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
   auto use = add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
   set_repr(use, [](const AidUse& aid) { return text_of(aid); });

@@ -97,7 +97,7 @@ void add_joints(py::module_& module) {
            [](const shared::ThreadAnswer& t, const PageUnits& units) { return shared::page_of(t, units); });
   module.def("thread", [](const py::dict& values) { return value_or_throw(shared::try_thread(PythonCall(values))); });
 
-  auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Least mechanical properties of a property class");
+  auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Minimum mechanical properties of a property class");
   set_repr(class_type, [](const ClassInfo& c) {
     return "PropertyClass(" + c.name + ": tensile strength " + quantity_text(c.tensile_strength.si, Dim::stress) +
            ", yield strength " + quantity_text(c.yield_strength.si, Dim::stress) + ")";
