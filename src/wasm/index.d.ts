@@ -355,7 +355,7 @@ export interface FreeJob {
   readonly surroundings?: string | readonly string[];
   /** yes or no: quenched and tempered; default: as the class. Example: yes */
   readonly quenched?: string;
-  /** The bolt is to be used again. Example: yes */
+  /** The bolt will be used again. Example: yes */
   readonly reused?: string;
   /** What it was tightened to; without it a share of yield with a wide band. Example: 55kN */
   readonly preload?: string;

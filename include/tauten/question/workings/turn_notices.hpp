@@ -254,7 +254,7 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(!breaking.empty(), "structural_may_neck",
       "By " + breaking +
           " of structural bolting this bolt may neck and break, reckoned with "
-          "the least elongation of its "
+          "the minimum elongation of its "
           "class: no load is named. Its code and its maker say how such a "
           "joint is tightened.");
   say(job.structural, "structural_rules",
