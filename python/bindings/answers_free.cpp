@@ -97,11 +97,12 @@ void add_free_joint(py::module_& module) {
     });
   });
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
-  auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");
+  auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next",
+                                     [](const py::dict& values) { return given_of(values).job.job; });
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
   add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units, false); });
   add_explain(type, [](const FreeAnswer& free) { return derivation_of(free.job, free); });
-  module.def("free_joint", answer);
+  module.def("free_joint", [](const py::dict& values) { return with_question(py::cast(answer(values)), values); });
   module.def("free_question", question);
 }
 

@@ -32,6 +32,11 @@ def _ask(question, answer, arguments):
     return _one(answer, said)
 
 
+def restored(*state):
+    """The record that a pickle holds: pickles name functions of Python only."""
+    return _core.restored(*state)
+
+
 def _one(answer, said):
     try:
         return answer(said)

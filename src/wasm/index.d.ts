@@ -301,7 +301,7 @@ export interface ReachJob {
   readonly "wrench-class"?: string;
   /** Lowest mark of the scale. Example: 40N.m */
   readonly "scale-low"?: string;
-  /** Greatest torque of the wrench. Example: 200N.m */
+  /** Maximum torque of the wrench. Example: 200N.m */
   readonly "scale-high"?: string;
   /** Between two marks or digits. Example: 1N.m */
   readonly division?: string;

@@ -162,7 +162,8 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
     if (holds) list.push_back({code, text, estimate});
   };
   say(snug_assumed, "snug_assumed",
-      "No snug torque is given; " + shop_text(a.snug_torque) + " leaves a quarter of the load wanted, which is typical.",
+      "No snug torque is given; " + shop_text(a.snug_torque) +
+          " leaves a quarter of the load wanted, which is typical.",
       true);
   // Of a bolt that may break no load is named, and nothing is said that asks to turn so far or counts on a load.
   const bool borne = !a.may_neck;
