@@ -3,7 +3,7 @@
 // The aggregate lists its members once, and this file needs nothing else:
 //   template <class V> static void fields(V&& v) { v("clamp_load", &Clamp::clamp_load); ... }
 // A member is a number, bool, text, Quantity (in Python a float in SI), Band, Source, an enumeration with `Words`, another
-// record, or an optional or a vector of these.
+// record, or an optional or a vector of these. How records travel to other processes stands in travel.hpp.
 #pragma once
 
 #include <pybind11/pybind11.h>
@@ -20,6 +20,7 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
+#include "travel.hpp"
 
 namespace tauten::python {
 
@@ -78,6 +79,10 @@ struct AnyBand {
     v("low", &AnyBand::low);
     v("nominal", &AnyBand::nominal);
     v("high", &AnyBand::high);
+  }
+  template <class V>
+  static void kept(V&& v) {
+    v(&AnyBand::dimension);
   }
 };
 
@@ -186,11 +191,31 @@ std::vector<std::vector<std::string>> rows_of(const T& record) {
 /// \return the members of a record that has no page of its own, for a notebook
 std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows);
 
-/// Adds the class of `T` to a module. Classes of nested records are to be added before.
-template <Record T>
-pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc) {
+/// Adds the class of `T` to a module. Classes of nested records must be added before.
+/// \param job_of  of an answer that holds its job: arguments of the call -> job; the answers come from `with_question`
+template <Record T, class JobOf = std::nullptr_t>
+pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc, JobOf job_of = nullptr) {
   namespace py = pybind11;
-  py::class_<T> type(scope, name, doc);
+  constexpr bool has_job = requires(T record) { record.job; };
+  static_assert(has_job != std::is_same_v<JobOf, std::nullptr_t>, "give job_of for an answer that holds its job");
+  py::class_<T> type = [&] {
+    if constexpr (has_job)
+      return py::class_<T>(scope, name, doc, py::dynamic_attr());
+    else
+      return py::class_<T>(scope, name, doc);
+  }();
+  add_travel(type, {[](py::handle record) {
+                      std::string bytes;
+                      write_bytes(bytes, record.cast<const T&>());
+                      return bytes;
+                    },
+                    [job_of](std::string_view bytes, const py::object& asked) {
+                      T record{};
+                      read_bytes(bytes, record);
+                      if (!bytes.empty()) refuse_bytes();
+                      if constexpr (has_job) record.job = job_of(asked.cast<py::dict>());
+                      return py::cast(std::move(record));
+                    }});
   T::fields([&](const char* field, auto member) {
     using Member = std::remove_cvref_t<decltype(std::declval<const T&>().*member)>;
     std::string about;

@@ -1,9 +1,11 @@
-from typing import Any, Callable, Iterable, Iterator, Mapping, Optional, Sequence, Union
+from typing import Any, Callable, Iterable, Iterator, Mapping, Optional, Sequence, TypeVar, Union
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tauten._explanation import Explanation
+
+_R = TypeVar("_R")
 
 class Record:
     """What every answer has. There is no such class at run time."""
@@ -11,6 +13,8 @@ class Record:
     def as_dict(self) -> dict[str, Any]: ...
     def to_json(self, indent: Optional[int] = ...) -> str: ...
     def _repr_html_(self) -> str: ...
+    def __copy__(self: _R) -> _R: ...
+    def __deepcopy__(self: _R, memo: dict[int, Any]) -> _R: ...
 
 class Range(Record):
     @property

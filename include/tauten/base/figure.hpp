@@ -34,6 +34,10 @@ struct Figure {
     visit("note", &Figure::note);
     visit("assumed", &Figure::assumed);
   }
+  template <class V>
+  static void kept(V&& visit) {
+    visit(&Figure::unit);
+  }
 };
 
 /// \return a figure of one number
