@@ -208,6 +208,10 @@ def clamp(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
 ) -> Clamp: ...
 @overload
 def clamp(
@@ -233,6 +237,10 @@ def clamp(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...
@@ -257,6 +265,10 @@ def torque_for(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
     clamp_load: Optional[Quantity] = ...,
 ) -> Clamp: ...
 @overload
@@ -281,6 +293,10 @@ def torque_for(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
     clamp_load: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
@@ -555,6 +571,7 @@ def free_joint(
     torsion_ratio: Optional[Quantity] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
+    instructions: Optional[bool] = ...,
     jobs: Optional[int] = ...,
 ) -> Free: ...
 @overload
@@ -605,6 +622,7 @@ def free_joint(
     torsion_ratio: Optional[Quantity] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
+    instructions: Optional[bool] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...

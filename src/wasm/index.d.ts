@@ -77,6 +77,14 @@ export interface ClampJob {
   readonly "more-face"?: string | readonly string[];
   /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
   readonly torsion?: string;
+  /** What head or nut bears on; without it pressure is not checked. Example: grey_cast_iron */
+  readonly "seat-material"?: string;
+  /** Class of the nut; default: the one that matches the bolt. Example: 8 */
+  readonly "nut-class"?: string;
+  /** What the thread is tapped in, if not a nut. Example: aluminium */
+  readonly "tapped-material"?: string;
+  /** Engaged thread in what it is tapped in. Example: 20mm */
+  readonly engagement?: string;
 }
 
 /** What `torque` takes: the torque for a wanted clamp load, or else the suggested one. */
@@ -117,6 +125,14 @@ export interface TorqueJob {
   readonly "more-face"?: string | readonly string[];
   /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
   readonly torsion?: string;
+  /** What head or nut bears on; without it pressure is not checked. Example: grey_cast_iron */
+  readonly "seat-material"?: string;
+  /** Class of the nut; default: the one that matches the bolt. Example: 8 */
+  readonly "nut-class"?: string;
+  /** What the thread is tapped in, if not a nut. Example: aluminium */
+  readonly "tapped-material"?: string;
+  /** Engaged thread in what it is tapped in. Example: 20mm */
+  readonly engagement?: string;
   /** Clamp load that is wanted. Example: 25kN */
   readonly "clamp-load"?: string;
 }
@@ -413,6 +429,8 @@ export interface FreeJob {
   readonly trials?: string;
   /** Seed of the simulation; the same gives the same answer. Example: 1 */
   readonly seed?: string;
+  /** The page has how each step is done: what, how long, what to watch. Example: yes */
+  readonly instructions?: string;
 }
 
 // ---- End of the jobs.
