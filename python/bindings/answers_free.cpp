@@ -100,7 +100,7 @@ void add_free_joint(py::module_& module) {
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
   add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units, false); });
-  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free.job, free); });
+  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free); });
   module.def("free_joint", answer);
   module.def("free_question", question);
 }
