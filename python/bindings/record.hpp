@@ -134,6 +134,42 @@ pybind11::object to_python(const T& value, bool whole = false) {
   }
 }
 
+/// \return the type of a member in Python, as a stub writes it; classes of records are to be added before
+template <class T>
+std::string annotation_of() {
+  if constexpr (detail::IsQuantity<T>::value || std::is_floating_point_v<T>) {
+    return "float";
+  } else if constexpr (detail::IsBand<T>::value) {
+    return "Band";
+  } else if constexpr (std::is_same_v<T, Source>) {
+    return "Source";
+  } else if constexpr (detail::IsOptional<T>::value) {
+    return "Optional[" + annotation_of<typename T::value_type>() + "]";
+  } else if constexpr (detail::IsVector<T>::value) {
+    return "tuple[" + annotation_of<typename T::value_type>() + ", ...]";
+  } else if constexpr (Record<T>) {
+    return pybind11::str(pybind11::type::of<T>().attr("__name__"));
+  } else if constexpr (std::is_same_v<T, bool>) {
+    return "bool";
+  } else if constexpr (std::is_integral_v<T>) {
+    return "int";
+  } else {
+    static_assert(Worded<T> || std::is_convertible_v<T, std::string_view>);
+    return "str";
+  }
+}
+
+/// \return the SI unit of the numbers of a member; "" where it has none, or brings it along as a band does
+template <class T>
+const char* unit_of() {
+  if constexpr (detail::IsQuantity<T>::value)
+    return describe(QuantityTraits<T>::dimension).si_unit;
+  else if constexpr (detail::IsOptional<T>::value || detail::IsVector<T>::value)
+    return unit_of<typename T::value_type>();
+  else
+    return "";
+}
+
 /// \return a member as a person reads it, quantities in shop units; `name` is the Python name of the class of a record
 template <class T>
 std::string to_text(const T& value) {
@@ -191,6 +227,7 @@ template <Record T>
 pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc) {
   namespace py = pybind11;
   py::class_<T> type(scope, name, doc);
+  py::dict annotations, units;
   T::fields([&](const char* field, auto member) {
     using Member = std::remove_cvref_t<decltype(std::declval<const T&>().*member)>;
     std::string about;
@@ -200,19 +237,31 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
       }(std::type_identity<Member>{});
     type.def_property_readonly(
         detail::attribute_name(field), [member](const T& record) { return to_python(record.*member); }, about.c_str());
+    annotations[detail::attribute_name(field)] = annotation_of<Member>();
+    if (const char* unit = unit_of<Member>(); *unit != '\0') units[detail::attribute_name(field)] = unit;
   });
+  type.attr("__annotations__") = annotations;  // of which stubs are made
+  type.attr("_units") = units;
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
       "All members by name, in SI; nested ones too");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
-  type.def(
-      "to_json",
-      [](const T& record, const py::object& indent) {
-        return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
-      },
-      py::arg("indent") = py::none(),
-      "JSON with the keys of the command line and numbers in SI; null for what is not known");
+  const auto json = [](const T& record, const py::object& indent) {
+    return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
+  };
+  // The same members with the same numbers are the same answer; NaN is null in JSON and equals itself there.
+  type.def("__eq__",
+           [json](const T& record, const py::object& other) -> py::object {
+             if (!py::type::handle_of(other).is(py::type::of<T>()))
+               return py::reinterpret_borrow<py::object>(Py_NotImplemented);
+             return py::bool_(json(record, py::none()).equal(json(other.cast<const T&>(), py::none())));
+           })
+      .def("__hash__", [json](const T& record) { return py::hash(json(record, py::none())); })
+      .def("__copy__", [](const T& record) { return T(record); })
+      .def("__deepcopy__", [](const T& record, const py::dict&) { return T(record); });
+  type.def("to_json", json, py::arg("indent") = py::none(),
+           "JSON with the keys of the command line and numbers in SI; null for what is not known");
   return type;
 }
 
