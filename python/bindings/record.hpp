@@ -3,7 +3,7 @@
 // The aggregate lists its members once, and this file needs nothing else:
 //   template <class V> static void fields(V&& v) { v("clamp_load", &Clamp::clamp_load); ... }
 // A member is a number, bool, text, Quantity (in Python a float in SI), Band, Source, an enumeration with `Words`, another
-// record, or an optional or a vector of these.
+// record, or an optional or a vector of these. How records travel to other processes stands in travel.hpp.
 #pragma once
 
 #include <pybind11/pybind11.h>
@@ -20,6 +20,7 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
+#include "travel.hpp"
 
 namespace tauten::python {
 
@@ -78,6 +79,10 @@ struct AnyBand {
     v("low", &AnyBand::low);
     v("nominal", &AnyBand::nominal);
     v("high", &AnyBand::high);
+  }
+  template <class V>
+  static void kept(V&& v) {
+    v(&AnyBand::dimension);
   }
 };
 
@@ -222,11 +227,31 @@ std::vector<std::vector<std::string>> rows_of(const T& record) {
 /// \return the members of a record that has no page of its own, for a notebook
 std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows);
 
-/// Adds the class of `T` to a module. Classes of nested records are to be added before.
-template <Record T>
-pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc) {
+/// Adds the class of `T` to a module. Classes of nested records must be added before.
+/// \param job_of  of an answer that holds its job: arguments of the call -> job; the answers come from `with_question`
+template <Record T, class JobOf = std::nullptr_t>
+pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc, JobOf job_of = nullptr) {
   namespace py = pybind11;
-  py::class_<T> type(scope, name, doc);
+  constexpr bool has_job = requires(T record) { record.job; };
+  static_assert(has_job != std::is_same_v<JobOf, std::nullptr_t>, "give job_of for an answer that holds its job");
+  py::class_<T> type = [&] {
+    if constexpr (has_job)
+      return py::class_<T>(scope, name, doc, py::dynamic_attr());
+    else
+      return py::class_<T>(scope, name, doc);
+  }();
+  add_travel(type, {[](py::handle record) {
+                      std::string bytes;
+                      write_bytes(bytes, record.cast<const T&>());
+                      return bytes;
+                    },
+                    [job_of](std::string_view bytes, const py::object& asked) {
+                      T record{};
+                      read_bytes(bytes, record);
+                      if (!bytes.empty()) refuse_bytes();
+                      if constexpr (has_job) record.job = job_of(asked.cast<py::dict>());
+                      return py::cast(std::move(record));
+                    }});
   py::dict annotations, units;
   T::fields([&](const char* field, auto member) {
     using Member = std::remove_cvref_t<decltype(std::declval<const T&>().*member)>;
@@ -247,21 +272,13 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
       "as_dict", [](const T& record) { return to_python(record, true); },
       "All members by name, in SI; nested ones too");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
-  const auto json = [](const T& record, const py::object& indent) {
-    return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
-  };
-  // The same members with the same numbers are the same answer; NaN is null in JSON and equals itself there.
-  type.def("__eq__",
-           [json](const T& record, const py::object& other) -> py::object {
-             if (!py::type::handle_of(other).is(py::type::of<T>()))
-               return py::reinterpret_borrow<py::object>(Py_NotImplemented);
-             return py::bool_(json(record, py::none()).equal(json(other.cast<const T&>(), py::none())));
-           })
-      .def("__hash__", [json](const T& record) { return py::hash(json(record, py::none())); })
-      .def("__copy__", [](const T& record) { return T(record); })
-      .def("__deepcopy__", [](const T& record, const py::dict&) { return T(record); });
-  type.def("to_json", json, py::arg("indent") = py::none(),
-           "JSON with the keys of the command line and numbers in SI; null for what is not known");
+  type.def(
+      "to_json",
+      [](const T& record, const py::object& indent) {
+        return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
+      },
+      py::arg("indent") = py::none(),
+      "JSON with the keys of the command line and numbers in SI; null for what is not known");
   return type;
 }
 

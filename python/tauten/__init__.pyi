@@ -1485,7 +1485,7 @@ class _yield_utilisation_elastic(_Formula, Protocol):
 yield_utilisation_elastic: _yield_utilisation_elastic
 
 class _greatest_preload(_Formula, Protocol):
-    """Greatest preload under scatter.
+    """Maximum preload under scatter.
 
     preload F_M [N], scatter s [1] -> preload F_Mmax [N]
     """
@@ -1499,7 +1499,7 @@ class _greatest_preload(_Formula, Protocol):
 greatest_preload: _greatest_preload
 
 class _least_preload(_Formula, Protocol):
-    """Least preload under scatter.
+    """Minimum preload under scatter.
 
     preload F_M [N], scatter s [1] -> preload F_Mmin [N]
     """

@@ -33,6 +33,11 @@ def _ask(question, answer, arguments):
     return _one(answer, said)
 
 
+def restored(*state):
+    """The record that a pickle holds: pickles name functions of Python only."""
+    return _core.restored(*state)
+
+
 def _one(answer, said):
     try:
         found = answer(said)
@@ -43,7 +48,7 @@ def _one(answer, said):
 
 
 def property_class(name, diameter=None):
-    """Look up a property class of bolts: least strengths, and what to read on the head.
+    """Look up a property class of bolts: minimum strengths, and what to read on the head.
 
     Parameters
     ----------
@@ -112,13 +117,13 @@ def thread_condition(key):
 _TABLE = """    table : DataFrame, structured array or dict of columns, optional
         One joint in each row, in columns that are called like the arguments; then the answer is a table too. Columns
         hold numbers in SI, texts with units or quantities of Pint; lists are texts with semicolons between the items,
-        "26mm:oiled;30mm:dry". Other columns are no matter and do not come back. What a row leaves empty is taken from
+        "26mm:oiled;30mm:dry". Other columns are ignored and do not come back. What a row leaves empty is taken from
         the arguments. A table of dask stays lazy.
 """
 _TABLE_OPTIONS = """    columns : text or list of texts
         Columns of the answer to a table, if not the standard ones.
     jobs : whole number
-        How many threads work; 1 if not given. They change no digit.
+        How many threads work; default: 1. Results do not depend on the number.
 """
 
 
@@ -148,7 +153,7 @@ def _parameter(entry):
 def _function(name, answer, about):
     """The function that asks a question: its signature and its arguments are those that the question declares.
 
-    about: what the docstring tells beside the summary and the arguments, with a line ``@inputs`` where they stand.
+    about: what the docstring has beside the summary and the arguments, with a line ``@inputs`` where they stand.
     """
     question = QUESTIONS[name]
     names = [entry["name"] for entry in question["inputs"]] + ["columns", "jobs"]
@@ -204,7 +209,7 @@ identify = _function("identify", _core.identify, """
     Returns
     -------
     Identification
-        candidates, each with thread, head (standards), kind, how_common, fit, region and look (how to tell it from the
+        candidates, each with thread, head (standards), kind, how_common, fit, region and look (how to distinguish it from the
         others); unmarked_class, the class to assume for an unmarked steel head.
 
     Raises

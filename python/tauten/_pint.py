@@ -1,4 +1,4 @@
-"""Pint quantities in and out. Pint itself is never imported here: a quantity brings its registry along."""
+"""Pint quantities in and out. Pint is not imported here, but for pickles: a quantity brings its registry along."""
 import sys
 
 from tauten import _core
@@ -110,6 +110,9 @@ class Quantities:
     def __deepcopy__(self, memo):
         return self.__copy__()  # answers do not change
 
+    def __reduce__(self):
+        return _unpickled, (self._plain,)
+
 
 class BandOfQuantities(Quantities):
     """A band, which unpacks into its three numbers."""
@@ -121,6 +124,12 @@ class BandOfQuantities(Quantities):
 
     def __iter__(self):
         return iter((self.low, self.nominal, self.high))
+
+
+def _unpickled(answer):
+    """An answer from a pickle: its quantities are of the registry of the application, as Pint has it for its own."""
+    import pint
+    return of_answer(answer, pint.get_application_registry())
 
 
 def of_answer(value, registry, unit=""):

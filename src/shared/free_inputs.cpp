@@ -65,7 +65,7 @@ constexpr FreeInput inputs[] = {
         .with_words(surroundings_words),
     In::input<quenched>("quenched", "yes", "yes or no: quenched and tempered; default: as the class"),
     In::input<[](auto& j) -> auto& { return j.job.surroundings.reused; }>("reused", "yes",
-                                                                          "The bolt is to be used again")
+                                                                          "The bolt will be used again")
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.job.preload; }>(
         "preload", "55kN", "What it was tightened to; without it a share of yield with a wide band"),

@@ -85,7 +85,7 @@ Problem read_whole(const char* called, const Value& value, const char* example, 
     const std::string_view text = value.text;
     const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
     if (problem != std::errc() || end != text.data() + text.size())
-      return refuse_text(called, text, std::string(" is no whole number; write it like ") + example);
+      return refuse_text(called, text, std::string(" is not a whole number; write it like ") + example);
   } else if (value.kind == Kind::whole) {
     into = value.whole;
   } else {

@@ -301,7 +301,7 @@ export interface ReachJob {
   readonly "wrench-class"?: string;
   /** Lowest mark of the scale. Example: 40N.m */
   readonly "scale-low"?: string;
-  /** Greatest torque of the wrench. Example: 200N.m */
+  /** Maximum torque of the wrench. Example: 200N.m */
   readonly "scale-high"?: string;
   /** Between two marks or digits. Example: 1N.m */
   readonly division?: string;
@@ -355,7 +355,7 @@ export interface FreeJob {
   readonly surroundings?: string | readonly string[];
   /** yes or no: quenched and tempered; default: as the class. Example: yes */
   readonly quenched?: string;
-  /** The bolt is to be used again. Example: yes */
+  /** The bolt will be used again. Example: yes */
   readonly reused?: string;
   /** What it was tightened to; without it a share of yield with a wide band. Example: 55kN */
   readonly preload?: string;

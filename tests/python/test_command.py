@@ -602,6 +602,7 @@ NONSENSE = {
     "reach negative": (["reach", "--torque", "-1N.m"], "above 0", "torque"),
     "reach twice": (["reach", "--torque", "1N.m", "--torque", "2N.m"], "given 2 times", "torque"),
     "reach empty": (["reach", "--torque", ""], "torque is empty", "torque"),
+    "reach empty beside": (["reach", "--torque=", "--setting=9N.m"], "torque is empty", "torque"),
     "reach extension": ([*REACH, "--extension", "100mm@1deg@2deg"], "like 75mm@45deg", "extension"),
     "reach extension angle": ([*REACH, "--extension", "100mm@30mm"], "is a length, not an angle", "extension"),
     "reach zero extension": ([*REACH, "--extension", "9mm", "--extension", "0mm"], "extension_2_length is 0 mm", "extension"),

@@ -78,7 +78,7 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
                        true});
   if (bolt.strength.seen == Seen::memory)
     notices.push_back(
-        {"class_from_memory", "The strengths of this class are remembered, not read in the standard.", true});
+        {"class_from_memory", "The strengths of this class are from memory, not checked against the standard.", true});
 }
 
 /// Warnings that hold whatever fastener it is.

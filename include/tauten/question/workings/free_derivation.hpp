@@ -26,7 +26,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   } else {
     out.push_back(figure("width_across_flats", *job.width_across_flats));
   }
-  out.push_back(figure("tensile_strength", *job.tensile_strength, "least of the class"));
+  out.push_back(figure("tensile_strength", *job.tensile_strength, "minimum of the class"));
   out.push_back(figure("yield_strength", *job.yield_strength));
   out.push_back(figure("torsion_ratio", torsion_ratio_of(job)));
   out.push_back(figure_in_words("rust", state.title));
@@ -58,7 +58,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   if (job.handle_length) {
     const double pull = job.hand_force.si;
     out.push_back(figure("handle_length", *job.handle_length));
-    out.push_back({"hand_force", Dim::force, {pull, pull, pull}, "", "median", false, "N"});
+    out.push_back({"hand_force", Dim::force, Band<double>{pull, pull, pull}, "", "median", false, "N"});
   }
   out.push_back(figure("shear_risk", job.shear_risk, "accepted chance of shearing", false, "%"));
   return out;

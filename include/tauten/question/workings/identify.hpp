@@ -41,7 +41,7 @@ inline std::string look_of(const Candidate& candidate, double tolerance) {
   if (head.drive == Drive::hexagon)
     if (const std::string inch = inch_neighbour(candidate.width.si, tolerance); !inch.empty())
       text += "; " + inch +
-              " is nearly the same width: radial lines on the head in place of a class mark mean an inch thread";
+              " is nearly the same width: radial lines on the head instead of a class mark mean an inch thread";
   return text;
 }
 
