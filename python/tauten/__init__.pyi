@@ -16,9 +16,9 @@ from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
-from tauten._core import ConditionCase as ConditionCase
 from tauten._core import ClassLoads as ClassLoads
 from tauten._core import ClassMark as ClassMark
+from tauten._core import ConditionCase as ConditionCase
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
 from tauten._core import Curve as Curve
@@ -26,11 +26,13 @@ from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
 from tauten._core import DiameterLimits as DiameterLimits
+from tauten._core import DrillingCandidate as DrillingCandidate
 from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
+from tauten._core import IfHeld as IfHeld
 from tauten._core import InService as InService
 from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
@@ -53,8 +55,8 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
-from tauten._core import StopBound as StopBound
 from tauten._core import StepText as StepText
+from tauten._core import StopBound as StopBound
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
 from tauten._core import Thread as Thread

@@ -1,18 +1,19 @@
 """Questions with an answer: which fastener is it, what does the torque leave, what to set, does it come free.
 
 Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in") or a Pint quantity. What is not known is
-left out. Answers hold plain numbers in SI.
+left out. Answers hold plain numbers in SI or, if a Pint quantity is among what is given, Pint quantities in SI units; `as_dict`
+and tables always hold plain numbers.
 """
 import textwrap
 
-from tauten import _core, _rows, _text
+from tauten import _core, _pint, _rows, _text
 from tauten._errors import Error
 
 QUESTIONS = {question["function"]: question for question in _core.questions}
 
 
 def _given(arguments):
-    return {name: value for name, value in arguments.items() if value is not None}
+    return {name: _pint.plain(value) for name, value in arguments.items() if value is not None}
 
 
 def _ask(question, answer, arguments):
@@ -39,9 +40,11 @@ def restored(*state):
 
 def _one(answer, said):
     try:
-        return answer(said)
+        found = answer(said)
     except Error as error:
         raise _text.with_si(error, said) from None
+    registry = _pint.met_in(said)
+    return found if registry is None else _pint.of_answer(found, registry)
 
 
 def property_class(name, diameter=None):
@@ -76,7 +79,7 @@ def property_class(name, diameter=None):
     >>> tauten.property_class("8.8", diameter="20mm")
     PropertyClass(8.8: tensile strength 830 MPa, yield strength 660 MPa)
     """
-    return _core.property_class(name, diameter)
+    return _one(lambda said: _core.property_class(*said.values()), {"name": _pint.plain(name), "diameter": diameter})
 
 
 def thread_condition(key):

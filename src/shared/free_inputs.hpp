@@ -21,6 +21,7 @@ std::span<const Input<FreeQuestion>> free_inputs();
 struct FreeAnswer : Free {
   FreeJob job;
 };
+inline Derivation derivation_of(const FreeAnswer& answer) { return tauten::derivation_of(answer.job, answer); }
 
 /// \return what is given, names looked up
 Outcome<GivenJob<FreeQuestion>> try_read_free(const Call& call);

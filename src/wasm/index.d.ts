@@ -511,6 +511,13 @@ export interface Tauten {
   /** The derivation: formula, values put in, result, source. As "mathml" it is HTML for a page. */
   explain(formula: string, inputs: Inputs, notation?: Exclude<Notation, "algebra">): string;
   /**
+   * How an answer comes about, from what is given over each formula to the verdict: explain("clamp", { ... }). "latex" is for
+   * a document with amsmath, "html" a fragment with MathML. There is one for clamp, torque, turn, reach and free.
+   * @throws TautenError as `ask`, and in a module of one topic: load("tauten") explains
+   */
+  explain<Name extends keyof Jobs>(
+    question: Name, job: Jobs[Name], format?: "text" | "markdown" | "latex" | "html"): string;
+  /**
    * Asks a whole question: ask("clamp", { thread: "M10", torque: "48N.m", condition: "oiled" }).
    * The catalogue lists the keys.
    * All estimates: no answer is a release for service.
