@@ -110,13 +110,15 @@ struct SourceInfo {
   }
 };
 
-/// \param whole  true: nested records become dicts and vectors become lists, all the way down
+/// \param whole  true: nested records become dicts, vectors become lists and NaN becomes None, all the way down
 /// \return a member as Python object
 template <class T>
 pybind11::object to_python(const T& value, bool whole = false) {
   namespace py = pybind11;
   if constexpr (detail::IsQuantity<T>::value) {
-    return py::float_(static_cast<double>(value.si));
+    return to_python(static_cast<double>(value.si), whole);
+  } else if constexpr (std::is_floating_point_v<T>) {
+    return whole && value != value ? py::object(py::none()) : py::float_(static_cast<double>(value));
   } else if constexpr (detail::IsBand<T>::value) {
     return to_python(AnyBand::of(value), whole);
   } else if constexpr (std::is_same_v<T, Source>) {
@@ -270,7 +272,7 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
-      "All members by name, in SI; nested ones too");
+      "All members by name, in SI, nested ones too; None where there is no figure");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
   type.def(
       "to_json",

@@ -1,4 +1,4 @@
-"""Pint quantities in and out. Pint is not imported here, but for pickles: a quantity brings its registry along."""
+"""Pint quantities in and out. Pint itself is never imported here: a quantity brings its registry along."""
 import sys
 
 from tauten import _core
@@ -111,7 +111,7 @@ class Quantities:
         return self.__copy__()  # answers do not change
 
     def __reduce__(self):
-        return _unpickled, (self._plain,)
+        return from_pickle, (self._plain,)
 
 
 class BandOfQuantities(Quantities):
@@ -126,9 +126,10 @@ class BandOfQuantities(Quantities):
         return iter((self.low, self.nominal, self.high))
 
 
-def _unpickled(answer):
-    """An answer from a pickle: its quantities are of the registry of the application, as Pint has it for its own."""
+def from_pickle(answer):
+    """An answer with the quantities of the application's registry, to which Pint's own quantities come back, too."""
     import pint
+
     return of_answer(answer, pint.get_application_registry())
 
 

@@ -91,7 +91,7 @@ int finish(const Program& program) {
 int main(int count, char** words) {
   using namespace tauten::command;
   try {
-    std::signal(SIGPIPE, SIG_IGN);  // a closed pipe is an error of writing, to be told as one
+    for (const int signal : {SIGPIPE, SIGXFSZ}) std::signal(signal, SIG_IGN);  // errors of writing, reported as such
     Program program;
     program.app.footer(closing_words);
     program.app.set_version_flag("--version", "tauten " TAUTEN_VERSION, "Show the version");

@@ -100,3 +100,12 @@ def test_answers_come_back_from_another_process():
     with concurrent.futures.ProcessPoolExecutor(1) as pool:
         there = pool.submit(tauten.clamp, torque="150N.m", **FOOT).result()
     assert there == tauten.clamp(torque="150N.m", **FOOT)
+
+
+def test_answers_in_pint_quantities_travel():
+    registry = pytest.importorskip("pint").get_application_registry()
+    answer = tauten.clamp(torque=registry.Quantity(150, "N.m"), **FOOT)
+    for protocol in range(pickle.HIGHEST_PROTOCOL + 1):
+        again = pickle.loads(pickle.dumps(answer, protocol))
+        assert again == answer and again.candidates[0].torque == answer.candidates[0].torque
+        assert again.candidates[0].clamp_load.high.units == registry.newton

@@ -46,7 +46,7 @@ inline Derivation derivation_of(const Entry& entry, std::span<const double> inpu
   out.title = entry.name;
   for (std::size_t i = 0; i < entry.inputs.size(); ++i) {
     const Arg& arg = entry.inputs[i];
-    out.given.push_back({arg.name, arg.dimension, Band<double>{inputs[i], inputs[i], inputs[i]}});
+    out.given.push_back({arg.name, arg.dimension, {inputs[i], inputs[i], inputs[i]}});
   }
   out.steps.push_back({entry.name, {inputs.begin(), inputs.end()}, entry.value(inputs.data()), ""});
   return out;
@@ -138,7 +138,7 @@ class DerivationWriter {
 
   /// "0.1 to 0.16, typically 0.13", or one number, with its unit.
   std::string value(const Figure& f) const {
-    if (!f.text.empty() || !f.value) return plain(f.text);
+    if (!f.text.empty()) return plain(f.text);
     const auto number = [&](double si, bool with_unit = true) {
       Shown s = shown(style_, si, f.name, f.dimension, f.unit);
       if (!with_unit) s.unit.clear();
@@ -147,7 +147,7 @@ class DerivationWriter {
         return html_text(s.number) + (s.spaced() ? "&#x2009;" : "") + (s.unit.empty() ? "" : html_unit(s.unit));
       return "$" + shown_in(s, Notation::latex) + "$";
     };
-    const Band<double>& v = *f.value;
+    const Band<double>& v = f.value;
     if (v.low == v.high) return number(v.nominal);
     return number(v.low, false) + " to " + number(v.high) + ", typically " + number(v.nominal);
   }

@@ -14,10 +14,10 @@ namespace tauten {
 namespace detail {
 
 inline Figure plain_figure(std::string name, Dim dimension, double si, std::string note = "") {
-  return {std::move(name), dimension, Band<double>{si, si, si}, "", std::move(note)};
+  return {std::move(name), dimension, {si, si, si}, "", std::move(note)};
 }
 inline Figure percent_figure(std::string name, double share, std::string note) {
-  return {std::move(name), Dim::number, Band<double>{share, share, share}, "", std::move(note), false, "%"};
+  return {std::move(name), Dim::number, {share, share, share}, "", std::move(note), false, "%"};
 }
 
 /// "even from 124.8 N.m to 135.2 N.m"
@@ -113,7 +113,7 @@ inline Derivation derivation_of(const UncertaintyQuestion& question, const Model
   const Dim dimension = model.output.dimension;
   const std::string share = number_text(100 * run.coverage) + " % of the trials";
   const auto interval = [&](const char* name, const CoverageInterval& i, const std::string& note) {
-    return Figure{name, dimension, Band<double>{i.low, run.quantile(0.5), i.high}, "", note};
+    return Figure{name, dimension, {i.low, run.quantile(0.5), i.high}, "", note};
   };
   Derivation out;
   out.title = "Uncertainty by random trials: " + plain_words(question.title);

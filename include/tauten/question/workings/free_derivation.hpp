@@ -58,7 +58,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   if (job.handle_length) {
     const double pull = job.hand_force.si;
     out.push_back(figure("handle_length", *job.handle_length));
-    out.push_back({"hand_force", Dim::force, Band<double>{pull, pull, pull}, "", "median", false, "N"});
+    out.push_back({"hand_force", Dim::force, {pull, pull, pull}, "", "median", false, "N"});
   }
   out.push_back(figure("shear_risk", job.shear_risk, "accepted chance of shearing", false, "%"));
   return out;

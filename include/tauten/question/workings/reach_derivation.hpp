@@ -56,9 +56,13 @@ TAUTEN_FUNCTION Derivation derivation_of(const ReachJob& job, const Reach& answe
   for (const TorqueContribution& c : answer.contributions)
     out.found.push_back(figure((std::string(c.cause) + "_spread").c_str(), c.range,
                                "full width of an even spread, share of the torque", c.is_estimate, "%"));
-  out.found.push_back({"hand_force", Dim::force,
-                       Band<double>{answer.hand_force.si, answer.hand_force.si, answer.hand_force.si}, "",
-                       "setting over wrench length", false, "N"});
+  out.found.push_back({"hand_force",
+                       Dim::force,
+                       {answer.hand_force.si, answer.hand_force.si, answer.hand_force.si},
+                       "",
+                       "setting over wrench length",
+                       false,
+                       "N"});
   if (answer.torsional_stiffness)
     out.found.push_back(figure("twist", answer.twist, "of the bars: torque over stiffness"));
   out.verdict = job.extensions.empty() && !job.multiplier
