@@ -34,7 +34,7 @@ FreeAnswer answer(const py::dict& values) {
     return try_free_joint(job);
   }();
   if (!found) throw shared::in_words(given, found.error());
-  return {*found, job};
+  return shared::answer_of(given, *found);
 }
 
 UncertaintyQuestion question(const py::dict& values) {
@@ -100,7 +100,7 @@ void add_free_joint(py::module_& module) {
   auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next",
                                      [](const py::dict& values) { return given_of(values).job.job; });
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
-  add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units, false); });
+  add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units); });
   add_explain(type, [](const FreeAnswer& free) { return derivation_of(free); });
   module.def("free_joint", [](const py::dict& values) { return with_question(py::cast(answer(values)), values); });
   module.def("free_question", question);

@@ -4,6 +4,8 @@ Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in"
 left out. Answers hold plain numbers in SI or, if a Pint quantity is among what is given, Pint quantities in SI units; `as_dict`
 and tables always hold plain numbers.
 """
+import difflib
+import functools
 import textwrap
 
 from tauten import _core, _pint, _rows, _text
@@ -160,7 +162,16 @@ def _function(name, answer, about):
     space = {"_ask": _ask, "_answer": answer}
     exec(f"def {name}(table=None, /, *, {', '.join(f'{each}=None' for each in names)}):\n"  # as a dataclass makes its own
          f"    return _ask('{question['name']}', _answer, locals())\n", space)
-    function = space[name]
+    asked = space[name]
+
+    @functools.wraps(asked)
+    def function(*tables, **said):
+        wrong = next((key for key in said if key not in names), None)
+        if wrong is None:
+            return asked(*tables, **said)
+        near = difflib.get_close_matches(wrong, names, 1)
+        raise TypeError(f"{name}() got an unexpected keyword argument '{wrong}'" + (f"; did you mean {near[0]}?" if near else ""))
+
     parameters = "".join(map(_parameter, question["inputs"]))
     function.__doc__ = question["summary"] + ".\n" + about.replace(
         "    @inputs\n", "    Parameters\n    ----------\n" + _TABLE + parameters + _TABLE_OPTIONS)

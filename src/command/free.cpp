@@ -10,19 +10,17 @@ void add_free(Program& program) {
   CLI::App* verb = program.question("free");
   const auto words = add_said_options(program, *verb, shared::free_inputs());
   const auto table = add_table_options(*verb);
-  const auto instructions = std::make_shared<bool>(false);
-  verb->add_flag("--instructions", *instructions, "Print how each step is done: what to do, how long, what to watch");
   const auto page = add_page_options(program, *verb);
-  verb->callback([&program, words, table, instructions, page] {
+  verb->callback([&program, words, table, page] {
     if (table->given())
       return answer_file(program, "free", *table, *words, *page, [&](const SaidWords& one, const PageUnits& units) {
-        return shared::page_of(shared::try_free(one.said).value(), units, *instructions);
+        return shared::page_of(shared::try_free(one.said).value(), units);
       });
     const shared::FreeAnswer answer = shared::try_free(words->said).value();
     if (program.json)
       program.say(json_of(answer));
     else
-      print(program, *page, shared::page_of(answer, page->page_units(words->pairs()), *instructions));
+      print(program, *page, shared::page_of(answer, page->page_units(words->pairs())));
   });
 }
 

@@ -55,7 +55,7 @@ Saved saved_in(const std::string& part, const std::string& header) {
       saved.size = header.size();
       text.erase(0, header.size());
     }
-    const shared::CsvRecords whole = shared::csv_whole_records(text);
+    const shared::CsvRecords whole = shared::csv_whole_records(text, header[3]);  // behind "row"
     if (whole.count == 0) continue;
     const auto read = std::from_chars(text.data() + whole.last, text.data() + whole.size, saved.last_row);
     saved.is_foreign = read.ec != std::errc();

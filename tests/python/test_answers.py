@@ -476,8 +476,9 @@ def test_wrong_types_and_names():
     for wrong in ([130], np.array([130.0]), True, object()):
         with pytest.raises(TypeError, match="torque takes one number"):
             tauten.clamp(**{**PUMP_FOOT, "torque": wrong})
-    with pytest.raises(TypeError, match="property_class takes text"):
-        tauten.clamp(thread="M16", torque=130, property_class=8.8)
+    for wrong in ([8.8], True, object()):
+        with pytest.raises(TypeError, match="property_class takes text"):
+            tauten.clamp(thread="M16", torque=130, property_class=wrong)
     with pytest.raises(TypeError, match="unexpected keyword.*sokket"):
         tauten.clamp(sokket="24mm", torque=130)
     refused(tauten.clamp, "thread", "give a thread", torque=130)

@@ -156,7 +156,7 @@ def test_columns_and_first_row_are_chosen():
 
 
 @pytest.mark.parametrize("table, words", [
-    ("", "no header"), ("\n", "no header"), ("thread;torque\nM16;1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
+    ("", "no header"), ("\n", "no header"), ("thread\ttorque\nM16\t1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
     ("thread,thread,torque\nM16,M16,1N.m\n", "two columns named 'thread'"), ("thread\nM16\n", "named torque"),
     ("torque\n1N.m\n", "thread, socket or key"), ("thread,torqe\nM16,1N.m\n", "did you mean torque?"),
     ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "not text"),

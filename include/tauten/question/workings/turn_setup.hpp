@@ -288,8 +288,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<ClampBolt> bolt = bolt_of(same, suspect->thread, suspect->bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
   TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, {}, {}, 0, 0, 0, false, true, {}};
-  setup.one_friction = !job.thread_friction && !job.bearing_friction &&
-                       (job.face_condition.empty() || job.face_condition == job.condition);
+  setup.one_friction = !job.thread_friction && !job.bearing_friction && conditions->thread.key == conditions->face.key;
 
   Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect->thread);
   if (!described) return described.error();
