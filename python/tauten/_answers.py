@@ -4,7 +4,6 @@ Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in"
 left out. Answers hold plain numbers in SI.
 """
 import textwrap
-from collections.abc import Mapping
 
 from tauten import _core, _rows, _text
 from tauten._errors import Error
@@ -17,11 +16,10 @@ def _given(arguments):
 
 
 def _is_table(value):
-    return isinstance(value, Mapping) or hasattr(value, "columns") or bool(getattr(getattr(value, "dtype", None), "names", None))
-
-
-def _has_columns(table):
-    return not isinstance(table, Mapping) or any(hasattr(column, "__len__") for column in table.values())
+    """Whether it has columns: a dict of single values has none."""
+    if isinstance(value, dict):
+        return any(hasattr(column, "__len__") for column in value.values())
+    return hasattr(value, "items") or bool(getattr(getattr(value, "dtype", None), "names", None))
 
 
 def _pattern_argument(what):
@@ -43,7 +41,7 @@ def _ask(question, answer, arguments):
     table = said.pop("table", None)
     if question == "thread" and (isinstance(table, str) or hasattr(table, "designation")):
         said["thread"], table = table, None
-    if question in _FIRST and table is not None and not (_is_table(table) and _has_columns(table)):
+    if question in _FIRST and table is not None and not _is_table(table):
         name = _FIRST[question](table)
         if {name, "positions", "chords", "name", "pattern"} & set(said):
             raise TypeError(f"give the pattern once: as first argument or as {name}")

@@ -14,6 +14,8 @@
 
 namespace tauten::command {
 
+toml::table toml_file(const std::string& path, std::string& content);  // which sheets read as well
+
 namespace {
 
 constexpr std::size_t most_bytes = 1'000'000;
@@ -38,9 +40,9 @@ std::string content_of(const std::string& path) {
   return content;
 }
 
-toml::table table_of(const std::string& path) {
+toml::table table_of(const std::string& path, const std::string& content) {
   try {
-    return toml::parse(content_of(path));
+    return toml::parse(content);
   } catch (const toml::parse_error& problem) {
     std::string why(problem.description());
     for (char& c : why)
@@ -112,8 +114,14 @@ ListedClamp joint_of(const std::string& path, std::size_t number, const toml::no
 
 }  // namespace
 
+toml::table toml_file(const std::string& path, std::string& content) {
+  content = content_of(path);
+  return table_of(path, content);
+}
+
 std::vector<ListedClamp> joints_of(const std::string& path) {
-  const toml::table table = table_of(path);
+  std::string content;
+  const toml::table table = toml_file(path, content);
   for (const auto& [name, node] : table)
     if (name.str() != "joint")
       refuse_file(path, "has the unknown key " + in_quotes(std::string(name.str())) +

@@ -62,7 +62,7 @@ constexpr auto list = [] {
                                    "What to set on a wrench with extensions and the like, and what arrives"}),
       by<free_inputs, try_free>({"free", "free_joint", "Free", "free",
                                  "Whether a stuck fastener comes free, where to stop, what to do next"}),
-      by<pattern_inputs, try_pattern>({"pattern", "pattern", "Pattern", "group",
+      by<pattern_inputs, try_pattern>({"pattern", "pattern", "Pattern", "pattern",
                                        "Which pattern the holes are, how many ways round, which drillings"}),
       by<group_inputs, try_group>({"group", "group", "BoltGroup", "group",
                                    "What each bolt of a group carries, by named models beside each other"}),

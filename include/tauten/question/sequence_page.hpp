@@ -29,7 +29,7 @@ inline std::string order_text(const std::vector<int>& bolts) {
 inline std::vector<std::string> tightening_steps(const SequenceJob& job, const TighteningSequence& sequence,
                                                  const PageUnits& units) {
   std::vector<std::string> steps = {
-      "Run all nuts down by hand and snug them in the same order; the gap must be even at four points."};
+      "Run all bolts down by hand and snug them in the same order; the gap must be even at four points."};
   const std::size_t passes = sequence.passes.size() - job.rounds;
   for (std::size_t i = 0; i < sequence.passes.size(); ++i) {
     const TighteningPass& pass = sequence.passes[i];
@@ -40,7 +40,7 @@ inline std::vector<std::string> tightening_steps(const SequenceJob& job, const T
     steps.push_back((i < passes ? "Pass " + std::to_string(i + 1) + ", " : std::string("Settling round, ")) + torque +
                     ": " + order_text(pass.order) + ".");
   }
-  if (job.rounds > 0) steps.push_back("Repeat the settling round until no nut turns any more.");
+  if (job.rounds > 0) steps.push_back("Repeat the settling round until no bolt turns any more.");
   return steps;
 }
 
@@ -49,10 +49,10 @@ inline std::vector<std::string> undoing_steps(const SequenceJob& job, const Tigh
   const std::size_t n = sequence.remove.size();
   std::vector<std::string> steps;
   if (job.pressurised) steps.emplace_back("Prove that the pressure is zero. Stand clear of the gap.");
-  steps.push_back("Ease every nut by a quarter turn, none further yet" +
+  steps.push_back("Ease every bolt by a quarter turn, none further yet" +
                   std::string(job.pressurised ? ", the far side first: " : ": ") + order_text(sequence.ease) + ".");
   steps.emplace_back("Support the part, so that it cannot drop or swing.");
-  steps.emplace_back("Break the joint loose while all nuts are still on, and wait until nothing flows.");
+  steps.emplace_back("Break the joint loose while all bolts are still in, and wait until nothing flows.");
   steps.push_back("Take the bolts out: " +
                   order_text({sequence.remove.begin(),
                               sequence.remove.end() - std::min<std::ptrdiff_t>(2, static_cast<std::ptrdiff_t>(n))}) +
