@@ -18,12 +18,37 @@ def _given(arguments):
     return {name: _pint.plain(value) for name, value in arguments.items() if value is not None}
 
 
+def _is_table(value):
+    """Whether it has columns: a dict of single values has none."""
+    if isinstance(value, dict):
+        return any(hasattr(column, "__len__") for column in value.values())
+    return hasattr(value, "items") or bool(getattr(getattr(value, "dtype", None), "names", None))
+
+
+def _pattern_argument(what):
+    """The argument of `pattern` that stands in the place of the table: pairs are positions, plain lengths are chords."""
+    if isinstance(what, str) or hasattr(what, "positions"):
+        return "positions"
+    if not hasattr(what, "__len__") or isinstance(what, (dict, set)):
+        raise TypeError("give positions, chords or a name, like \"circle:8:160mm\"")
+    return "chords" if len(what) and (isinstance(what[0], str) or not hasattr(what[0], "__len__")) else "positions"
+
+
+# What is no table in the place of the table, and the argument that it is then.
+_FIRST = {"pattern": _pattern_argument, "group": lambda _: "positions", "sequence": lambda _: "pattern"}
+
+
 def _ask(question, answer, arguments):
     """One answer, or one for every row of a table."""
     said = _given(arguments)
     table = said.pop("table", None)
     if question == "thread" and (isinstance(table, str) or hasattr(table, "designation")):
         said["thread"], table = table, None
+    if question in _FIRST and table is not None and not _is_table(table):
+        name = _FIRST[question](table)
+        if {name, "positions", "chords", "name", "pattern"} & set(said):
+            raise TypeError(f"give the pattern once: as first argument or as {name}")
+        said[name], table = table, None
     if table is not None:
         return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("jobs", 1))
     if "columns" in said:
@@ -133,16 +158,20 @@ def kind_of(entry):
     """What an input takes, in words."""
     if entry["kind"] == "quantity":
         return f"{entry['dimension'].partition(' ')[2]} in {entry['unit']}" if entry["unit"] else "number"
+    if entry["members"] and not entry["repeats"] and entry["dimension"] != "number":
+        return f"({', '.join(entry['members'])}) in {entry['unit']}"
     if entry["members"]:
         return f"list of ({', '.join(entry['members'])})"
     return {"band": "number, numbers or text", "truth": "bool", "whole": "whole number",
-            "list": "text or list of texts"}.get(entry["kind"], "text")
+            "list": "text or list of texts" if entry["words"] else "list of numbers"}.get(entry["kind"], "text")
 
 
 def _parameter(entry):
     """The lines of a docstring on one input."""
     help = entry["help"] + "."
-    if entry["members"]:
+    if entry["kind"] == "list" and not entry["repeats"]:
+        help += f' Or as text like "{entry["example"]}".'
+    elif entry["members"]:
         help += f' Each as far as it is known, or as text like "{entry["example"]}".'
     elif entry["name"].endswith("condition"):
         help += " A name of ``tauten.conditions``."

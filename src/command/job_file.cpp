@@ -1,7 +1,6 @@
 #include "command/job_file.hpp"
 
 #include <fmt/format.h>
-#include <toml++/toml.h>
 
 #include <algorithm>
 #include <cerrno>
@@ -12,6 +11,7 @@
 
 #include "command/job.hpp"
 #include "command/refusal.hpp"
+#include "command/toml_file.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/question/clamp_page.hpp"
 
@@ -113,8 +113,7 @@ class Scan {
   bool is_header_ = false;
 };
 
-toml::table table_of(const std::string& path) {
-  const std::string content = content_of(path);
+toml::table table_of(const std::string& path, const std::string& content) {
   Scan scan(content);
   if (const std::string why = scan.problem(); !why.empty())
     refuse_file(path, fmt::format("is not valid TOML in line {}: {}", scan.line(), why));
@@ -203,7 +202,7 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
 }
 
 std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {
-  const toml::table table = table_of(path);
+  const toml::table table = table_of(path, content_of(path));
   for (const auto& [name, node] : table)
     if (name.str() != "joint")
       refuse_file(path, "has the unknown key " + in_quotes(std::string(name.str())) +
@@ -319,6 +318,11 @@ void refuse_option(const std::string& option, const std::string& why) {
 }
 
 }  // namespace
+
+toml::table toml_file(const std::string& path, std::string& content) {
+  content = content_of(path);
+  return table_of(path, content);
+}
 
 void answer_file(Program& program, std::string_view name, const TableOptions& table, const SaidWords& said,
                  const PageOptions& page, const PageFor& page_for) {

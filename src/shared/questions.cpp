@@ -4,9 +4,12 @@
 
 #include "shared/clamp_inputs.hpp"
 #include "shared/free_inputs.hpp"
+#include "shared/group_inputs.hpp"
 #include "shared/identification_page.hpp"
 #include "shared/pages.hpp"
+#include "shared/pattern_inputs.hpp"
 #include "shared/reach_inputs.hpp"
+#include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 
@@ -68,6 +71,12 @@ constexpr auto list = [] {
                                    "What to set on a wrench with extensions and the like, and what arrives"}),
       by<free_inputs, try_free>({"free", "free_joint", "Free", "free",
                                  "Whether a stuck fastener comes free, where to stop, what to do next"}),
+      by<pattern_inputs, try_pattern>({"pattern", "pattern", "Pattern", "pattern",
+                                       "Which pattern the holes are, how many ways round, which drillings"}),
+      by<group_inputs, try_group>({"group", "group", "BoltGroup", "group",
+                                   "What each bolt of a group carries, by named models beside each other"}),
+      by<sequence_inputs, try_sequence>({"sequence", "sequence", "TighteningSequence", "group",
+                                         "In which order and passes to tighten a joint, and how to undo it"}),
   });
   for (Question& q : all)
     if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr, q.page = nullptr, q.derivation = nullptr;

@@ -43,6 +43,11 @@ TYPES = {"quantity": "Quantity", "band": "Friction", "truth": "bool", "whole": "
 NAMED = {"thread": "Union[str, Thread]", "property_class": "Union[str, PropertyClass]",
          "condition": "Union[str, ThreadCondition]"}
 
+# What may stand in the place of a table.
+FIRST = {"thread": "Union[str, Thread]", "pattern": "Union[str, Sequence[Any], NDArray[Any]]",
+         "group": "Union[str, Pattern, Sequence[Any], NDArray[Any]]",
+         "sequence": "Union[int, str, Pattern, Sequence[Any], NDArray[Any]]"}
+
 
 def parameter(entry, needed=False):
     named = NAMED.get("condition" if entry["name"].endswith("condition") else entry["name"])
@@ -55,7 +60,8 @@ def question_stub(question):
     jobs = "    jobs: Optional[int] = ...,\n"
     one = "".join(parameter(entry, (name, entry["name"]) == ("clamp", "torque")) for entry in inputs)
     rows = "".join(map(parameter, inputs)) + "    columns: Optional[Union[str, Sequence[str]]] = ...,\n" + jobs
-    first = "    __table: Optional[Union[str, Thread]] = ...,\n" if name == "thread" else ""
+    first = FIRST.get(name)
+    first = f"    __table: Optional[{first}] = ...,\n" if first else ""
     return (f"@overload\ndef {name}(\n{first}    *,\n{one}{jobs if name == 'free_joint' else ''}) -> {result}: ...\n"
             f"@overload\ndef {name}(\n    __table: Table,\n    *,\n{rows}) -> Table: ...\n")
 
