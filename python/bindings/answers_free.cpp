@@ -101,7 +101,7 @@ void add_free_joint(py::module_& module) {
                                      [](const py::dict& values) { return given_of(values).job.job; });
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
   add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units); });
-  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free.job, free); });
+  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free); });
   module.def("free_joint", [](const py::dict& values) { return with_question(py::cast(answer(values)), values); });
   module.def("free_question", question);
 }

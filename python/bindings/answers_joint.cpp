@@ -8,6 +8,7 @@
 #include "shared/pages.hpp"
 #include "shared/thread_inputs.hpp"
 #include "tauten/base/chance_text.hpp"
+#include "tauten/base/notice_kind.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
@@ -163,6 +164,7 @@ void add_joints(py::module_& module) {
   module.def("torque_for", [](const py::dict& values) {
     return with_question(py::cast(value_or_throw(shared::try_torque_for(PythonCall(values)))), values);
   });
+  module.def("notice_kind", [](const std::string& code) { return word_of(kind_of(code, false)); });
   module.def("chance_text", [](double chance) { return chance_text(chance); });
   module.def("quantity_text", [](double si, const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)

@@ -42,7 +42,7 @@ void add_reach(py::module_& module) {
           "Wrench, extensions and fastener to scale: as text, `columns` wide, or as svg")
       .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
   add_page(type, [](const ReachAnswer& reach, const PageUnits& units) { return shared::page_of(reach, units); });
-  add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach.job, reach); });
+  add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach); });
   module.def("reach", [](const py::dict& values) {
     return with_question(py::cast(value_or_throw(shared::try_reach(PythonCall(values)))), values);
   });

@@ -18,6 +18,8 @@ Error PythonCall::Object::refusal(const char* input, const char* wanted) const {
 }
 
 Value PythonCall::value_of(const std::string& name, const py::object& object) {
+  // An answer about a pattern stands for its places.
+  if (py::hasattr(object, "positions") && !PyDict_Check(object.ptr())) return value_of(name, object.attr("positions"));
   Value value;
   value.foreign = &objects_.emplace_back(object);
   PyObject* const raw = object.ptr();

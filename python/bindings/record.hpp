@@ -110,13 +110,15 @@ struct SourceInfo {
   }
 };
 
-/// \param whole  true: nested records become dicts and vectors become lists, all the way down
+/// \param whole  true: nested records become dicts, vectors become lists and NaN becomes None, all the way down
 /// \return a member as Python object
 template <class T>
 pybind11::object to_python(const T& value, bool whole = false) {
   namespace py = pybind11;
   if constexpr (detail::IsQuantity<T>::value) {
-    return py::float_(static_cast<double>(value.si));
+    return to_python(static_cast<double>(value.si), whole);
+  } else if constexpr (std::is_floating_point_v<T>) {
+    return whole && value != value ? py::object(py::none()) : py::float_(static_cast<double>(value));
   } else if constexpr (detail::IsBand<T>::value) {
     return to_python(AnyBand::of(value), whole);
   } else if constexpr (std::is_same_v<T, Source>) {
@@ -137,6 +139,42 @@ pybind11::object to_python(const T& value, bool whole = false) {
   } else {
     return py::cast(value);
   }
+}
+
+/// \return the type of a member in Python, as a stub writes it; classes of records are to be added before
+template <class T>
+std::string annotation_of() {
+  if constexpr (detail::IsQuantity<T>::value || std::is_floating_point_v<T>) {
+    return "float";
+  } else if constexpr (detail::IsBand<T>::value) {
+    return "Band";
+  } else if constexpr (std::is_same_v<T, Source>) {
+    return "Source";
+  } else if constexpr (detail::IsOptional<T>::value) {
+    return "Optional[" + annotation_of<typename T::value_type>() + "]";
+  } else if constexpr (detail::IsVector<T>::value) {
+    return "tuple[" + annotation_of<typename T::value_type>() + ", ...]";
+  } else if constexpr (Record<T>) {
+    return pybind11::str(pybind11::type::of<T>().attr("__name__"));
+  } else if constexpr (std::is_same_v<T, bool>) {
+    return "bool";
+  } else if constexpr (std::is_integral_v<T>) {
+    return "int";
+  } else {
+    static_assert(Worded<T> || std::is_convertible_v<T, std::string_view>);
+    return "str";
+  }
+}
+
+/// \return the SI unit of the numbers of a member; "" where it has none, or brings it along as a band does
+template <class T>
+const char* unit_of() {
+  if constexpr (detail::IsQuantity<T>::value)
+    return describe(QuantityTraits<T>::dimension).si_unit;
+  else if constexpr (detail::IsOptional<T>::value || detail::IsVector<T>::value)
+    return unit_of<typename T::value_type>();
+  else
+    return "";
 }
 
 /// \return a member as a person reads it, quantities in shop units; `name` is the Python name of the class of a record
@@ -216,6 +254,7 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
                       if constexpr (has_job) record.job = job_of(asked.cast<py::dict>());
                       return py::cast(std::move(record));
                     }});
+  py::dict annotations, units;
   T::fields([&](const char* field, auto member) {
     using Member = std::remove_cvref_t<decltype(std::declval<const T&>().*member)>;
     std::string about;
@@ -225,11 +264,15 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
       }(std::type_identity<Member>{});
     type.def_property_readonly(
         detail::attribute_name(field), [member](const T& record) { return to_python(record.*member); }, about.c_str());
+    annotations[detail::attribute_name(field)] = annotation_of<Member>();
+    if (const char* unit = unit_of<Member>(); *unit != '\0') units[detail::attribute_name(field)] = unit;
   });
+  type.attr("__annotations__") = annotations;  // of which stubs are made
+  type.attr("_units") = units;
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
-      "All members by name, in SI; nested ones too");
+      "All members by name, in SI, nested ones too; None where there is no figure");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
   type.def(
       "to_json",

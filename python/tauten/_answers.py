@@ -1,20 +1,42 @@
 """Questions with an answer: which fastener is it, what does the torque leave, what to set, does it come free.
 
 Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in") or a Pint quantity. What is not known is
-left out. Answers hold plain numbers in SI.
+left out. Answers hold plain numbers in SI or, if a Pint quantity is among what is given, Pint quantities in SI units; `as_dict`
+and tables always hold plain numbers.
 """
 import difflib
 import functools
+import inspect
 import textwrap
 
-from tauten import _core, _rows, _text
+from tauten import _core, _pint, _rows, _text
 from tauten._errors import Error
 
 QUESTIONS = {question["function"]: question for question in _core.questions}
 
 
 def _given(arguments):
-    return {name: value for name, value in arguments.items() if value is not None}
+    return {name: _pint.plain(value) for name, value in arguments.items() if value is not None}
+
+
+def _is_table(value):
+    """Whether it has columns: a dict of single values has none."""
+    if isinstance(value, dict):
+        return any(hasattr(column, "__len__") for column in value.values())
+    return hasattr(value, "items") or bool(getattr(getattr(value, "dtype", None), "names", None))
+
+
+def _pattern_argument(what):
+    """The argument of `pattern` that stands in the place of the table: pairs are positions, plain lengths are chords."""
+    if isinstance(what, str) or hasattr(what, "positions"):
+        return "positions"
+    if not hasattr(what, "__len__") or isinstance(what, (dict, set)):
+        raise TypeError("give positions, chords or a name, like \"circle:8:160mm\"")
+    return "chords" if len(what) and (isinstance(what[0], str) or not hasattr(what[0], "__len__")) else "positions"
+
+
+# What is no table in the place of the table, and the argument that it is then.
+_FIRST = {"pattern": _pattern_argument, "group": lambda _: "positions", "sequence": lambda _: "pattern"}
 
 
 def _ask(question, answer, arguments):
@@ -23,6 +45,11 @@ def _ask(question, answer, arguments):
     table = said.pop("table", None)
     if question == "thread" and (isinstance(table, str) or hasattr(table, "designation")):
         said["thread"], table = table, None
+    if question in _FIRST and table is not None and not _is_table(table):
+        name = _FIRST[question](table)
+        if {name, "positions", "chords", "name", "pattern"} & set(said):
+            raise TypeError(f"give the pattern once: as first argument or as {name}")
+        said[name], table = table, None
     if table is not None:
         return _rows.answer(question, table, said, said.pop("columns", ()), said.pop("jobs", 1))
     if "columns" in said:
@@ -41,9 +68,11 @@ def restored(*state):
 
 def _one(answer, said):
     try:
-        return answer(said)
+        found = answer(said)
     except Error as error:
         raise _text.with_si(error, said) from None
+    registry = _pint.met_in(said)
+    return found if registry is None else _pint.of_answer(found, registry)
 
 
 def property_class(name, diameter=None):
@@ -78,7 +107,7 @@ def property_class(name, diameter=None):
     >>> tauten.property_class("8.8", diameter="20mm")
     PropertyClass(8.8: tensile strength 830 MPa, yield strength 660 MPa)
     """
-    return _core.property_class(name, diameter)
+    return _one(lambda said: _core.property_class(*said.values()), {"name": _pint.plain(name), "diameter": diameter})
 
 
 def thread_condition(key):
@@ -130,16 +159,20 @@ def kind_of(entry):
     """What an input takes, in words."""
     if entry["kind"] == "quantity":
         return f"{entry['dimension'].partition(' ')[2]} in {entry['unit']}" if entry["unit"] else "number"
+    if entry["members"] and not entry["repeats"] and entry["dimension"] != "number":
+        return f"({', '.join(entry['members'])}) in {entry['unit']}"
     if entry["members"]:
         return f"list of ({', '.join(entry['members'])})"
     return {"band": "number, numbers or text", "truth": "bool", "whole": "whole number",
-            "list": "text or list of texts"}.get(entry["kind"], "text")
+            "list": "text or list of texts" if entry["words"] else "list of numbers"}.get(entry["kind"], "text")
 
 
 def _parameter(entry):
     """The lines of a docstring on one input."""
     help = entry["help"] + "."
-    if entry["members"]:
+    if entry["kind"] == "list" and not entry["repeats"]:
+        help += f' Or as text like "{entry["example"]}".'
+    elif entry["members"]:
         help += f' Each as far as it is known, or as text like "{entry["example"]}".'
     elif entry["name"].endswith("condition"):
         help += " A name of ``tauten.conditions``."
@@ -168,6 +201,8 @@ def _function(name, answer, about):
          f"    del others\n"
          f"    return _ask('{question['name']}', _answer, locals())\n", space)
     function = space[name]
+    signature = inspect.signature(function)
+    function.__signature__ = signature.replace(parameters=[p for p in signature.parameters.values() if p.name != "others"])
     parameters = "".join(map(_parameter, question["inputs"]))
     function.__doc__ = question["summary"] + ".\n" + about.replace(
         "    @inputs\n", "    Parameters\n    ----------\n" + _TABLE + parameters + _TABLE_OPTIONS)

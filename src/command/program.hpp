@@ -52,6 +52,7 @@ void add_explain(Program& program);
 void add_uncertainty(Program& program);
 void add_cautions(Program& program);
 void add_conditions(Program& program);
+void add_sheet(Program& program);
 void add_completion(Program& program);
 
 }  // namespace tauten::command

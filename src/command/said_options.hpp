@@ -57,7 +57,9 @@ inline std::shared_ptr<SaidWords> add_said_options(Program& program, CLI::App& v
   auto words = std::make_shared<SaidWords>();
   for (const shared::InputFacts* key : keys) {
     if (std::find(without.begin(), without.end(), key->option()) != without.end()) continue;
-    const std::string name = std::string("--") + key->option();
+    // A pattern of bolts needs no option in front of it.
+    const std::string name =
+        (std::string_view(key->option()) == "pattern" ? "pattern,--" : "--") + std::string(key->option());
     if (key->takes == shared::Takes::flag) {
       verb.add_flag_callback(name, [words, key] { words->add(key->option(), "yes"); }, key->help);
       continue;

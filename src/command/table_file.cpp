@@ -486,10 +486,15 @@ bool TableOptions::is_table() const {
   return ending != ".toml";
 }
 
-std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type_name, const char* help) {
+std::shared_ptr<TableOptions> add_file_option(CLI::App& verb) {
   auto options = std::make_shared<TableOptions>();
-  options->option = verb.add_option("--file", options->file, help);
-  options->option->type_name(type_name);
+  options->option = verb.add_option("--file", options->file, table_help);
+  options->option->type_name("JOINTS");
+  return options;
+}
+
+std::shared_ptr<TableOptions> add_table_options(CLI::App& verb) {
+  auto options = add_file_option(verb);
   const auto beside = [&](CLI::Option* option, const char* type) { option->type_name(type)->needs(options->option); };
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),

@@ -6,8 +6,11 @@
 
 #include "rows/asked_rows.hpp"
 #include "shared/free_inputs.hpp"
+#include "shared/group_inputs.hpp"
 #include "shared/identification.hpp"
+#include "shared/pattern_inputs.hpp"
 #include "shared/reach_inputs.hpp"
+#include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 #include "tauten/base/spelling.hpp"
@@ -104,8 +107,13 @@ std::span<const RowQuestion* const> row_questions() {
   static const RowQuestion thread =
       question_of<ThreadJob, ThreadAnswer, thread_inputs, try_thread>("thread", {{"thread"}});
   static const RowQuestion curve = question_of<CurveJob, CurveAnswer, curve_inputs, try_curve>("curve", {{"thread"}});
-  static const RowQuestion* const all[] = {&identify, &thread, &clamp_rows(), &torque_rows(),
-                                           &reach,    &free,   &turn,         &curve};
+  static const RowQuestion pattern =
+      question_of<PatternJob, PatternAnswer, pattern_inputs, try_pattern>("pattern", {{"pattern", "chords", "name"}});
+  static const RowQuestion group = question_of<GroupJob, GroupAnswer, group_inputs, try_group>("group", {{"pattern"}});
+  static const RowQuestion sequence =
+      question_of<SequenceJob, SequenceAnswer, sequence_inputs, try_sequence>("sequence", {{"pattern"}});
+  static const RowQuestion* const all[] = {&identify, &thread, &clamp_rows(), &torque_rows(), &reach,   &free,
+                                           &turn,     &curve,  &pattern,      &group,         &sequence};
   return all;
 }
 

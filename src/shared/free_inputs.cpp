@@ -146,7 +146,10 @@ constexpr Rule rules[] = {excludes("property_class", "torsion_ratio"), needs("ye
 
 /// The library has the name width_across_flats for whatever tool was given.
 Error in_words(const GivenJob<FreeQuestion>& given, const Error& error) {
-  const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
+  const char* tool = given.has("width_across_flats") ? "width_across_flats"
+                     : given.has("key")              ? "key"
+                     : given.has("socket")           ? "socket"
+                                                     : "width_across_flats";
   const Error named = renamed(given.in_words(error), "width_across_flats", tool);
   if (given.spelling == Spelling::argument || std::string_view(named.argument()) != "width_across_flats") return named;
   return renamed(named, "width_across_flats", given.has("width_across_flats") ? "width-across-flats" : "socket");

@@ -3,7 +3,10 @@
 #include "tauten/question/clamp_page.hpp"
 #include "tauten/question/curve_page.hpp"
 #include "tauten/question/free_page.hpp"
+#include "tauten/question/group_page.hpp"
+#include "tauten/question/pattern_page.hpp"
 #include "tauten/question/reach_page.hpp"
+#include "tauten/question/sequence_page.hpp"
 #include "tauten/question/thread_page.hpp"
 #include "tauten/question/turn_page.hpp"
 
@@ -14,6 +17,11 @@ Page page_of(const ClampAnswer& answer, const PageUnits& units, bool all) {
 }
 Page page_of(const FreeAnswer& answer, const PageUnits& units) {
   return tauten::page_of(answer.job, answer, units, answer.instructions);
+}
+Page page_of(const GroupAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
+Page page_of(const PatternAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
+Page page_of(const SequenceAnswer& answer, const PageUnits& units) {
+  return tauten::page_of(answer.job, answer, units);
 }
 Page page_of(const ReachAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
 Page page_of(const ThreadAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }

@@ -5,7 +5,10 @@
 
 #include "shared/clamp_inputs.hpp"
 #include "shared/free_inputs.hpp"
+#include "shared/group_inputs.hpp"
+#include "shared/pattern_inputs.hpp"
 #include "shared/reach_inputs.hpp"
+#include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
 
@@ -13,7 +16,10 @@ namespace tauten::shared {
 
 Page page_of(const ClampAnswer& answer, const PageUnits& units, bool all);
 Page page_of(const FreeAnswer& answer, const PageUnits& units);
+Page page_of(const GroupAnswer& answer, const PageUnits& units);
+Page page_of(const PatternAnswer& answer, const PageUnits& units);
 Page page_of(const ReachAnswer& answer, const PageUnits& units);
+Page page_of(const SequenceAnswer& answer, const PageUnits& units);
 Page page_of(const ThreadAnswer& answer, const PageUnits& units);
 Page page_of(const TurnAnswer& answer, const PageUnits& units);
 Page page_of(const CurveAnswer& answer, const PageUnits& units);

@@ -23,6 +23,9 @@ ASKED = {
     "free": lambda: tauten.free_joint(thread="M16", property_class="8.8", rust="rusted", trials=2000),
     "learned": lambda: tauten.free_joint(thread="M16", property_class="8.8", rust="rusted", trials=2000,
                                          loosened=["freed:190N.m", "sheared:210N.m"]),
+    "pattern": lambda: tauten.pattern("circle:8:180mm"),
+    "group": lambda: tauten.group("rectangle:200mm:150mm", load=(0, "12kN"), at=("300mm", 0), bolt_area="157mm2"),
+    "sequence": lambda: tauten.sequence("circle:8:180mm", torque="80N.m"),
     "budget": lambda: uncertainty.budget(uncertainty.clamp(torque="150N.m", **FOOT)),
     "monte_carlo": lambda: uncertainty.monte_carlo(uncertainty.clamp(torque="150N.m", **FOOT), trials=4000, seed=1),
 }
@@ -100,3 +103,12 @@ def test_answers_come_back_from_another_process():
     with concurrent.futures.ProcessPoolExecutor(1) as pool:
         there = pool.submit(tauten.clamp, torque="150N.m", **FOOT).result()
     assert there == tauten.clamp(torque="150N.m", **FOOT)
+
+
+def test_answers_in_pint_quantities_travel():
+    registry = pytest.importorskip("pint").get_application_registry()
+    answer = tauten.clamp(torque=registry.Quantity(150, "N.m"), **FOOT)
+    for protocol in range(pickle.HIGHEST_PROTOCOL + 1):
+        again = pickle.loads(pickle.dumps(answer, protocol))
+        assert again == answer and again.candidates[0].torque == answer.candidates[0].torque
+        assert again.candidates[0].clamp_load.high.units == registry.newton

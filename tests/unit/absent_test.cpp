@@ -10,7 +10,10 @@
 #include "tauten/question/curve.hpp"
 #include "tauten/question/free.hpp"
 #include "tauten/question/free_lookup.hpp"
+#include "tauten/question/group.hpp"
+#include "tauten/question/pattern.hpp"
 #include "tauten/question/reach.hpp"
+#include "tauten/question/sequence.hpp"
 #include "tauten/question/turn.hpp"
 
 using namespace tauten;
@@ -302,4 +305,40 @@ TEST_CASE("free: a name does not stand in for a zero that is given beside it") {
   softened.surroundings.quenched = false;
   REQUIRE_FALSE(look_up(stamped, softened).has_value());
   CHECK(softened.surroundings.quenched == false);
+}
+
+TEST_CASE("pattern, group and sequence: what is given counts, zero and NaN too") {
+  const std::vector<Position> square = {{-0.1, 0.1}, {0.1, 0.1}, {0.1, -0.1}, {-0.1, -0.1}};
+  PatternJob holes;
+  holes.positions = square;
+  check_members<PatternJob>(holes,
+                            {{"hole", [](PatternJob& j, double x) { j.hole = Length(x); }},
+                             {"outside", [](PatternJob& j, double x) { j.outside = Length(x); }},
+                             {"height", [](PatternJob& j, double x) { j.height = Length(x); }},
+                             {"tolerance", [](PatternJob& j, double x) { j.tolerance = Length(x); }}},
+                            [](const PatternJob& asked) { return error_of(try_pattern_facts(asked)); });
+  GroupJob bolts;
+  bolts.positions = square;
+  bolts.load = PlaneForce{Force(0), Force(-16e3)};
+  bolts.moment = LiftingMoment{Torque(0), Torque(2e3)};
+  bolts.preload = Force(40e3);
+  check_members<GroupJob>(bolts,
+                          {{"torque", [](GroupJob& j, double x) { j.torque = Torque(x); }, Zero::taken},
+                           {"force", [](GroupJob& j, double x) { j.force = Force(x); }, Zero::taken},
+                           {"preload", [](GroupJob& j, double x) { j.preload = Force(x); }, Zero::taken},
+                           {"friction", [](GroupJob& j, double x) { j.friction = x; }}},
+                          [](const GroupJob& asked) { return error_of(try_bolt_group(asked)); });
+  SequenceJob order;
+  order.pattern = square;
+  order.interaction = {{0.2}};
+  check_members<SequenceJob>(
+      order,
+      {{"torque", [](SequenceJob& j, double x) { j.torque = Torque(x); }},
+       {"load", [](SequenceJob& j, double x) { j.load = Force(x); }},
+       {"limit", [](SequenceJob& j, double x) { j.limit = Force(x); }},
+       {"shortfall", [](SequenceJob& j, double x) { j.shortfall = x; }},
+       {"friction_scatter", [](SequenceJob& j, double x) { j.friction_scatter = x; }, Zero::taken},
+       {"act_scatter", [](SequenceJob& j, double x) { j.act_scatter = x; }, Zero::taken},
+       {"wrench_scatter", [](SequenceJob& j, double x) { j.wrench_scatter = x; }, Zero::taken}},
+      [](const SequenceJob& asked) { return error_of(try_tightening_sequence(asked)); });
 }

@@ -22,5 +22,10 @@ export const topics = {
     curve: { thread: "M16", class: "8.8", condition: "oiled", layer: ["20mm:grey_cast_iron", "35mm"], points: "20" },
   },
   reach: { reach: { torque: "40lbf.ft", "wrench-length": "12in", extension: ["1in", "3in"] } },
+  pattern: { pattern: { pattern: "circle:8:180mm", hole: "18mm" } },
+  group: {
+    group: { pattern: "grid:2x4:100mm:70mm", load: "0kN:-16kN", at: "425mm:0mm", moment: "0kN.m:2kN.m", preload: "40kN" },
+    sequence: { pattern: "circle:8:180mm", torque: "120N.m", interaction: "0.2", shortfall: "5%" },
+  },
   free: { free: { thread: "M16", class: "8.8", rust: "rusted", trials: "20000" } },
 };

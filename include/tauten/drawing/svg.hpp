@@ -41,13 +41,22 @@ class SvgPage {
     body_ += "<text x=\"" + number(middle.x) + "\" y=\"" + number(middle.y + font_size * 0.35) + "\">" + escaped(text) +
              "</text>\n";
   }
-  std::string finish(double width, double height) const {
+  void triangle(PlanPoint a, PlanPoint b, PlanPoint c, const char* style) {
+    body_ += "<polygon points=\"";
+    for (const PlanPoint p : {a, b, c}) body_ += number(p.x) + "," + number(p.y) + " ";
+    body_ += std::string("\" ") + style + "/>\n";
+  }
+  /// Words of another size or colour than the page's.
+  void words(PlanPoint middle, const std::string& text, double size, const char* style) {
+    body_ += "<text x=\"" + number(middle.x) + "\" y=\"" + number(middle.y + size * 0.35) + "\" font-size=\"" +
+             number(size) + "\" " + style + ">" + escaped(text) + "</text>\n";
+  }
+  std::string finish(double width, double height, const char* title = "Wrench, extension and fastener") const {
     return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + number(width) + " " + number(height) +
            "\" width=\"" + number(width) + "\" height=\"" + number(height) +
            "\" role=\"img\" font-family=\"sans-serif\" font-size=\"" + number(font_size) +
-           "\" text-anchor=\"middle\" fill=\"#222222\">\n<title>Wrench, extension and fastener</title>\n"
-           "<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n" +
-           body_ + "</svg>\n";
+           "\" text-anchor=\"middle\" fill=\"#222222\">\n<title>" + title +
+           "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n" + body_ + "</svg>\n";
   }
 
  private:

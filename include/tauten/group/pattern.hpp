@@ -26,6 +26,13 @@ struct Position {
 /// \return distance between two places in m
 inline double distance(Position a, Position b) noexcept { return std::hypot(a.x - b.x, a.y - b.y); }
 
+/// \return bolts as people number them, from 1
+inline std::vector<int> numbered(const std::vector<std::size_t>& bolts) {
+  std::vector<int> from_one;
+  for (const std::size_t bolt : bolts) from_one.push_back(static_cast<int>(bolt) + 1);
+  return from_one;
+}
+
 /// More positions than this are refused, so that a slip in a count does not fill the memory.
 inline constexpr std::size_t most_bolts = 10000;
 

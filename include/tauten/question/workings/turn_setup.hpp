@@ -158,6 +158,7 @@ inline Outcome<std::vector<Layer>> layers_of(std::vector<TurnLayer>& described, 
     if (!one.outer_diameter) one.outer_diameter = Length(3 * face), assumed = true;
     const Outcome<Material> of = try_material(one.material);
     if (!of) return of.error();
+    one.material = of->name;
     Layer layer{one.thickness, *one.outer_diameter, *of, one.hole_diameter.value_or(Length())};
     if (one.elastic_modulus) layer.material.elastic_modulus = *one.elastic_modulus;
     layers.push_back(layer);

@@ -1,0 +1,22 @@
+// In which order, in which passes and to which torques a joint is tightened, and in which order it is undone.
+#pragma once
+
+#include "tauten/base/outcome.hpp"
+#include "tauten/question/sequence_answer.hpp"
+
+namespace tauten {
+
+/// Plans the tightening and undoing of a joint.
+/// \return the plan, or an error for an order that does not name each bolt once, shares that fall or exceed the torque
+///         without `most`, or flexibilities that are not positive definite
+Outcome<TighteningSequence> try_tightening_sequence(const SequenceJob& job);
+
+/// \copydoc try_tightening_sequence
+/// \throws Error  in place of returning one
+TighteningSequence tightening_sequence(const SequenceJob& job);
+
+}  // namespace tauten
+
+#ifndef TAUTEN_COMPILED
+#include "tauten/question/workings/sequence.hpp"
+#endif

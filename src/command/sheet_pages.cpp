@@ -1,0 +1,589 @@
+// The pages of a job sheet, in the order of the work. Figures are the answers of questions.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+#include <map>
+
+#include "command/sheet.hpp"
+#include "shared/clamp_inputs.hpp"
+#include "shared/free_inputs.hpp"
+#include "shared/pages.hpp"
+#include "shared/pattern_inputs.hpp"
+#include "shared/reach_inputs.hpp"
+#include "shared/sequence_inputs.hpp"
+#include "shared/thread_inputs.hpp"
+#include "shared/turn_inputs.hpp"
+#include "tauten/base/caution.hpp"
+#include "tauten/question/pattern_page.hpp"
+#include "tauten/question/sequence_page.hpp"
+
+namespace tauten::command {
+
+namespace {
+
+void add_all(SaidWords& to, const SaidWords& from, std::initializer_list<std::string_view> without = {}) {
+  for (const shared::Assignment& pair : from.said)
+    if (std::find(without.begin(), without.end(), pair.key) == without.end() && !shared::has(to.said, pair.key))
+      to.add(pair.key.data(), std::string(pair.value.text));
+}
+
+/// \return what somebody types to be given the figure once more
+std::string command_of(const char* question, const SaidWords& words) {
+  std::string text = std::string("tauten ") + question;
+  const auto keys = shared::try_question(question).value()->inputs();
+  for (const shared::Assignment& pair : words.said) {
+    const bool is_flag = std::any_of(keys.begin(), keys.end(), [&](const shared::InputFacts* key) {
+      return pair.key == key->option() && key->takes == shared::Takes::flag;
+    });
+    const std::string value(pair.value.text);
+    const bool quoted = value.find_first_of(" ;'*") != std::string::npos;
+    text += fmt::format(" --{}", pair.key);
+    if (!is_flag) text += quoted ? " \"" + value + "\"" : " " + value;
+  }
+  return text;
+}
+
+/// The hazards among notices.
+std::string hazards_of(const std::vector<Notice>& notices, const char* without = "") {
+  std::string text;
+  for (const Notice& notice : notices)
+    if (tauten::kind_of(notice.code, notice.is_estimate) == NoticeKind::hazard &&
+        std::string_view(notice.code) != without && text.find(notice.text) == std::string::npos)
+      text += (text.empty() ? "" : " ") + notice.text;
+  return text;
+}
+
+std::string joined(const std::vector<std::string>& parts, const char* between = ", ") {
+  std::string text;
+  for (const std::string& part : parts) text += (text.empty() ? "" : between) + part;
+  return text;
+}
+
+/// One joint with all its answers.
+struct Worked {
+  const SheetJoint* joint = nullptr;
+  const SheetWrench* wrench = nullptr;
+  std::string torque;  ///< full torque, as it is written on the sheet
+  shared::ClampAnswer clamp;
+  shared::SequenceAnswer sequence;
+  shared::PatternAnswer pattern;
+  shared::ThreadAnswer thread;
+  std::optional<shared::FreeAnswer> free;
+  std::optional<TurnAnswer> turn;
+  std::vector<shared::ReachAnswer> settings;  ///< of each pass
+
+  const ClampCandidate& bolt() const { return clamp.candidates.front(); }
+  bool is_suggested() const { return joint->maker_torque.empty(); }
+  std::string source() const {
+    if (is_suggested()) return "suggested by this sheet, no figure of the maker was given";
+    return joint->maker_source.empty() ? "figure of the maker" : joint->maker_source;
+  }
+  std::string nut() const { return joint->turned.empty() ? "nut" : joint->turned; }
+  bool left_hand() const { return joint->direction.starts_with("left"); }
+};
+
+class Composer {
+ public:
+  Composer(const SheetPlan& plan, const std::string& time) : plan_(plan), time_(time) {
+    for (const SheetJoint& joint : plan.joints) {
+      if (!joint.maker_torque.empty()) units_.take_unit_of(joint.maker_torque);
+      for (const SaidWords* words : {&joint.torque, &joint.reach, &joint.free})
+        for (const shared::Assignment& pair : words->said) units_.take_unit_of(pair.value.text);
+    }
+    for (const SheetJoint& joint : plan.joints) work_out(joint);
+  }
+
+  Sheet sheet() {
+    Sheet out;
+    out.title = plan_.title.empty() ? "Job sheet" : plan_.title;
+    out.subtitle = joined({plan_.place, plan_.machine}, plan_.place.empty() || plan_.machine.empty() ? "" : ": ");
+    out.note = plan_.note;
+    out.stamp = fmt::format("Printed {}, tauten {}, inputs {}", time_, TAUTEN_VERSION, plan_.fingerprint);
+    out.sections = {start(), undo(), look(), assemble(), check(), record(), origins()};
+    return out;
+  }
+
+ private:
+  template <class Answer>
+  Answer ask(const char* question, Outcome<Answer> (*answer)(const shared::Call&), const SaidWords& words,
+             const SheetJoint& joint, const std::string& figure,
+             const std::function<std::string(const Answer&)>& shown) {
+    auto found = answer(words.said);
+    if (!found)
+      throw Error(found.error().argument(),
+                  fmt::format("joint {}, {}: {}", in_quotes_of(joint.name), question, found.error().what()).c_str());
+    if (!figure.empty()) ledger_.push_back({joint.name, figure, shown(*found), command_of(question, words)});
+    return std::move(*found);
+  }
+  static std::string in_quotes_of(const std::string& name) { return "'" + name.substr(0, 40) + "'"; }
+
+  void work_out(const SheetJoint& joint) {
+    Worked& w = worked_.emplace_back();
+    w.joint = &joint;
+    for (const SheetWrench& wrench : plan_.wrenches)
+      if (wrench.name == joint.wrench) w.wrench = &wrench;
+    if (w.wrench == nullptr && !joint.wrench.empty())
+      throw Error("wrench", fmt::format("joint {}: there is no [[wrench]] with the name {}", in_quotes_of(joint.name),
+                                        in_quotes_of(joint.wrench))
+                                .c_str());
+    const auto first = [&](const shared::ClampAnswer& answer) {
+      return units_.settable(answer.candidates.front().torque);
+    };
+    w.torque = joint.maker_torque;
+    if (w.is_suggested()) {
+      SaidWords fastener;
+      add_all(fastener, joint.torque, {"torque", "specified"});
+      const auto wanted =
+          ask<shared::ClampAnswer>("torque", shared::try_torque_for, fastener, joint, "Full torque, suggested", first);
+      w.torque = first(wanted);
+    }
+    SaidWords clamp;
+    clamp.add("torque", w.torque);
+    add_all(clamp, joint.torque, {"clamp-load", "share"});
+    w.clamp =
+        ask<shared::ClampAnswer>("clamp", shared::try_clamp, clamp, joint, "Clamp load of a bolt",
+                                 [&](const auto& a) { return units_.rough_range(a.candidates.front().clamp_load); });
+    if (!w.is_suggested()) w.torque = units_.typed(w.bolt().torque);
+    SaidWords pattern;
+    pattern.add("pattern", joint.pattern);
+    if (!joint.hole.empty()) pattern.add("hole", joint.hole);
+    w.pattern = ask<shared::PatternAnswer>("pattern", shared::try_pattern, pattern, joint, "Ways round",
+                                           [](const auto& a) { return std::to_string(a.ways_round); });
+    SaidWords thread;
+    thread.add("thread", w.bolt().thread);
+    w.thread = ask<shared::ThreadAnswer>("thread", shared::try_thread, thread, joint, "Pitch",
+                                         [&](const auto& a) { return units_.text(a.pitch); });
+    SaidWords sequence;
+    sequence.add("pattern", joint.pattern);
+    sequence.add("torque", w.torque);
+    add_all(sequence, joint.sequence, {"pattern", "torque"});
+    w.sequence = ask<shared::SequenceAnswer>(
+        "sequence", shared::try_sequence, sequence, joint, "Order and passes",
+        [](const auto& a) { return order_text(a.order) + "; " + std::to_string(a.passes.size()) + " passes"; });
+    for (std::size_t i = 0; i < w.sequence.passes.size(); ++i) {
+      SaidWords reach;
+      reach.add("torque", pass_torque(w, i));
+      add_all(reach, joint.reach, {"torque", "setting"});
+      if (w.wrench) add_all(reach, w.wrench->reach, {"torque", "setting"});
+      const bool seen = i > 0 && pass_torque(w, i) == pass_torque(w, i - 1);
+      w.settings.push_back(ask<shared::ReachAnswer>("reach", shared::try_reach, reach, joint,
+                                                    seen ? "" : fmt::format("Wrench setting, pass {}", i + 1),
+                                                    [&](const auto& a) { return units_.settable(a.setting); }));
+    }
+    if (!joint.free.said.empty()) {
+      SaidWords free;
+      add_all(free, joint.free);
+      for (const shared::Assignment& pair : joint.torque.said)
+        for (const char* shared_key : {"thread", "class", "socket", "key"})
+          if (pair.key == shared_key && !shared::has(free.said, shared_key))
+            free.add(shared_key, std::string(pair.value.text));
+      if (!shared::has(free.said, "thread")) free.add("thread", w.bolt().thread);
+      w.free = ask<shared::FreeAnswer>("free", shared::try_free, free, joint, "Stop torque",
+                                       [&](const auto& a) { return units_.settable(stop_of(a)); });
+    }
+    if (!joint.turn.said.empty()) {
+      SaidWords turn;
+      add_all(turn, joint.turn);
+      for (const shared::Assignment& pair : joint.torque.said)
+        for (const char* shared_key : {"thread", "class", "condition", "face-condition"})
+          if (pair.key == shared_key && !shared::has(turn.said, shared_key))
+            turn.add(shared_key, std::string(pair.value.text));
+      w.turn = ask<TurnAnswer>("turn", shared::try_turn, turn, joint, "Angle from snug",
+                               [&](const auto& a) { return units_.text(a.handle_angle); });
+    }
+  }
+
+  /// Where to stop: the advice, and never above a limit that was given.
+  static Torque stop_of(const shared::FreeAnswer& free) {
+    return free.job.limit ? Torque(std::min(free.stop_at.si, free.job.limit->si)) : free.stop_at;
+  }
+
+  std::string pass_torque(const Worked& w, std::size_t i) const {
+    const TighteningPass& pass = w.sequence.passes[i];
+    return pass.share == 1.0 ? w.torque : units_.settable(pass.torque);
+  }
+
+  std::string number(const Worked& w) const { return std::to_string(&w - worked_.data() + 1); }
+  std::string title(const Worked& w) const { return number(w) + ". " + w.joint->name; }
+  std::string socket(const Worked& w) const { return units_.text(w.bolt().socket); }
+
+  SheetSection start() {
+    SheetSection section{"What, where, and before you start", {}};
+    SheetBlock joints;
+    joints.table = PageTable{"Joints, in the order in which they are undone",
+                             {{"No.", "", true},
+                              {"Joint", "", false, 18},
+                              {"Carries", "", false, 22},
+                              {"Bolts", "", false, 14},
+                              {"Full torque", "", true},
+                              {"From", "", false, 24}},
+                             {},
+                             {}};
+    std::vector<std::string> back;
+    for (const Worked& w : worked_) {
+      joints.table->rows.push_back(
+          {number(w), w.joint->name, w.joint->carries.empty() ? "-" : w.joint->carries,
+           std::to_string(w.pattern.count) + " x " + w.bolt().thread + " " + w.bolt().property_class, w.torque,
+           w.source()});
+      back.insert(back.begin(), number(w));
+    }
+    if (worked_.size() > 1) joints.table->legend.push_back("Assemble in the order " + joined(back) + ".");
+    section.blocks.push_back(std::move(joints));
+
+    SheetBlock before{"Before you start"};
+    before.steps.push_back(
+        {"Switch the machine off, lock it and hang up your tag.", "Try to start it: it must stay dead."});
+    if (std::any_of(worked_.begin(), worked_.end(), [](const Worked& w) { return w.sequence.job.pressurised; }))
+      before.steps.push_back({"Shut off, vent and drain. Prove that the pressure is zero.",
+                              "A gauge at zero may be broken or blocked: see an open vent run dry."});
+    before.steps.push_back({"Support what the joints carry.", cautions::stored_energy.text});
+    before.steps.push_back({"Let it cool until a hand can rest on it.", ""});
+    for (const std::string& line : plan_.before) before.steps.push_back({line});
+    before.steps.push_back({"Read this sheet to its end before the first nut is turned.",
+                            std::string(cautions::eye_protection.text) + " " + cautions::line_of_slip.text});
+    section.blocks.push_back(std::move(before));
+
+    SheetBlock fetch{"Fetch"};
+    std::map<std::string, std::vector<std::string>> sockets;
+    for (const Worked& w : worked_) sockets[socket(w)].push_back(number(w));
+    for (const auto& [size, numbers] : sockets)
+      fetch.steps.push_back(
+          {"Socket or spanner " + size + ", and one to hold the other side (joint " + joined(numbers) + ")."});
+    for (const SheetWrench& wrench : plan_.wrenches) fetch.steps.push_back(wrench_step(wrench));
+    for (const Worked& w : worked_) {
+      if (!w.settings.front().job.extensions.empty()) {
+        std::vector<std::string> links;
+        for (const ExtensionLink& link : w.settings.front().job.extensions)
+          links.push_back(units_.typed(link.length) +
+                          (link.angle.si != 0 ? " at " + units_.text(link.angle) : " in line"));
+        fetch.steps.push_back(
+            {"Extension " + joined(links) + " (joint " + number(w) + "): the wrench settings below hold for it only."});
+      }
+      if (!w.joint->new_parts.empty())
+        fetch.steps.push_back({"New for joint " + number(w) + ": " + joined(w.joint->new_parts) + "."});
+      if (!w.joint->lubricate.empty())
+        fetch.steps.push_back({"For joint " + number(w) + ": " + w.joint->lubricate + "."});
+    }
+    for (const std::string& line : plan_.fetch) fetch.steps.push_back({line});
+    section.blocks.push_back(std::move(fetch));
+    return section;
+  }
+
+  /// A wrench whose range holds every setting, or what it does not hold.
+  SheetStep wrench_step(const SheetWrench& wrench) const {
+    double low = 0, high = 0;
+    std::vector<std::string> numbers;
+    std::optional<Torque> scale_low, scale_high;
+    for (const Worked& w : worked_) {
+      if (w.wrench != &wrench) continue;
+      numbers.push_back(number(w));
+      for (const shared::ReachAnswer& reach : w.settings) {
+        low = low == 0 ? reach.setting.si : std::min(low, reach.setting.si);
+        high = std::max(high, reach.setting.si);
+        scale_low = reach.job.wrench.scale_low;
+        scale_high = reach.job.wrench.scale_high;
+      }
+    }
+    SheetStep step{"Torque wrench " + wrench.name};
+    if (!wrench.serial.empty()) step.text += ", no. " + wrench.serial;
+    if (!wrench.due.empty()) step.text += ", calibration due " + wrench.due;
+    if (numbers.empty()) return step.text += ".", step;
+    step.text += ": settings from " + units_.settable(Torque(low)) + " to " + units_.settable(Torque(high)) +
+                 " (joint " + joined(numbers) + ").";
+    std::string outside;
+    if (scale_low && low < scale_low->si)
+      outside = units_.settable(Torque(low)) + " is below its lowest mark, " + units_.text(*scale_low);
+    if (scale_high && high > scale_high->si)
+      outside += (outside.empty() ? "" : "; ") + units_.settable(Torque(high)) + " is above its scale, " +
+                 units_.text(*scale_high);
+    if (!outside.empty()) step.caution = outside + ". Fetch another wrench for these settings.";
+    if (!wrench.due.empty())
+      step.caution += (step.caution.empty() ? "" : " ") + std::string("Do not use it after that date.");
+    return step;
+  }
+
+  SheetBlock sketch(const Worked& w, bool with_turns) const {
+    PatternSketch sketch = sketch_of(w.sequence.job, w.sequence);
+    sketch.mark = "mark";
+    if (!with_turns) sketch.words.clear();
+    if (w.pattern.circle_diameter.si == w.pattern.circle_diameter.si) {
+      sketch.circle = w.pattern.circle_diameter.si;
+      sketch.centre = {w.pattern.centre[0].si, w.pattern.centre[1].si};
+    }
+    SheetBlock block;
+    block.drawing = {sketch_text(sketch), sketch_svg(sketch)};
+    block.lines.push_back(
+        "Position 1: " +
+        (w.joint->mark.empty() ? std::string("make a mark, and write here where: ____________________")
+                               : w.joint->mark) +
+        ". Seen from the side that is tightened" + (with_turns ? "; 'turn' is the order within a pass." : "."));
+    return block;
+  }
+
+  SheetSection undo() {
+    SheetSection section{"Undo", {}};
+    for (const Worked& w : worked_) {
+      SheetBlock block{title(w)};
+      std::string energy = cautions::stored_energy.text;
+      for (const std::string& line : w.joint->unload) block.steps.push_back({line, std::exchange(energy, "")});
+      block.steps.push_back(
+          {"Mark part and base at position 1" +
+               (w.joint->mark.empty() ? std::string(".") : ": " + w.joint->mark + ".") +
+               (w.pattern.ways_round == 1 ? " The holes let it go on one way only."
+                                          : fmt::format(" The holes let it go on {} ways.", w.pattern.ways_round)),
+           energy});
+      std::vector<std::string> steps = undoing_steps(w.sequence.job, w.sequence);
+      if (w.sequence.job.pressurised) {  // before any wrench is on
+        block.steps.push_back({steps.front(), hazards_of(w.sequence.notices, "stored_energy")});
+        steps.erase(steps.begin());
+      }
+      std::string turn = fmt::format("Socket {} on the {}, loosen {}.", socket(w), w.nut(),
+                                     w.left_hand() ? "CLOCKWISE: left-hand thread" : "counter-clockwise");
+      if (!w.joint->held.empty()) turn += " Hold the " + w.joint->held + ".";
+      block.steps.push_back({turn, cautions::line_of_slip.text});
+      if (w.free) {
+        const Page page = shared::page_of(*w.free, units_);
+        block.steps.push_back({page.headline,
+                               "That is the torque at the fastener, with this socket. A bolt that did not move "
+                               "may be close to breaking: stop there."});
+      }
+      for (const std::string& step : steps)
+        block.steps.push_back({step, step.starts_with("Take the bolts out") && w.pattern.count > 2
+                                         ? "Stand clear of where the part drops or swings when the last two come out."
+                                         : ""});
+      section.blocks.push_back(std::move(block));
+      section.blocks.push_back(sketch(w, false));
+      if (w.free) {
+        shared::FreeAnswer in_full = *w.free;
+        in_full.instructions = true;
+        const Page page = shared::page_of(in_full, units_);
+        SheetBlock stuck{"When one does not move: " + w.joint->name};
+        std::vector<std::string> cautions;
+        for (const std::string& caution : page.cautions)
+          if (caution != cautions::stored_energy.text) cautions.push_back(caution);
+        for (const std::string& action : page.actions)
+          stuck.steps.push_back({action, &action == &page.actions.front() ? joined(cautions, " ") : ""});
+        section.blocks.push_back(std::move(stuck));
+      }
+    }
+    return section;
+  }
+
+  SheetSection look() {
+    SheetSection section{"Look at the parts: old beside new", {}};
+    for (const Worked& w : worked_) {
+      SheetBlock block{title(w)};
+      const ClampCandidate& bolt = w.bolt();
+      block.table = PageTable{{}, {{"Compare", "", false, 22}, {"Must be", "", false, 40}, {"Old"}, {"New"}}, {}, {}};
+      block.to_fill = true;
+      const auto row = [&](const std::string& what, const std::string& must) {
+        if (!must.empty()) block.table->rows.push_back({what, must, "", ""});
+      };
+      row("Holes", page_words(w) + (w.joint->hole.empty() ? "" : ", holes " + w.joint->hole));
+      row("Way round",
+          w.pattern.ways_round == 1 ? "one way only" : fmt::format("{} ways: by the mark", w.pattern.ways_round));
+      row("Mark on the head", bolt.property_class + (bolt.class_assumed ? " (assumed: there was no mark)" : ""));
+      row("Thread", bolt.thread + ", pitch " + units_.text(w.thread.pitch) + " by the gauge" +
+                        (w.left_hand() ? ", LEFT-HAND" : ""));
+      row("Length", w.joint->length);
+      for (const ClassLoads& one : w.thread.classes)
+        if (one.property_class == bolt.property_class && !one.nut_class.empty())
+          row("Nut", "class " + one.nut_class + " or higher");
+      row("Washers", w.joint->washers);
+      row("Locking", w.joint->locking);
+      row("Gasket", w.joint->gasket);
+      for (const std::string& line : w.joint->look) row("Also", line);
+      if (!w.joint->not_reused.empty())
+        block.steps.push_back({"Not used again: " + joined(w.joint->not_reused) + ".", cautions::replace_used_up.text});
+      section.blocks.push_back(std::move(block));
+    }
+    return section;
+  }
+  std::string page_words(const Worked& w) const {
+    const std::string line = shared::page_of(w.pattern, units_).headline;
+    return line.substr(0, line.find(", " + std::to_string(w.pattern.ways_round) + " way"));
+  }
+
+  /// What other things on the threads would make of the same torque.
+  std::string lubrication(const Worked& w) {
+    std::vector<std::string> others;
+    for (const char* condition : {"dry", "oiled", "moly-paste"}) {
+      if (w.clamp.job.condition == condition) continue;
+      SaidWords words;
+      words.add("torque", w.torque);
+      words.add("condition", condition);
+      add_all(words, w.joint->torque, {"clamp-load", "share", "face-condition", "specified"});
+      const auto found = shared::try_clamp(words.said);
+      if (!found) continue;
+      const ClampCandidate& bolt = found->candidates.front();
+      ledger_.push_back({w.joint->name, fmt::format("Clamp load if {}", condition),
+                         units_.rough(bolt.clamp_load.nominal), command_of("clamp", words)});
+      if (bolt.clamp_load.nominal.si > 0)
+        others.push_back(fmt::format("{} {} ({})", condition, units_.rough(bolt.clamp_load.nominal), bolt.verdict));
+    }
+    return others.empty() ? "" : "The same torque on threads that are otherwise: " + joined(others, "; ") + ".";
+  }
+
+  SheetSection assemble() {
+    SheetSection section{"Clean, lubricate and assemble", {}};
+    for (auto at = worked_.rbegin(); at != worked_.rend(); ++at) {
+      const Worked& w = *at;
+      const ClampCandidate& bolt = w.bolt();
+      SheetBlock block{title(w)};
+      block.lines.push_back(fmt::format("Full torque {}, {}. It leaves {} clamp load in a bolt, {}.", w.torque,
+                                        w.source(), units_.rough_range(bolt.clamp_load), bolt.verdict));
+      if (!w.is_suggested() && bolt.suggested_torque.si > 0)
+        block.lines.push_back("Suggested by this sheet for comparison: " + units_.settable(bolt.suggested_torque) +
+                              ". The maker's figure takes precedence.");
+      block.steps.push_back({"Clean threads and faces under head and nut with brush and cloth; blow out blind holes.",
+                             cautions::eye_protection.text});
+      block.steps.push_back({w.joint->lubricate.empty()
+                                 ? "Leave the threads as the torque takes them: " + w.clamp.job.condition + "."
+                                 : "Put on " + w.joint->lubricate + ", threads and faces, nothing else.",
+                             lubrication(w)});
+      for (const std::string& line : w.joint->reload) block.steps.push_back({line});
+      block.steps.push_back(
+          {"Fit the part with its mark at position 1" +
+           (w.joint->gasket.empty() ? std::string(".") : "; gasket centred, dry unless its maker says otherwise.")});
+      if (!w.joint->load_state.empty())
+        block.steps.push_back({"Load state for tightening: " + w.joint->load_state + "."});
+      block.steps.push_back(
+          {fmt::format(
+               "Run all {}s down by hand{}, then snug them in the order below. The gap must be even at four points.",
+               w.nut(), w.left_hand() ? ", COUNTER-CLOCKWISE: left-hand thread" : ""),
+           "One that does not run by hand comes off again: clean or replace it."});
+      const std::string verdict = bolt.verdict == "within limits" ? "" : bolt.meaning + " ";
+      block.steps.push_back(
+          {"Tighten pass by pass as in the table. Tick each bolt in the record.", verdict + hazards_of(bolt.notices)});
+      section.blocks.push_back(std::move(block));
+      section.blocks.push_back(passes(w));
+      if (w.turn) {
+        const Page page = shared::page_of(*w.turn, units_);
+        SheetBlock turn{"Then turn by angle"};
+        turn.lines.push_back(page.headline);
+        for (std::size_t i = 0; i < page.actions.size(); ++i)
+          turn.steps.push_back({page.actions[i], i == 0 ? joined(page.cautions, " ") : ""});
+        section.blocks.push_back(std::move(turn));
+      }
+      section.blocks.push_back(sketch(w, true));
+    }
+    section.blocks.push_back(stop_signs());
+    return section;
+  }
+
+  SheetBlock passes(const Worked& w) const {
+    SheetBlock block;
+    block.to_fill = true;
+    block.table = PageTable{
+        "Passes" + (w.wrench ? ": " + w.wrench->name : std::string()),
+        {{"Pass"}, {"At the fastener", "", true}, {"Set the wrench to", "", true}, {"Order", "", false, 40}, {"Done"}},
+        {},
+        {}};
+    const std::size_t own = w.sequence.passes.size() - w.sequence.job.rounds;
+    for (std::size_t i = 0; i < w.sequence.passes.size(); ++i)
+      block.table->rows.push_back({i < own ? std::to_string(i + 1) : "settling round", pass_torque(w, i),
+                                   units_.settable(w.settings[i].setting), order_text(w.sequence.passes[i].order), ""});
+    if (!w.settings.front().job.extensions.empty())
+      block.table->legend.push_back(
+          "The settings hold for this wrench with this extension, at its angle and with the hand on the mark.");
+    if (w.sequence.job.rounds > 0)
+      block.table->legend.push_back("Repeat the settling round until no bolt turns any more.");
+    return block;
+  }
+
+  static SheetBlock stop_signs() {
+    SheetBlock block{"Stop, whatever the torque, when"};
+    block.steps = {
+        {"a bolt keeps turning and the torque no longer rises: it yields or the thread strips.",
+         "Take it out and replace bolt and nut."},
+        {"it squeals, jerks or gets hot: the threads seize.", "Back off, clean, lubricate as above, start again."},
+        {"the torque comes in less turn than at its neighbours: it bottoms or binds.",
+         "Take it out; look at length, hole and thread."},
+        {"the gap is no longer even, or a gasket moves.",
+         "Ease all by a quarter turn in the same order; begin again with pass 1."},
+        {"a wrench was set wrong and a bolt got too much.",
+         "Do not just back it off: replace it, and say so in the record."}};
+    return block;
+  }
+
+  SheetSection check() {
+    SheetSection section{"Check", {}};
+    for (const Worked& w : worked_) {
+      SheetBlock block{title(w)};
+      block.to_fill = true;
+      block.table = PageTable{
+          "Gap or height at four points", {{"At position", "", false}, {"Reading before"}, {"Reading after"}}, {}, {}};
+      const int n = w.pattern.count;
+      for (int quarter = 0; quarter < std::min(4, n); ++quarter)
+        block.table->rows.push_back({std::to_string(1 + quarter * n / std::min(4, n)), "", ""});
+      block.steps.push_back(
+          {"Settling round at the full setting: no bolt turned. Yes / no, and which: ____________________", ""});
+      block.steps.push_back(
+          {w.joint->retighten.empty() ? "Retightening: as the maker asks. When: ____________________"
+                                      : "Retighten " + w.joint->retighten + ".",
+           w.joint->gasket.empty() ? "" : "Never retighten a gasketed joint that is hot or under pressure."});
+      section.blocks.push_back(std::move(block));
+    }
+    if (!plan_.after.empty()) {
+      SheetBlock after{"Last"};
+      for (const std::string& line : plan_.after) after.steps.push_back({line});
+      section.blocks.push_back(std::move(after));
+    }
+    return section;
+  }
+
+  SheetSection record() {
+    SheetSection section{"Record", {}};
+    for (const Worked& w : worked_) {
+      SheetBlock block{title(w)};
+      block.to_fill = true;
+      PageTable table{{}, {{"Position", "", true}}, {}, {}};
+      const std::size_t own = w.sequence.passes.size() - w.sequence.job.rounds;
+      for (std::size_t i = 0; i < w.sequence.passes.size(); ++i)
+        table.columns.push_back({(i < own ? "Pass " + std::to_string(i + 1) : std::string("Settling")),
+                                 "set " + units_.settable(w.settings[i].setting)});
+      table.columns.push_back({"Angle or length"});
+      table.columns.push_back({"Initials"});
+      for (int i = 1; i <= w.pattern.count; ++i) {
+        table.rows.emplace_back(table.columns.size());
+        table.rows.back()[0] = std::to_string(i);
+      }
+      block.table = std::move(table);
+      section.blocks.push_back(std::move(block));
+    }
+    SheetBlock boxes;
+    boxes.boxes = {"Deviations from this sheet, and why", "Parts that were replaced",
+                   "Wrench, serial number, calibration due", "Done by: name, date, signature",
+                   "Checked by: name, date, signature"};
+    section.blocks.push_back(std::move(boxes));
+    return section;
+  }
+
+  SheetSection origins() {
+    SheetSection section{"Where the figures come from", {}};
+    SheetBlock block;
+    block.lines = {"Each command shows its answer, and with explain in front of the question how it came about.",
+                   cautions::no_release.text};
+    block.table = PageTable{
+        {},
+        {{"Joint", "", false, 16}, {"Figure", "", false, 18}, {"Value", "", false, 16}, {"Asked with", "", false, 46}},
+        {},
+        {}};
+    block.table->rows = ledger_;
+    section.blocks.push_back(std::move(block));
+    return section;
+  }
+
+  const SheetPlan& plan_;
+  std::string time_;
+  PageUnits units_;
+  std::vector<Worked> worked_;
+  std::vector<std::vector<std::string>> ledger_;
+};
+
+}  // namespace
+
+Sheet sheet_of(const SheetPlan& plan, const std::string& time) { return Composer(plan, time).sheet(); }
+
+}  // namespace tauten::command

@@ -1,0 +1,3 @@
+// Which pattern the holes are, compiled.
+#include "tauten/question/pattern.hpp"
+#include "tauten/question/workings/pattern.hpp"

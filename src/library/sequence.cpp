@@ -1,0 +1,3 @@
+// The order of tightening, compiled.
+#include "tauten/question/sequence.hpp"
+#include "tauten/question/workings/sequence.hpp"
