@@ -56,7 +56,7 @@ std::string as_markdown(const Sheet& sheet) {
 constexpr const char* style = R"(
 @page { size: A4; margin: 13mm 14mm 14mm 14mm; }
 * { box-sizing: border-box; }
-body { font: 11.5pt/1.4 "Liberation Sans", Arial, Helvetica, sans-serif; color: #111; max-width: 182mm; margin: 8mm auto; padding: 0 4mm; }
+body { font: 10.5pt/1.35 "Liberation Sans", Arial, Helvetica, sans-serif; color: #111; max-width: 182mm; margin: 8mm auto; padding: 0 4mm; }
 h1 { font-size: 21pt; margin: 0 0 1mm; }
 h2 { font-size: 15pt; margin: 0 0 3mm; padding: 1.5mm 3mm; background: #111; color: #fff; }
 h3 { font-size: 12.5pt; margin: 5mm 0 2mm; border-bottom: 1.5pt solid #111; break-after: avoid; }
@@ -65,24 +65,25 @@ section { break-before: page; margin-top: 10mm; }
 section:first-of-type { break-before: auto; margin-top: 4mm; }
 .stamp { font-size: 8.5pt; color: #444; margin: 0 0 2mm; }
 .note { border: 1.5pt solid #111; padding: 1.5mm 3mm; margin: 2mm 0; }
-.step { display: grid; grid-template-columns: 7mm 8mm 1fr; margin: 2mm 0; break-inside: avoid; }
+.step { display: grid; grid-template-columns: 7mm 8mm 1fr; margin: 1.6mm 0; break-inside: avoid; }
 .box { width: 5mm; height: 5mm; border: 1.2pt solid #111; margin-top: .4mm; }
 .n { font-weight: bold; text-align: right; padding-right: 2mm; }
 .care { grid-column: 3; border-left: 4pt solid #d55e00; background: #fdf0e6; padding: .6mm 2.5mm; margin-top: .8mm;
   -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 h2, .care b { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-table { border-collapse: collapse; width: 100%; margin: 2mm 0; font-size: 10.5pt; }
+table { border-collapse: collapse; width: 100%; margin: 2mm 0; font-size: 10pt; }
+.fill { break-inside: avoid; }
 caption { text-align: left; font-weight: bold; padding: 1mm 0; }
-th, td { border: .8pt solid #555; padding: 1mm 2mm; vertical-align: top; text-align: left; overflow-wrap: anywhere; }
+th, td { border: .8pt solid #555; padding: 1mm 2mm; vertical-align: top; text-align: left; overflow-wrap: break-word; }
 th { background: #eee; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 th.r, td.r { text-align: right; white-space: nowrap; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
-.fill td { height: 9mm; vertical-align: middle; }
+.fill td { height: 8.5mm; vertical-align: middle; }
 .fill th.e, .fill td.e { min-width: 20mm; }
-.origins td { font-size: 8.5pt; }
+.origins td { font-size: 8pt; padding: .5mm 1.5mm; }
 .drawing { text-align: center; break-inside: avoid; margin: 2mm 0; }
-.drawing svg { max-width: 100%; max-height: 86mm; height: auto; }
+.drawing svg { max-width: 100%; max-height: 60mm; height: auto; }
 .write { break-inside: avoid; margin: 3mm 0; }
 .write div { border: 1.2pt solid #111; height: 20mm; margin-top: 1mm; }
 @media screen and (max-width: 700px) { body { font-size: 16px; } .wide { overflow-x: auto; } }
@@ -131,7 +132,9 @@ std::string as_html(const Sheet& sheet) {
     std::size_t step_number = 0;
     for (const SheetBlock& block : section.blocks) {
       if (!block.title.empty()) out += "\n<h3>" + html_text(block.title) + "</h3>";
+      if (!block.drawing.svg.empty()) out += "\n<div class=\"drawing\">" + block.drawing.svg;
       for (const std::string& line : block.lines) out += "<p>" + html_text(line) + "</p>";
+      if (!block.drawing.svg.empty()) out += "</div>";
       for (const SheetStep& step : block.steps) {
         out += "\n<div class=\"step\"><div class=\"box\"></div><div class=\"n\">" + std::to_string(++step_number) +
                "</div><div>" + html_text(step.text) + "</div>";
@@ -139,7 +142,6 @@ std::string as_html(const Sheet& sheet) {
         out += "</div>";
       }
       if (block.table) out += html_table_of(*block.table, block.to_fill, last);
-      if (!block.drawing.svg.empty()) out += "\n<div class=\"drawing\">" + block.drawing.svg + "</div>";
       for (const std::string& box : block.boxes)
         out += "\n<div class=\"write\">" + html_text(box) + "<div></div></div>";
     }

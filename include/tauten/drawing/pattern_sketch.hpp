@@ -60,12 +60,14 @@ inline double least_distance(const std::vector<Position>& at) {
 inline std::string sketch_svg(const PatternSketch& sketch) {
   constexpr double side = 92;
   const PlanScale scale = fit_plan(detail::extent_of(sketch), 376, 300);
-  const double width = 560;
-  const double height = scale.height + 2 * side;
+  // Words and arrows need room all round, a pointer less.
+  const double above = sketch.words.empty() && sketch.arrows.empty() ? 54 : side;
+  const double width = scale.width + 2 * side;
+  const double height = scale.height + 2 * above;
   const double left = (width - scale.width) / 2;
   const auto on = [&](Position p) {
     const PlanPoint paper = scale.paper({p.x, p.y});
-    return PlanPoint{paper.x + left, paper.y + side};
+    return PlanPoint{paper.x + left, paper.y + above};
   };
   detail::SvgPage page;
   for (std::size_t i = 0; i < sketch.outline.size(); ++i)
