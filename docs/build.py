@@ -18,7 +18,7 @@ import time
 import tauten
 
 import notebook
-from pages import checks, cpp, formulas, output, python_reference, stop_torques, toctree, verification, words, write
+from pages import checks, cpp, formulas, notices, output, python_reference, stop_torques, toctree, verification, words, write
 
 DOCS = pathlib.Path(__file__).resolve().parent
 ROOT = DOCS.parent
@@ -92,6 +92,7 @@ def main():
     reference.pages(tauten.formulas, source / "reference" / "cpp")
     python_reference.pages(source / "reference" / "python")
     counts.append(stop_torques.pages(source / "reference"))
+    counts.append(notices.pages(source / "reference"))
     words.nomenclature(source / "background")
     words.bibliography(compared, source / "background")
     counts.append(lessons(source / "lessons"))

@@ -34,7 +34,7 @@ FreeAnswer answer(const py::dict& values) {
     return try_free_joint(job);
   }();
   if (!found) throw shared::in_words(given, found.error());
-  return {*found, job};
+  return shared::answer_of(given, *found);
 }
 
 UncertaintyQuestion question(const py::dict& values) {
@@ -80,7 +80,7 @@ void add_free_joint(py::module_& module) {
   auto chances = add_record<Chances>(module, "Chances", "How the fastener ends as the torque grows up to a limit");
   add_record<Lognormal>(module, "Lognormal",
                         "A quantity that scatters by factors: median and coefficient of variation");
-  add_record<Learned>(module, "Learned", "What the fasteners already undone tell about the next one");
+  add_record<Learned>(module, "Learned", "What the fasteners already undone show about the next one");
   add_record<IfHeld>(module, "IfHeld", "Chances of the rest of the pull, once the fastener is seen not to have moved");
   auto use = add_record<AidUse>(module, "AidUse", "An aid to release as it is used");
   set_repr(use, [](const AidUse& aid) { return text_of(aid); });
@@ -97,11 +97,12 @@ void add_free_joint(py::module_& module) {
     });
   });
   add_record<AfterRelease>(module, "AfterRelease", "Advice for the next tightening");
-  auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next");
+  auto type = add_record<FreeAnswer>(module, "Free", "Whether a stuck fastener comes free, where to stop, what next",
+                                     [](const py::dict& values) { return given_of(values).job.job; });
   set_repr(type, [](const FreeAnswer& free) { return "Free(" + line_of(free) + ")"; });
-  add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units, false); });
-  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free.job, free); });
-  module.def("free_joint", answer);
+  add_page(type, [](const FreeAnswer& free, const PageUnits& units) { return shared::page_of(free, units); });
+  add_explain(type, [](const FreeAnswer& free) { return derivation_of(free); });
+  module.def("free_joint", [](const py::dict& values) { return with_question(py::cast(answer(values)), values); });
   module.def("free_question", question);
 }
 

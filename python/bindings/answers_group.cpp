@@ -44,7 +44,9 @@ void add_group(py::module_& module) {
   add_record<StandardDrilling>(module, "DrillingCandidate",
                                "A standard drilling that fits the holes; it proves no rating");
   add_record<PatternWay>(module, "PatternWay", "One way in which a part goes on: bolt numbers from 1, turn clockwise");
-  auto pattern = add_record<PatternAnswer>(module, "Pattern", "Which pattern the holes are; bolts are numbered from 1");
+  auto pattern = add_record<PatternAnswer>(
+      module, "Pattern", "Which pattern the holes are; bolts are numbered from 1",
+      [](const py::dict& values) { return value_or_throw(shared::try_pattern(PythonCall(values))).job; });
   pattern.def(
       "ways_on", ways_of, py::arg("on"), py::arg("tolerance") = py::str("0.5mm"), py::arg("flipped") = false,
       "All ways in which this part goes on another pattern so that each bolt comes within the tolerance of its place; "
@@ -57,16 +59,18 @@ void add_group(py::module_& module) {
   add_page(pattern, [](const PatternAnswer& p, const PageUnits& units) { return shared::page_of(p, units); });
   add_notes(pattern);
   add_record<ModelLoad>(module, "ModelLoad", "The most loaded bolt after one model");
-  auto group = add_record<GroupAnswer>(module, "BoltGroup",
-                                       "What each bolt of a group carries, in N; bolts are numbered from 1");
+  auto group = add_record<GroupAnswer>(
+      module, "BoltGroup", "What each bolt of a group carries, in N; bolts are numbered from 1",
+      [](const py::dict& values) { return value_or_throw(shared::try_group(PythonCall(values))).job; });
   set_repr(group, [](const GroupAnswer& g) {
     return "BoltGroup(" + g.model + ", bolt " + std::to_string(g.worst) + " carries " + to_text(g.largest) + ")";
   });
   add_page(group, [](const GroupAnswer& g, const PageUnits& units) { return shared::page_of(g, units); });
   add_notes(group);
   add_record<TighteningPass>(module, "TighteningPass", "One pass: share of the torque, torque, order, loads after it");
-  auto sequence = add_record<SequenceAnswer>(module, "TighteningSequence",
-                                             "In which order to tighten and undo; bolts are numbered from 1");
+  auto sequence = add_record<SequenceAnswer>(
+      module, "TighteningSequence", "In which order to tighten and undo; bolts are numbered from 1",
+      [](const py::dict& values) { return value_or_throw(shared::try_sequence(PythonCall(values))).job; });
   set_repr(sequence, [](const SequenceAnswer& s) {
     std::string text = "TighteningSequence(";
     for (const int bolt : s.order) text += (bolt == s.order.front() ? "" : " ") + std::to_string(bolt);
@@ -74,10 +78,15 @@ void add_group(py::module_& module) {
   });
   add_page(sequence, [](const SequenceAnswer& s, const PageUnits& units) { return shared::page_of(s, units); });
   add_notes(sequence);
-  module.def("pattern", [](const py::dict& values) { return value_or_throw(shared::try_pattern(PythonCall(values))); });
-  module.def("group", [](const py::dict& values) { return value_or_throw(shared::try_group(PythonCall(values))); });
-  module.def("sequence",
-             [](const py::dict& values) { return value_or_throw(shared::try_sequence(PythonCall(values))); });
+  module.def("pattern", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_pattern(PythonCall(values)))), values);
+  });
+  module.def("group", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_group(PythonCall(values)))), values);
+  });
+  module.def("sequence", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_sequence(PythonCall(values)))), values);
+  });
 }
 
 }  // namespace tauten::python

@@ -8,6 +8,7 @@
 #include "shared/pages.hpp"
 #include "shared/thread_inputs.hpp"
 #include "tauten/base/chance_text.hpp"
+#include "tauten/base/notice_kind.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
@@ -91,13 +92,16 @@ void add_joints(py::module_& module) {
   add_record<ClassLoads>(module, "ClassLoads",
                          "What bolts of a class bear in a thread, and the nut that belongs to them");
   auto thread_type = add_record<shared::ThreadAnswer>(
-      module, "Thread", "An ISO metric thread: sizes, limits, tools, what bolts and nuts bear");
+      module, "Thread", "An ISO metric thread: sizes, limits, tools, what bolts and nuts bear",
+      [](const py::dict& values) { return value_or_throw(shared::try_thread(PythonCall(values))).job; });
   set_repr(thread_type, [](const shared::ThreadAnswer& t) { return "Thread(" + t.designation + ")"; });
   add_page(thread_type,
            [](const shared::ThreadAnswer& t, const PageUnits& units) { return shared::page_of(t, units); });
-  module.def("thread", [](const py::dict& values) { return value_or_throw(shared::try_thread(PythonCall(values))); });
+  module.def("thread", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_thread(PythonCall(values)))), values);
+  });
 
-  auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Least mechanical properties of a property class");
+  auto class_type = add_record<ClassInfo>(module, "PropertyClass", "Minimum mechanical properties of a property class");
   set_repr(class_type, [](const ClassInfo& c) {
     return "PropertyClass(" + c.name + ": tensile strength " + quantity_text(c.tensile_strength.si, Dim::stress) +
            ", yield strength " + quantity_text(c.yield_strength.si, Dim::stress) + ")";
@@ -144,7 +148,8 @@ void add_joints(py::module_& module) {
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
   add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });
   auto clamp = add_record<ClampAnswer>(
-      module, "Clamp", "All fasteners that it can be, the most common first, and what holds for every one of them");
+      module, "Clamp", "All fasteners that it can be, the most common first, and what holds for every one of them",
+      [](const py::dict& values) { return value_or_throw(shared::try_clamp_job(PythonCall(values))).job; });
   set_repr(clamp, [](const ClampAnswer& c) {
     const std::size_t more = c.candidates.size() - 1;
     return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
@@ -153,9 +158,13 @@ void add_joints(py::module_& module) {
   add_page(clamp, [](const ClampAnswer& c, const PageUnits& units) { return shared::page_of(c, units, true); });
   add_explain(clamp, [](const ClampAnswer& c) { return derivation_of(c); });
   module.def("clamp_question", clamp_question_of);
-  module.def("clamp", [](const py::dict& values) { return value_or_throw(shared::try_clamp(PythonCall(values))); });
-  module.def("torque_for",
-             [](const py::dict& values) { return value_or_throw(shared::try_torque_for(PythonCall(values))); });
+  module.def("clamp", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_clamp(PythonCall(values)))), values);
+  });
+  module.def("torque_for", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_torque_for(PythonCall(values)))), values);
+  });
+  module.def("notice_kind", [](const std::string& code) { return word_of(kind_of(code, false)); });
   module.def("chance_text", [](double chance) { return chance_text(chance); });
   module.def("quantity_text", [](double si, const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)

@@ -26,7 +26,9 @@ void add_reach(py::module_& module) {
       module, "TorqueContribution",
       "One cause of uncertainty: full width of an even distribution, as share of the torque");
   add_record<ChainEnd>(module, "ChainEnd", "All extensions as one: where the chain ends, seen from the wrench's drive");
-  auto type = add_record<ReachAnswer>(module, "Reach", "What to set, what arrives, and how surely");
+  auto type = add_record<ReachAnswer>(
+      module, "Reach", "What to set, what arrives, and how surely",
+      [](const py::dict& values) { return value_or_throw(shared::try_reach(PythonCall(values))).job; });
   set_repr(type, [](const ReachAnswer& reach) { return "Reach(" + line_of(reach) + ")"; });
   type.def(
           "drawing",
@@ -40,8 +42,10 @@ void add_reach(py::module_& module) {
           "Wrench, extensions and fastener to scale: as text, `columns` wide, or as svg")
       .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
   add_page(type, [](const ReachAnswer& reach, const PageUnits& units) { return shared::page_of(reach, units); });
-  add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach.job, reach); });
-  module.def("reach", [](const py::dict& values) { return value_or_throw(shared::try_reach(PythonCall(values))); });
+  add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach); });
+  module.def("reach", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_reach(PythonCall(values)))), values);
+  });
 }
 
 }  // namespace tauten::python

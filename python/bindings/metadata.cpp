@@ -77,6 +77,11 @@ struct ArgInfo {
     v("domain_text", &ArgInfo::domain_text);
     v("validity_text", &ArgInfo::validity_text);
   }
+  template <class V>
+  static void kept(V&& v) {
+    v(&ArgInfo::example);
+    v(&ArgInfo::tag);
+  }
 };
 
 /// Exactly as many SI numbers as the formula has inputs.

@@ -1,8 +1,10 @@
 #include "bindings.hpp"
+#include "travel.hpp"
 
 PYBIND11_MODULE(_core, module) {
   module.doc() = "Compiled part of tauten: formulas as NumPy functions, what is known of them, and answers.";
   tauten::python::add_errors(module);
+  tauten::python::add_restoring(module);
   tauten::python::add_metadata(module);
   tauten::python::add_ufuncs(module);
   tauten::python::add_kernel(module);

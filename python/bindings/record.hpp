@@ -3,7 +3,7 @@
 // The aggregate lists its members once, and this file needs nothing else:
 //   template <class V> static void fields(V&& v) { v("clamp_load", &Clamp::clamp_load); ... }
 // A member is a number, bool, text, Quantity (in Python a float in SI), Band, Source, an enumeration with `Words`, another
-// record, or an optional or a vector of these.
+// record, or an optional or a vector of these. How records travel to other processes stands in travel.hpp.
 #pragma once
 
 #include <pybind11/pybind11.h>
@@ -20,6 +20,7 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
+#include "travel.hpp"
 
 namespace tauten::python {
 
@@ -79,6 +80,10 @@ struct AnyBand {
     v("nominal", &AnyBand::nominal);
     v("high", &AnyBand::high);
   }
+  template <class V>
+  static void kept(V&& v) {
+    v(&AnyBand::dimension);
+  }
 };
 
 /// A source, with the word for how it was seen that JSON has too.
@@ -105,13 +110,15 @@ struct SourceInfo {
   }
 };
 
-/// \param whole  true: nested records become dicts and vectors become lists, all the way down
+/// \param whole  true: nested records become dicts, vectors become lists and NaN becomes None, all the way down
 /// \return a member as Python object
 template <class T>
 pybind11::object to_python(const T& value, bool whole = false) {
   namespace py = pybind11;
   if constexpr (detail::IsQuantity<T>::value) {
-    return py::float_(static_cast<double>(value.si));
+    return to_python(static_cast<double>(value.si), whole);
+  } else if constexpr (std::is_floating_point_v<T>) {
+    return whole && value != value ? py::object(py::none()) : py::float_(static_cast<double>(value));
   } else if constexpr (detail::IsBand<T>::value) {
     return to_python(AnyBand::of(value), whole);
   } else if constexpr (std::is_same_v<T, Source>) {
@@ -132,6 +139,42 @@ pybind11::object to_python(const T& value, bool whole = false) {
   } else {
     return py::cast(value);
   }
+}
+
+/// \return the type of a member in Python, as a stub writes it; classes of records are to be added before
+template <class T>
+std::string annotation_of() {
+  if constexpr (detail::IsQuantity<T>::value || std::is_floating_point_v<T>) {
+    return "float";
+  } else if constexpr (detail::IsBand<T>::value) {
+    return "Band";
+  } else if constexpr (std::is_same_v<T, Source>) {
+    return "Source";
+  } else if constexpr (detail::IsOptional<T>::value) {
+    return "Optional[" + annotation_of<typename T::value_type>() + "]";
+  } else if constexpr (detail::IsVector<T>::value) {
+    return "tuple[" + annotation_of<typename T::value_type>() + ", ...]";
+  } else if constexpr (Record<T>) {
+    return pybind11::str(pybind11::type::of<T>().attr("__name__"));
+  } else if constexpr (std::is_same_v<T, bool>) {
+    return "bool";
+  } else if constexpr (std::is_integral_v<T>) {
+    return "int";
+  } else {
+    static_assert(Worded<T> || std::is_convertible_v<T, std::string_view>);
+    return "str";
+  }
+}
+
+/// \return the SI unit of the numbers of a member; "" where it has none, or brings it along as a band does
+template <class T>
+const char* unit_of() {
+  if constexpr (detail::IsQuantity<T>::value)
+    return describe(QuantityTraits<T>::dimension).si_unit;
+  else if constexpr (detail::IsOptional<T>::value || detail::IsVector<T>::value)
+    return unit_of<typename T::value_type>();
+  else
+    return "";
 }
 
 /// \return a member as a person reads it, quantities in shop units; `name` is the Python name of the class of a record
@@ -186,11 +229,32 @@ std::vector<std::vector<std::string>> rows_of(const T& record) {
 /// \return the members of a record that has no page of its own, for a notebook
 std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows);
 
-/// Adds the class of `T` to a module. Classes of nested records are to be added before.
-template <Record T>
-pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc) {
+/// Adds the class of `T` to a module. Classes of nested records must be added before.
+/// \param job_of  of an answer that holds its job: arguments of the call -> job; the answers come from `with_question`
+template <Record T, class JobOf = std::nullptr_t>
+pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc, JobOf job_of = nullptr) {
   namespace py = pybind11;
-  py::class_<T> type(scope, name, doc);
+  constexpr bool has_job = requires(T record) { record.job; };
+  static_assert(has_job != std::is_same_v<JobOf, std::nullptr_t>, "give job_of for an answer that holds its job");
+  py::class_<T> type = [&] {
+    if constexpr (has_job)
+      return py::class_<T>(scope, name, doc, py::dynamic_attr());
+    else
+      return py::class_<T>(scope, name, doc);
+  }();
+  add_travel(type, {[](py::handle record) {
+                      std::string bytes;
+                      write_bytes(bytes, record.cast<const T&>());
+                      return bytes;
+                    },
+                    [job_of](std::string_view bytes, const py::object& asked) {
+                      T record{};
+                      read_bytes(bytes, record);
+                      if (!bytes.empty()) refuse_bytes();
+                      if constexpr (has_job) record.job = job_of(asked.cast<py::dict>());
+                      return py::cast(std::move(record));
+                    }});
+  py::dict annotations, units;
   T::fields([&](const char* field, auto member) {
     using Member = std::remove_cvref_t<decltype(std::declval<const T&>().*member)>;
     std::string about;
@@ -200,11 +264,15 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
       }(std::type_identity<Member>{});
     type.def_property_readonly(
         detail::attribute_name(field), [member](const T& record) { return to_python(record.*member); }, about.c_str());
+    annotations[detail::attribute_name(field)] = annotation_of<Member>();
+    if (const char* unit = unit_of<Member>(); *unit != '\0') units[detail::attribute_name(field)] = unit;
   });
+  type.attr("__annotations__") = annotations;  // of which stubs are made
+  type.attr("_units") = units;
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
-      "All members by name, in SI; nested ones too");
+      "All members by name, in SI, nested ones too; None where there is no figure");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
   type.def(
       "to_json",

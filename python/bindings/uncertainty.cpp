@@ -27,6 +27,11 @@ namespace {
 /// A budget with how it came about.
 struct BudgetInfo : Budget {
   Derivation how;
+
+  template <class V>
+  static void kept(V&& visit) {
+    visit(&BudgetInfo::how);
+  }
 };
 
 /// What the trials have shown, with the unit of the result and how it came about.
@@ -39,11 +44,21 @@ struct MonteCarloInfo : MonteCarlo {
     MonteCarlo::fields([&](const char* name, auto member) { visit(name, member); });
     visit("unit", &MonteCarloInfo::unit);
   }
+  template <class V>
+  static void kept(V&& visit) {
+    visit(&MonteCarloInfo::sorted);
+    visit(&MonteCarloInfo::how);
+  }
 };
 
 /// Sobol indices with how they came about.
 struct SobolInfo : Sobol {
   Derivation how;
+
+  template <class V>
+  static void kept(V&& visit) {
+    visit(&SobolInfo::how);
+  }
 };
 
 using Outcomes = Outcome<Distribution>;

@@ -16,9 +16,9 @@ from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
-from tauten._core import ConditionCase as ConditionCase
 from tauten._core import ClassLoads as ClassLoads
 from tauten._core import ClassMark as ClassMark
+from tauten._core import ConditionCase as ConditionCase
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
 from tauten._core import Curve as Curve
@@ -26,11 +26,13 @@ from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
 from tauten._core import DiameterLimits as DiameterLimits
+from tauten._core import DrillingCandidate as DrillingCandidate
 from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
+from tauten._core import IfHeld as IfHeld
 from tauten._core import InService as InService
 from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
@@ -53,8 +55,8 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
-from tauten._core import StopBound as StopBound
 from tauten._core import StepText as StepText
+from tauten._core import StopBound as StopBound
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
 from tauten._core import Thread as Thread
@@ -499,6 +501,7 @@ def free_joint(
     torsion_ratio: Optional[Quantity] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
+    instructions: Optional[bool] = ...,
     jobs: Optional[int] = ...,
 ) -> Free: ...
 @overload
@@ -549,6 +552,7 @@ def free_joint(
     torsion_ratio: Optional[Quantity] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
+    instructions: Optional[bool] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...
@@ -1557,7 +1561,7 @@ class _yield_utilisation_elastic(_Formula, Protocol):
 yield_utilisation_elastic: _yield_utilisation_elastic
 
 class _greatest_preload(_Formula, Protocol):
-    """Greatest preload under scatter.
+    """Maximum preload under scatter.
 
     preload F_M [N], scatter s [1] -> preload F_Mmax [N]
     """
@@ -1571,7 +1575,7 @@ class _greatest_preload(_Formula, Protocol):
 greatest_preload: _greatest_preload
 
 class _least_preload(_Formula, Protocol):
-    """Least preload under scatter.
+    """Minimum preload under scatter.
 
     preload F_M [N], scatter s [1] -> preload F_Mmin [N]
     """

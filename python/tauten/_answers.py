@@ -1,18 +1,21 @@
 """Questions with an answer: which fastener is it, what does the torque leave, what to set, does it come free.
 
 Every quantity may be a plain number in SI, text with its unit ("48N.m", "5/8in") or a Pint quantity. What is not known is
-left out. Answers hold plain numbers in SI.
+left out. Answers hold plain numbers in SI or, if a Pint quantity is among what is given, Pint quantities in SI units; `as_dict`
+and tables always hold plain numbers.
 """
+import difflib
+import functools
 import textwrap
 
-from tauten import _core, _rows, _text
+from tauten import _core, _pint, _rows, _text
 from tauten._errors import Error
 
 QUESTIONS = {question["function"]: question for question in _core.questions}
 
 
 def _given(arguments):
-    return {name: value for name, value in arguments.items() if value is not None}
+    return {name: _pint.plain(value) for name, value in arguments.items() if value is not None}
 
 
 def _is_table(value):
@@ -57,15 +60,22 @@ def _ask(question, answer, arguments):
     return _one(answer, said)
 
 
+def restored(*state):
+    """The record that a pickle holds: pickles name functions of Python only."""
+    return _core.restored(*state)
+
+
 def _one(answer, said):
     try:
-        return answer(said)
+        found = answer(said)
     except Error as error:
         raise _text.with_si(error, said) from None
+    registry = _pint.met_in(said)
+    return found if registry is None else _pint.of_answer(found, registry)
 
 
 def property_class(name, diameter=None):
-    """Look up a property class of bolts: least strengths, and what to read on the head.
+    """Look up a property class of bolts: minimum strengths, and what to read on the head.
 
     Parameters
     ----------
@@ -96,7 +106,7 @@ def property_class(name, diameter=None):
     >>> tauten.property_class("8.8", diameter="20mm")
     PropertyClass(8.8: tensile strength 830 MPa, yield strength 660 MPa)
     """
-    return _core.property_class(name, diameter)
+    return _one(lambda said: _core.property_class(*said.values()), {"name": _pint.plain(name), "diameter": diameter})
 
 
 def thread_condition(key):
@@ -134,13 +144,13 @@ def thread_condition(key):
 _TABLE = """    table : DataFrame, structured array or dict of columns, optional
         One joint in each row, in columns that are called like the arguments; then the answer is a table too. Columns
         hold numbers in SI, texts with units or quantities of Pint; lists are texts with semicolons between the items,
-        "26mm:oiled;30mm:dry". Other columns are no matter and do not come back. What a row leaves empty is taken from
+        "26mm:oiled;30mm:dry". Other columns are ignored and do not come back. What a row leaves empty is taken from
         the arguments. A table of dask stays lazy.
 """
 _TABLE_OPTIONS = """    columns : text or list of texts
         Columns of the answer to a table, if not the standard ones.
     jobs : whole number
-        How many threads work; 1 if not given. They change no digit.
+        How many threads work; default: 1. Results do not depend on the number.
 """
 
 
@@ -174,14 +184,23 @@ def _parameter(entry):
 def _function(name, answer, about):
     """The function that asks a question: its signature and its arguments are those that the question declares.
 
-    about: what the docstring tells beside the summary and the arguments, with a line ``@inputs`` where they stand.
+    about: what the docstring has beside the summary and the arguments, with a line ``@inputs`` where they stand.
     """
     question = QUESTIONS[name]
     names = [entry["name"] for entry in question["inputs"]] + ["columns", "jobs"]
     space = {"_ask": _ask, "_answer": answer}
     exec(f"def {name}(table=None, /, *, {', '.join(f'{each}=None' for each in names)}):\n"  # as a dataclass makes its own
          f"    return _ask('{question['name']}', _answer, locals())\n", space)
-    function = space[name]
+    asked = space[name]
+
+    @functools.wraps(asked)
+    def function(*tables, **said):
+        wrong = next((key for key in said if key not in names), None)
+        if wrong is None:
+            return asked(*tables, **said)
+        near = difflib.get_close_matches(wrong, names, 1)
+        raise TypeError(f"{name}() got an unexpected keyword argument '{wrong}'" + (f"; did you mean {near[0]}?" if near else ""))
+
     parameters = "".join(map(_parameter, question["inputs"]))
     function.__doc__ = question["summary"] + ".\n" + about.replace(
         "    @inputs\n", "    Parameters\n    ----------\n" + _TABLE + parameters + _TABLE_OPTIONS)
@@ -230,7 +249,7 @@ identify = _function("identify", _core.identify, """
     Returns
     -------
     Identification
-        candidates, each with thread, head (standards), kind, how_common, fit, region and look (how to tell it from the
+        candidates, each with thread, head (standards), kind, how_common, fit, region and look (how to distinguish it from the
         others); unmarked_class, the class to assume for an unmarked steel head.
 
     Raises

@@ -11,7 +11,7 @@ Colours are those of Okabe and Ito, which people with any kind of colour blindne
 import math
 import textwrap
 
-from tauten import _core
+from tauten import _core, _pint
 from tauten._errors import Error
 
 BLACK, ORANGE, SKY, GREEN, BLUE, VERMILION, PURPLE = ("#000000", "#E69F00", "#56B4E9", "#009E73", "#0072B2", "#D55E00",
@@ -82,6 +82,7 @@ def plot_chances(free, axes=None):
     >>> stuck = tauten.free_joint(thread="M16", property_class="8.8", limit="200N.m")
     >>> axes = tauten.plots.plot_chances(stuck)  # doctest: +SKIP
     """
+    free = _pint.plain(free)
     axes = _axes(axes, 8, 4.6)
     torques = [point.limit for point in free.curve]
     for name, words, colour, line in _ENDS:
@@ -125,6 +126,7 @@ def plot_clamp_band(clamp, axes=None, most=6):
     >>> answer = tauten.clamp(thread="M16", property_class="8.8", torque="130N.m", condition="oiled")
     >>> axes = tauten.plots.plot_clamp_band(answer)  # doctest: +SKIP
     """
+    clamp = _pint.plain(clamp)
     bolts = clamp.candidates[:most]
     axes = _axes(axes, 8, 1.9 + 0.75 * len(bolts))
     loads = [load for b in bolts for load in (b.clamp_load.high, b.proof_load) if math.isfinite(load)]
@@ -225,6 +227,7 @@ def plot_scatter(answers, axes=None):
     >>> answers = [tauten.clamp(torque=torque, **joint) for torque in range(20, 220, 20)]
     >>> axes = tauten.plots.plot_scatter(answers)  # doctest: +SKIP
     """
+    answers = _pint.plain(answers)
     bolts = sorted((answer.candidates[0] for answer in answers), key=lambda bolt: bolt.torque)
     if len(bolts) < 2:
         raise ValueError("plot_scatter: answers for at least two torques are needed")
@@ -518,6 +521,7 @@ def plot_torque_share(rows, axes=None):
     >>> rows = [(condition, tauten.clamp(condition=condition, **joint)) for condition in ("dry", "oiled")]
     >>> axes = tauten.plots.plot_torque_share(rows)  # doctest: +SKIP
     """
+    rows = _pint.plain(rows)
     import tauten
     rows = [(name, answer.candidates[0]) for name, answer in rows]
     if not rows:
@@ -579,6 +583,7 @@ def plot_load_extension(turn, axes=None):
     >>> foot = tauten.turn(thread="M16", property_class="8.8", grip="55mm", working_load="15kN")
     >>> axes = tauten.plots.plot_load_extension(foot)  # doctest: +SKIP
     """
+    turn = _pint.plain(turn)
     _load_of(turn)
     axes = _axes(axes, 8, 4.6)
     diagram = turn.diagram
@@ -630,6 +635,7 @@ def plot_curve(curve, turn=None, axes=None):
     >>> drawn = tauten.curve(thread="M16", property_class="8.8", condition="oiled", grip="55mm", snug_torque="60N.m")
     >>> above, below = tauten.plots.plot_curve(drawn)  # doctest: +SKIP
     """
+    curve, turn = _pint.plain(curve), _pint.plain(turn)
     import numpy as np
     if axes is None:
         import matplotlib.pyplot as plt
@@ -689,6 +695,7 @@ def plot_methods(turn, axes=None):
     >>> foot = tauten.turn(thread="M16", property_class="8.8", grip="55mm")
     >>> axes = tauten.plots.plot_methods(foot)  # doctest: +SKIP
     """
+    turn = _pint.plain(turn)
     _load_of(turn)
     methods = sorted(turn.methods, key=lambda method: method.tightening_factor)
     axes = _axes(axes, 10, 1.6 + 0.42 * (len(methods) + 1))

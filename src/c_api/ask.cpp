@@ -4,6 +4,8 @@
 #include "c_api/boundary.hpp"
 #include "c_api/catalogue.hpp"
 #include "shared/questions.hpp"
+#include "shared/registry.hpp"
+#include "tauten/explain/derivation.hpp"
 #include "tauten/explain/page_format.hpp"
 
 namespace {
@@ -65,6 +67,19 @@ tauten_status tauten_page(const char* question, const tauten_pair* pairs, size_t
                  const Outcome<Page> page = q.page(said, units);
                  if (!page) return page.error();
                  return tree_of(page_as(*page, *form));
+               });
+}
+
+tauten_status tauten_explain_answer(const char* question, const tauten_pair* pairs, size_t count, const char* format,
+                                    tauten_answer** answer, tauten_error* error) {
+  return asked(question, pairs, count, answer, error,
+               [&](const shared::Question& q, std::span<const Assignment> said) -> Outcome<Tree> {
+                 const auto layout = try_layout(format == nullptr ? "text" : format);
+                 if (!layout) return layout.error();
+                 const Outcome<Derivation> found = try_derivation(q, said);
+                 if (!found) return found.error();
+                 const auto text = try_derivation_text(*found, shared::registry(), *layout);
+                 return text ? Outcome<Tree>(tree_of(*text)) : text.error();
                });
 }
 

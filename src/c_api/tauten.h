@@ -145,6 +145,12 @@ TAUTEN_API tauten_status tauten_ask(const char* question, const tauten_pair* pai
 TAUTEN_API tauten_status tauten_page(const char* question, const tauten_pair* pairs, size_t count, const char* format,
                                      tauten_answer** answer, tauten_error* error);
 
+/* How an answer comes about, from what is given over each formula to the verdict, as words like tauten_page. There is one for
+   "clamp", "torque", "turn", "reach" and "free".
+   format: "text" (also if null), "markdown", "latex" (for a document that uses amsmath) or "html" (with MathML) */
+TAUTEN_API tauten_status tauten_explain_answer(const char* question, const tauten_pair* pairs, size_t count,
+                                               const char* format, tauten_answer** answer, tauten_error* error);
+
 /* All there is to know about the library, itself a tree: formulas/NAME/{summary,inputs/NAME/{symbol,unit,...},output,
  * sources}, questions/NAME/{summary,keys/KEY/{example,help,words,repeats}}, version. */
 TAUTEN_API tauten_status tauten_catalogue(tauten_answer** answer, tauten_error* error);

@@ -1,6 +1,7 @@
 // tauten curve: torque and preload against the angle, from snug past yield.
 #include <fmt/format.h>
 
+#include "command/job_file.hpp"
 #include "command/page_options.hpp"
 #include "command/said_options.hpp"
 #include "shared/pages.hpp"
@@ -46,7 +47,11 @@ void add_curve(Program& program) {
   verb->add_flag("--csv", *csv, "Answer in comma-separated values, all numbers in SI");
   auto shop = std::make_shared<bool>(false);
   verb->add_flag("--shop", *shop, "Of --csv: figures in shop units, named like preload_kN")->needs("--csv");
-  verb->callback([&program, words, page, csv, shop] {
+  const auto table = add_file_option(*verb);
+  verb->callback([&program, words, page, csv, shop, table] {
+    if (*csv && table->given())
+      throw Error("csv", "--csv has the points of one curve; leave it out of a list of joints");
+    if (table->given()) return answer_file(program, "curve", *table, *words, *page);
     if (*csv && program.json) throw Error("csv", "csv and json exclude each other; leave one of them out");
     const CurveAnswer answer = shared::try_curve(words->said).value();
     if (program.json)

@@ -1,19 +1,10 @@
 // tauten explain: how a figure comes about.
 #include <fmt/format.h>
 
-#include <functional>
-
 #include "command/evaluation.hpp"
-#include "command/job.hpp"
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
-#include "shared/free_inputs.hpp"
-#include "shared/reach_inputs.hpp"
-#include "shared/turn_inputs.hpp"
 #include "tauten/explain/derivation.hpp"
-#include "tauten/question/free.hpp"
-#include "tauten/question/reach.hpp"
-#include "tauten/question/turn.hpp"
 
 namespace tauten::command {
 
@@ -86,27 +77,25 @@ void say(Program& program, const Form& form, const Derivation& derivation, Json 
   program.say(more);
 }
 
-/// Adds a question whose whole answer is derived.
-/// \param derive  answers it; called once the words are parsed
-void add_question(Program& program, CLI::App& verb, const std::function<Derivation(Json& more)>& derive) {
-  const auto form = add_form(program, verb);
-  verb.callback([&program, form, derive] {
-    Json more = Json::object();
-    const Derivation derivation = derive(more);
-    say(program, *form, derivation, std::move(more));
-  });
+/// \return what JSON has beside the derivation: of a joint the fastener that it is about
+Json fastener_of(const shared::Question& question, const shared::Call& call) {
+  Json more = Json::object();
+  if (std::string_view(question.result) != "Clamp") return more;
+  const Tree answer = question.answer(call).value();
+  for (const char* key : {"thread", "head", "class"})
+    more[key] = find(answer, "candidates/0/" + std::string(key))->text;
+  more["torque"] = find(answer, "candidates/0/torque")->number;
+  return more;
 }
 
-void add_joint(Program& program, CLI::App& parent, const char* name, const char* help, const char* without) {
-  CLI::App* verb = program.verb(parent, name, help);
-  const auto said = add_job_options(program, *verb, {without});
-  const bool needs_torque = std::string(name) == "clamp";
-  add_question(program, *verb, [said, needs_torque](Json& more) {
-    if (needs_torque && !has(*said, "torque")) throw Error("torque", "torque is missing; write it like --torque 48N.m");
-    const Clamp answer = answer_of(*said);
-    const ClampCandidate& c = answer.candidates.front();
-    more = {{"thread", c.thread}, {"head", c.head}, {"class", c.property_class}, {"torque", json_of(c.torque)}};
-    return derivation_of(answer);
+/// Adds a question whose answer is derived.
+void add_answer(Program& program, CLI::App& parent, const shared::Question& question) {
+  CLI::App* verb = program.verb(parent, question.name, question.summary);
+  const auto words = add_said_options(program, *verb, question.inputs());
+  const auto form = add_form(program, *verb);
+  verb->callback([&program, &question, words, form] {
+    const Derivation derivation = try_derivation(question, words->said).value();
+    say(program, *form, derivation, program.json ? fastener_of(question, words->said) : Json::object());
   });
 }
 
@@ -121,27 +110,8 @@ void add_explain(Program& program) {
   verb->add_option("inputs", *words, "Its inputs, each with its unit")->type_name("name=value");
   verb->require_subcommand(0, 1);
 
-  add_joint(program, *verb, "clamp", "From a torque to clamp load and verdict of the most common fastener",
-            "clamp-load");
-  add_joint(program, *verb, "torque", "From a clamp load or a share of the proof load to the torque", "torque");
-
-  CLI::App* turn = program.verb(*verb, "turn", "From the snug torque over the angle to clamp load and verdict");
-  const auto turn_words = add_said_options(program, *turn, shared::turn_inputs());
-  add_question(program, *turn,
-               [turn_words](Json&) { return derivation_of(shared::try_turn(turn_words->said).value()); });
-  CLI::App* reach =
-      program.verb(*verb, "reach", "From the setting of the wrench to the torque at the fastener, or back");
-  const auto reach_words = add_said_options(program, *reach, shared::reach_inputs());
-  add_question(program, *reach, [reach_words](Json&) {
-    const shared::ReachAnswer answer = shared::try_reach(reach_words->said).value();
-    return derivation_of(answer.job, answer);
-  });
-  CLI::App* free = program.verb(*verb, "free", "From a stuck fastener to where to stop");
-  const auto free_words = add_said_options(program, *free, shared::free_inputs());
-  add_question(program, *free, [free_words](Json&) {
-    const shared::FreeAnswer answer = shared::try_free(free_words->said).value();
-    return derivation_of(answer.job, answer);
-  });
+  for (const shared::Question& question : shared::questions())
+    if (question.derivation != nullptr) add_answer(program, *verb, question);
 
   verb->callback([&program, verb, name, words, form] {
     if (!verb->get_subcommands().empty()) return;

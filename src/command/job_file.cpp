@@ -8,9 +8,12 @@
 #include <cstring>
 #include <filesystem>
 #include <fstream>
+#include <optional>
 
 #include "command/job.hpp"
 #include "command/refusal.hpp"
+#include "tauten/explain/json_text.hpp"
+#include "tauten/question/clamp_page.hpp"
 
 namespace tauten::command {
 
@@ -40,7 +43,82 @@ std::string content_of(const std::string& path) {
   return content;
 }
 
+constexpr int most_levels = 32;
+
+/// What the parser is not given, as it would not survive it: deep nesting, keys of many parts, a header with three
+/// brackets, letters outside ASCII in a bare key. It passes over texts and comments.
+class Scan {
+ public:
+  explicit Scan(std::string_view text) : text_(text) {
+    if (text_.starts_with("\xef\xbb\xbf")) place_ = 3;
+  }
+
+  /// \return what is wrong with the line that `line` tells then, or ""
+  const char* problem() {
+    while (place_ < text_.size()) {
+      const char c = text_[place_];
+      if (c == '"' || c == '\'') {
+        pass_text(c);
+        begins_line_ = false;
+        continue;
+      }
+      ++place_;
+      if (c == '#') place_ = std::min(text_.find('\n', place_), text_.size());
+      if (c == '\n') begin_line();
+      if (c == '\n' || c == '#' || c == ' ' || c == '\t' || c == '\r') continue;
+      if (begins_line_ && levels_ == 0 && c == '[') is_header_ = true;
+      begins_line_ = false;
+      if (static_cast<unsigned char>(c) >= 0x80) return "a name with other letters than a to z must be in quotes";
+      if (c == '[' || c == '{') ++levels_;
+      if (c == ']' || c == '}') --levels_;
+      if (is_header_ && levels_ > 2) return "a header has two brackets at most, as in [[joint]]";
+      if (levels_ > most_levels) return "it is nested too deep";
+      dots_ = c == '.' ? dots_ + 1 : c == ',' || c == '=' || c == '{' ? 0 : dots_;
+      if (dots_ > most_levels) return "a name has too many parts";
+    }
+    return "";
+  }
+  int line() const { return 1 + static_cast<int>(std::count(text_.begin(), text_.begin() + place_of_problem(), '\n')); }
+
+ private:
+  std::ptrdiff_t place_of_problem() const { return static_cast<std::ptrdiff_t>(place_ - 1); }
+  void begin_line() {
+    if (is_header_ || levels_ < 0) levels_ = 0;  // the parser refuses a header without an end by itself
+    begins_line_ = true;
+    is_header_ = false;
+    dots_ = 0;
+  }
+  /// Passes over a text in quotes; one without its end over the rest of the line, which the parser refuses.
+  void pass_text(char quote) {
+    const std::string three(3, quote);
+    const bool is_long = text_.substr(place_, 3) == three;
+    place_ += is_long ? 3 : 1;
+    for (; place_ < text_.size(); ++place_) {
+      if (quote == '"' && text_[place_] == '\\') {
+        ++place_;
+      } else if (is_long ? text_.substr(place_, 3) == three : text_[place_] == quote) {
+        place_ += is_long ? 3 : 1;
+        for (int more = 0; is_long && more < 2 && place_ < text_.size() && text_[place_] == quote; ++more) ++place_;
+        return;
+      } else if (!is_long && text_[place_] == '\n') {
+        return;
+      }
+    }
+    place_ = text_.size();
+  }
+
+  std::string_view text_;
+  std::size_t place_ = 0;
+  int levels_ = 0;
+  int dots_ = 0;
+  bool begins_line_ = true;
+  bool is_header_ = false;
+};
+
 toml::table table_of(const std::string& path, const std::string& content) {
+  Scan scan(content);
+  if (const std::string why = scan.problem(); !why.empty())
+    refuse_file(path, fmt::format("is not valid TOML in line {}: {}", scan.line(), why));
   try {
     return toml::parse(content);
   } catch (const toml::parse_error& problem) {
@@ -59,57 +137,187 @@ const char* kind_of(const toml::node& node) {
   return "a date or time";
 }
 
-/// The value as it would stand on the command line. Numbers are fine for what has no unit, and told to have none else.
-std::string text_of(const shared::Input<ClampJob>& key, const toml::node& node) {
-  if (const auto* text = node.as_string()) return text->get();
-  if (const auto* number = node.as_integer()) return fmt::format("{}", number->get());
-  if (const auto* number = node.as_floating_point()) return fmt::format("{}", number->get());
-  throw Error(key.option(), fmt::format("{} is {}, but must be a text; write it like {} = \"{}\"", key.option(),
-                                        kind_of(node), key.option(), key.example)
-                                .c_str());
+using shared::InputFacts;
+using shared::Value;
+
+/// The words of a joint, with the units that were typed.
+struct Joint {
+  std::string name;
+  std::string where;  ///< "'feet.toml', joint 2 'coupling'"
+  SaidWords words;
+  std::optional<Error> error{};
+
+  std::string_view keep(std::string text) { return words.texts.emplace_back(std::move(text)); }
+};
+
+/// A value as it would stand on the command line: a number is fine for what has no unit, and told to have none else.
+Value value_of(Joint& joint, const InputFacts& key, const toml::node& node) {
+  Value value;
+  if (const auto* text = node.as_string()) {
+    value.text = joint.keep(text->get());
+  } else if (const auto* whole = node.as_integer()) {
+    value.text = joint.keep(fmt::format("{}", whole->get()));
+  } else if (const auto* number = node.as_floating_point()) {
+    value.text = joint.keep(fmt::format("{}", number->get()));
+  } else if (const auto* truth = node.as_boolean(); truth && (key.holds == shared::Holds::truth || key.members)) {
+    value.kind = Value::Kind::truth;
+    value.truth = truth->get();
+  } else if (const auto* list = node.as_array(); list && (key.holds == shared::Holds::band || key.members)) {
+    value.kind = Value::Kind::list;
+    for (const toml::node& item : *list) value.items.push_back(value_of(joint, key, item));
+  } else if (const auto* record = node.as_table(); record && key.members) {
+    value.kind = Value::Kind::record;
+    for (const auto& [name, member] : *record) {
+      value.names.push_back(joint.keep(std::string(name.str())));
+      value.items.push_back(value_of(joint, key, member));
+    }
+  } else {
+    throw Error(key.option(), fmt::format("{} is {}, but must be a text; write it like {} = \"{}\"", key.option(),
+                                          kind_of(node), key.option(), key.example)
+                                  .c_str());
+  }
+  return value;
 }
 
-SaidWords said_in(const toml::table& table) {
-  const auto keys = shared::joint_inputs();
+void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const toml::table& table) {
   std::vector<std::string> names;
-  for (const auto& key : keys) names.emplace_back(key.option());
-  SaidWords words;
+  for (const InputFacts* key : keys) names.emplace_back(key->option());
   for (const auto& [name, node] : table) {
     const std::string word(name.str());
     const auto at = std::find(names.begin(), names.end(), word);
+    if (at == names.end() && word == "name" && node.is_string()) continue;
     if (at == names.end())
       throw Error(in_quotes(word).c_str(), ("key " + in_quotes(word) + " is unknown" +
                                             did_you_mean(word, names, "the keys are " + listed(names)))
                                                .c_str());
-    const auto& key = keys[static_cast<std::size_t>(at - names.begin())];
+    const InputFacts& key = *keys[static_cast<std::size_t>(at - names.begin())];
+    const auto say = [&](const toml::node& item) {
+      joint.words.said.push_back({key.option(), value_of(joint, key, item)});
+    };
+    const auto* truth = node.as_boolean();
+    if (truth && !truth->get() && key.takes == shared::Takes::flag) continue;  // not said
     if (const auto* list = node.as_array(); list && key.takes == shared::Takes::several_values)
-      for (const toml::node& item : *list) words.add(key.option(), text_of(key, item));
+      for (const toml::node& item : *list) say(item);
     else
-      words.add(key.option(), text_of(key, node));
+      say(node);
   }
-  return words;
 }
 
-ListedClamp joint_of(const std::string& path, std::size_t number, const toml::node& node) {
-  ListedClamp joint{"joint " + std::to_string(number), {}, Error("", "")};
-  std::string where = fmt::format("{}, joint {}", path_text(path), number);
-  try {
-    const toml::table* table = node.as_table();
-    if (!table) throw Error("joint", "a joint is a table; begin it with [[joint]]");
-    if (const auto name = (*table)["name"].value<std::string>(); name && !name->empty()) {
-      joint.name = *name;
-      where += " " + in_quotes(*name);
+std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {
+  std::string content;
+  const toml::table table = toml_file(path, content);
+  for (const auto& [name, node] : table)
+    if (name.str() != "joint")
+      refuse_file(path, "has the unknown key " + in_quotes(std::string(name.str())) +
+                            " at its top; all it may hold is [[joint]] tables");
+  const toml::array* list = table["joint"].as_array();
+  if (!list || list->empty())
+    refuse_file(path, "holds no joint; begin each with [[joint]] and write the options of the question below it");
+  std::vector<Joint> joints;
+  for (const toml::node& node : *list) {
+    const std::size_t number = joints.size() + 1;
+    Joint& joint = joints.emplace_back();
+    joint.name = "joint " + std::to_string(number);
+    joint.where = fmt::format("{}, joint {}", path_text(path), number);
+    try {
+      const toml::table* one = node.as_table();
+      if (!one) throw Error("joint", "a joint is a table; begin it with [[joint]]");
+      if (const auto name = (*one)["name"].value<std::string>(); name && !name->empty()) {
+        joint.name = *name;
+        joint.where += " " + in_quotes(*name);
+      }
+      read_joint(joint, keys, *one);
+    } catch (const Error& error) {
+      joint.error = error;
     }
-    const SaidWords said = said_in(*table);
-    if (!has(said, "torque") && !has(said, "clamp-load") && !has(said, "share"))
-      throw Error("torque", "torque is missing; write it like torque = \"48N.m\", or give clamp-load or share instead");
-    shared::ClampAnswer answer = answer_of(said);
-    joint.job = answer.job;
-    joint.answer = static_cast<Clamp&&>(answer);
-  } catch (const Error& error) {
-    joint.answer = Error(error.argument(), (where + ": " + error.what()).c_str());
   }
-  return joint;
+  return joints;
+}
+
+/// \return the joint's answer, or its error, which names file and joint
+template <class Ask>
+auto answer_to(const Joint& joint, Ask ask) -> Outcome<decltype(ask())> {
+  const auto placed = [&](const Error& error) {
+    return Error(error.argument(), (joint.where + ": " + error.what()).c_str());
+  };
+  if (joint.error) return placed(*joint.error);
+  try {
+    return ask();
+  } catch (const Error& error) {
+    return placed(error);
+  }
+}
+
+void complain(Program& program, const Error& error) {
+  program.code = some_joints_failed;
+  program.complaints += std::string("tauten: ") + error.what() + "\n";
+}
+
+Json failed(const Joint& joint, const Error& error) { return {{"name", joint.name}, {"error", json_of(error)}}; }
+
+shared::ClampAnswer clamp_of(const Joint& joint, bool needs_torque) {
+  const SaidWords& said = joint.words;
+  if (needs_torque && !has(said, "torque") && !has(said, "clamp-load") && !has(said, "share"))
+    throw Error("torque", "torque is missing; write it like torque = \"48N.m\", or give clamp-load or share instead");
+  return answer_of(said);
+}
+
+/// Joints that are tightened have a page in common.
+void answer_clamps(Program& program, const std::vector<Joint>& joints, bool need_torque, const PageOptions& page) {
+  std::vector<ListedClamp> answers;
+  Json list = Json::array();
+  for (const Joint& joint : joints) {
+    Outcome<shared::ClampAnswer> answer = answer_to(joint, [&] { return clamp_of(joint, need_torque); });
+    if (!answer) {
+      complain(program, answer.error());
+      answers.push_back({joint.name, {}, answer.error()});
+      list.push_back(failed(joint, answer.error()));
+      continue;
+    }
+    list.push_back(json_of(static_cast<const Clamp&>(*answer)));
+    list.back()["name"] = joint.name;
+    answers.push_back({joint.name, answer->job, static_cast<const Clamp&>(*answer)});
+  }
+  if (program.json)
+    program.say({{"joints", list}});
+  else
+    print(program, page, page_of(answers, page.page_units({})));
+}
+
+/// One page after the other.
+void answer_each(Program& program, const shared::Question& question, const std::vector<Joint>& joints,
+                 const PageOptions& options, const PageFor& page_for) {
+  Json list = Json::array();
+  for (const Joint& joint : joints) {
+    const SaidWords& words = joint.words;
+    if (program.json) {
+      const auto answer = answer_to(joint, [&] { return Json::parse(json_text(question.answer(words.said).value())); });
+      list.push_back(answer ? *answer : failed(joint, answer.error()));
+      if (answer) list.back()["name"] = joint.name;
+      if (!answer) complain(program, answer.error());
+      continue;
+    }
+    std::vector<std::pair<std::string, std::string>> typed;
+    for (const std::string& text : words.texts) typed.emplace_back("", text);
+    const auto page = answer_to(joint, [&] {
+      const PageUnits units = options.page_units(typed);
+      return page_for ? page_for(words, units) : question.page(words.said, units).value();
+    });
+    if (!page) {
+      complain(program, page.error());
+      continue;
+    }
+    Page named = *page;
+    named.name = joint.name;
+    if (options.is_short && &joint != &joints.back()) named.standing_cautions = false;  // once is enough
+    if (!program.out.empty() && !options.is_short) program.out += "\n";
+    print(program, options, named);
+  }
+  if (program.json) program.say({{"joints", list}});
+}
+
+void refuse_option(const std::string& option, const std::string& why) {
+  throw Error(option.c_str(), ("--" + option + " " + why).c_str());
 }
 
 }  // namespace
@@ -119,19 +327,27 @@ toml::table toml_file(const std::string& path, std::string& content) {
   return table_of(path, content);
 }
 
-std::vector<ListedClamp> joints_of(const std::string& path) {
-  std::string content;
-  const toml::table table = toml_file(path, content);
-  for (const auto& [name, node] : table)
-    if (name.str() != "joint")
-      refuse_file(path, "has the unknown key " + in_quotes(std::string(name.str())) +
-                            " at its top; all it may hold is [[joint]] tables");
-  const toml::array* list = table["joint"].as_array();
-  if (!list || list->empty())
-    refuse_file(path, "holds no joint; begin each with [[joint]] and give it at least a thread or socket and a torque");
-  std::vector<ListedClamp> joints;
-  for (const toml::node& node : *list) joints.push_back(joint_of(path, joints.size() + 1, node));
-  return joints;
+void answer_file(Program& program, std::string_view name, const TableOptions& table, const SaidWords& said,
+                 const PageOptions& page, const PageFor& page_for) {
+  if (table.is_table()) return answer_table(program, table, name, said.pairs());
+  if (!said.said.empty()) {
+    const std::string key(said.said.front().key);
+    throw Error(key.c_str(), ("--file stands alone; write " + key + " into the joints of the file").c_str());
+  }
+  for (const auto& [option, given] : {std::pair{"output", !table.output.empty()},
+                                      {"columns", !table.columns.empty()},
+                                      {"shop", table.shop},
+                                      {"from-row", table.from_row > 1},
+                                      {"jobs", table.jobs > 0},
+                                      {"rename", !table.renamed.empty()}})
+    if (given) refuse_option(option, "is for a table; leave it out for a list of joints");
+  const shared::Question& question = *shared::try_question(name).value();
+  const std::vector<Joint> joints =
+      joints_of(table.file, name == "clamp" ? shared::facts_of(shared::joint_inputs()) : question.inputs());
+  if (std::string_view(question.result) == "Clamp")
+    answer_clamps(program, joints, name == "clamp", page);
+  else
+    answer_each(program, question, joints, page, page_for);
 }
 
 }  // namespace tauten::command

@@ -79,7 +79,7 @@ int finish(const Program& program) {
 int main(int count, char** words) {
   using namespace tauten::command;
   try {
-    std::signal(SIGPIPE, SIG_IGN);  // a closed pipe is an error of writing, to be told as one
+    for (const int signal : {SIGPIPE, SIGXFSZ}) std::signal(signal, SIG_IGN);  // errors of writing, reported as such
     Program program;
     program.app.footer(closing_words);
     program.app.set_version_flag("--version", "tauten " TAUTEN_VERSION, "Show the version");
@@ -94,8 +94,8 @@ int main(int count, char** words) {
         found->second(program);
       else
         add_question(program, question);
-    for (const auto add :
-         {add_sheet, add_formulas, add_eval, add_explain, add_uncertainty, add_cautions, add_completion})
+    for (const auto add : {add_sheet, add_formulas, add_eval, add_explain, add_uncertainty, add_conditions,
+                           add_cautions, add_completion})
       add(program);
     run(program, count, words);
     return finish(program);

@@ -51,6 +51,7 @@ void add_eval(Program& program);
 void add_explain(Program& program);
 void add_uncertainty(Program& program);
 void add_cautions(Program& program);
+void add_conditions(Program& program);
 void add_sheet(Program& program);
 void add_completion(Program& program);
 

@@ -1,8 +1,7 @@
 // The verb of a question that needs no more than every question has.
+#include "command/job_file.hpp"
 #include "command/page_options.hpp"
 #include "command/said_options.hpp"
-#include "command/table_file.hpp"
-#include "rows/rows.hpp"
 #include "tauten/explain/json_text.hpp"
 
 namespace tauten::command {
@@ -11,10 +10,9 @@ void add_question(Program& program, const shared::Question& question) {
   CLI::App* verb = program.question(question.name);
   const auto words = add_said_options(program, *verb, question.inputs());
   const auto page = add_page_options(program, *verb);
-  const auto table =
-      shared::try_row_question(question.name) ? add_table_options(*verb, "TABLE.csv", table_help) : nullptr;
+  const auto table = add_table_options(*verb);
   verb->callback([&program, &question, words, page, table] {
-    if (table != nullptr && table->given()) return answer_table(program, *table, question.name, words->pairs());
+    if (table->given()) return answer_file(program, question.name, *table, *words, *page);
     if (program.json)
       program.say(Json::parse(json_text(question.answer(words->said).value())));
     else

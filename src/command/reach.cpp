@@ -5,10 +5,10 @@
 #include <memory>
 #include <stdexcept>
 
+#include "command/job_file.hpp"
 #include "command/page_options.hpp"
 #include "command/refusal.hpp"
 #include "command/said_options.hpp"
-#include "command/table_file.hpp"
 #include "shared/pages.hpp"
 #include "tauten/question/workings/reach_drawing.hpp"
 
@@ -33,13 +33,15 @@ void write_file(const char* option, const std::string& path, const std::string& 
 void add_reach(Program& program) {
   CLI::App* verb = program.question("reach");
   const auto words = add_said_options(program, *verb, shared::reach_inputs());
-  const auto table = add_table_options(*verb, "TABLE.csv", table_help);
+  const auto table = add_table_options(*verb);
   const auto page = add_page_options(program, *verb);
   auto path = std::make_shared<std::string>();
   CLI::Option* svg = verb->add_option("--svg", *path, "Write a drawing to scale into this file");
   svg->type_name("reach.svg");
   verb->callback([&program, words, table, page, path, svg] {
-    if (table->given()) return answer_table(program, *table, "reach", words->pairs());
+    if (table->given() && svg->count() > 0)
+      throw Error("svg", "--svg draws one answer; leave it out of a list of joints");
+    if (table->given()) return answer_file(program, "reach", *table, *words, *page);
     const shared::ReachAnswer answer = shared::try_reach(words->said).value();
     if (svg->count() > 0) write_file("svg", *path, reach_drawing_svg(answer.job, answer));
     if (program.json)

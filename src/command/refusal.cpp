@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <cctype>
 
-#include "shared/spelling.hpp"
 #include "tauten/base/shown_text.hpp"
+#include "tauten/base/spelling.hpp"
 
 namespace tauten::command {
 
@@ -40,7 +40,7 @@ std::string did_you_mean(const std::string& word, const std::vector<std::string>
   for (const std::string& candidate : known)
     if (within(word, candidate) || within(candidate, word))
       best = &candidate, least = 0;
-    else if (const std::size_t apart = shared::letters_apart(word, candidate); apart < least)
+    else if (const std::size_t apart = detail::letters_apart(word, candidate); apart < least)
       best = &candidate, least = apart;
   return best ? mean(*best) : "; " + otherwise;
 }

@@ -343,7 +343,7 @@ class Composer {
       if (!w.joint->held.empty()) turn += " Hold the " + w.joint->held + ".";
       block.steps.push_back({turn, cautions::line_of_slip.text});
       if (w.free) {
-        const Page page = shared::page_of(*w.free, units_, false);
+        const Page page = shared::page_of(*w.free, units_);
         block.steps.push_back({page.headline,
                                "That is the torque at the fastener, with this socket. A bolt that did not move "
                                "may be close to breaking: stop there."});
@@ -355,7 +355,7 @@ class Composer {
       section.blocks.push_back(std::move(block));
       section.blocks.push_back(sketch(w, false));
       if (w.free) {
-        const Page page = shared::page_of(*w.free, units_, true);
+        const Page page = shared::page_of(*w.free, units_);
         SheetBlock stuck{"When one does not move: " + w.joint->name};
         std::vector<std::string> cautions;
         for (const std::string& caution : page.cautions)

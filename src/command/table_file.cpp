@@ -39,6 +39,12 @@ struct Layout {
   std::vector<std::string> said_texts;
   std::vector<RowCell> said;
   bool shop = false;  ///< figures in the units of a workshop, which stand in the names of their columns
+  char separator = ',';
+  std::size_t kept_torque = absent_column;  ///< a column of torques beside those that are answered
+
+  static constexpr std::size_t absent_column = static_cast<std::size_t>(-1);
+  /// Where semicolons stand between the cells, numbers have a comma.
+  bool decimal_comma() const { return separator == ';'; }
 };
 
 /// What a column of figures is called.
@@ -54,6 +60,7 @@ struct Tally {
   std::size_t last_row = 0;
   std::size_t failed = 0;
   std::size_t first_failed = 0;
+  std::size_t line_failed = 0;  ///< the line of the file with the first of them
   std::string first_error;
   bool stopped = false;  ///< before the last row
 
@@ -61,6 +68,7 @@ struct Tally {
     if (next.rows > 0) last_row = next.last_row;
     if (failed == 0 && next.failed > 0) {
       first_failed = next.first_failed;
+      line_failed = next.line_failed;
       first_error = next.first_error;
     }
     rows += next.rows;
@@ -73,20 +81,30 @@ struct Tally {
 struct Work {
   std::string text;
   std::size_t first_row = 0;
+  std::size_t first_line = 0;  ///< of the file
   std::string records;
   Tally tally;
   bool done = false;
 };
 
-void add_cell(std::string& record, const shared::AnswerColumn& figure, const shared::Cell& cell, bool shop) {
-  if (figure.kind == shared::AnswerColumn::Kind::text)
-    shared::csv_add(record, cell.text);
-  else if (figure.kind == shared::AnswerColumn::Kind::number && shop && std::isfinite(cell.number))
+void add_cell(std::string& record, const shared::AnswerColumn& figure, const shared::Cell& cell, const Layout& layout) {
+  const bool shop = layout.shop;
+  const std::size_t had = record.size();
+  if (figure.kind == shared::AnswerColumn::Kind::text) return shared::csv_add(record, cell.text, layout.separator);
+  if (figure.kind == shared::AnswerColumn::Kind::number && shop && std::isfinite(cell.number))
     record += PlainNumber(cell.number / describe(figure.dimension).shop_unit_in_si, 6).c_str();
   else if (figure.kind == shared::AnswerColumn::Kind::number)
     shared::csv_add(record, cell.number);
   else if (cell.number == cell.number)
     record += cell.number != 0 ? "true" : "false";
+  if (layout.decimal_comma()) std::replace(record.begin() + static_cast<std::ptrdiff_t>(had), record.end(), '.', ',');
+}
+
+/// Puts a point for each comma between two digits.
+void make_points(std::string& cell) {
+  const auto digit = [&](std::size_t at) { return at < cell.size() && cell[at] >= '0' && cell[at] <= '9'; };
+  for (std::size_t at = 1; at < cell.size(); ++at)
+    if (cell[at] == ',' && digit(at - 1) && digit(at + 1)) cell[at] = '.';
 }
 
 class Worker {
@@ -99,9 +117,13 @@ class Worker {
     work.tally = {};
     char* at = work.text.data();
     const char* last = at + work.text.size();
-    for (std::size_t row = work.first_row; at != last; ++row) {
-      const char* wrong = shared::csv_take_record(at, last, cells_);
-      if (cells_.size() == 1 && cells_[0].empty()) continue;
+    std::size_t line = work.first_line;
+    const char* begins = at;
+    for (std::size_t row = work.first_row; at != last; ++row, begins = at) {
+      line_ = line;
+      const char* wrong = shared::csv_take_record(at, last, cells_, layout_.separator);
+      line += static_cast<std::size_t>(std::count(begins, static_cast<const char*>(at), '\n'));
+      if ((cells_.size() == 1 && cells_[0].empty()) || cells_[0].starts_with('#')) continue;  // blank, or a comment
       // Looked at for each row: one may take a tenth of a second.
       if ((work.tally.stopped = StopSignal::is_raised())) return;
       ++work.tally.rows;
@@ -122,9 +144,16 @@ class Worker {
  private:
   void answer_row(Work& work, std::size_t row) {
     columns_.clear();
-    for (std::size_t i = 0; i < cells_.size(); ++i)
-      if (layout_.keys[i] >= 0 && !cells_[i].empty())
-        columns_.push_back({static_cast<std::size_t>(layout_.keys[i]), &cells_[i]});
+    asked_ = cells_;
+    pointed_.resize(cells_.size());
+    for (std::size_t i = 0; i < cells_.size(); ++i) {
+      if (layout_.keys[i] < 0 || cells_[i].empty()) continue;
+      if (layout_.decimal_comma() && cells_[i].find(',') != std::string_view::npos) {
+        make_points(pointed_[i] = cells_[i]);
+        asked_[i] = pointed_[i];
+      }
+      columns_.push_back({static_cast<std::size_t>(layout_.keys[i]), &asked_[i]});
+    }
     const std::span<const shared::Cell> figures = loop_.row(columns_, 0);
     add_record(work, row, figures.data(), figures.back().text);
   }
@@ -134,33 +163,37 @@ class Worker {
     const std::vector<shared::AnswerColumn>& all = layout_.question.figures;
     for (std::size_t i = 0; i < cells_.size(); ++i) {
       if (!layout_.kept[i]) continue;
-      out += ',';
+      out += layout_.separator;
       if (cells_[i].empty() && layout_.fill[i] >= 0 && figures && error.empty()) {
         const auto place = static_cast<std::size_t>(layout_.fill[i]);
-        add_cell(out, all[place], figures[place], layout_.shop);
+        add_cell(out, all[place], figures[place], layout_);
         const DimensionText unit = describe(all[place].dimension);
         if (all[place].kind == shared::AnswerColumn::Kind::number && figures[place].number == figures[place].number)
           out += layout_.shop ? unit.shop_unit : unit.si_unit;
       } else {
-        shared::csv_add(out, cells_[i]);
+        shared::csv_add(out, cells_[i], layout_.separator);
       }
     }
     for (const std::size_t place : layout_.added) {
-      out += ',';
-      if (figures) add_cell(out, all[place], figures[place], layout_.shop);
+      out += layout_.separator;
+      if (figures) add_cell(out, all[place], figures[place], layout_);
     }
-    if (!figures) shared::csv_add(out, error);
+    if (!figures) shared::csv_add(out, error, layout_.separator);
     out += '\n';
     if (error.empty()) return;
     if (work.tally.failed++ == 0) {
       work.tally.first_failed = row;
+      work.tally.line_failed = line_;
       work.tally.first_error = error;
     }
   }
 
   const Layout& layout_;
   shared::RowLoop loop_;
+  std::size_t line_ = 0;  ///< of the file, where the row begins
   std::vector<std::string_view> cells_;
+  std::vector<std::string_view> asked_;  ///< the same with points in numbers
+  std::vector<std::string> pointed_;     ///< what those point to
   std::vector<shared::RowColumn> columns_;
 };
 
@@ -192,13 +225,19 @@ std::vector<std::string> names_for(const shared::RowQuestion& question, std::vec
 }
 
 Layout layout_of(const TableOptions& options, const shared::RowQuestion& question,
-                 const std::vector<std::string>& names, const std::vector<std::pair<std::string, std::string>>& said) {
-  Layout out{question, {}, {}, {}, {}, {}, {}, {}, options.shop};
+                 const std::vector<std::string>& names, const std::vector<std::pair<std::string, std::string>>& said,
+                 char separator) {
+  Layout out{question, {}, {}, {}, {}, {}, {}, {}, options.shop, separator};
   out.said_texts.reserve(said.size());  // the cells point into it
   for (const auto& [key, text] : said)
     if (const int place = shared::key_called(question, key); place >= 0)
       out.said.push_back({static_cast<std::size_t>(place), out.said_texts.emplace_back(text)});
   out.keys = shared::try_columns(question, names_for(question, names, options.renamed), out.said).value();
+  // Torques in a table that asks for torques stay beside the answers.
+  if (std::string_view(question.name) == "torque")
+    for (std::size_t i = 0; i < names.size(); ++i)
+      if (out.keys[i] >= 0 && out.keys[i] == shared::key_called(question, "torque"))
+        out.keys[i] = -1, out.kept_torque = i;
   std::vector<std::string> wanted;
   for (const std::string_view name : shared::split(options.columns, ','))
     if (!name.empty()) wanted.emplace_back(name);
@@ -211,6 +250,11 @@ Layout layout_of(const TableOptions& options, const shared::RowQuestion& questio
   for (std::size_t i = 0; i < names.size(); ++i) {
     int fill = -1;
     bool kept = names[i] != "row";  // what an earlier run wrote gives way
+    if (i == out.kept_torque) {
+      out.fill.push_back(-1);
+      out.kept.push_back(true);
+      continue;
+    }
     for (const std::size_t place : out.wanted) {
       if (!is_figure(place, i)) continue;
       kept &= out.keys[i] >= 0;
@@ -221,7 +265,7 @@ Layout layout_of(const TableOptions& options, const shared::RowQuestion& questio
   }
   for (const std::size_t place : out.wanted) {
     bool has = false;
-    for (std::size_t i = 0; i < names.size(); ++i) has |= out.kept[i] && is_figure(place, i);
+    for (std::size_t i = 0; i < names.size(); ++i) has |= out.kept[i] && i != out.kept_torque && is_figure(place, i);
     if (!has) out.added.push_back(place);
   }
   return out;
@@ -243,10 +287,15 @@ std::string header_of(const Layout& layout, const std::vector<std::string>& name
   std::string header = "row";
   for (std::size_t i = 0; i < names.size(); ++i) {
     if (!layout.kept[i]) continue;
-    header += ',';
-    shared::csv_add(header, names[i]);
+    header += layout.separator;
+    shared::csv_add(header, names[i], layout.separator);
   }
-  for (const std::size_t place : layout.added) header += "," + name_of(layout.question.figures[place], layout.shop);
+  for (const std::size_t place : layout.added) {
+    std::string name = name_of(layout.question.figures[place], layout.shop);
+    if (layout.kept_torque != Layout::absent_column && layout.question.figures[place].name == "torque")
+      name.insert(0, "answered_");
+    header += layout.separator + name;
+  }
   return header + "\n";
 }
 
@@ -376,6 +425,7 @@ class Answering {
       work = &ring_[taken_ % ring_.size()];
       size = size_.bytes();
     }
+    work->first_line = source_.line();
     work->text = source_.block(work->first_row, size);
     if (work->text.empty()) return end();
     const std::lock_guard lock(state_);
@@ -436,10 +486,15 @@ bool TableOptions::is_table() const {
   return ending != ".toml";
 }
 
-std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type_name, const char* help) {
+std::shared_ptr<TableOptions> add_file_option(CLI::App& verb) {
   auto options = std::make_shared<TableOptions>();
-  options->option = verb.add_option("--file", options->file, help);
-  options->option->type_name(type_name);
+  options->option = verb.add_option("--file", options->file, table_help);
+  options->option->type_name("JOINTS");
+  return options;
+}
+
+std::shared_ptr<TableOptions> add_table_options(CLI::App& verb) {
+  auto options = add_file_option(verb);
   const auto beside = [&](CLI::Option* option, const char* type) { option->type_name(type)->needs(options->option); };
   beside(verb.add_option("--output", options->output, "Where the answers go"), "OUT.csv");
   beside(verb.add_option("--columns", options->columns, "Columns of the answer, if not the standard ones"),
@@ -469,7 +524,7 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   if (program.json) throw Error("json", "--json does not apply to tables; leave it out");
   const Layout layout = [&] {
     try {
-      return layout_of(options, question, names, said);
+      return layout_of(options, question, names, said, source.separator());
     } catch (const Error& error) {
       throw Error(error.argument(), ("file " + path_text(options.file) + ": " + error.what()).c_str());
     }
@@ -495,9 +550,10 @@ void answer_table(Program& program, const TableOptions& options, std::string_vie
   program.complaints += "tauten: " + standing_cautions_line() + "\n";
   if (all.failed == 0) return;
   program.code = some_joints_failed;
-  program.complaints +=
-      fmt::format("tauten: {} of {} rows have no answer; the column error gives the reason, first in row {}: {}\n",
-                  all.failed, all.rows, all.first_failed, all.first_error);
+  program.complaints += fmt::format(
+      "tauten: {} of {} rows have no answer; the column error gives the reason, first in row {}{}: {}\n", all.failed,
+      all.rows, all.first_failed,
+      all.line_failed == all.first_failed + 1 ? "" : fmt::format(" (line {})", all.line_failed), all.first_error);
 }
 
 }  // namespace tauten::command

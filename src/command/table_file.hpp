@@ -27,10 +27,13 @@ struct TableOptions {
   bool is_table() const;
 };
 
-inline constexpr const char* table_help = "Answer for each row of a CSV table with these columns";
+inline constexpr const char* table_help = "Answer for each [[joint]] of a TOML file or row of a CSV table";
+
+/// Adds --file alone.
+std::shared_ptr<TableOptions> add_file_option(CLI::App& verb);
 
 /// Adds --file and what belongs to it.
-std::shared_ptr<TableOptions> add_table_options(CLI::App& verb, const char* type_name, const char* help);
+std::shared_ptr<TableOptions> add_table_options(CLI::App& verb);
 
 /// Answers every row; those that are wrong have their error in a column.
 /// \param question  "clamp"

@@ -39,18 +39,23 @@ Source::Source(const std::string& path) : path_(path), file_(path == "-" ? stdin
 }
 
 std::vector<std::string> Source::header() {
-  const shared::CsvRecords first = next_records(1);
-  std::string text(rest().substr(0, first.size));
-  take(first);
-  if (text.starts_with(byte_order_mark)) text.erase(0, byte_order_mark.size());
+  std::string text;
+  do {
+    const shared::CsvRecords first = next_records(1);
+    text = rest().substr(0, first.size);
+    if (text.starts_with(byte_order_mark)) text.erase(0, byte_order_mark.size());
+    take(first);
+  } while (text.starts_with('#'));
+  row_ = 1;
+  separator_ = shared::csv_separator(text);
   std::vector<std::string_view> cells;
   char* at = text.data();
-  if (const char* wrong = shared::csv_take_record(at, text.data() + text.size(), cells); *wrong != '\0')
+  if (const char* wrong = shared::csv_take_record(at, text.data() + text.size(), cells, separator_); *wrong != '\0')
     refuse_table(path_, std::string("has an invalid header: ") + wrong);
   std::vector<std::string> names(cells.begin(), cells.end());
   if (names == std::vector<std::string>{""})
     refuse_table(path_, "has no header; name the columns in its first line, like thread,class,torque");
-  if (names.size() == 1 && names[0].find_first_of(";\t") != std::string::npos)
+  if (names.size() == 1 && names[0].find('\t') != std::string::npos)
     refuse_table(path_, "has no commas in its first line; save it with commas between the columns");
   for (const std::string& name : names)
     if (!name.empty() && std::count(names.begin(), names.end(), name) > 1)
@@ -65,7 +70,7 @@ void Source::skip_to(std::size_t row) {
     if (records.count > row - row_) {
       records = {};
       for (; records.count < row - row_; ++records.count)
-        records.size += shared::csv_record_end(rest().substr(records.size));
+        records.size += shared::csv_record_end(rest().substr(records.size), separator_);
     }
     take(records);
   }
@@ -82,9 +87,9 @@ std::string Source::block(std::size_t& first_row, std::size_t size) {
 shared::CsvRecords Source::next_records(std::size_t size) {
   if (rest().size() < size) fill();
   while (!StopSignal::is_raised()) {
-    const shared::CsvRecords whole = shared::csv_whole_records(rest().substr(0, size));
+    const shared::CsvRecords whole = shared::csv_whole_records(rest().substr(0, size), separator_);
     if (whole.count > 0) return whole;
-    if (const std::size_t end = shared::csv_record_end(rest()); end != std::string::npos) return {end, 1};
+    if (const std::size_t end = shared::csv_record_end(rest(), separator_); end != std::string::npos) return {end, 1};
     if (rest().size() > longest_record)
       refuse_table(path_, fmt::format("has more than 1 MB in row {}; check for a quote left open there", row_));
     if (!fill() && ended_) break;
@@ -93,6 +98,8 @@ shared::CsvRecords Source::next_records(std::size_t size) {
 }
 
 void Source::take(const shared::CsvRecords& records) {
+  const std::string_view text = rest().substr(0, records.size);
+  line_ += static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
   at_ += records.size;
   row_ += records.count;
   taken_ += records.size;
@@ -133,10 +140,10 @@ bool Source::fill() {
 /// The last line may have no line break.
 void Source::close_last_record() {
   if (text_.empty()) return;
-  const shared::CsvRecords whole = shared::csv_whole_records(text_);
+  const shared::CsvRecords whole = shared::csv_whole_records(text_, separator_);
   if (whole.size == text_.size()) return;
   text_ += '\n';
-  if (shared::csv_record_end(std::string_view(text_).substr(whole.size)) == std::string::npos)
+  if (shared::csv_record_end(std::string_view(text_).substr(whole.size), separator_) == std::string::npos)
     refuse_table(path_, fmt::format("ends within a quote that row {} opens", row_ + whole.count));
 }
 

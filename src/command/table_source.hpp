@@ -28,7 +28,7 @@ class Source {
   /// \param path  "-" for standard input
   explicit Source(const std::string& path);
 
-  /// Takes the first record, which names the columns.
+  /// Takes the first record that is not a comment; it names the columns, and shows what stands between cells.
   std::vector<std::string> header();
 
   /// Goes over the rows before `row`.
@@ -43,6 +43,10 @@ class Source {
   bool at_end() const { return ended_ && rest().empty(); }
   /// \return the number of the row that comes next
   std::size_t row() const { return row_; }
+  /// \return the line of the file in which it begins
+  std::size_t line() const { return line_; }
+  /// \return what stands between the cells
+  char separator() const { return separator_; }
   /// \return bytes that have been handed out or skipped
   std::size_t taken() const { return taken_; }
   /// \return bytes of the whole file; 0 if that is not known
@@ -60,6 +64,8 @@ class Source {
   std::string text_;
   std::size_t at_ = 0;   ///< where in the text the records begin that are not yet handed out
   std::size_t row_ = 0;  ///< the number of the first of them; the header is row 0
+  std::size_t line_ = 1;
+  char separator_ = ',';
   std::size_t taken_ = 0;
   std::size_t size_ = 0;
   bool ended_ = false;

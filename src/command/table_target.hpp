@@ -7,8 +7,8 @@
 
 namespace tauten::command {
 
-/// A file is written under its name with `.part` behind it. What an earlier run left there is gone on with, never
-/// overwritten.
+/// A file is written under its name with `.part` behind it, by one run at a time. What an earlier run left there is resumed,
+/// never overwritten; what was written before a disk was full stays.
 class Target {
  public:
   /// \param path      "" for standard output
@@ -31,7 +31,9 @@ class Target {
   std::string leave();
 
  private:
-  void go_on(std::size_t from_row);
+  void take_alone();
+  void resume(std::size_t from_row);
+  [[noreturn]] void fail_to_write();
 
   std::string path_;
   std::string file_name_;  ///< behind the links

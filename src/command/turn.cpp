@@ -1,7 +1,7 @@
 // tauten turn: how far to turn from snug for a clamp load, or what snug torque and angle leave.
+#include "command/job_file.hpp"
 #include "command/page_options.hpp"
 #include "command/said_options.hpp"
-#include "command/table_file.hpp"
 #include "shared/pages.hpp"
 
 namespace tauten::command {
@@ -9,10 +9,10 @@ namespace tauten::command {
 void add_turn(Program& program) {
   CLI::App* verb = program.question("turn");
   const auto words = add_said_options(program, *verb, shared::turn_inputs());
-  const auto table = add_table_options(*verb, "TABLE.csv", table_help);
+  const auto table = add_table_options(*verb);
   const auto page = add_page_options(program, *verb);
   verb->callback([&program, words, table, page] {
-    if (table->given()) return answer_table(program, *table, "turn", words->pairs());
+    if (table->given()) return answer_file(program, "turn", *table, *words, *page);
     const TurnAnswer answer = shared::try_turn(words->said).value();
     if (program.json)
       program.say(json_of(answer));

@@ -26,12 +26,16 @@ struct ClampRow : ClampCandidate {
   }
 };
 
+ClampRow row_of(const ClampAnswer& answer, const ClampCandidate& candidate) {
+  ClampRow row{candidate, static_cast<double>(answer.candidates.size()), answer.thread_friction,
+               answer.bearing_friction};
+  row.notices.insert(row.notices.end(), answer.notices.begin(), answer.notices.end());
+  return row;
+}
+
 Outcome<ClampRow> row_of(const Outcome<ClampAnswer>& answer) {
   if (!answer) return answer.error();
-  ClampRow row{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->thread_friction,
-               answer->bearing_friction};
-  row.notices.insert(row.notices.end(), answer->notices.begin(), answer->notices.end());
-  return row;
+  return row_of(*answer, answer->candidates.front());
 }
 
 Outcome<ClampRow> try_clamp_row(const Call& call) { return row_of(try_clamp(call)); }
@@ -96,15 +100,19 @@ class ClampRows : public RowAnswers {
     }
     Known& known = found->second;
     if (!known.error.empty()) return failed(known.error);
-    if (!known.parts) return asked(row);
-    const Parts& parts = *known.parts;
+    if (known.parts.empty()) return asked(row);
+    const auto likely = std::find_if(known.parts.begin(), known.parts.end(), [&](const Parts& one) {
+      return tauten::detail::is_likely(one.suspect, one.usual, torque);
+    });
+    Parts& parts = likely == known.parts.end() ? known.parts.front() : *likely;
     if (!tauten::detail::something_is_left(torque, parts.conditions)) return asked(row);
-    ClampRow& out = known.parts->row;
+    ClampRow& out = parts.row;
     out.torque = Torque(torque);
     out.corrected_torque = tauten::detail::corrected_setting(torque, parts.conditions.lost, parts.condition_ratio);
     tauten::detail::put_figures(out, parts.bolt, parts.chance, parts.conditions, torque, wanted_);
     if (wants_least_class_)
       out.least_class = tauten::detail::least_class(parts.bolt, parts.chance, parts.conditions, torque);
+    if (out.class_assumed) out.usual_class = parts.usual.lowest_class(torque);
     if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out);
     if (wants_summary_) out.summary = tauten::detail::summary_of(out, parts.conditions);
     codes_ = parts.codes;
@@ -118,17 +126,19 @@ class ClampRows : public RowAnswers {
  private:
   /// A fastener under its conditions: all of the answer that does not change with the torque.
   struct Parts {
+    tauten::detail::Suspect suspect;
     tauten::detail::Conditions conditions;
     tauten::detail::ClampBolt bolt;
     tauten::detail::BoltChance chance;
+    tauten::detail::UsualTorques usual;
     ClampRow row;
     double condition_ratio;    ///< for the corrected torque
     std::string codes;         ///< of the fastener, whatever the torque
     std::string common_codes;  ///< of what holds for every candidate
   };
   struct Known {
-    std::string error;  ///< if it is wrong whatever the torque
-    std::optional<Parts> parts;
+    std::string error;         ///< if it is wrong whatever the torque
+    std::vector<Parts> parts;  ///< of each fastener that fits, in the order in which they are met
   };
 
   void learn(std::span<const RowCell> row, Known& known) {
@@ -142,20 +152,35 @@ class ClampRows : public RowAnswers {
     const ClampJob& job = given->job;
     const auto conditions = tauten::detail::conditions_of(job);
     const auto suspects = tauten::detail::suspects_of(job);
+    // The order depends on the torque: of two that are the same in all else, one candidate answers for one suspect.
+    const auto ranked = tauten::detail::ranked_suspects(job, *conditions);
+    std::vector<const ClampCandidate*> candidates;
     for (const tauten::detail::Suspect& suspect : *suspects) {
+      std::size_t place = 0;
+      for (const tauten::detail::Suspect& other : *ranked) {
+        const bool made = static_cast<bool>(tauten::detail::bolt_of(job, other, *conditions));
+        if (other.is(suspect)) {
+          candidates.push_back(made ? &answer->candidates[place] : nullptr);
+          break;
+        }
+        place += made ? 1 : 0;
+      }
+    }
+    for (std::size_t i = 0; i < suspects->size(); ++i) {
+      const tauten::detail::Suspect& suspect = (*suspects)[i];
+      if (candidates[i] == nullptr) continue;  // the class is not made in this size
+      const ClampCandidate& candidate = *candidates[i];
       const auto bolt = tauten::detail::bolt_of(job, suspect, *conditions);
-      if (!bolt) continue;  // the class is not made in this size: no candidate
       tauten::detail::BoltChance chance(*bolt, conditions->lost);
-      chance.prepare(conditions->accuracy_at(answer->candidates.front().torque.si));
-      Parts& parts = known.parts.emplace(Parts{*conditions, *bolt, chance, *row_of(answer),
-                                               tauten::detail::condition_ratio(job, suspect, *bolt), "", ""});
-      const ClampCandidate& first = answer->candidates.front();
-      const auto of_torque = tauten::detail::torque_codes(first, true);
-      for (const Notice& notice : first.notices)
+      chance.prepare(conditions->accuracy_at(candidate.torque.si));
+      Parts& parts = known.parts.emplace_back(
+          Parts{suspect, *conditions, *bolt, chance, tauten::detail::UsualTorques(job, suspect, *conditions),
+                row_of(*answer, candidate), tauten::detail::condition_ratio(job, suspect, *bolt), "", ""});
+      const auto of_torque = tauten::detail::torque_codes(candidate, true);
+      for (const Notice& notice : candidate.notices)
         if (std::find(of_torque.begin(), of_torque.end(), notice.code) == of_torque.end())
           add_codes(notice, parts.codes);
       add_codes(answer->notices, parts.common_codes);
-      return;
     }
   }
 

@@ -1,4 +1,4 @@
-// Tables as text: RFC 4180, with lines that end in LF or CRLF.
+// Tables as text: RFC 4180, with lines that end in LF or CRLF; cells stand between commas or semicolons.
 #pragma once
 
 #include <algorithm>
@@ -27,8 +27,14 @@ inline std::string_view without_blanks(std::string_view text) {
 
 }  // namespace detail
 
+/// \return what stands between the cells of a table, by its first line
+inline char csv_separator(std::string_view header) {
+  return header.find(',') == std::string_view::npos && header.find(';') != std::string_view::npos ? ';' : ',';
+}
+
 /// \return where the first record of `text` ends, behind its line break; npos if it does not end within the text
-inline std::size_t csv_record_end(std::string_view text) {
+inline std::size_t csv_record_end(std::string_view text, char separator = ',') {
+  const char ends[] = {separator, '\n', '\0'};
   for (std::size_t at = 0;;) {
     // A quote opens a cell only at its start; elsewhere it is a plain character, as the inch mark in 5/8".
     if (text.substr(at, 1) == "\"") {
@@ -36,7 +42,7 @@ inline std::size_t csv_record_end(std::string_view text) {
       if (behind == std::string_view::npos) return behind;
       at += behind;
     }
-    at = text.find_first_of(",\n", at);
+    at = text.find_first_of(ends, at);
     if (at == std::string_view::npos) return at;
     if (text[at++] == '\n') return at;
   }
@@ -49,7 +55,7 @@ struct CsvRecords {
   std::size_t last = 0;   ///< where the last of them begins
 };
 
-inline CsvRecords csv_whole_records(std::string_view text) {
+inline CsvRecords csv_whole_records(std::string_view text, char separator = ',') {
   CsvRecords whole;
   if (text.find('"') == std::string_view::npos) {
     whole.size = text.rfind('\n') + 1;  // npos + 1 is 0
@@ -58,7 +64,8 @@ inline CsvRecords csv_whole_records(std::string_view text) {
     if (whole.size > 1) whole.last = text.rfind('\n', whole.size - 2) + 1;
     return whole;
   }
-  for (std::size_t end; (end = csv_record_end(text.substr(whole.size))) != std::string_view::npos; ++whole.count) {
+  for (std::size_t end; (end = csv_record_end(text.substr(whole.size), separator)) != std::string_view::npos;
+       ++whole.count) {
     whole.last = whole.size;
     whole.size += end;
   }
@@ -69,7 +76,9 @@ inline CsvRecords csv_whole_records(std::string_view text) {
 /// \param rest   text of whole records; doubled quotes are made single in place
 /// \param cells  point into the text
 /// \return "", or what is wrong with the record
-inline const char* csv_take_record(char*& first, const char* last, std::vector<std::string_view>& cells) {
+inline const char* csv_take_record(char*& first, const char* last, std::vector<std::string_view>& cells,
+                                   char separator = ',') {
+  const char ends[] = {separator, '\n', '\0'};
   cells.clear();
   const char* wrong = "";
   while (true) {
@@ -83,22 +92,24 @@ inline const char* csv_take_record(char*& first, const char* last, std::vector<s
         if (rest[from] == '"') ++from;
       }
       cells.push_back(detail::without_blanks({first + 1, static_cast<std::size_t>(to - first - 1)}));
-      const std::size_t end = std::min(rest.find_first_of(",\n", at), rest.size());
+      std::fill(to, first + at, ' ');  // a line break that moved up must not be counted twice
+      const std::size_t end = std::min(rest.find_first_of(ends, at), rest.size());
       if (!detail::without_blanks(rest.substr(at, end - at)).empty()) wrong = "a cell goes on behind its closing quote";
       at = end;
     } else {
-      while (at < rest.size() && rest[at] != ',' && rest[at] != '\n') ++at;
+      while (at < rest.size() && rest[at] != separator && rest[at] != '\n') ++at;
       cells.push_back(detail::without_blanks(rest.substr(0, at)));
     }
-    const bool more = at < rest.size() && rest[at] == ',';
+    const bool more = at < rest.size() && rest[at] == separator;
     first += std::min(at + 1, rest.size());
     if (!more) return wrong;
   }
 }
 
 /// Adds a cell to a record, in quotes if it needs them. The commas stand between the calls.
-inline void csv_add(std::string& record, std::string_view text) {
-  if (text.find_first_of(",\"\r\n") == std::string_view::npos &&
+inline void csv_add(std::string& record, std::string_view text, char separator = ',') {
+  const char quoted[] = {separator, '"', '\r', '\n', '\0'};
+  if (text.find_first_of(quoted) == std::string_view::npos &&
       (text.empty() || (text.front() != ' ' && text.back() != ' '))) {
     record += text;
     return;

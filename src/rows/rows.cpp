@@ -11,9 +11,9 @@
 #include "shared/pattern_inputs.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/sequence_inputs.hpp"
-#include "shared/spelling.hpp"
 #include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
+#include "tauten/base/spelling.hpp"
 
 namespace tauten::shared {
 
@@ -44,7 +44,7 @@ Outcome<IdentifiedRow> try_identified_row(const Call& call) {
 
 std::string with_dashes(std::string_view name) {
   std::string text(name);
-  std::replace(text.begin(), text.end(), '_', '-');
+  for (char& c : text) c = c == '_' || c == ' ' ? '-' : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
   return text;
 }
 
@@ -60,7 +60,7 @@ std::string known_instead(const RowQuestion& question, const std::string& name) 
   std::vector<const char*> meant;
   std::size_t least = std::max<std::size_t>(1, name.size() / 4) + 1;
   for (const AnswerColumn& figure : question.figures) {
-    const std::size_t apart = name.size() < 40 ? letters_apart(name, figure.name) : least;
+    const std::size_t apart = name.size() < 40 ? tauten::detail::letters_apart(name, figure.name) : least;
     if (figure.name.starts_with(name + "_")) meant.push_back(figure.name.c_str());
     if (apart < least) least = apart, meant.assign(1, figure.name.c_str());
   }
@@ -156,7 +156,7 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
     // A slip of the pen must not go for a column of somebody else's: what it says would be left out without a word.
     for (const RowKey& key : question.keys)
       if (place < 0 && name.size() > 3 && name.size() < 40 &&
-          letters_apart(with_dashes(name), key.name) <= std::max<std::size_t>(1, name.size() / 4))
+          tauten::detail::letters_apart(with_dashes(name), key.name) <= std::max<std::size_t>(1, name.size() / 4))
         return Error(shown.c_str(), ("column " + shown + " is not a key; did you mean " + key.name +
                                      "? If it is something else, give it a name that is less alike")
                                         .c_str());

@@ -1,8 +1,5 @@
 #include "shared/clamp_inputs.hpp"
 
-#include "tauten/part/property_class.hpp"
-#include "tauten/thread/designation.hpp"
-
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 
@@ -40,12 +37,10 @@ namespace {
 using In = Declares<ClampJob>;
 using ClampInput = Input<ClampJob>;
 
-/// A name that the library knows; an error is in the words of the input.
-template <auto member, auto look_up>
-Problem put_name(const ClampInput&, const char* called, const Value& value, ClampJob& job) {
-  if (auto problem = read(called, value, job.*member)) return problem;
-  const auto found = look_up(job.*member);
-  return found ? Problem() : renamed(found.error(), found.error().argument(), called);
+/// A condition that the library knows; an error is in the words of the input.
+template <auto member>
+Problem put_condition(const ClampInput&, const char* called, const Value& value, ClampJob& job) {
+  return read_condition(called, value, job.*member);
 }
 
 Problem put_key(const ClampInput&, const char* called, const Value& value, ClampJob& job) {
@@ -53,13 +48,9 @@ Problem put_key(const ClampInput&, const char* called, const Value& value, Clamp
   return read_above_zero(called, value, job.socket);
 }
 
-constexpr auto any_class = [](const std::string& name) { return try_property_class(name); };
-
 template <auto member>
 constexpr ClampInput condition(const char* name, const char* example, const char* help) {
-  return In::input<member>(name, example, help)
-      .read_by(put_name<member, try_thread_condition>)
-      .with_words(condition_words);
+  return In::input<member>(name, example, help).read_by(put_condition<member>).with_words(condition_words);
 }
 
 constexpr ClampInput inputs[] = {
@@ -78,11 +69,11 @@ constexpr ClampInput inputs[] = {
         .read_by(put_key)
         .in_library("width_across_flats"),
     In::input<&ClampJob::thread>("thread", "M10x1.25", "Thread, if it is known; alone it has the head of ISO 4014")
-        .read_by(put_name<&ClampJob::thread, try_parse_thread>),
+        .read_by(put_thread<&ClampJob::thread>),
     In::input<&ClampJob::head>("head", "\"ISO 4014\"", "Standard of the turned head or nut").in_library("standard"),
     In::input<&ClampJob::property_class>("property_class", "10.9",
                                          "Mark on the head: property class; without it the weakest is assumed")
-        .read_by(put_name<&ClampJob::property_class, any_class>)
+        .read_by(put_class<&ClampJob::property_class>)
         .with_option("class")
         .with_words(class_words),
     In::input<&ClampJob::share>("share", "75%", "Share of the proof load that the suggested torque aims at"),

@@ -1,10 +1,14 @@
-// The names of the property classes, as words that a key takes.
+// Threads and property classes by name.
 #pragma once
 
 #include <array>
 #include <string_view>
 
-#include "tauten/part/property_class_table.hpp"
+#include "tauten/base/plain_number.hpp"
+#include "tauten/part/property_class.hpp"
+#include "tauten/thread/designation.hpp"
+
+#include "shared/inputs.hpp"
 
 namespace tauten::shared {
 
@@ -26,5 +30,26 @@ inline constexpr auto class_words = [] {
     if (names_class(row)) words[at++] = table::property_classes[row].name;
   return words;
 }();
+
+/// Reads the name of a thread.
+template <auto member, class Job>
+Problem put_thread(const Input<Job>&, const char* called, const Value& value, Job& job) {
+  std::string& name = detail::at<member>(job);
+  if (auto problem = read(called, value, name)) return problem;
+  const auto found = try_parse_thread(name);
+  return found ? Problem() : renamed(found.error(), found.error().argument(), called);
+}
+
+/// Reads the name of a class, which may come as a number: 8.8.
+template <auto member, class Job>
+Problem put_class(const Input<Job>&, const char* called, const Value& value, Job& job) {
+  std::string& name = detail::at<member>(job);
+  if (value.is({Value::Kind::number, Value::Kind::whole}))
+    name = PlainNumber(value.number).c_str();
+  else if (auto problem = read(called, value, name))
+    return problem;
+  const auto found = try_property_class(name);
+  return found ? Problem() : renamed(found.error(), found.error().argument(), called);
+}
 
 }  // namespace tauten::shared

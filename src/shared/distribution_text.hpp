@@ -35,7 +35,7 @@ inline Outcome<Distribution> try_read_distribution(const std::string& name, std:
       at = end + 2;
     }
     if (x.size() == 3) return named(Distribution::try_from_band(x[0], x[1], x[2]));
-    return Error(name.c_str(), (name + " is no band; write low..nominal..high like 0.08..0.12..0.16").c_str());
+    return Error(name.c_str(), (name + " is not a band; write low..nominal..high like 0.08..0.12..0.16").c_str());
   }
   const std::vector<std::string_view> parts = split(text, ':');
   if (parts.size() == 1) {

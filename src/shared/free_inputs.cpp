@@ -1,5 +1,8 @@
 #include "shared/free_inputs.hpp"
 
+#include "tauten/question/workings/taken.hpp"
+
+#include "shared/class_words.hpp"
 #include "shared/free_items.hpp"
 
 namespace tauten::shared {
@@ -20,13 +23,15 @@ Problem put_bit(const FreeInput&, const char* called, const Value& value, FreeQu
   return read_bit(called, value, question.names.bit.emplace());
 }
 
+constexpr auto thread_name = [](auto& j) -> auto& { return j.names.thread; };
+constexpr auto class_name = [](auto& j) -> auto& { return j.names.property_class; };
 constexpr auto tapped = [](auto& j) -> auto& { return j.job.tapped; };
 constexpr auto quenched = [](auto& j) -> auto& { return j.job.surroundings.quenched; };
 
 constexpr FreeInput inputs[] = {
-    In::input<[](auto& j) -> auto& { return j.names.thread; }>("thread", "M16", "Thread"),
-    In::input<[](auto& j) -> auto& { return j.names.property_class; }>("property_class", "8.8",
-                                                                       "Mark on the head: property class")
+    In::input<thread_name>("thread", "M16", "Thread").read_by(put_thread<thread_name>),
+    In::input<class_name>("property_class", "8.8", "Mark on the head: property class")
+        .read_by(put_class<class_name>)
         .with_option("class"),
     In::input<[](auto& j) -> auto& { return j.names.socket; }>("socket", "24mm",
                                                                "Socket or spanner that fits; default: that of ISO 4014")
@@ -65,7 +70,7 @@ constexpr FreeInput inputs[] = {
         .with_words(surroundings_words),
     In::input<quenched>("quenched", "yes", "yes or no: quenched and tempered; default: as the class"),
     In::input<[](auto& j) -> auto& { return j.job.surroundings.reused; }>("reused", "yes",
-                                                                          "The bolt is to be used again")
+                                                                          "The bolt will be used again")
         .as_flag(),
     In::input<[](auto& j) -> auto& { return j.job.preload; }>(
         "preload", "55kN", "What it was tightened to; without it a share of yield with a wide band"),
@@ -128,6 +133,9 @@ constexpr FreeInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.job.trials; }>("trials", "200000", "Trials of the simulation"),
     In::input<[](auto& j) -> auto& { return j.job.seed; }>("seed", "1",
                                                            "Seed of the simulation; the same gives the same answer"),
+    In::input<&FreeQuestion::instructions>("instructions", "yes",
+                                           "The page has how each step is done: what, how long, what to watch")
+        .as_flag(),
 };
 
 constexpr Rule rules[] = {excludes("property_class", "torsion_ratio"), needs("years", "first_year_loss"),
@@ -138,7 +146,10 @@ constexpr Rule rules[] = {excludes("property_class", "torsion_ratio"), needs("ye
 
 /// The library has the name width_across_flats for whatever tool was given.
 Error in_words(const GivenJob<FreeQuestion>& given, const Error& error) {
-  const char* tool = given.has("key") ? "key" : given.has("socket") ? "socket" : "width_across_flats";
+  const char* tool = given.has("width_across_flats") ? "width_across_flats"
+                     : given.has("key")              ? "key"
+                     : given.has("socket")           ? "socket"
+                                                     : "width_across_flats";
   const Error named = renamed(given.in_words(error), "width_across_flats", tool);
   if (given.spelling == Spelling::argument || std::string_view(named.argument()) != "width_across_flats") return named;
   return renamed(named, "width_across_flats", given.has("width_across_flats") ? "width-across-flats" : "socket");
@@ -164,13 +175,20 @@ Outcome<FreeJob> try_free_job(const Call& call) {
   return given->job.job;
 }
 
+FreeAnswer answer_of(const GivenJob<FreeQuestion>& given, const Free& found) {
+  FreeAnswer answer{found, given.job.job, given.job.instructions};
+  tauten::detail::add_thread_taken(answer.notices, given.job.names.thread);
+  tauten::detail::add_class_taken(answer.notices, given.job.names.property_class);
+  return answer;
+}
+
 Outcome<FreeAnswer> try_free(const Call& call) {
   const auto given = try_read_free(call);
   if (!given) return given.error();
   const FreeJob& job = given->job.job;
   const auto found = try_free_joint(job);
   if (!found) return in_words(*given, found.error());
-  return FreeAnswer{*found, job};
+  return answer_of(*given, *found);
 }
 
 }  // namespace tauten::shared

@@ -8,7 +8,7 @@ namespace {
 Problem read_hours(const char* key, std::string_view text, double& hours) {
   const std::string_view number = text.substr(0, text.size() - (text.ends_with("h") ? 1 : 0));
   if (number.size() == text.size() || shared::read(key, number, hours))
-    return refuse_text(key, text, " is no time in hours; write it like 24h");
+    return refuse_text(key, text, " is not a time in hours; write it like 24h");
   return {};
 }
 

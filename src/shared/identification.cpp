@@ -84,6 +84,7 @@ Outcome<Identification> try_identify(const Call& call) {
   const Outcome<std::vector<Candidate>> found = candidates_of(*given);
   if (!found) return given->in_words(found.error());
   Identification out;
+  out.tool = job.key ? job.key : job.socket;
   for (const Candidate& c : *found) out.candidates.push_back(in_words(c));
   if (job.property_class.empty()) return out;
   const Outcome<PropertyClass> c = try_property_class(job.property_class);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "tauten/part/inch_head.hpp"
 #include "tauten/question/looks.hpp"
 
 namespace tauten::shared {
@@ -17,7 +18,13 @@ void add_candidates(Page& page, const Identification& answer, const PageUnits& u
   const std::size_t shown = all ? answer.candidates.size() : std::min(shown_candidates, answer.candidates.size());
   const std::size_t others = answer.candidates.size() - 1;
   const Identified& first = answer.candidates.front();
-  page.headline = title_of(first, units) + ": most often " + first.thread + " (" + first.kind + "). ";
+  const bool key = first.kind.find("socket") != std::string::npos;
+  const std::string inch = answer.tool ? inch_bolt(*answer.tool, key) : "";
+  page.headline = inch.empty() ? title_of(first, units) : units.typed(*answer.tool) + (key ? " key" : " across flats");
+  if (!inch.empty())
+    page.headline += ": probably an inch bolt" + (inch.starts_with("of") ? "" : " (" + inch + ")") +
+                     ", which the tables do not have. If the thread is metric";
+  page.headline += ": most often " + first.thread + " (" + first.kind + "). ";
   page.headline += others == 0
                        ? "No other fastener in the tables takes this tool."
                        : std::to_string(others) + (others == 1 ? " other fastener takes" : " other fasteners take") +

@@ -17,6 +17,14 @@ Problem refuse(const char* called, const std::string& sentence) {
 
 }  // namespace
 
+std::string nearest_name(std::string_view name, const std::vector<const char*>& known) {
+  const char* best = "";
+  std::size_t least = std::max<std::size_t>(1, name.size() / 4) + 1;
+  for (const char* one : known)
+    if (const std::size_t apart = tauten::detail::letters_apart(name, one); apart < least) best = one, least = apart;
+  return best;
+}
+
 Problem read_si(const char* called, const Value& value, Dim dimension, double& into) {
   if (value.kind == Kind::text) {
     const Outcome<double> si = try_read_quantity(called, value.text, dimension);
@@ -85,7 +93,7 @@ Problem read_whole(const char* called, const Value& value, const char* example, 
     const std::string_view text = value.text;
     const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), into);
     if (problem != std::errc() || end != text.data() + text.size())
-      return refuse_text(called, text, std::string(" is no whole number; write it like ") + example);
+      return refuse_text(called, text, std::string(" is not a whole number; write it like ") + example);
   } else if (value.kind == Kind::whole) {
     into = value.whole;
   } else {

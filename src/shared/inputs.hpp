@@ -19,6 +19,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/shown_text.hpp"
+#include "tauten/base/spelling.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/base/words.hpp"
 
@@ -503,6 +504,35 @@ Problem broken_rule(std::span<const Input<Job>> inputs, std::span<const Rule> ru
   return {};
 }
 
+/// \return the name among `known` that was likely meant, "" if none is near
+std::string nearest_name(std::string_view name, const std::vector<const char*>& known);
+
+/// \return "torque", or "socket, key or bearing-diameter": inputs that can read a text that another one refuses, and no
+///         nonsense; "" if there are none
+template <class Job>
+std::string meant_for(std::span<const Input<Job>> inputs, const Input<Job>& refused, const Value& text,
+                      Spelling spelling) {
+  std::vector<std::string> names;
+  for (const Input<Job>& input : inputs) {
+    const bool has_unit = input.holds == Holds::quantity && input.dimension != Dim::number;
+    const bool is_name = input.holds == Holds::text || input.holds == Holds::word;
+    if (&input == &refused || !(has_unit || is_name)) continue;
+    Job scratch{};
+    if (input.put(input, input.name, text, scratch)) continue;
+    if (has_unit || input.put(input, input.name, "~", scratch)) names.emplace_back(input.called(spelling));
+    if (names.size() == 3) break;
+  }
+  std::string all;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    all += (i == 0 ? "" : i + 1 == names.size() ? " or " : ", ") + names[i];
+  return all;
+}
+
+/// \return a refusal without a long list of what could be given instead
+inline std::string without_choices(std::string_view message) {
+  return std::string(message.size() > 200 ? message.substr(0, message.find("; ")) : message);
+}
+
 /// Puts all that was given into a job.
 /// \return all that is wrong with it, or the job
 template <class Job>
@@ -515,10 +545,17 @@ Outcome<GivenJob<Job>> try_read(std::span<const Input<Job>> inputs, const Call& 
     const int place = place_of(inputs, said.key, call.spelling);
     const std::string name(said.key.substr(0, 40));
     if (place < 0) {
+      std::vector<const char*> keys;
       std::string known;
-      for (const Input<Job>& input : inputs)
-        known += (known.empty() ? "" : ", ") + std::string(input.called(call.spelling));
-      errors.add(Error(name.c_str(), ("there is no key '" + name + "'; the keys are " + known).c_str()));
+      for (const Input<Job>& input : inputs) {
+        keys.push_back(input.called(call.spelling));
+        known += (known.empty() ? "" : ", ") + std::string(keys.back());
+      }
+      const std::string near = nearest_name(name, keys);
+      errors.add(
+          Error(name.c_str(), ("there is no key '" + name + "'; " +
+                               (near.empty() ? "the keys are " : "did you mean " + near + "? The keys are ") + known)
+                                  .c_str()));
       continue;
     }
     const Input<Job>& input = inputs[static_cast<std::size_t>(place)];
@@ -542,6 +579,11 @@ Outcome<GivenJob<Job>> try_read(std::span<const Input<Job>> inputs, const Call& 
           said.value.text.find_first_of(",;") != std::string_view::npos)
         problem =
             Error(problem->argument(), (problem->what() + ("; for several say " + name) + " again for each").c_str());
+      else if (const std::string other = is_text ? meant_for(inputs, input, said.value, call.spelling) : "";
+               !other.empty())
+        problem = Error(problem->argument(), (without_choices(problem->what()) + "; " +
+                                              tauten::detail::shown(said.value.text) + " reads as " + other)
+                                                 .c_str());
       errors.add(*problem);
     }
   }

@@ -15,8 +15,8 @@ namespace tauten::shared {
 Page page_of(const ClampAnswer& answer, const PageUnits& units, bool all) {
   return tauten::page_of(answer.job, answer, units, all);
 }
-Page page_of(const FreeAnswer& answer, const PageUnits& units, bool with_instructions) {
-  return tauten::page_of(answer.job, answer, units, with_instructions);
+Page page_of(const FreeAnswer& answer, const PageUnits& units) {
+  return tauten::page_of(answer.job, answer, units, answer.instructions);
 }
 Page page_of(const GroupAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
 Page page_of(const PatternAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }

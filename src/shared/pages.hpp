@@ -15,11 +15,11 @@
 namespace tauten::shared {
 
 Page page_of(const ClampAnswer& answer, const PageUnits& units, bool all);
-Page page_of(const FreeAnswer& answer, const PageUnits& units, bool with_instructions);
+Page page_of(const FreeAnswer& answer, const PageUnits& units);
 Page page_of(const GroupAnswer& answer, const PageUnits& units);
 Page page_of(const PatternAnswer& answer, const PageUnits& units);
-Page page_of(const ReachAnswer& answer, const PageUnits& units);
 Page page_of(const SequenceAnswer& answer, const PageUnits& units);
+Page page_of(const ReachAnswer& answer, const PageUnits& units);
 Page page_of(const ThreadAnswer& answer, const PageUnits& units);
 Page page_of(const TurnAnswer& answer, const PageUnits& units);
 Page page_of(const CurveAnswer& answer, const PageUnits& units);

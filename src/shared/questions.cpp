@@ -19,8 +19,10 @@ namespace {
 
 #if defined(TAUTEN_TOPIC)  // for pages that load little: the questions of one topic; of a topic without any, none
 constexpr bool is_here(std::string_view topic) { return topic == TAUTEN_TOPIC; }
+constexpr bool are_explained = false;  // there are no formulas to write down
 #else
 constexpr bool is_here(std::string_view) { return true; }
+constexpr bool are_explained = true;
 #endif
 
 /// Adds what the question takes and how it is asked.
@@ -40,6 +42,13 @@ constexpr Question by(Question question) {
     else
       return page_of(*answer, units, false);  // the short one of two
   };
+  using Answer = std::remove_cvref_t<decltype(*ask(std::declval<const Call&>()))>;
+  if constexpr (are_explained && requires(const Answer& answer) { derivation_of(answer); })
+    question.derivation = [](const Call& call) -> Outcome<Derivation> {
+      const auto answer = ask(call);
+      if (!answer) return answer.error();
+      return derivation_of(*answer);
+    };
   return question;
 }
 
@@ -70,7 +79,7 @@ constexpr auto list = [] {
                                          "In which order and passes to tighten a joint, and how to undo it"}),
   });
   for (Question& q : all)
-    if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr, q.page = nullptr;
+    if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr, q.page = nullptr, q.derivation = nullptr;
   return all;
 }();
 
@@ -88,6 +97,14 @@ Outcome<const Question*> try_question(std::string_view name) {
     if (q.is_here()) known += (known.empty() ? "; ask " : ", ") + std::string(q.name);
   }
   return Error("question", (why + (known.empty() ? "; here are formulas only" : known)).c_str());
+}
+
+Outcome<Derivation> try_derivation(const Question& question, const Call& call) {
+  if (question.derivation != nullptr) return question.derivation(call);
+  std::string known;
+  for (const Question& q : list)
+    if (q.derivation != nullptr) known += (known.empty() ? "; explain " : ", ") + std::string(q.name);
+  return Error("question", (std::string(question.name) + " has no derivation here" + known).c_str());
 }
 
 }  // namespace tauten::shared

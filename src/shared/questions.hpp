@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "shared/inputs.hpp"
+#include "tauten/base/derivation.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
 #include "tauten/explain/tree.hpp"
@@ -22,6 +23,7 @@ struct Question {
   std::vector<const InputFacts*> (*inputs)() = nullptr;  ///< null in a module that does not have the question
   Outcome<Tree> (*answer)(const Call& call) = nullptr;
   Outcome<Page> (*page)(const Call& call, const PageUnits& units) = nullptr;
+  Outcome<Derivation> (*derivation)(const Call& call) = nullptr;  ///< null where no formula leads to the answer
 
   bool is_here() const { return inputs != nullptr; }
 };
@@ -31,5 +33,8 @@ std::span<const Question> questions() noexcept;
 
 /// \return the question of that name, or its refusal
 Outcome<const Question*> try_question(std::string_view name);
+
+/// \return how the answer comes about, or the refusal of a question that no formula leads to
+Outcome<Derivation> try_derivation(const Question& question, const Call& call);
 
 }  // namespace tauten::shared

@@ -62,7 +62,7 @@ constexpr ReachInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.wrench.class_letter; }>("wrench_class", "A", "Letter of ISO 6789-1"),
     In::input<[](auto& j) -> auto& { return j.wrench.scale_low; }>("scale_low", "40N.m", "Lowest mark of the scale"),
     In::input<[](auto& j) -> auto& { return j.wrench.scale_high; }>("scale_high", "200N.m",
-                                                                    "Greatest torque of the wrench")
+                                                                    "Maximum torque of the wrench")
         .above_zero(),
     In::input<[](auto& j) -> auto& { return j.wrench.division; }>("division", "1N.m", "Between two marks or digits")
         .above_zero(),

@@ -13,6 +13,7 @@ std::span<const Input<ReachJob>> reach_inputs();
 struct ReachAnswer : Reach {
   ReachJob job;
 };
+inline Derivation derivation_of(const ReachAnswer& answer) { return tauten::derivation_of(answer.job, answer); }
 
 /// What to set for a torque at the fastener, or what a setting gives there; one of `torque` and `setting` must be said.
 Outcome<ReachAnswer> try_reach(const Call& call);

@@ -48,6 +48,9 @@ Problem put_condition(const TurnInput&, const char* called, const Value& value, 
 constexpr const char* washer_words[] = {"1", "2"};
 
 // First what only `turn` is asked, then what both are, then what only `curve` is.
+constexpr auto thread_name = [](auto& j) -> auto& { return j.joint.thread; };
+constexpr auto class_name = [](auto& j) -> auto& { return j.joint.property_class; };
+
 constexpr TurnInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.joint.angle; }>(
         "angle", "90deg", "Angle to be turned from snug; without it that is the answer")
@@ -99,9 +102,9 @@ constexpr TurnInput inputs[] = {
         "sloping_faces", "1", "Outer faces that slope, up to 1 in 20, for that comparison"),
 
     In::input<[](auto& j) -> auto& { return j.joint.name; }>("name", "\"pump foot\"", "Name of the joint"),
-    In::input<[](auto& j) -> auto& { return j.joint.thread; }>("thread", "M16", "Thread"),
-    In::input<[](auto& j) -> auto& { return j.joint.property_class; }>(
-        "property_class", "8.8", "Mark on the head; without it the weakest class is assumed")
+    In::input<thread_name>("thread", "M16", "Thread").read_by(put_thread<thread_name>),
+    In::input<class_name>("property_class", "8.8", "Mark on the head; without it the weakest class is assumed")
+        .read_by(put_class<class_name>)
         .with_option("class")
         .with_words(class_words),
     In::input<[](auto& j) -> auto& { return j.joint.head; }>("head", "\"ISO 4014\"",

@@ -318,6 +318,7 @@ HEADERS = [
                   real("face_high", "face_high", "highest coefficient of friction under head or nut"),
                   flag("lubricated", "lubricated", "true if a fluid, paste or wax is on the surface"),
                   name("note", "note", 'what else to know; may be ""'),
+                  name("words", "words", "trade words that are taken for it, semicolons between them"),
               ]),
     ]),
     ("part/hole_table.hpp", "Clearance holes.", "", [

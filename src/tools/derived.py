@@ -12,6 +12,7 @@ import tauten
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 STUBS = ROOT / "python/tauten/__init__.pyi"
+STUBS_OF_CORE = ROOT / "python/tauten/_core.pyi"
 TYPES_OF_WASM = ROOT / "src/wasm/index.d.ts"
 MANUAL = ROOT / "docs/command-line.md"
 QUESTIONS = {question["name"]: question for question in tauten._core.questions}
@@ -35,6 +36,7 @@ class _Formula(Protocol):
 """
 
 
+RECORDS_MARK = "# ---- Questions and classes of answers: written by src/tools/derived.py, do not edit.\n"
 ASKED = "# ---- Questions: written by src/tools/derived.py, do not edit.\n"
 ASKED_END = "# ---- End of the questions.\n"
 TYPES = {"quantity": "Quantity", "band": "Friction", "truth": "bool", "whole": "int", "list": "Union[str, Sequence[Any]]"}
@@ -91,8 +93,48 @@ class _{formula.name}(_Formula, Protocol):
 '''
 
 
+RECORDS = {name: record for name, record in vars(tauten._core).items() if hasattr(record, "as_dict")}
+# What is no member: what classes of answers have in common, by the name that each line defines, and what single ones have.
+SHARED = {
+    "page": "def page(self, format: str = ..., units: Optional[Mapping[str, str]] = ...) -> str: ...",
+    "derivation": "def derivation(self) -> Derivation: ...",
+    "explain": "def explain(self, format: str = ..., style: Optional[Style] = ...) -> Explanation: ...",
+    "_repr_svg_": "def _repr_svg_(self) -> str: ...",
+}
+OWN = {
+    "Arg": ["def read(self, text: str) -> float: ...", "def text(self, si: float) -> str: ..."],
+    "Band": ["def __iter__(self) -> Iterator[float]: ..."],
+    "Curve": ["def columns(self) -> dict[str, NDArray[np.float64]]: ..."],
+    "Derivation": ["def step_texts(self, format: str = ..., style: Optional[Style] = ...) -> tuple[StepText, ...]: ..."],
+    "MonteCarlo": ["def quantile(self, chance: float) -> float: ...", "def chance_below(self, x: Any) -> float: ...",
+                   "def chance_above(self, x: Any) -> float: ..."],
+    "Pattern": ["def ways_on(self, on: Any, tolerance: Any = ..., flipped: bool = ...) -> tuple[PatternWay, ...]: ..."],
+    "Range": ["def __contains__(self, x: float) -> bool: ..."],
+    "Reach": ["def drawing(self, format: str = ..., columns: int = ...) -> str: ..."],
+}
+NO_TEXT = {"values": "NDArray[np.float64]"}  # what is no member of an answer is a text, but for these
+
+
+def record_stub(name, record):
+    kinds = {key: record.__annotations__.get(key, NO_TEXT.get(key, "str"))
+             for key, value in vars(record).items() if isinstance(value, property)}
+    members = [f"@property\n    def {key}(self) -> {kind}: ..." for key, kind in kinds.items()]
+    shared = [line for key, line in SHARED.items() if hasattr(record, key) and key not in kinds]
+    return f"\nclass {name}(Record):\n" + "".join(f"    {line}\n" for line in (*members, *shared, *OWN.get(name, ())))
+
+
+def stubs_of_core():
+    front, found, _ = STUBS_OF_CORE.read_text(encoding="utf-8").partition(RECORDS_MARK)
+    assert found
+    asked = "".join(f"def {question['function']}(arguments: dict[str, Any]) -> {question['result']}: ...\n"
+                    for question in QUESTIONS.values())
+    return front + RECORDS_MARK + "\n" + asked + "".join(map(record_stub, RECORDS, RECORDS.values()))
+
+
 def stubs():
     present = STUBS.read_text(encoding="utf-8")
+    lines = "".join(f"from tauten._core import {name} as {name}\n" for name in sorted({*RECORDS, "Style"}))
+    present = between(present, "from tauten import uncertainty as uncertainty", "from tauten._errors", lines)
     front, _, rest = present.partition(ASKED)
     rest = rest.partition(ASKED_END)[2].partition(MARK)[0]
     asked = "".join(map(question_stub, QUESTIONS.values()))
@@ -157,7 +199,7 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--check", action="store_true")
     check = parser.parse_args().check
-    for path, wanted in ((STUBS, stubs()), (TYPES_OF_WASM, wasm_types()), (MANUAL, manual())):
+    for path, wanted in ((STUBS, stubs()), (STUBS_OF_CORE, stubs_of_core()), (TYPES_OF_WASM, wasm_types()), (MANUAL, manual())):
         if path.read_text(encoding="utf-8") == wanted:
             continue
         if check:

@@ -301,7 +301,7 @@ export interface ReachJob {
   readonly "wrench-class"?: string;
   /** Lowest mark of the scale. Example: 40N.m */
   readonly "scale-low"?: string;
-  /** Greatest torque of the wrench. Example: 200N.m */
+  /** Maximum torque of the wrench. Example: 200N.m */
   readonly "scale-high"?: string;
   /** Between two marks or digits. Example: 1N.m */
   readonly division?: string;
@@ -355,7 +355,7 @@ export interface FreeJob {
   readonly surroundings?: string | readonly string[];
   /** yes or no: quenched and tempered; default: as the class. Example: yes */
   readonly quenched?: string;
-  /** The bolt is to be used again. Example: yes */
+  /** The bolt will be used again. Example: yes */
   readonly reused?: string;
   /** What it was tightened to; without it a share of yield with a wide band. Example: 55kN */
   readonly preload?: string;
@@ -413,6 +413,8 @@ export interface FreeJob {
   readonly trials?: string;
   /** Seed of the simulation; the same gives the same answer. Example: 1 */
   readonly seed?: string;
+  /** The page has how each step is done: what, how long, what to watch. Example: yes */
+  readonly instructions?: string;
 }
 
 /** What `pattern` takes: which pattern the holes are, how many ways round, which drillings. */
@@ -619,6 +621,13 @@ export interface Tauten {
   text(formula: string, notation?: Notation): string;
   /** The derivation: formula, values put in, result, source. As "mathml" it is HTML for a page. */
   explain(formula: string, inputs: Inputs, notation?: Exclude<Notation, "algebra">): string;
+  /**
+   * How an answer comes about, from what is given over each formula to the verdict: explain("clamp", { ... }). "latex" is for
+   * a document with amsmath, "html" a fragment with MathML. There is one for clamp, torque, turn, reach and free.
+   * @throws TautenError as `ask`, and in a module of one topic: load("tauten") explains
+   */
+  explain<Name extends keyof Jobs>(
+    question: Name, job: Jobs[Name], format?: "text" | "markdown" | "latex" | "html"): string;
   /**
    * Asks a whole question: ask("clamp", { thread: "M10", torque: "48N.m", condition: "oiled" }).
    * The catalogue lists the keys.

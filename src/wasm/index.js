@@ -250,10 +250,18 @@ class Tauten {
   }
 
   explain(name, given, notation = "text") {
+    if (Object.hasOwn(this.catalogue.questions, name)) return this.#explainAnswer(name, given, notation);
     return this.#evaluate(name, given, (loan, module, formula, inputs) => {
       const how = this.#notation(notation, notations.filter((one) => one !== "algebra"));
       return loan.written((buffer, size) => module.tauten_explain(formula, inputs, how, buffer, size));
     });
+  }
+
+  #explainAnswer(question, job, format) {
+    if (!this.#module.tauten_explain_answer)
+      throw new TautenError(`this module does not explain ${question}; load("tauten") does`, "question");
+    return this.#answer((loan, module, place, error) => module.tauten_explain_answer(
+      loan.text(question), ...this.#said(loan, job), loan.text(format), place, error));
   }
 
   /** \return the words of a job in the module, and how many pairs they are */

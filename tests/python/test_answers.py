@@ -3,6 +3,7 @@
 Figures are held against arithmetic written out below (ISO 16047, linear form), printed tables, and statics.
 """
 import ast
+import copy
 import doctest
 import html
 import html.parser
@@ -261,12 +262,96 @@ def test_kinds_of_quantities():
     expected = tauten.clamp(**PUMP_FOOT).as_dict()
     for torque in (130, 130.0, np.float64(130), "130 N·m", "13000 N.cm", 130 * unit.newton * unit.metre,
                    130e3 * unit.newton * unit.millimetre):
-        assert tauten.clamp(**{**PUMP_FOOT, "torque": torque}).candidates[0].clamp_load.nominal == pytest.approx(
+        assert tauten.clamp(**{**PUMP_FOOT, "torque": torque}).as_dict()["candidates"][0]["clamp_load"]["nominal"] == pytest.approx(
             expected["candidates"][0]["clamp_load"]["nominal"], rel=1e-12)
     for socket in (0.024, "2.4cm", 24 * unit.mm):
         assert tauten.clamp(**{**PUMP_FOOT, "socket": socket}).as_dict() == expected
     refused(tauten.clamp, "torque", "must be a torque", "48N.m", **{**PUMP_FOOT, "torque": 24 * unit.mm})
     refused(tauten.clamp, "torque", "must be a torque", **{**PUMP_FOOT, "torque": 24 * unit.newton})
+
+
+def quantities_of(value, plain, path="answer"):
+    """Goes through an answer beside the same one in plain numbers; yields what are quantities."""
+    if type(plain) is tauten.Band:
+        members, units = ("low", "nominal", "high"), dict.fromkeys(("low", "nominal", "high"), plain.unit)
+        assert [str(each) for each in value] == [str(getattr(value, name)) for name in members]
+    elif hasattr(plain, "as_dict"):
+        members, units = type(plain).__annotations__, type(plain)._units
+    elif isinstance(plain, tuple):
+        assert len(value) == len(plain)
+        for item, there in zip(value, plain):
+            yield from quantities_of(item, there, path)
+        return
+    else:
+        assert value == plain or value != value, path
+        return
+    assert isinstance(value, type(plain)) and value == plain and repr(value) == repr(plain)
+    for name in members:
+        item, there = getattr(value, name), getattr(plain, name)
+        if isinstance(there, float) and units.get(name):
+            assert item.m_as(units[name].replace(".", "*").replace("m2", "m**2")) == there or there != there, (path, name)
+            yield f"{path}.{name}", item
+        else:
+            yield from quantities_of(item, there, f"{path}.{name}")
+
+
+def test_pint_in_pint_out():
+    unit = pytest.importorskip("pint").UnitRegistry()
+    newton_metre = unit.newton * unit.metre
+    calls = [
+        (tauten.clamp, {"thread": "M16", "property_class": "8.8"}, {"torque": (130 * newton_metre, 130)}, "answer.candidates.clamp_load.low"),
+        (tauten.torque_for, {"thread": "M16"}, {"clamp_load": (45e3 * unit.newton, 45e3)}, "answer.candidates.torque"),
+        (tauten.identify, {}, {"socket": (0.024 * unit.metre, 0.024)}, "answer.candidates.diameter"),
+        (tauten.turn, {"thread": "M16", "snug_torque": 60}, {"layers": ([(0.055 * unit.metre, "steel")], [(0.055, "steel")]),
+                                                             "angle": (1.0 * unit.radian, 1.0)}, "answer.joint.layers.thickness"),
+        (tauten.curve, {"thread": "M16", "grip": 0.055, "points": 20}, {"snug_torque": (30 * newton_metre, 30)}, "answer.nominal.points.preload"),
+        (tauten.reach, {"extensions": ["100mm@30deg"]}, {"torque": (130 * newton_metre, 130)}, "answer.torsional_stiffness"),
+        (tauten.free_joint, {"thread": "M16", "property_class": "8.8", "trials": 4000}, {"limit": (200 * newton_metre, 200)}, "answer.steps.stop_at"),
+    ]
+    for ask, same, given, wanted in calls:
+        with_units = ask(**same, **{name: pair[0] for name, pair in given.items()})
+        plain = ask(**same, **{name: pair[1] for name, pair in given.items()})
+        assert with_units.to_json() == plain.to_json() and with_units.as_dict().keys() == plain.as_dict().keys()
+        found = dict(quantities_of(with_units, plain))
+        assert (wanted in found or getattr(plain, wanted.rpartition(".")[2], 0) is None) and len(found) > 1, found.keys()
+        assert all(quantity._REGISTRY is unit for quantity in found.values())
+        if hasattr(plain, "page"):
+            assert with_units.page() == plain.page() == str(with_units) and with_units.headline == plain.headline
+        if hasattr(plain, "explain"):
+            assert with_units.explain() == plain.explain() and with_units.derivation().title == plain.derivation().title
+        again = copy.deepcopy(with_units)
+        assert again == with_units == copy.copy(with_units) and again == plain and {again: 1}[with_units] == 1
+    marked = tauten.property_class("8.8", diameter=20 * unit.mm)
+    assert marked.tensile_strength.to("MPa").magnitude == 830  # ISO 898-1
+    # What came out goes in again: an answer, its band, its quantity.
+    bolt = tauten.clamp(thread="M16", property_class=marked, torque=130 * newton_metre, condition="oiled").candidates[0]
+    assert tauten.torque_for(thread="M16", property_class="8.8", condition="oiled", clamp_load=bolt.clamp_load.nominal
+                             ).candidates[0].torque.to(newton_metre).magnitude == pytest.approx(130, rel=1e-9)
+    low, nominal, high = bolt.clamp_load
+    assert low < nominal < high and low.check("[force]") and str(bolt.clamp_load) == bolt.clamp_load.__str__()
+    friction = tauten.clamp(thread="M16", torque=130 * newton_metre, condition="oiled").thread_friction
+    assert tuple(friction) == (0.08, 0.12, 0.16)  # a plain number has no unit
+    assert tuple(tauten.clamp(thread="M16", torque=130, thread_friction=friction).thread_friction) == (0.08, 0.12, 0.16)
+    assert isinstance(tauten.clamp(thread="M16", torque=130).candidates[0].torque, float)
+
+
+def test_answers_are_compared_and_copied():
+    bolt = {"thread": "M16", "property_class": "8.8", "condition": "oiled"}
+    one, again, other = (tauten.clamp(torque=torque, **bolt) for torque in (130, "130N.m", 131))
+    assert one == again and hash(one) == hash(again) and one != other and one != one.as_dict()
+    assert one.candidates[0] == again.candidates[0] and one.candidates[0].clamp_load != other.candidates[0].clamp_load
+    assert copy.copy(one) == copy.deepcopy(one) == one
+    assert copy.deepcopy(one).page() == one.page()  # with what the page needs of the job
+    broken = tauten.clamp(torque=900, **bolt)
+    assert math.isnan(broken.candidates[0].clamp_load.nominal) and broken == tauten.clamp(torque=900, **bolt)
+
+
+def test_every_unit_of_an_answer_is_known_to_pint():
+    registry = pytest.importorskip("pint").UnitRegistry()
+    units = {unit for record in vars(tauten).values() for unit in getattr(record, "_units", {}).values()}
+    assert {"N", "N.m", "m", "rad", "Pa"} <= units
+    for unit in units:
+        assert tauten._pint.attach(registry, 1.0, unit).to_base_units().magnitude == pytest.approx(1)
 
 
 @pytest.mark.parametrize("friction, band", [
@@ -388,8 +473,9 @@ def test_wrong_types_and_names():
     for wrong in ([130], np.array([130.0]), True, object()):
         with pytest.raises(TypeError, match="torque takes one number"):
             tauten.clamp(**{**PUMP_FOOT, "torque": wrong})
-    with pytest.raises(TypeError, match="property_class takes text"):
-        tauten.clamp(thread="M16", torque=130, property_class=8.8)
+    for wrong in ([8.8], True, object()):
+        with pytest.raises(TypeError, match="property_class takes text"):
+            tauten.clamp(thread="M16", torque=130, property_class=wrong)
     with pytest.raises(TypeError, match="unexpected keyword.*sokket"):
         tauten.clamp(sokket="24mm", torque=130)
     refused(tauten.clamp, "thread", "give a thread", torque=130)

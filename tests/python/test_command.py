@@ -19,7 +19,8 @@ PROGRAM = os.environ.get("TAUTEN_PROGRAM")
 pytestmark = pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
 
 MM, KN = 1e-3, 1e3
-VERBS = ["identify", "clamp", "torque", "turn", "curve", "reach", "free", "formulas", "eval", "explain", "uncertainty", "cautions", "completion"]
+VERBS = ["identify", "clamp", "torque", "turn", "curve", "reach", "free", "formulas", "eval", "explain", "uncertainty", "conditions", "cautions",
+         "completion"]
 
 
 def run(*words, **options):

@@ -6,6 +6,8 @@ import json
 import os
 import pty
 import random
+import re
+import resource
 import signal
 import stat
 import struct
@@ -154,7 +156,7 @@ def test_columns_and_first_row_are_chosen():
 
 
 @pytest.mark.parametrize("table, words", [
-    ("", "no header"), ("\n", "no header"), ("thread;torque\nM16;1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
+    ("", "no header"), ("\n", "no header"), ("thread\ttorque\nM16\t1N.m\n", "no commas"), ("thread,torque\n", "no row 1"),
     ("thread,thread,torque\nM16,M16,1N.m\n", "two columns named 'thread'"), ("thread\nM16\n", "named torque"),
     ("torque\n1N.m\n", "thread, socket or key"), ("thread,torqe\nM16,1N.m\n", "did you mean torque?"),
     ('thread,torque\nM16,1N.m\nM16,"1N.m\n', "within a quote that row 2 opens"), ("thread,torque\nM16\0,1N.m\n", "not text"),
@@ -417,6 +419,45 @@ def test_saved_rows_are_never_lost(tmp_path, part_of_a_run):
     assert "over the table that is read" in refused("clamp", "--file", tmp_path / "saved.csv", *words[3:])
     part.write_text("notes of the station\n")
     assert "other columns" in refused(*words) and part.read_text() == "notes of the station\n"
+
+
+def test_one_run_writes_a_file_at_a_time(tmp_path):
+    table, out = tmp_path / "t.csv", tmp_path / "out.csv"
+    os.mkfifo(table)  # the first run waits for rows that come late
+    first = start("clamp", "--file", table, "--output", out)
+    with open(table, "w") as rows:
+        rows.write("thread,torque\n" + "M16,130N.m\n" * 100_000)
+        rows.flush()
+        part = tmp_path / "out.csv.part"
+        while not part.exists() and first.poll() is None:
+            time.sleep(0.01)
+        (tmp_path / "other.csv").write_text("thread,torque\nM12,80N.m\n")
+        assert "is being written by another run" in refused("clamp", "--file", tmp_path / "other.csv", "--output", out)
+        rows.write("M16,150N.m\n")
+    ended(first, 0)
+    assert out.read_bytes().count(b"\n") == 100_002 and b"M12" not in out.read_bytes()
+
+
+def test_answers_are_not_written_over_their_table(tmp_path):
+    table = tmp_path / "t.csv"
+    table.write_text("thread,torque\nM16,130N.m\n")
+    (tmp_path / "link.csv").symlink_to(table)
+    for name in ("t.csv", "link.csv"):
+        assert "over the table that is read" in refused("clamp", "--file", table, "--output", tmp_path / name)
+    assert table.read_text() == "thread,torque\nM16,130N.m\n"
+
+
+def test_rows_before_a_full_disk_stay(tmp_path):
+    table, out, whole = tmp_path / "t.csv", tmp_path / "out.csv", tmp_path / "whole.csv"
+    table.write_text("thread,torque\n" + "M16,130N.m\n" * 3000)
+    full = start("clamp", "--file", table, "--output", out,
+                 preexec_fn=lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (100_000, 100_000)))
+    message = full.communicate(timeout=60)[1].decode()
+    row = int(re.search(r"rows up to (\d+) are in .*out.csv.part', resume with --from-row", message)[1])
+    assert full.returncode == 1 and row > 100 and not out.exists()
+    assert run("clamp", "--file", table, "--output", out, "--from-row", row + 1).returncode == 0
+    assert run("clamp", "--file", table, "--output", whole).returncode == 0
+    assert out.read_bytes() == whole.read_bytes()
 
 
 def test_the_output_stays_what_it_is(tmp_path):

@@ -689,3 +689,59 @@ TEST_CASE("a torque that the assumed class does not bear suggests a mark to look
   CHECK(notice(85).find("suggests class 8.8 or above") != std::string::npos);
   CHECK(notice(900).find("more than any class") != std::string::npos);
 }
+
+TEST_CASE("without a thread the fasteners for which the torque is usual come first, and the torque names the class") {
+  // By hand: 75 % of the printed proof load (ISO 898-1) of M14 10.9, 95.5 kN, at mu 0.14 with d_2 12.701 and a face of
+  // 16.5 mm needs 0.75 x 95.5 x (2 / 2 pi + 0.14 (0.577 x 12.701 + 8.4)) = 181 N.m; of M12 12.9, 81.8 kN, 140 N.m.
+  ClampJob job;
+  job.socket = Length(19e-3);
+  job.torque = Torque(255);
+  const Clamp strong = clamp(job);
+  CHECK(strong.candidates.front().thread == "M14");
+  CHECK(strong.candidates.front().usual_class == "10.9");
+  const auto text_of = [](const ClampCandidate& c, std::string_view code) {
+    for (const Notice& notice : c.notices)
+      if (notice.code == code) return notice.text;
+    return std::string();
+  };
+  CHECK(text_of(strong.candidates.front(), "torque_suggests_class") ==
+        "255 N.m on 19 mm across flats suggests M14, class 10.9 or above: look for the mark before you tighten.");
+  job.torque = Torque(80);
+  CHECK(clamp(job).candidates.front().thread == "M12");
+  CHECK(clamp(job).candidates.size() == strong.candidates.size());
+  job.socket = Length(13e-3);
+  job.torque = Torque(130);  // more than any of them gets: then the order stays, and no rare thread is made of it
+  CHECK(clamp(job).candidates.front().thread == "M8");
+}
+
+TEST_CASE("a torque a hundred times the usual is questioned, and one that is usual is not") {
+  const auto questioned = [](double torque, const char* property_class) {
+    for (const Notice& notice : tightened("M10", property_class, torque, "oiled").notices)
+      if (notice.code == std::string("unusual_torque")) return notice.text;
+    return std::string();
+  };
+  // VDI 2230 Table A1: M10 8.8 at mu 0.12, 46 N.m.
+  CHECK(questioned(4600, "8.8").find("check the figure and its unit") != std::string::npos);
+  CHECK(questioned(460, "8.8").find("about 11 times") != std::string::npos);
+  CHECK(questioned(0.46, "8.8").find("only about 1/9") != std::string::npos);
+  CHECK(questioned(4600, "").find("times what M10 is usually") != std::string::npos);
+  for (const double usual : {20.0, 46.0, 70.0}) CHECK(questioned(usual, "8.8").empty());
+}
+
+TEST_CASE("an inch tool leads with the inch bolt") {
+  // ASME B18.2.1, from memory: 1/2 in has 3/4 in across flats, 5/8 in 15/16 in, 1 in 1-1/2 in; a heavy 1 in nut 1-5/8 in.
+  CHECK(inch_bolt(Length(19.05e-3), false) == "1/2 in");
+  CHECK(inch_bolt(Length(23.8125e-3), false) == "5/8 in");
+  CHECK(inch_bolt(Length(38.1e-3), false) == "1 in");
+  CHECK(inch_bolt(Length(41.275e-3), false) == "1 in, heavy");
+  CHECK(inch_bolt(Length(9.525e-3), true) == "1/2 in");
+  for (double mm = 4; mm <= 100; mm += 0.5) CHECK(inch_bolt(Length(mm * 1e-3), false).empty());
+  ClampJob job;
+  job.socket = Length(19.05e-3);
+  job.torque = Torque(100);
+  const Clamp answer = clamp(job);
+  CHECK(answer.notices.front().code == std::string("inch_tool"));
+  CHECK(answer.notices.front().text.find("probably an inch bolt (1/2 in)") != std::string::npos);
+  job.socket = Length(23.8125e-3);
+  CHECK(std::string(try_clamp(job).error().what()).find("probably of an inch bolt (5/8 in)") != std::string::npos);
+}

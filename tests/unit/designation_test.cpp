@@ -243,6 +243,21 @@ TEST_CASE("threads of a diameter come coarse first, then selected, then the rest
   CHECK(names(11.3e-3).empty());
 }
 
+TEST_CASE("threads are read as people write them, and a length is left out") {
+  for (const char* text : {"M10-1.25", "M10*1.25", "M10x1.25x60", "M10 - 1,25 x 60", "M10-1.25x60-6g"}) {
+    CAPTURE(std::string(text));
+    const Thread read = thread(text);
+    CHECK(read.name() == "M10x1.25");
+    CHECK_FALSE(thread_taken(text, read).empty());
+  }
+  CHECK(thread("M36-4").name() == "M36");
+  CHECK(thread("M10-6g").tolerance_class == "6g");
+  for (const char* text : {"M10", "m10", "M10x1.5", "M10x1.25", "M10X1,25", "M10 x 1.25-6g", "M10-6g"}) {
+    CAPTURE(std::string(text));
+    CHECK(thread_taken(text, thread(text)).empty());
+  }
+}
+
 TEST_CASE("wrong text is named, and the nearest real sizes") {
   const Outcome<Thread> pitch = try_parse_thread("M10x9");
   REQUIRE_FALSE(pitch);

@@ -6,7 +6,9 @@
 #include <cmath>
 #include <functional>
 
+#include "tauten/explain/page_text.hpp"
 #include "tauten/question/clamp.hpp"
+#include "tauten/question/reach_page.hpp"
 
 #include "near.hpp"
 
@@ -191,7 +193,16 @@ TEST_CASE("reach: what breaks the rule of the lever is refused, with the argumen
          j.tolerances.extension_angle = Angle(40 * degree);
        }},
       {"multiplier_efficiency", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 1.2, 0}; }},
+      {"multiplier_efficiency", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 0.24, 0}; }},
+      {"efficiency_range", [](ReachJob& j) { j.multiplier = TorqueMultiplier{4, 0.3, 0.31}; }},
+      {"division", [](ReachJob& j) { j.wrench.division = Torque(150.0); }},
       {"bar_size", [](ReachJob& j) { j.bars = {{DriveBar::Section::round, Length(0.1), Length(0.0), Stress(79e9)}}; }},
+      // No steel: 130 N.m over pi d^3/12, a^3/3 and s^3/(2 sqrt 3) is above 2 GPa for 6 mm.
+      {"bar_size", [](ReachJob& j) { j.bars = {{DriveBar::Section::round, Length(0.1), Length(6e-3), Stress(79e9)}}; }},
+      {"bar_size",
+       [](ReachJob& j) { j.bars = {{DriveBar::Section::square, Length(0.1), Length(5e-3), Stress(79e9)}}; }},
+      {"bar_size",
+       [](ReachJob& j) { j.bars = {{DriveBar::Section::hexagon, Length(0.1), Length(6e-3), Stress(79e9)}}; }},
       {"tolerance_hand", [](ReachJob& j) { j.tolerances.hand = Length(0.6 * j.wrench.length.si); }},
       {"tolerance_hand",
        [](ReachJob& j) {  // the hand stands inside the mark: half of what is left is the most
@@ -215,6 +226,26 @@ TEST_CASE("reach: what breaks the rule of the lever is refused, with the argumen
   hinged.extensions.clear();
   hinged.wrench.hinged_handle = true;
   CHECK(has(reach(hinged).warnings, "hinged_handle"));
+}
+
+TEST_CASE("reach: bars that steel can bear are let pass") {
+  for (const auto section : {DriveBar::Section::round, DriveBar::Section::square, DriveBar::Section::hexagon}) {
+    ReachJob job = pump_foot();  // 130 N.m on 10 mm: below 1 GPa in each section
+    job.bars = {{section, Length(0.1), Length(10e-3), Stress(79e9)}};
+    CHECK(try_reach(job));
+  }
+}
+
+TEST_CASE("reach: the page recommends no wrench that `clamp` refuses") {
+  ReachJob job = pump_foot();
+  for (const double share : {0.02, 0.6}) {
+    job.tolerances.operator_share = share;
+    const Reach found = reach(job);
+    const std::string page = page_text(page_of(job, found));
+    CHECK((found.wrench_accuracy > maximum_wrench_accuracy) == (share > 0.5));
+    CHECK((page.find("--wrench-accuracy") == std::string::npos) == (share > 0.5));
+    CHECK((page.find("Do not tighten with this line of tools") != std::string::npos) == (share > 0.5));
+  }
 }
 
 TEST_CASE("reach: warnings come where they apply and stay away where not") {

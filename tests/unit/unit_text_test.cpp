@@ -127,6 +127,22 @@ TEST_CASE("a long text is cut off in the message, never within a character") {
     if (static_cast<unsigned char>(message[i]) == 0xc3) CHECK(static_cast<unsigned char>(message[i + 1]) == 0xa9);
 }
 
+TEST_CASE("torques are read as people write them") {
+  // 1 lbf = 4.4482216152605 N, 1 ft = 0.3048 m, 1 kgf = 9.80665 N: exact by definition.
+  const double foot_pound = 4.4482216152605 * 0.3048;
+  for (const char* unit :
+       {"ft.lbs", "ft lbs", "ft-lbs", "lbft", "lb ft", "FT.LB", "ftlb", "lbfft", "lbs-ft", "Lb.Ft"}) {
+    CAPTURE(std::string(unit));
+    CHECK(read((std::string("48") + unit).c_str(), Dim::torque) == doctest::Approx(48 * foot_pound).epsilon(1e-12));
+  }
+  CHECK(read("400in-lbs", Dim::torque) == doctest::Approx(400 * foot_pound / 12).epsilon(1e-12));
+  CHECK(read("48nm", Dim::torque) == 48);
+  CHECK(read("48NM", Dim::torque) == 48);
+  for (const char* kilopond_metres : {"4.8kgm", "4.8 kg.m", "4.8 kg m"})
+    CHECK(read(kilopond_metres, Dim::torque) == doctest::Approx(47.07192).epsilon(1e-12));
+  CHECK(refusal("48nm", Dim::length).find("is a torque, not a length") != std::string::npos);
+}
+
 TEST_CASE("every listed spelling is read back as what it stands for") {
   for (const UnitSpelling& spelling : unit_spellings) {
     CAPTURE(std::string(spelling.text));

@@ -114,6 +114,7 @@ for (const [topic, jobs] of Object.entries(topics))
       assert.match(part.page(question, job), /^[^\n]{20,}/);
       assert.equal(part.page(question, job, "html"), tauten.page(question, job, "html"));
       assert.throws(() => part.page(question, job, "braille"), { argument: "format" });
+      assert.throws(() => part.explain(question, job), { argument: "question", message: /load\("tauten"\)/ });
     }
     // Angles of many turns never reach the arithmetic: the reduction of such angles is left out.
     for (const question of Object.keys(jobs))
@@ -133,6 +134,20 @@ for (const [topic, jobs] of Object.entries(topics))
     });
     assert.throws(() => part.ask("weigh", {}), { message: `there is no question 'weigh'; ask ${known}` });
   });
+
+test("a whole answer is explained", () => {
+  const jobs = Object.assign({}, ...Object.values(topics));
+  for (const question of ["clamp", "torque", "turn", "reach", "free"]) {
+    const page = tauten.explain(question, jobs[question]);
+    for (const part of ["Given", "Steps", "1. ", "Result", "Verdict: "]) assert.ok(page.includes(`\n${part}`), `${question} ${part}`);
+    assert.match(tauten.explain(question, jobs[question], "html"), /<math/);
+    assert.match(tauten.explain(question, jobs[question], "latex"), /\\begin{align\*}/);
+  }
+  assert.throws(() => tauten.explain("thread", jobs.thread), { argument: "question", message: /explain clamp, torque, turn, reach, free/ });
+  assert.throws(() => tauten.explain("clamp", jobs.clamp, "braille"), { argument: "format" });
+  assert.throws(() => tauten.explain("clamp", { thread: "M16" }), { argument: "torque" });
+  assert.ok(!tauten.formulas.some((name) => name in jobs)); // one name, one meaning
+});
 
 test("every question is in one of the parts", () => {
   const inParts = Object.values(topics).flatMap((jobs) => Object.keys(jobs));

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "tauten/base/band.hpp"
+#include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
 
 namespace tauten {
@@ -19,7 +20,7 @@ struct Figure {
   std::string name;             ///< "thread_friction", the word of the formulas where there is one
   Dim dimension = Dim::number;  ///< of the numbers
   Band<double> value{};         ///< SI; all three are equal for a plain figure
-  std::string text{};           ///< stands instead of the numbers: "M10x1.25"
+  std::string text{};           ///< stands instead of the numbers, which are not known then: "M10x1.25"
   std::string note{};           ///< where it comes from or when it holds, in a few words
   bool assumed = false;         ///< not given
   const char* unit = "";        ///< in which it is shown, if not in that of the workshop: "%"
@@ -33,6 +34,10 @@ struct Figure {
     visit("text", &Figure::text);
     visit("note", &Figure::note);
     visit("assumed", &Figure::assumed);
+  }
+  template <class V>
+  static void kept(V&& visit) {
+    visit(&Figure::unit);
   }
 };
 
@@ -55,7 +60,7 @@ inline Figure figure(const char* name, const Band<double>& band, std::string not
 }
 /// \return a figure that is not a number
 inline Figure figure_in_words(const char* name, std::string text, std::string note = "", bool assumed = false) {
-  return {name, Dim::number, {}, std::move(text), std::move(note), assumed};
+  return {name, Dim::number, {absent, absent, absent}, std::move(text), std::move(note), assumed};
 }
 
 }  // namespace tauten

@@ -95,6 +95,24 @@ inline constexpr UnitSpelling unit_spellings[] = {
 
 namespace detail {
 
+/// Torques as people write them: `nm` and `NM` become `Nm`, `kgm` `kgf.m`, and `lbft`, `ft.lbs`, `FT.LB`, `inlbf` `lb.ft`,
+/// `ft.lb`, `ft.lb`, `in.lbf`.
+inline std::string torque_unit(const std::string& unit) {
+  if (unit == "nm" || unit == "NM") return "Nm";
+  if (unit == "kgm" || unit == "kg.m") return "kgf.m";
+  if (unit == "kgcm" || unit == "kg.cm") return "kgf.cm";
+  std::string letters;
+  for (const char c : unit)
+    if (c != '.') letters += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  for (const char* pounds : {"lbf", "lbs", "lb"})
+    for (const char* length : {"ft", "in"}) {
+      const std::string one = pounds == std::string_view("lbs") ? "lb" : pounds;
+      if (letters == std::string(pounds) + length) return one + "." + length;
+      if (letters == std::string(length) + pounds) return std::string(length) + "." + one;
+    }
+  return unit;
+}
+
 /// One way of writing each unit: `N·m`, `N*m`, `N-m`, `N m` become `N.m`; `mm²` becomes `mm2`; `µm` becomes `um`.
 inline std::string plain_unit(std::string_view text) {
   std::string unit(text);
@@ -117,7 +135,7 @@ inline std::string plain_unit(std::string_view text) {
   replace("\u00b0", "deg");
   for (const auto& [from, to] : {std::pair("..", "."), std::pair("./", "/"), std::pair("/.", "/")})
     while (unit.find(from) != std::string::npos) replace(from, to);
-  return unit;
+  return torque_unit(unit);
 }
 
 /// Reads a decimal number (point or comma) or an inch fraction (5/8, 1-1/8) at the start of `text`.

@@ -45,31 +45,32 @@ struct ThreadConditionRow {
   double face_high;       ///< highest coefficient of friction under head or nut
   bool lubricated;        ///< true if a fluid, paste or wax is on the surface
   const char* note;       ///< what else to know; may be ""
+  const char* words;      ///< trade words that are taken for it, semicolons between them
   unsigned char source;   ///< index into condition_sources
 };
 
 inline constexpr ThreadConditionRow thread_conditions[] = {
-  {"dry", "dry plain steel, no lubricant added", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "as delivered; a thread wiped free of all oil may be higher", 0},
-  {"oiled", "plain or blackened steel with engine or machine oil on thread and face", "bare", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 1},
-  {"phosphate-oil", "phosphate coating with oil", "coated", 0.08, 0.13, 0.17, 0.08, 0.13, 0.17, true, "", 2},
-  {"zinc", "electroplated zinc without lubricant", "coated", 0.14, 0.20, 0.35, 0.14, 0.20, 0.35, false, "friction rises with each reuse", 3},
-  {"zinc-oiled", "electroplated zinc with oil", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 4},
-  {"waxed", "zinc or zinc flake with wax or a lubricating top coat", "coated", 0.04, 0.09, 0.16, 0.04, 0.09, 0.16, true, "", 5},
-  {"zinc-flake", "zinc flake with a lubricant in the coating", "coated", 0.09, 0.12, 0.14, 0.09, 0.12, 0.14, true, "", 6},
-  {"galvanised", "hot-dip galvanised without lubricant", "coated", 0.20, 0.26, 0.35, 0.20, 0.26, 0.35, false, "", 7},
-  {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", 8},
-  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fumes are poisonous", 9},
-  {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", 10},
-  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", 11},
-  {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", 12},
-  {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", 13},
-  {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "", 14},
-  {"rusty-oiled", "rusty and brushed; then oiled", "field", 0.10, 0.15, 0.24, 0.10, 0.15, 0.24, true, "", 15},
-  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.50, 0.24, 0.32, 0.50, false, "dry stainless threads gall and may seize while tightening", 16},
-  {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", 17},
-  {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.24, 0.08, 0.14, 0.24, true, "", 18},
-  {"adhesive", "steel with a liquid thread-locking adhesive in the thread", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "adhesive in the thread only; it is wet while tightening, and used up on loosening", 19},
-  {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "friction unknown: the band runs from oiled steel to dry zinc; wax and paste are lower and galvanised or stainless threads higher", 20},
+  {"dry", "dry plain steel, no lubricant added", "bare", 0.14, 0.17, 0.24, 0.14, 0.17, 0.24, false, "as delivered; a thread wiped free of all oil may be higher", "plain;plain steel;bare;as received;as delivered;clean;clean and dry;untreated;uncoated;degreased;no oil;unoiled;no lubricant;without lubricant;unlubricated;not lubricated;unlubed", 0},
+  {"oiled", "plain or blackened steel with engine or machine oil on thread and face", "bare", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", "oil;oily;greased;grease;lubed;lube;lubricated;lightly oiled;light oil;engine oil;motor oil;machine oil;black and oiled;blackened and oiled", 1},
+  {"phosphate-oil", "phosphate coating with oil", "coated", 0.08, 0.13, 0.17, 0.08, 0.13, 0.17, true, "", "phosphated;phosphate;phosphated and oiled;phosphate and oil", 2},
+  {"zinc", "electroplated zinc without lubricant", "coated", 0.14, 0.20, 0.35, 0.14, 0.20, 0.35, false, "friction rises with each reuse", "zinc plated;zinc plate;electroplated zinc;electro zinc;electro galvanised;electro galvanized;electrogalvanised;electrogalvanized;bright zinc;yellow zinc;bzp;zinc passivated;galvanic zinc", 3},
+  {"zinc-oiled", "electroplated zinc with oil", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", "zinc and oil;zinc plated and oiled;oiled zinc;zinc oil", 4},
+  {"waxed", "zinc or zinc flake with wax or a lubricating top coat", "coated", 0.04, 0.09, 0.16, 0.04, 0.09, 0.16, true, "", "wax;zinc and wax;zinc plated and waxed;waxed zinc", 5},
+  {"zinc-flake", "zinc flake with a lubricant in the coating", "coated", 0.09, 0.12, 0.14, 0.09, 0.12, 0.14, true, "", "zinc lamella;zinc flakes", 6},
+  {"galvanised", "hot-dip galvanised without lubricant", "coated", 0.20, 0.26, 0.35, 0.20, 0.26, 0.35, false, "", "galvanized;galv;hdg;hot dip galvanised;hot dip galvanized;hot dipped;hot dip;hot dip zinc;hot dipped galvanised;hot dipped galvanized", 7},
+  {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", "galvanized waxed;galvanised and waxed;galvanized and waxed;hdg waxed;hdg and waxed", 8},
+  {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fumes are poisonous", "cad;cadmium plated;cad plated", 9},
+  {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", "moly;mos2;molybdenum;molybdenum disulphide;molybdenum disulfide", 10},
+  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", "antiseize;never seize;copper grease;copper paste;nickel paste;nickel anti seize;aluminium paste;aluminum paste;ceramic paste", 11},
+  {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", "bonded film;dry film lubricant;bonded coating", 12},
+  {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", "penetrating oil;penetrant;release oil;rust remover;rust solvent", 13},
+  {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "", "rust;rusted;corroded;corrosion;brushed;wire brushed;rusty and brushed", 14},
+  {"rusty-oiled", "rusty and brushed; then oiled", "field", 0.10, 0.15, 0.24, 0.10, 0.15, 0.24, true, "", "rusted and oiled;rusty and oiled;rust and oil;brushed and oiled", 15},
+  {"stainless", "austenitic stainless steel dry", "stainless", 0.24, 0.32, 0.50, 0.24, 0.32, 0.50, false, "dry stainless threads gall and may seize while tightening", "stainless steel;stainless dry;dry stainless;inox", 16},
+  {"stainless-oiled", "austenitic stainless steel with oil", "stainless", 0.20, 0.25, 0.35, 0.20, 0.25, 0.35, true, "may still gall", "stainless and oil;oiled stainless;stainless oil;stainless greased", 17},
+  {"stainless-paste", "austenitic stainless steel with paste or wax", "stainless", 0.08, 0.14, 0.24, 0.08, 0.14, 0.24, true, "", "stainless and paste;stainless anti seize;stainless waxed", 18},
+  {"adhesive", "steel with a liquid thread-locking adhesive in the thread", "locked", 0.14, 0.18, 0.24, 0.14, 0.18, 0.24, false, "adhesive in the thread only; it is wet while tightening, and used up on loosening", "threadlock;threadlocker;thread lock;thread locker;thread locking;thread locking adhesive;glued;glue", 19},
+  {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "friction unknown: the band runs from oiled steel to dry zinc; wax and paste are lower and galvanised or stainless threads higher", "?;don't know;not known;do not know;unsure;not sure;no idea", 20},
 };
 
 }  // namespace tauten::table

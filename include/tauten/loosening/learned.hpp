@@ -28,6 +28,10 @@ struct Learned {
     visit("predictive", &Learned::predictive);
     visit("count", &Learned::count);
   }
+  template <class V>
+  static void kept(V&& visit) {
+    visit(&Learned::quantiles);
+  }
 };
 
 }  // namespace tauten

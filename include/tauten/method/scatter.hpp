@@ -8,7 +8,7 @@ namespace tauten {
 /// Greatest preload for a relative scatter.
 struct GreatestPreload {
   static constexpr const char* name = "greatest_preload";
-  static constexpr const char* summary = "Greatest preload under scatter";
+  static constexpr const char* summary = "Maximum preload under scatter";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
       {"scatter", "s", Dim::number, within(0, 0.99), within(0, 0.7)},
@@ -27,7 +27,7 @@ inline constexpr Formula<GreatestPreload> greatest_preload{};
 /// Least preload for a relative scatter, before relaxation.
 struct LeastPreload {
   static constexpr const char* name = "least_preload";
-  static constexpr const char* summary = "Least preload under scatter";
+  static constexpr const char* summary = "Minimum preload under scatter";
   static constexpr Arg inputs[] = {
       {"preload", "F_M", Dim::force, non_negative},
       {"scatter", "s", Dim::number, within(0, 0.99), within(0, 0.7)},

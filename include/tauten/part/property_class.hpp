@@ -1,6 +1,7 @@
 // Property classes of bolts: what 8.8, 10.9 and A2-70 stand for.
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 
@@ -70,15 +71,57 @@ inline Error unknown_class(std::string_view name) {
   return refuse("property_class", "property class " + shown(name) + " is unknown; the classes are " + known);
 }
 
+inline bool is_class_key(std::string_view key) {
+  for (const table::PropertyClassRow& row : table::property_classes)
+    if (name_key(row.name) == key) return true;
+  return false;
+}
+
+/// \return the class as the table has it of one as people write it: 8.8., class 8.8, 10.9S, A2; else the text in capitals
+inline std::string class_key(std::string_view name) {
+  std::string key = name_key(name);
+  for (const std::string_view word : {"PROPERTY", "CLASS", "CL", "GRADE", "GR", "."})
+    if (key.starts_with(word)) key.erase(0, word.size());
+  while (key.ends_with('.')) key.pop_back();
+  if (is_class_key(key)) return key;
+  for (const std::string_view mark : {"S", "HV", "HR"})  // structural bolts
+    if (const std::string plain = key.substr(0, key.size() - std::min(key.size(), mark.size()));
+        key.ends_with(mark) && is_class_key(plain))
+      return is_class_key(plain + "STRUCTURAL") ? plain + "STRUCTURAL" : plain;
+  // Stainless steel without its strength may be the weakest, which is the safe side for a torque.
+  return is_class_key(key + "-50") ? key + "-50" : name_key(name);
+}
+
+/// \return true for SAE J429 grades and ASTM marks, as in "grade 8" and "B7"
+inline bool is_inch_grade(std::string_view name) {
+  const std::string key = name_key(name);
+  for (const std::string_view word : {"SAE", "ASTM", "J429", "GRADE", "GR."})
+    if (key.starts_with(word)) return true;
+  for (const std::string_view mark :
+       {"B7", "B8", "B16", "L7", "A193", "A307", "A325", "A449", "A490", "GR2", "GR5", "GR8"})
+    if (key.starts_with(mark)) return true;
+  return false;
+}
+
+inline Error no_inch_grades(std::string_view name) {
+  return refuse(
+      "property_class",
+      "property class " + shown(name) +
+          " is an inch grade, and the tables have metric classes only. Take torque and strength of an inch bolt "
+          "from its maker. If the thread is metric, read the mark on the head again, as 8.8 or 10.9; grade 5 is "
+          "near 8.8 and grade 8 near 10.9 in strength");
+}
+
 }  // namespace detail
 
 /// Looks up a property class.
-/// \param name      "8.8", "10.9", "A2-70", "a4-80"; "8.8 structural" for structural bolts, whose size break differs
+/// \param name      "8.8", "10.9", "A2-70", "a4-80"; "8.8 structural" for structural bolts, whose size break differs. Also as
+///                  people write it: "8.8.", "class 8.8", "10.9S", and "A2", which is taken as A2-50, the weakest
 /// \param diameter  nominal diameter of the thread; figures of class 8.8 depend on it. Without it (zero) the figures
 ///                  of the smallest sizes are given, which are the lower ones.
 /// \return the class, or an error that lists the classes, or the sizes for which the class is given
 inline Outcome<PropertyClass> try_property_class(std::string_view name, Length diameter = Length()) {
-  const std::string key = detail::name_key(name);
+  const std::string key = detail::class_key(name);
   const table::PropertyClassRow* last = nullptr;
   for (const table::PropertyClassRow& row : table::property_classes) {
     if (detail::name_key(row.name) != key) continue;
@@ -86,7 +129,7 @@ inline Outcome<PropertyClass> try_property_class(std::string_view name, Length d
     if (diameter.si > row.diameter_above && diameter.si <= row.diameter_to + 1e-8) return detail::from_row(row);
     last = &row;
   }
-  if (!last) return detail::unknown_class(name);
+  if (!last) return detail::is_inch_grade(name) ? detail::no_inch_grades(name) : detail::unknown_class(name);
   return detail::refuse("property_class", std::string("class ") + last->name + " is given for diameters up to " +
                                               detail::mm_text(last->diameter_to) + " mm, not for " +
                                               detail::mm_text(diameter.si) +

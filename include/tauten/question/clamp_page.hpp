@@ -82,8 +82,8 @@ inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& uni
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
-inline constexpr std::string_view to_do_codes[] = {"may_break", "stretched", "may_have_yielded", "corrected_torque",
-                                                   "torque_suggests_class"};
+inline constexpr std::string_view to_do_codes[] = {"unusual_torque", "torque_suggests_class", "may_break",
+                                                   "stretched",      "may_have_yielded",      "corrected_torque"};
 
 /// What to do with one fastener, the gravest first; texts in the units of the page.
 inline std::vector<Notice> clamp_actions(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {
@@ -177,9 +177,9 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
 /// "M16 8.8, oiled, 150 N.m: clamp load 59 kN ...", in the units of the page.
 inline std::string clamp_headline(const ClampJob& job, const Clamp& answer, const PageUnits& units) {
   const ClampCandidate& first = answer.candidates.front();
-  std::string text = job.torque       ? ""
-                     : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". "
-                                      : "Suggested torque. ";
+  const bool inch = job.thread.empty() && !inch_text(job).empty();
+  std::string text = inch ? "Probably an inch bolt, which the tables do not have. If the thread is metric: " : "";
+  text += job.torque ? "" : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". " : "Suggested torque. ";
   if (answer.candidates.size() > 1) text += "Most likely ";
   return text + summary_of(first, conditions_of(job).value(), units);
 }
@@ -211,6 +211,8 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
   Page page;
   page.name = job.name;
   page.headline = detail::clamp_headline(job, answer, units);
+  for (const Notice& notice : answer.notices)
+    if (notice.code == std::string_view("inch_tool")) page.actions.push_back(notice.text);
   for (const Notice& notice : detail::clamp_actions(job, first, units)) page.actions.push_back(notice.text);
   if (const std::string text = detail::identity_text(job, answer, units); !text.empty()) page.actions.push_back(text);
   page.actions.push_back(detail::suggestion_text(job, first, units));
@@ -227,7 +229,9 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
     looks.push_back({number, c.thread, c.look});
   }
   page.add(notes.notices(count));
-  page.add(answer.notices);
+  std::vector<Notice> others = answer.notices;
+  std::erase_if(others, [](const Notice& notice) { return notice.code == std::string_view("inch_tool"); });
+  page.add(others);
   if (count > 1) page.tables.push_back(detail::look_table(looks));
   page.limit_cautions();
   return page;

@@ -8,6 +8,8 @@
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
 #include "tauten/loosening/release_model.hpp"
+#include "tauten/part/head_mark.hpp"
+#include "tauten/part/inch_head.hpp"
 #include "tauten/question/free.hpp"
 #include "tauten/question/workings/capacity_list.hpp"
 #include "tauten/question/workings/free_notices.hpp"
@@ -76,7 +78,15 @@ inline std::string ends_text(const FreeJob& job, const Chances& c, bool harm_fir
 }
 
 inline std::string free_headline(const FreeJob& job, const Free& answer, const PageUnits& units) {
-  const std::string what = thread_text(job, units) + ", " + plain_words(word_of(job.rust)) + ": ";
+  const bool assumed = !job.assumed_thread.empty();
+  const std::string inch = assumed && !inch_bolt(*job.width_across_flats, is_internal(job.drive)).empty()
+                               ? "Probably an inch bolt, which the tables do not have. If the thread is metric: "
+                               : "";
+  const std::string what = inch + thread_text(job, units) +
+                           (assumed ? std::string(job.class_assumed ? " and class " : "") +
+                                          (job.class_assumed ? unmarked_class : "") + " assumed"
+                                    : std::string()) +
+                           ", " + plain_words(word_of(job.rust)) + ": ";
   const std::string stop = units.settable(answer.stop_at);
   const bool spins = answer.round.high.si <= 0 && answer.breakaway.high.si > 0;
   const bool held = job.held && !job.held_untreated;

@@ -60,9 +60,12 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
     page.actions.push_back(
         "Rest the arm of the multiplier on something that holds " +
         (reach.reaction_force.si > 0 ? units.text(reach.reaction_force) : units.text(reach.reaction_torque)) + ".");
-  page.actions.push_back("To carry this into a clamp load: tauten clamp --torque " +
-                         number_text(reach.arrives.nominal.si, typed_digits) + "N.m --wrench-accuracy " +
-                         number_text(100 * reach.wrench_accuracy, 3) + "%");
+  if (reach.wrench_accuracy > maximum_wrench_accuracy)
+    page.actions.push_back("Do not tighten with this line of tools: its torque may be off by more than half.");
+  else
+    page.actions.push_back("To carry this into a clamp load: tauten clamp --torque " +
+                           number_text(reach.arrives.nominal.si, typed_digits) + "N.m --wrench-accuracy " +
+                           number_text(100 * reach.wrench_accuracy, 3) + "%");
 
   if (job.multiplier)
     page.figures = {{"Input of the multiplier", units.text(reach.behind_extension)},

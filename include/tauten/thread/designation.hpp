@@ -83,6 +83,27 @@ inline double take_millimetres(std::string_view& text) {
   return value * 1e-3;
 }
 
+/// The same behind one of the marks; 0 if there is none, NaN if no length above zero follows.
+inline double take_after(std::string_view marks, std::string_view& text) {
+  if (text.empty() || marks.find(text[0]) == std::string_view::npos) return 0;
+  text.remove_prefix(1);
+  const double value = take_millimetres(text);
+  return value > 0 ? value : nan;
+}
+
+/// The pitch of M10-1.25; 0 if what follows the dash is not a pitch of the diameter but a tolerance class, as in M10-6g.
+inline double take_pitch_after_dash(std::string_view& text, const std::vector<Thread>& sizes) {
+  std::string_view rest = text;
+  const double pitch = take_after("-", rest);
+  for (const Thread& size : sizes)
+    if (same_length(size.pitch.si, pitch) &&
+        (rest.empty() || std::string_view("xX*").find(rest[0]) != std::string_view::npos)) {
+      text = rest;
+      return pitch;
+    }
+  return 0;
+}
+
 /// 6g, 6H, 5g6g: grade and position of the pitch diameter, then of the crest if that differs.
 inline bool is_tolerance_class(std::string_view text) {
   const auto part = [](std::string_view p) {
@@ -121,8 +142,9 @@ inline Error no_such_pitch(std::string_view text, double pitch, const std::vecto
 
 }  // namespace detail
 
-/// Reads a thread designation of ISO 261, M1 to M64: M10, m10, M10x1.25, M10X1,25, "M10 x 1.5", M10x1.25-6g. A pitch
-/// that is the coarse one may be given or left out.
+/// Reads a thread designation of ISO 261, M1 to M64: M10, m10, M10x1.25, M10X1,25, "M10 x 1.5", M10x1.25-6g, and as people
+/// write it M10*1.25, M10-1.25 and, with a length that is left out, M10x1.25x60. A pitch that is the coarse one may be given
+/// or left out.
 /// \param text  the designation
 /// \return the thread, or an error that names the text and the nearest real sizes
 inline Outcome<Thread> try_parse_thread(std::string_view text) {
@@ -136,12 +158,11 @@ inline Outcome<Thread> try_parse_thread(std::string_view text) {
   rest.remove_prefix(1);
   const double diameter = detail::take_millimetres(rest);
   if (!(diameter > 0)) return not_understood();
-  double pitch = 0;
-  if (!rest.empty() && (rest[0] == 'x' || rest[0] == 'X')) {
-    rest.remove_prefix(1);
-    pitch = detail::take_millimetres(rest);
-    if (!(pitch > 0)) return not_understood();
-  }
+  double pitch = detail::take_after("xX*", rest);
+  if (pitch == 0) pitch = detail::take_pitch_after_dash(rest, threads_of(Length(diameter)));
+  if (!(pitch >= 0)) return not_understood();
+  if (const double length = pitch > 0 ? detail::take_after("xX*", rest) : 0; length != 0 && !(length >= 4 * pitch))
+    return not_understood();
   std::string tolerance_class;
   if (!rest.empty()) {
     if (rest[0] != '-') return not_understood();
@@ -159,6 +180,16 @@ inline Outcome<Thread> try_parse_thread(std::string_view text) {
       return size;
     }
   return detail::no_such_pitch(text, pitch, sizes);
+}
+
+/// \return "M10x1.25" if the text is another way of writing that thread or has a length as well, "" if it is its designation
+inline std::string thread_taken(std::string_view text, const Thread& thread) {
+  const std::string typed = detail::name_key(text);
+  const std::string with_pitch = thread.size() + "x" + detail::mm_text(thread.pitch.si);
+  for (const std::string& name : {thread.name(), with_pitch})
+    for (const std::string& tail : {std::string(), "-" + thread.tolerance_class})
+      if (typed == detail::name_key(name + tail)) return "";
+  return thread.designation();
 }
 
 /// \copydoc try_parse_thread

@@ -10,6 +10,9 @@
 
 namespace tauten {
 
+/// A tool that is further off than this does not control a torque (judgement).
+inline constexpr double maximum_wrench_accuracy = 0.5;
+
 /// How the tool shows that the torque is reached: type I shows the torque, type II is set and releases or clicks.
 enum class WrenchType : unsigned char { indicating, setting };
 template <>

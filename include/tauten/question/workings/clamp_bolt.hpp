@@ -9,6 +9,7 @@
 #include "tauten/part/head_mark.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
 #include "tauten/question/workings/clamp_load.hpp"
+#include "tauten/question/workings/taken.hpp"
 
 namespace tauten::detail {
 
@@ -63,7 +64,8 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
                        std::string("No class is given. Treat an unmarked steel head as class ") + unmarked_class +
                            ". Check the head: all strength figures depend on it.",
                        true});
-  if (bolt.strength.stainless && condition != "stainless-paste")
+  const Outcome<ThreadCondition> on_threads = try_thread_condition(condition);
+  if (bolt.strength.stainless && !(on_threads && on_threads->key == "stainless-paste"))
     notices.push_back({"galling",
                        "Stainless threads gall: turn slowly, use paste, and never force a nut that starts to bind.",
                        false});
@@ -78,7 +80,7 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
                        true});
   if (bolt.strength.seen == Seen::memory)
     notices.push_back(
-        {"class_from_memory", "The strengths of this class are remembered, not read in the standard.", true});
+        {"class_from_memory", "The strengths of this class are from memory, not checked against the standard.", true});
 }
 
 /// Warnings that hold whatever fastener it is.
@@ -87,6 +89,11 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
 inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, bool torque_given,
                                       bool pressure_checked = false) {
   std::vector<Notice> out;
+  add_thread_taken(out, job.thread);
+  add_class_taken(out, job.property_class);
+  for (const std::string* condition : {&job.condition, &job.face_condition, &job.specified_condition})
+    add_condition_taken(out, *condition);
+  for (const Face& face : job.more_faces) add_condition_taken(out, face.condition);
   const auto lever_ratio = [&](const ThreadCondition& meant) {
     // Nut factors of the typical M10 bolt stand for all: the ratio hardly depends on the size.
     const auto factor = [](double mu_g, double mu_k) {

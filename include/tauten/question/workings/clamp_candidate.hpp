@@ -2,6 +2,8 @@
 #pragma once
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 #include "tauten/base/number_text.hpp"
 #include "tauten/question/workings/clamp_notices.hpp"
@@ -15,6 +17,60 @@ inline double share_of(const ClampJob& job) { return job.share.value_or(default_
 
 inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
   return bolt_of(job, s.thread, s.bearing_diameter, c);
+}
+
+/// What such a fastener is tightened to, class by class.
+class UsualTorques {
+ public:
+  UsualTorques(const ClampJob& job, const Suspect& s, const Conditions& c) {
+    ClampJob of = job;
+    for (const char* name : {"4.6", "5.6", "8.8", "10.9", "12.9"}) {
+      if (job.property_class.empty()) of.property_class = name;
+      const Outcome<ClampBolt> bolt = bolt_of(of, s, c);
+      if (!bolt) continue;
+      const double target = plain_setting(*bolt, default_proof_share * bolt->proof_load, c.lost);
+      targets_.push_back({name, target});
+      if (!job.property_class.empty()) break;
+    }
+  }
+
+  /// \return what is usual; absent if no class is made in this size
+  Band<Torque> band() const {
+    if (targets_.empty()) return {Torque(absent), Torque(absent), Torque(absent)};
+    return {Torque(least * targets_.front().second), Torque(targets_[targets_.size() / 2].second),
+            Torque(most * targets_.back().second)};
+  }
+  /// \return the lowest class for which a torque is usual; "" if there is none
+  const char* lowest_class(double torque) const {
+    for (const auto& [name, target] : targets_)
+      if (torque <= most * target) return name;
+    return "";
+  }
+  bool holds(double torque) const {
+    const Band<Torque> usual = band();
+    return torque >= usual.low.si && torque <= usual.high.si;
+  }
+
+ private:
+  // Gaskets and soft parts get less; dry and plated threads, and tightening towards yield, more. Judgement, no source.
+  static constexpr double least = 1.0 / 3;
+  static constexpr double most = 1.5;
+  std::vector<std::pair<const char*, double>> targets_;
+};
+
+inline bool is_likely(const Suspect& s, const UsualTorques& usual, double torque) {
+  return s.commonness < 4 && usual.holds(torque);
+}
+
+/// The suspects of a job, the most likely first: those for which the torque is usual, unless they are rare, then the others.
+inline Outcome<std::vector<Suspect>> ranked_suspects(const ClampJob& job, const Conditions& c) {
+  Outcome<std::vector<Suspect>> found = suspects_of(job);
+  if (!found || !job.torque || !job.thread.empty()) return found;
+  std::vector<Suspect> ranked, others;
+  for (const Suspect& s : *found)
+    (is_likely(s, UsualTorques(job, s, c), job.torque->si) ? ranked : others).push_back(s);
+  ranked.insert(ranked.end(), others.begin(), others.end());
+  return ranked;
 }
 
 /// Writes down what changes with the torque but for words: loads, chances, shares and verdict.
@@ -54,8 +110,8 @@ inline std::vector<ConditionCase> cases_of(const ClampJob& job, const Suspect& s
   for (const char* condition : {stainless ? "stainless" : "dry", stainless ? "stainless-oiled" : "oiled",
                                 stainless ? "stainless-paste" : "moly-paste"}) {
     ClampJob known = job;
-    if (known.condition == "unknown") known.condition = condition;
-    if (known.face_condition == "unknown") known.face_condition = condition;
+    for (std::string* on : {&known.condition, &known.face_condition})
+      if (const auto meant = try_thread_condition(*on); meant && meant->key == "unknown") *on = condition;
     const Outcome<Conditions> c = conditions_of(known);
     const Outcome<ClampBolt> made = c ? bolt_of(known, s, *c) : Outcome<ClampBolt>(c.error());
     if (!made) continue;
@@ -121,6 +177,9 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   if (is_given(suggestion.setting)) put_figures(there, bolt, chance, c, suggestion.setting, {true, false});
   out.suggested_clamp_load = is_given(suggestion.setting) ? there.clamp_load : absent_force();
   out.least_class = least_class(bolt, chance, c, setting);
+  const UsualTorques usual(job, s, c);
+  out.usual_torque = usual.band();
+  if (out.class_assumed) out.usual_class = usual.lowest_class(setting);
   out.meaning = meaning_of(out);
   out.summary = summary_of(out, c);
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
@@ -165,9 +224,11 @@ Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
-  const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
+  const Outcome<std::vector<Suspect>> suspects = ranked_suspects(job, *c);
   if (!suspects) return suspects.error();
   Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value())};
+  if (const std::string text = inch_text(job); !text.empty())
+    out.notices.insert(out.notices.begin(), {"inch_tool", text, false});
   std::optional<Error> first_error;
   for (const Suspect& s : *suspects) {
     const Outcome<double> torque = setting(s, *c);

@@ -9,6 +9,7 @@
 #include "tauten/base/unit_text.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp_answer.hpp"
+#include "tauten/tool/accuracy.hpp"
 
 namespace tauten::detail {
 
@@ -66,7 +67,7 @@ inline std::optional<Error> clamp_range_error(const ClampJob& job) {
   if (auto e = range_error("torque", job.torque, {0, 1e5, true})) return e;
   if (auto e = range_error("clamp_load", job.clamp_load, {0, 1e7, true})) return e;
   if (auto e = range_error("share", job.share, {0, 1, true})) return e;
-  if (auto e = range_error("wrench_accuracy", job.wrench_accuracy, within(0, 0.5))) return e;
+  if (auto e = range_error("wrench_accuracy", job.wrench_accuracy, within(0, maximum_wrench_accuracy))) return e;
   if (auto e = range_error("prevailing_torque", job.prevailing_torque.si, Dim::torque, lost)) return e;
   if (auto e = range_error("shank_torque", job.shank_torque.si, Dim::torque, lost)) return e;
   for (const Face& face : job.more_faces)

@@ -19,6 +19,7 @@ inline std::string rough_load_text(Force load) { return rough_text(load.shop());
 
 /// Quantities in the sentences of an answer, in the units of a workshop. A page has others that go by the same names.
 struct ShopUnits {
+  std::string typed(Length q) const { return number_text(q.shop()) + " mm"; }
   std::string settable(Torque q) const { return settable_text(q) + " N.m"; }
   std::string typed(Torque q) const { return number_text(q.shop()) + " N.m"; }
   std::string text(Torque q) const { return number_text(q.shop(), 3) + " N.m"; }
@@ -104,9 +105,11 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
 }
 
-/// The warnings that depend on the torque, in their order: a correction for the specified condition, a class that the
+/// The warnings that depend on the torque, in their order: one that is likely a slip of the pen, a correction for the specified condition, a class that the
 /// torque suggests, and the one that goes with the verdict. nullptr for those that there are not.
-inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool torque_given) {
+inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool torque_given) {
+  const double typical = c.usual_torque.nominal.si;
+  const bool slip = torque_given && (c.torque.si > 8 * typical || c.torque.si < typical / 20);
   const bool corrected = c.corrected_torque && std::fabs(c.corrected_torque->si / c.torque.si - 1) >= 0.02;
   const bool suggests = c.class_assumed && torque_given && c.chance_of_yield > accepted_chance_of_yield;
   const char* of_verdict = nullptr;
@@ -118,12 +121,21 @@ inline std::array<const char*, 3> torque_codes(const ClampCandidate& c, bool tor
     of_verdict = "may_have_yielded";
   else if (c.verdict == "may be slack" || c.verdict == "slack")
     of_verdict = "may_be_slack";
-  return {corrected ? "corrected_torque" : nullptr, suggests ? "torque_suggests_class" : nullptr, of_verdict};
+  return {slip ? "unusual_torque" : nullptr, corrected ? "corrected_torque" : nullptr,
+          suggests ? "torque_suggests_class" : nullptr, of_verdict};
 }
 
 /// \param code  one of `torque_codes`
 template <class Units = ShopUnits>
 std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job, const Units& units = {}) {
+  if (code == "unusual_torque") {
+    const double ratio = c.torque.si / c.usual_torque.nominal.si;
+    return units.typed(c.torque) + " is " +
+           (ratio > 1 ? "about " + number_text(ratio, 2) + " times"
+                      : "only about 1/" + number_text(1 / ratio, 2) + " of") +
+           " what " + c.thread + (c.class_assumed ? "" : " " + c.property_class) + " is usually tightened to, " +
+           units.text(c.usual_torque.nominal) + ": check the figure and its unit before you tighten.";
+  }
   if (code == "corrected_torque") {
     const std::string other = units.text(*c.corrected_torque);
     if (!job.torque) return "On '" + job.specified_condition + "' the same clamp load needs " + other + ".";
@@ -134,9 +146,14 @@ std::string text_of_code(std::string_view code, const ClampCandidate& c, const C
     return text;
   }
   if (code == "torque_suggests_class") {
-    const std::string start = units.typed(c.torque) + " on " + c.thread;
-    if (c.least_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
-    return start + " suggests class " + c.least_class + " or above: look for the mark before you tighten.";
+    const bool by_tool = job.thread.empty() && job.socket;
+    const std::string on = by_tool ? (job.inner_hexagon ? "a key of " : "") + units.typed(*job.socket) +
+                                         (job.inner_hexagon ? "" : " across flats")
+                                   : c.thread;
+    const std::string start = units.typed(c.torque) + " on " + on;
+    if (c.usual_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
+    return start + " suggests " + (by_tool ? c.thread + ", " : "") + "class " + c.usual_class +
+           " or above: look for the mark before you tighten.";
   }
   if (code == "may_break")
     return "The bolt may break while it is tightened, and parts may fly along its axis: do not use this torque. "

@@ -47,7 +47,7 @@ inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, co
   if (!job.more_faces.empty())
     out.push_back(figure("bearing_diameter",
                          Band<Length>{Length(bolt.D_Km.low), Length(bolt.D_Km.nominal), Length(bolt.D_Km.high)},
-                         "of the pair of faces that rubs least"));
+                         "of the pair of faces with the lower friction"));
   else if (!s.face)
     out.push_back(figure("bearing_diameter", Length(s.bearing_diameter)));
   if (s.face) {
@@ -80,7 +80,7 @@ class ClampSteps {
     if (job_.prevailing_torque.si > 0)
       torque = step(out_, "", setting_with_prevailing, torque, job_.prevailing_torque.si);
     if (job_.shank_torque.si > 0)
-      torque = step(out_, "friction of the shank in place of the locking element", setting_with_prevailing, torque,
+      torque = step(out_, "friction of the shank instead of the locking element", setting_with_prevailing, torque,
                     job_.shank_torque.si);
     if (setting < torque * (1 - 1e-9))
       held_back_ = limit == "worst case" ? "at nominal friction; as friction is unknown, the setting is held back from "

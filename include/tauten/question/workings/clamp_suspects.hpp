@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "tauten/part/inch_head.hpp"
 #include "tauten/question/identify.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
 
@@ -18,6 +19,9 @@ struct Suspect {
   double bearing_diameter;
   bool bearing_estimated;
   bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the typical head
+  bool is(const Suspect& other) const {
+    return thread.name() == other.thread.name() && look == other.look && heads == other.heads;
+  }
   std::optional<BearingDiameter> face = std::nullopt;  ///< where the bearing diameter comes from, unless it is given
 };
 
@@ -48,6 +52,20 @@ inline Outcome<Suspect> suspect_of_thread(const ClampJob& job) {
   Suspect s = *made;
   s.head_assumed = job.head.empty() && !job.bearing_diameter;
   return s;
+}
+
+/// \return what to make of an inch tool, "" for a metric one
+inline std::string inch_text(const std::optional<Length>& tool, bool key, bool thread_known) {
+  const std::string bolt = tool ? inch_bolt(*tool, key) : "";
+  if (bolt.empty()) return "";
+  return std::string("The ") + (key ? "key" : "socket") + " has an inch size: the bolt is probably an inch bolt" +
+         (bolt == "of unknown size" ? std::string() : " (" + bolt + ")") +
+         ", which the tables do not have. Take its torque and strength from its maker" +
+         (thread_known ? ", unless its thread is metric for certain."
+                       : ". The figures hold only if the thread is metric: check it with a pitch gauge.");
+}
+inline std::string inch_text(const ClampJob& job) {
+  return inch_text(job.socket, job.inner_hexagon, !job.thread.empty());
 }
 
 /// Every fastener that fits socket, thread and head standard of the job, the most common first.

@@ -112,8 +112,8 @@ TAUTEN_FUNCTION Outcome<std::vector<ClampModel>> try_clamp_models(const ClampJob
   const Outcome<Clamp> answer = try_clamp(job);
   if (!answer) return answer.error();
   const Outcome<detail::Conditions> conditions = detail::conditions_of(job);
-  const Outcome<std::vector<detail::Suspect>> suspects = detail::suspects_of(job);
   if (!conditions) return conditions.error();
+  const Outcome<std::vector<detail::Suspect>> suspects = detail::ranked_suspects(job, *conditions);
   if (!suspects) return suspects.error();
   std::vector<ClampModel> out;
   for (const detail::Suspect& suspect : *suspects) {

@@ -73,9 +73,9 @@ TAUTEN_FUNCTION Outcome<CurveAnswer> try_curve(const CurveJob& job) {
     add_prevailing(a.*curve, lost);
   a.zones = zones_of(a.nominal);
   a.notices = joint_notices(job.joint, setup);
-  a.notices.push_back({"least_strength",
-                       "The curve goes by the least strength of the class; a bolt from the box is typically stronger.",
-                       false});
+  a.notices.push_back(
+      {"least_strength",
+       "The curve goes by the minimum strength of the class; a bolt from the box is typically stronger.", false});
   a.notices.push_back({"single_use", "A bolt turned past yield serves once, unless its maker says otherwise.", false});
   add_common_notices(job.joint, setup, a.notices, false);
   return a;

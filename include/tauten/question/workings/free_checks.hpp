@@ -106,7 +106,7 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   for (const Neighbour& one : job.loosened)
     if (one.treated && job.aids.empty())
       return Error("loosened",
-                   "loosened: one is said to be treated, that is with the aids already used, but aids names none; name "
+                   "loosened: one is given as treated, that is with the aids already used, but aids names none; name "
                    "them, or leave treated out");
   for (const AidUse& use : job.aids) {
     if (auto e = outside("soak_hours", Plain(use.soak_hours), {0, 2000})) return e;

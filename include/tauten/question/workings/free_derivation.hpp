@@ -26,7 +26,7 @@ inline std::vector<Figure> free_given(const FreeJob& job) {
   } else {
     out.push_back(figure("width_across_flats", *job.width_across_flats));
   }
-  out.push_back(figure("tensile_strength", *job.tensile_strength, "least of the class"));
+  out.push_back(figure("tensile_strength", *job.tensile_strength, "minimum of the class"));
   out.push_back(figure("yield_strength", *job.yield_strength));
   out.push_back(figure("torsion_ratio", torsion_ratio_of(job)));
   out.push_back(figure_in_words("rust", state.title));

@@ -103,7 +103,7 @@ TAUTEN_FUNCTION std::optional<Error> look_up(const FreeNames& names, FreeJob& jo
     job.diameter = thread->diameter;
     job.pitch = thread->pitch;
   } else if (!job.diameter || !job.pitch) {
-    return Error("thread", "give a thread like M16, or diameter and pitch; identify tells it from the tool that fits");
+    return Error("thread", "give a thread like M16, or diameter and pitch; identify finds it from the tool that fits");
   }
   if (auto error = detail::look_up_size(names, job)) return error;
   if (names.property_class.empty()) {

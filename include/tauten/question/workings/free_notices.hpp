@@ -7,6 +7,7 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/loosening/after_release.hpp"
 #include "tauten/part/head_mark.hpp"
+#include "tauten/part/inch_head.hpp"
 #include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/capacity.hpp"
 #include "tauten/question/workings/free_checks.hpp"
@@ -60,6 +61,12 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
       "No thread is given: " + job.assumed_thread +
           " is assumed, the most common one that takes this tool. Measure diameter and pitch.",
       true);
+  const bool key = is_internal(job.drive);
+  say(!lobes && !inch_bolt(job.width_across_flats.value_or(Length()), key).empty(), "inch_tool",
+      std::string("The ") + (key ? "key" : "tool") +
+          " has an inch size: the bolt is probably an inch bolt, which the tables do not have. The figures hold only "
+          "if the "
+          "thread is metric: check it with a pitch gauge.");
   say(job.class_assumed, "unmarked_head",
       std::string("No class is given. Treat an unmarked steel head as class ") + unmarked_class +
           ". Check the head: all strength figures depend on it.",

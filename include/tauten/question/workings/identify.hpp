@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include "tauten/base/mode.hpp"
+#include "tauten/part/inch_head.hpp"
 #include "tauten/question/identify_answer.hpp"
 
 namespace tauten {
@@ -41,7 +42,7 @@ inline std::string look_of(const Candidate& candidate, double tolerance) {
   if (head.drive == Drive::hexagon)
     if (const std::string inch = inch_neighbour(candidate.width.si, tolerance); !inch.empty())
       text += "; " + inch +
-              " is nearly the same width: radial lines on the head in place of a class mark mean an inch thread";
+              " is nearly the same width: radial lines on the head instead of a class mark mean an inch thread";
   return text;
 }
 
@@ -118,9 +119,14 @@ TAUTEN_FUNCTION Outcome<std::vector<Candidate>> try_identify(Length width_across
   if (!found.empty()) return found;
   if (below == 0 && above == 1)
     return detail::refuse("kind", "no head of this shape takes this kind of tool; leave the shape or the tool open");
+  const std::string inch = inch_bolt(width_across_flats, options.drive == Drive::hexagon_key);
   return detail::refuse(
       "width_across_flats",
-      "no head in the tables takes " + detail::mm_text(width) + " mm; the nearest widths are " +
+      (inch.empty()
+           ? std::string()
+           : "this is an inch size, probably of an inch bolt" + (inch.starts_with("of") ? "" : " (" + inch + ")") +
+                 ": take its torque and strength from its maker; ") +
+          "no head in the tables takes " + detail::mm_text(width) + " mm; the nearest widths are " +
           (below > 0 ? detail::mm_text(below) + " mm" : "") + (below > 0 && above < 1 ? " and " : "") +
           (above < 1 ? detail::mm_text(above) + " mm" : "") + "; measure across the flats, not across the corners");
 }

@@ -120,6 +120,7 @@ TAUTEN_FUNCTION Outcome<Reach> try_reach(const ReachJob& job) {
     step(reach.steps, "within a turn; it widens the band", universal_joint_least_ratio, job.universal_joint.si);
     step(reach.steps, "within a turn; it widens the band", universal_joint_greatest_ratio, job.universal_joint.si);
   }
+  if (auto error = detail::reach_misfit(job, reach)) return *error;
   detail::wind_up(job.bars, reach);
   reach.warnings = detail::reach_warnings(job, reach);
   reach.cautions = detail::reach_cautions(job, reach);

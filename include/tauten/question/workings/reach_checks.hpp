@@ -3,7 +3,9 @@
 
 #include <optional>
 
+#include "tauten/part/strength.hpp"
 #include "tauten/question/reach_job.hpp"
+#include "tauten/tool/drive_strength.hpp"
 
 namespace tauten {
 
@@ -15,7 +17,35 @@ inline constexpr Angle greatest_joint_bend{45 * pi_constant.value / 180};
 /// torque, and at zero no pull turns the fastener.
 inline constexpr double minimum_lever_share = 0.1;
 
+/// No bar of steel bears a greater shear stress: hardened tool steel, far beyond what drive bars are made of (judgement).
+inline constexpr Stress greatest_bar_shear_strength{1.4e9};
+
 namespace detail {
+
+/// \return the torque at which a bar of the hardest steel breaks
+inline Torque greatest_bar_torque(const DriveBar& bar) {
+  switch (bar.section) {
+    case DriveBar::Section::round: return torsion_plastic_torque(greatest_bar_shear_strength, bar.size);
+    case DriveBar::Section::hexagon: return hexagon_plastic_torque(greatest_bar_shear_strength, bar.size);
+    case DriveBar::Section::square: break;
+  }
+  return square_plastic_torque(greatest_bar_shear_strength, bar.size);
+}
+
+/// \return what does not fit together in a finished reach, or nothing
+inline std::optional<Error> reach_misfit(const ReachJob& job, const Reach& reach) {
+  if (job.wrench.division && *job.wrench.division > reach.setting)
+    return Error("division", ("division is " + shop_text(*job.wrench.division) + ", but the setting is only " +
+                              shop_text(reach.setting) + ": the scale cannot show it; take a smaller wrench")
+                                 .c_str());
+  for (const DriveBar& bar : job.bars)
+    if (const Torque most = greatest_bar_torque(bar); reach.arrives.nominal > most)
+      return Error("bar_size", ("bar_size is " + shop_text(bar.size) + ", but at " + shop_text(reach.arrives.nominal) +
+                                " such a bar breaks, of whatever steel: it bears " + shop_text(most) +
+                                " at most; check the size, or take a thicker bar")
+                                   .c_str());
+  return std::nullopt;
+}
 
 /// \return the first error among plain values out of range
 inline std::optional<Error> reach_range_error(const ReachJob& job) {
@@ -35,7 +65,11 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
   if (job.multiplier) {
     if (auto e = outside("multiplier_ratio", Share(job.multiplier->ratio), {1, 1000})) return e;
     if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {0, 1, true})) return e;
-    if (auto e = outside("efficiency_range", Share(job.multiplier->efficiency_range), {0, 1})) return e;
+    // One that gives less than it takes is no multiplier, and would push its arm the other way.
+    if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {1 / job.multiplier->ratio, 1}))
+      return e;
+    if (auto e = outside("efficiency_range", Share(job.multiplier->efficiency_range), {0, job.multiplier->efficiency}))
+      return e;
     if (auto e = outside("reaction_arm", job.multiplier->arm, {0, 10, true})) return e;
   }
   if (auto e = bars_error(job.bars)) return e;

@@ -162,7 +162,8 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
     if (holds) list.push_back({code, text, estimate});
   };
   say(snug_assumed, "snug_assumed",
-      "No snug torque is given; " + shop_text(a.snug_torque) + " leaves a quarter of the load wanted, as is usual.",
+      "No snug torque is given; " + shop_text(a.snug_torque) +
+          " leaves a quarter of the load wanted, which is typical.",
       true);
   // Of a bolt that may break no load is named, and nothing is said that asks to turn so far or counts on a load.
   const bool borne = !a.may_neck;
@@ -254,7 +255,7 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(!breaking.empty(), "structural_may_neck",
       "By " + breaking +
           " of structural bolting this bolt may neck and break, reckoned with "
-          "the least elongation of its "
+          "the minimum elongation of its "
           "class: no load is named. Its code and its maker say how such a "
           "joint is tightened.");
   say(job.structural, "structural_rules",

@@ -157,6 +157,7 @@ inline Outcome<std::vector<Layer>> layers_of(std::vector<TurnLayer>& described, 
     if (!one.outer_diameter) one.outer_diameter = Length(3 * face), assumed = true;
     const Outcome<Material> of = try_material(one.material);
     if (!of) return of.error();
+    one.material = of->name;
     Layer layer{one.thickness, *one.outer_diameter, *of, one.hole_diameter.value_or(Length())};
     if (one.elastic_modulus) layer.material.elastic_modulus = *one.elastic_modulus;
     layers.push_back(layer);
@@ -287,8 +288,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<ClampBolt> bolt = bolt_of(same, suspect->thread, suspect->bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
   TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, {}, {}, 0, 0, 0, false, true, {}};
-  setup.one_friction = !job.thread_friction && !job.bearing_friction &&
-                       (job.face_condition.empty() || job.face_condition == job.condition);
+  setup.one_friction = !job.thread_friction && !job.bearing_friction && conditions->thread.key == conditions->face.key;
 
   Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect->thread);
   if (!described) return described.error();

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-namespace tauten::shared {
+namespace tauten::detail {
 
 /// \return how many letters must be changed, added or left out to make one word of the other
 inline std::size_t letters_apart(std::string_view a, std::string_view b) {
@@ -24,4 +24,4 @@ inline std::size_t letters_apart(std::string_view a, std::string_view b) {
   return row.back();
 }
 
-}  // namespace tauten::shared
+}  // namespace tauten::detail

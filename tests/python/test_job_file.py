@@ -1,0 +1,163 @@
+"""Lists of joints in TOML, for every question: what comes out, and what is refused before it can do harm."""
+import json
+import os
+import subprocess
+
+import pytest
+import tauten
+from tauten import _core
+
+PROGRAM = os.environ.get("TAUTEN_PROGRAM")
+pytestmark = pytest.mark.skipif(PROGRAM is None, reason="needs the command line program")
+
+
+def run(*words, code=0):
+    done = subprocess.run([PROGRAM, *map(str, words)], capture_output=True, text=True, timeout=60)
+    assert done.returncode == code, done
+    return done
+
+
+def write(folder, text):
+    path = folder / "station.toml"
+    path.write_bytes(text if isinstance(text, bytes) else text.encode())
+    return path
+
+
+# For each question two joints: what is typed on the command line, and as a list has it.
+JOINTS = {
+    "identify": [(["--socket", "24mm"], 'socket = "24mm"'), (["--bit", "30"], "bit = 30")],
+    "thread": [(["--thread", "M16x1.5"], 'thread = "M16x1.5"'), (["--thread", "M8", "--class", "8.8"], 'thread = "M8"\nclass = 8.8')],
+    "clamp": [(["--thread", "M16", "--torque", "96lbf.ft", "--more-face", "30mm:oiled"],
+               'thread = "M16"\ntorque = "96lbf.ft"\nmore-face = [{bearing_diameter = "30mm", condition = "oiled"}]'),
+              (["--thread", "M10", "--torque", "40N.m", "--thread-friction", "0.1..0.12..0.15", "--friction-together", "no"],
+               'thread = "M10"\ntorque = "40N.m"\nthread-friction = [0.1, 0.12, 0.15]\nfriction-together = false')],
+    "torque": [(["--thread", "M16"], 'thread = "M16"'), (["--socket", "24mm", "--share", "0.6"], 'socket = "24mm"\nshare = 0.6')],
+    "turn": [(["--thread", "M16", "--layer", "20mm:grey_cast_iron:70mm", "--layer", "35mm", "--snug-torque", "60N.m", "--angle", "60deg"],
+              'thread = "M16"\nsnug-torque = "60N.m"\nangle = "60deg"\n'
+              'layer = [{thickness = "20mm", material = "grey_cast_iron", outer_diameter = "70mm"}, "35mm"]'),
+             (["--thread", "M20", "--grip", "60mm", "--structural"], 'thread = "M20"\ngrip = "60mm"\nstructural = true')],
+    "curve": [(["--thread", "M16", "--grip", "2in", "--snug-torque", "60N.m", "--points", "20"],
+               'thread = "M16"\ngrip = "2in"\nsnug-torque = "60N.m"\npoints = 20')] * 2,
+    "reach": [(["--torque", "40lbf.ft", "--extension", "100mm@30deg", "--extension", "3in"],
+               'torque = "40lbf.ft"\nextension = ["100mm@30deg", "3in"]'),
+              (["--setting", "90N.m", "--hinged-handle"], 'setting = "90N.m"\nhinged-handle = true')],
+    "free": [(["--thread", "M16", "--class", "8.8", "--trials", "4000"], 'thread = "M16"\nclass = "8.8"\ntrials = 4000'),
+             (["--thread", "M12", "--class", "8.8", "--trials", "4000", "--loosened", "freed:90N.m", "--tapped", "no", "--reused"],
+              'thread = "M12"\nclass = "8.8"\ntrials = 4000\nloosened = "freed:90N.m"\ntapped = false\nreused = true')],
+}
+
+
+@pytest.mark.parametrize("question", JOINTS)
+def test_a_list_is_answered_like_each_joint_by_itself(question, tmp_path):
+    alone, texts = zip(*JOINTS[question], strict=True)
+    keys = {entry["option"] for asked in _core.questions if asked["name"] == question for entry in asked["inputs"]}
+    for words in alone:
+        assert {word[2:] for word in words if word.startswith("--")} <= keys, question
+    path = write(tmp_path, "".join(f'[[joint]]\nname = "foot {i}"\n{text}\n' for i, text in enumerate(texts)))
+    joints = json.loads(run(question, "--file", path, "--json").stdout)["joints"]
+    assert [joint["name"] for joint in joints] == ["foot 0", "foot 1"]
+    for words, joint in zip(alone, joints, strict=True):
+        answer = json.loads(run(question, *words, "--json").stdout)
+        assert {**joint, "name": None} == {**answer, "name": None}
+    page = run(question, "--file", path).stdout
+    if question in ("clamp", "torque"):
+        assert page.startswith("2 joints: ") and "foot 0" in page and "foot 1" in page
+        return
+    for i, words in enumerate(alone):
+        first, _, rest = run(question, *words).stdout.partition("\n")
+        assert f"foot {i}: {first}" in page.replace("\n", " ").replace("  ", " ") or f"foot {i}: {first[:50]}" in page
+        assert rest.strip() in page
+    short = run(question, "--file", path, "--short")
+    assert [line[:7] for line in short.stdout.splitlines()] == ["foot 0:", "foot 1:"]
+    assert "<table" in run(question, "--file", path, "--format", "html").stdout
+
+
+@pytest.mark.parametrize("question", [asked["name"] for asked in _core.questions])
+def test_every_question_takes_a_list(question, tmp_path):
+    """A wrong joint has its error with number and name, and spoils no other one."""
+    assert question in JOINTS, "give it two joints above"
+    good = JOINTS[question][0][1]
+    path = write(tmp_path, f'[[joint]]\nname = "a"\n{good}\n[[joint]]\nname = "coupling"\nwaight = 5\n[[joint]]\n{good}\n')
+    done = run(question, "--file", path, "--json", code=3)
+    assert done.stderr.startswith("tauten: ") and "joint 2 'coupling': key 'waight' is unknown" in done.stderr
+    first, wrong, third = json.loads(done.stdout)["joints"]
+    assert wrong["error"]["argument"] == "'waight'" and third["name"] == "joint 3"
+    assert {**first, "name": 0} == {**third, "name": 0}
+    said = run(question, "--file", path, code=3)
+    assert said.stderr == done.stderr and ("joint 3" in said.stdout)
+
+
+def test_values_of_the_wrong_kind(tmp_path):
+    for line, sentence in [('angle = true', "angle is true or false, but must be a text"),
+                           ("layer = 20", "'20' has no unit"),
+                           ("layer = [[]]", "layer"),
+                           ('layer = {lenght = "20mm"}', "has no member 'lenght'; the members are thickness"),
+                           ('layer = {thickness = {a = 1}}', "layer.thickness"),
+                           ('layer = [{thickness = "20mm", material = "cheese"}]', "cheese"),
+                           ("structural = 1979-05-27", "is a date or time")]:
+        path = write(tmp_path, f'[[joint]]\nthread = "M16"\nsnug-torque = "60N.m"\n{line}\n')
+        done = run("turn", "--file", path, code=3)
+        assert sentence in done.stderr and not done.stdout, done
+    path = write(tmp_path, '[[joint]]\nthread = "M16"\ngrip = "60mm"\nstructural = false\n')
+    assert json.loads(run("turn", "--file", path, "--json").stdout)["joints"][0]["angle"] > 0
+
+
+def test_what_is_said_beside_a_list_is_refused(tmp_path):
+    path = write(tmp_path, '[[joint]]\nsetting = "90N.m"\n')
+    for words, sentence in [(["--torque", "9N.m"], "write torque into the joints"), (["--svg", tmp_path / "x.svg"], "svg"),
+                            (["--output", "x.csv"], "--output is for a table"), (["--shop"], "--shop is for a table"),
+                            (["--columns", "setting"], "--columns is for a table"), (["--jobs", "2"], "--jobs is for a table"),
+                            (["--from-row", "3"], "--from-row is for a table"), (["--rename", "a=torque"], "--rename is for a table")]:
+        done = run("reach", "--file", path, *words, code=2)
+        assert sentence in done.stderr and not done.stdout, done
+    assert not (tmp_path / "x.svg").exists()
+
+
+GOOD = '[[joint]]\nthread = "M10"\ntorque = "30N.m"\n'
+HARMFUL = {
+    "a key of 50,000 parts": ("." .join("a" * 50_000) + " = 1\n", "line 1: a name has too many parts"),
+    "a header of 50,000 parts": ("[" + ".".join("a" * 50_000) + "]\n", "line 1: a name has too many parts"),
+    "an inline table of many parts": (GOOD + "x = {" + ".".join("a" * 40_000) + " = 1}\n", "line 4: a name has too many parts"),
+    "lists in lists": (GOOD + "x = " + "[" * 40_000 + "\n", "line 4: it is nested too deep"),
+    "tables in tables": (GOOD + "x = " + "{a = " * 20_000 + "\n", "line 4: it is nested too deep"),
+    "three brackets": (GOOD + "[[[joint]\n", "line 4: a header has two brackets"),
+    "three brackets with blanks": ("\n\n [ [ [joint]]]\n", "line 3: a header has two brackets"),
+    "a bare key of other letters": (GOOD + "größe = 1\n", "line 4: a name with other letters than a to z"),
+    "a header of other letters": ("[größe]\n", "line 1: a name with other letters than a to z"),
+    "lists in lists after a text": ('x = """a"""", ' + "[" * 40_000, "is not valid TOML in line 1"),
+    "a text without its end": ('x = "a\ny = ' + "[" * 40_000, "is not valid TOML in line"),
+    "a long text without its end": ('x = """a\ny = ' + "[" * 40_000, "is not valid TOML in line"),
+}
+
+
+@pytest.mark.parametrize("name", HARMFUL)
+def test_what_the_parser_does_not_survive_is_refused_before(name, tmp_path):
+    content, sentence = HARMFUL[name]
+    done = run("clamp", "--file", write(tmp_path, content), code=2)
+    assert done.stderr.startswith("tauten: ") and sentence in done.stderr and not done.stdout, done.stderr
+
+
+def test_texts_and_comments_may_hold_anything(tmp_path):
+    path = write(tmp_path, "\ufeff# [[[ größe " + "." * 500 + '\n[[joint]] # {{{\nname = "Flansch größe [[[[ # ' + "." * 500 + '"\n'
+                 "thread = 'M10' # \"\n" + 'torque = """30N.m"""\nthread-friction = [0.08,0.12,\n 0.16]\n"class" = "8.8"\n')
+    joint, = json.loads(run("clamp", "--file", path, "--json").stdout)["joints"]
+    assert joint["name"].startswith("Flansch größe [[[[ # ....")
+    assert joint["candidates"][0]["class"] == "8.8"
+
+
+def test_random_files_never_break_the_program(tmp_path):
+    import random
+    rng = random.Random(12)
+    pieces = ["[", "[[", "[[[", "]", "]]", "{", "}", "joint", "thread", "=", '"M10"', "'M10'", '"', "'", '"""', "'''", "\n", ".", ",", "#",
+              "\\", "é", "1979-05-27", "true", "0x1F", "1e999", "nan", "\t", " ", "[[joint]]\n", 'torque = "30N.m"\n', "\r\n", "\x7f"]
+    for _ in range(150):
+        text = "".join(rng.choice(pieces) for _ in range(rng.randrange(1, 60)))
+        done = subprocess.run([PROGRAM, "clamp", "--file", write(tmp_path, text)], capture_output=True, timeout=60)
+        assert done.returncode in (0, 2, 3), (text, done)
+
+
+def test_the_answers_of_a_list_are_those_of_python(tmp_path):
+    path = write(tmp_path, '[[joint]]\nthread = "M16"\nclass = "8.8"\ngrip = "55mm"\nangle = "60deg"\nsnug-torque = "60N.m"\n')
+    joint, = json.loads(run("turn", "--file", path, "--json").stdout)["joints"]
+    there = tauten.turn(thread="M16", property_class="8.8", grip="55mm", angle="60deg", snug_torque="60N.m")
+    assert joint["clamp_load"]["low"] == there.clamp_load.low and joint["name"] == "joint 1"
