@@ -15,8 +15,7 @@ void add_clamp(Program& program) {
   const auto page = add_page_options(program, *verb);
   verb->callback([&program, said, table, all, page] {
     if (table->given()) return answer_file(program, "clamp", *table, *said, *page);
-    if (!has(*said, "torque")) throw Error("torque", "torque is missing; write it like --torque 48N.m");
-    const shared::ClampAnswer answer = answer_of(*said);
+    const shared::ClampAnswer answer = shared::try_clamp(said->said).value();
     if (program.json)
       program.say(json_of(answer));
     else

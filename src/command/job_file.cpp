@@ -1,7 +1,6 @@
 #include "command/job_file.hpp"
 
 #include <fmt/format.h>
-#include <toml++/toml.h>
 
 #include <algorithm>
 #include <cerrno>
@@ -12,12 +11,11 @@
 
 #include "command/job.hpp"
 #include "command/refusal.hpp"
+#include "command/toml_file.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/question/clamp_page.hpp"
 
 namespace tauten::command {
-
-toml::table toml_file(const std::string& path, std::string& content);  // which sheets read as well
 
 namespace {
 
@@ -204,8 +202,12 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
 }
 
 std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {
+<<<<<<< HEAD
   std::string content;
   const toml::table table = toml_file(path, content);
+=======
+  const toml::table table = table_of(path, content_of(path));
+>>>>>>> main
   for (const auto& [name, node] : table)
     if (name.str() != "joint")
       refuse_file(path, "has the unknown key " + in_quotes(std::string(name.str())) +

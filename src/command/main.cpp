@@ -31,12 +31,24 @@ std::string complaint_of(const std::system_error& problem) {
   return std::string("tauten: ") + problem.what() + "\n";
 }
 
+/// \return the words, the last one first; --name= has the value "", not the word behind it
+std::vector<std::string> taken_apart(int count, const char* const* words) {
+  std::vector<std::string> all;
+  for (int i = count - 1; i > 0; --i) {
+    const std::string word = words[i];
+    const bool is_empty = word.starts_with("--") && word.find('=') == word.size() - 1;
+    if (is_empty) all.emplace_back();
+    all.push_back(is_empty ? word.substr(0, word.size() - 1) : word);
+  }
+  return all;
+}
+
 void run(Program& program, int count, const char* const* words) {
   // Also when the words are not understood, the answer has the form that was asked for.
   for (int i = 1; i < count; ++i) program.json |= std::strcmp(words[i], "--json") == 0;
   const bool json = program.json;
   try {
-    program.app.parse(count, words);
+    program.app.parse(taken_apart(count, words));
   } catch (const CLI::Success& asked) {  // --help, --version
     const CLI::App* verb = &program.app;
     while (!verb->get_subcommands().empty()) verb = verb->get_subcommands().front();

@@ -1,18 +1,15 @@
 // Reads the description of a job sheet from a TOML file.
 #include <fmt/format.h>
-#include <toml++/toml.h>
 
 #include <cstdint>
 
 #include "command/refusal.hpp"
 #include "command/sheet.hpp"
+#include "command/toml_file.hpp"
 #include "shared/clamp_inputs.hpp"
 #include "shared/questions.hpp"
 
 namespace tauten::command {
-
-/// \return the tables of a file, and its bytes
-toml::table toml_file(const std::string& path, std::string& content);
 
 namespace {
 

@@ -112,7 +112,7 @@ class ClampRows : public RowAnswers {
     tauten::detail::put_figures(out, parts.bolt, parts.chance, parts.conditions, torque, wanted_);
     if (wants_least_class_)
       out.least_class = tauten::detail::least_class(parts.bolt, parts.chance, parts.conditions, torque);
-    if (out.class_assumed) out.usual_class = parts.usual.lowest_class(torque);
+    if (out.class_assumed) out.typical_class = parts.usual.lowest_class(torque);
     if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out);
     if (wants_summary_) out.summary = tauten::detail::summary_of(out, parts.conditions);
     codes_ = parts.codes;

@@ -244,6 +244,32 @@ TEST_CASE("an answer is laid out for people, in the units that are typed") {
   CHECK(status == TAUTEN_WRONG_INPUT);
 }
 
+TEST_CASE("an answer is explained, from what is given to the verdict") {
+  const auto explained = [](const char* question, const char* format, tauten_status* status = nullptr) {
+    const Pairs job = {{"thread", "M16"}, {"class", "8.8"}, {"torque", "96lbf.ft"}, {"condition", "oiled"}};
+    tauten_answer* answer = nullptr;
+    tauten_error error{};
+    const tauten_status found = tauten_explain_answer(question, job.data(), job.size(), format, &answer, &error);
+    if (status != nullptr) *status = found;
+    const std::string text = found == TAUTEN_OK ? tauten_answer_words(answer, "") : error.message;
+    tauten_answer_free(answer);
+    return text;
+  };
+  const std::string text = explained("clamp", "text");
+  for (const char* part : {"\nGiven", "\nSteps", "\n1. ", "\nResult", "\nVerdict: "})
+    CHECK(text.find(part) != std::string::npos);
+  CHECK(explained("clamp", nullptr) == text);
+  CHECK(explained("clamp", "html").find("<math") != std::string::npos);
+  CHECK(explained("clamp", "latex").find("\\begin{align*}") != std::string::npos);
+  tauten_status status = TAUTEN_OK;
+  CHECK(explained("clamp", "braille", &status).find("markdown, latex or html") != std::string::npos);
+  CHECK(status == TAUTEN_WRONG_INPUT);
+  CHECK(explained("thread", "text", &status).find("thread has no derivation") != std::string::npos);
+  CHECK(status == TAUTEN_WRONG_INPUT);
+  tauten_error error{};
+  CHECK(tauten_explain_answer(nullptr, nullptr, 0, nullptr, nullptr, &error) == TAUTEN_WRONG_INPUT);
+}
+
 TEST_CASE("wrong words are refused with a sentence") {
   const auto refused = [](const char* question, const Pairs& job, const char* argument) {
     const Answer answer(question, job);

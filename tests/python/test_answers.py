@@ -11,6 +11,7 @@ import json
 import math
 import os
 import pathlib
+import pickle
 import re
 import subprocess
 import sys
@@ -319,6 +320,8 @@ def test_pint_in_pint_out():
             assert with_units.page() == plain.page() == str(with_units) and with_units.headline == plain.headline
         if hasattr(plain, "explain"):
             assert with_units.explain() == plain.explain() and with_units.derivation().title == plain.derivation().title
+        again = pickle.loads(pickle.dumps(with_units))  # of the registry of the application
+        assert again == with_units and len(dict(quantities_of(again, plain))) == len(found)
         again = copy.deepcopy(with_units)
         assert again == with_units == copy.copy(with_units) and again == plain and {again: 1}[with_units] == 1
     marked = tauten.property_class("8.8", diameter=20 * unit.mm)

@@ -16,7 +16,7 @@ from languages import C, LIBRARY, NODE, PACKAGE, Refused, in_javascript, pairs_o
 PROGRAM = os.environ.get("TAUTEN_PROGRAM")
 pytestmark = pytest.mark.skipif(not (PROGRAM and LIBRARY and PACKAGE and NODE), reason="not everything is built")
 QUESTIONS = {question["name"]: question for question in _core.questions}
-JOBS = 400 if os.environ.get("TAUTEN_WHOLE") else 40  # of each question
+JOBS = 200 if os.environ.get("TAUTEN_WHOLE") else 40  # of each question
 
 THREADS = ["M8", "M10", "M12", "M16", "M16x1.5", "M20", "M24"]
 # What is looked up by name, or only makes sense with some values; of all else the example is varied.
@@ -208,7 +208,8 @@ def test_every_language_gives_the_same_answer(question, asked, tmp_path):
                 differing.append(("list", job, here, listed))
         elif not same({**here, "name": 0}, {**listed, "name": 0}):
             differing.append(("list", job, here, listed))
-        if not any("" in [texts, *texts] or ";" in "".join(texts) for texts in job.values()):
+        by_mark = question == "identify" and not {"socket", "key", "bit"} & set(job)  # a row has fasteners; a mark alone has none
+        if not by_mark and not any("" in [texts, *texts] or ";" in "".join(texts) for texts in job.values()):
             row = in_table(question, job)
             if isinstance(row, Refused) or isinstance(here, Refused):
                 if isinstance(row, Refused) != isinstance(here, Refused):

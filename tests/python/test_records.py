@@ -23,6 +23,9 @@ ASKED = {
     "free": lambda: tauten.free_joint(thread="M16", property_class="8.8", rust="rusted", trials=2000),
     "learned": lambda: tauten.free_joint(thread="M16", property_class="8.8", rust="rusted", trials=2000,
                                          loosened=["freed:190N.m", "sheared:210N.m"]),
+    "pattern": lambda: tauten.pattern("circle:8:180mm"),
+    "group": lambda: tauten.group("rectangle:200mm:150mm", load=(0, "12kN"), at=("300mm", 0), bolt_area="157mm2"),
+    "sequence": lambda: tauten.sequence("circle:8:180mm", torque="80N.m"),
     "budget": lambda: uncertainty.budget(uncertainty.clamp(torque="150N.m", **FOOT)),
     "monte_carlo": lambda: uncertainty.monte_carlo(uncertainty.clamp(torque="150N.m", **FOOT), trials=4000, seed=1),
 }

@@ -698,7 +698,7 @@ TEST_CASE("without a thread the fasteners for which the torque is usual come fir
   job.torque = Torque(255);
   const Clamp strong = clamp(job);
   CHECK(strong.candidates.front().thread == "M14");
-  CHECK(strong.candidates.front().usual_class == "10.9");
+  CHECK(strong.candidates.front().typical_class == "10.9");
   const auto text_of = [](const ClampCandidate& c, std::string_view code) {
     for (const Notice& notice : c.notices)
       if (notice.code == code) return notice.text;

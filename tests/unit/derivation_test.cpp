@@ -195,7 +195,7 @@ TEST_CASE("a clamp load that is not left is not shown") {
       if (f.name != "clamp_load") continue;
       const std::string said = f.text + f.note;
       CHECK(has(said, "none"));
-      CHECK(f.value.high < 125e3);
+      CHECK_FALSE(f.value.high >= 125e3);  // a word has no number
       if (c.tensile_utilisation.low >= 1) CHECK(f.text.starts_with("none"));
     }
     CHECK(has(written(d), "here the bolt breaks before the"));

@@ -106,10 +106,10 @@ struct ClampCandidate {
   std::string suggested_limit;  ///< what it rests on: "share" (of the proof load), "chance of yield" (1 in 100) or
                                 ///< "worst case" (just yields; where friction is unknown); "" if there is none
   Band<Torque>
-      usual_torque;  ///< what such fasteners are tightened to: typically 75 % of the proof load (class 8.8 if none
-                     ///< is given), from a third of that of the weakest class to 1.5 times that of the strongest
-  std::string usual_class;  ///< without a mark: the lowest class for which the torque is usual; "" if there is none
-  Torque target_torque;     ///< setting that gives the share of the proof load at nominal friction, whatever the risk
+      typical_torque;  ///< what such fasteners are tightened to: typically 75 % of the proof load (class 8.8 if none
+                       ///< is given), from a third of that of the weakest class to 1.5 times that of the strongest
+  std::string typical_class;  ///< without a mark: the lowest class for which the torque is usual; "" if there is none
+  Torque target_torque;       ///< setting that gives the share of the proof load at nominal friction, whatever the risk
   Band<Force> suggested_clamp_load;  ///< clamp load at `suggested_torque`
   std::optional<Torque>
       corrected_torque;     ///< setting here for the clamp load that the torque means under the specified condition, at
@@ -150,8 +150,8 @@ struct ClampCandidate {
     visit("suggested_torque", &ClampCandidate::suggested_torque);
     visit("suggested_limit", &ClampCandidate::suggested_limit);
     visit("target_torque", &ClampCandidate::target_torque);
-    visit("usual_torque", &ClampCandidate::usual_torque);
-    visit("usual_class", &ClampCandidate::usual_class);
+    visit("typical_torque", &ClampCandidate::typical_torque);
+    visit("typical_class", &ClampCandidate::typical_class);
     visit("suggested_clamp_load", &ClampCandidate::suggested_clamp_load);
     visit("corrected_torque", &ClampCandidate::corrected_torque);
     visit("least_class", &ClampCandidate::least_class);

@@ -178,8 +178,8 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   out.suggested_clamp_load = is_given(suggestion.setting) ? there.clamp_load : absent_force();
   out.least_class = least_class(bolt, chance, c, setting);
   const UsualTorques usual(job, s, c);
-  out.usual_torque = usual.band();
-  if (out.class_assumed) out.usual_class = usual.lowest_class(setting);
+  out.typical_torque = usual.band();
+  if (out.class_assumed) out.typical_class = usual.lowest_class(setting);
   out.meaning = meaning_of(out);
   out.summary = summary_of(out, c);
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);

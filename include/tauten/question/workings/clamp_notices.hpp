@@ -108,7 +108,7 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
 /// The warnings that depend on the torque, in their order: one that is likely a slip of the pen, a correction for the specified condition, a class that the
 /// torque suggests, and the one that goes with the verdict. nullptr for those that there are not.
 inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool torque_given) {
-  const double typical = c.usual_torque.nominal.si;
+  const double typical = c.typical_torque.nominal.si;
   const bool slip = torque_given && (c.torque.si > 8 * typical || c.torque.si < typical / 20);
   const bool corrected = c.corrected_torque && std::fabs(c.corrected_torque->si / c.torque.si - 1) >= 0.02;
   const bool suggests = c.class_assumed && torque_given && c.chance_of_yield > accepted_chance_of_yield;
@@ -129,12 +129,12 @@ inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool tor
 template <class Units = ShopUnits>
 std::string text_of_code(std::string_view code, const ClampCandidate& c, const ClampJob& job, const Units& units = {}) {
   if (code == "unusual_torque") {
-    const double ratio = c.torque.si / c.usual_torque.nominal.si;
+    const double ratio = c.torque.si / c.typical_torque.nominal.si;
     return units.typed(c.torque) + " is " +
            (ratio > 1 ? "about " + number_text(ratio, 2) + " times"
                       : "only about 1/" + number_text(1 / ratio, 2) + " of") +
-           " what " + c.thread + (c.class_assumed ? "" : " " + c.property_class) + " is usually tightened to, " +
-           units.text(c.usual_torque.nominal) + ": check the figure and its unit before you tighten.";
+           " what " + c.thread + (c.class_assumed ? "" : " " + c.property_class) + " is typically tightened to, " +
+           units.text(c.typical_torque.nominal) + ": check the figure and its unit before you tighten.";
   }
   if (code == "corrected_torque") {
     const std::string other = units.text(*c.corrected_torque);
@@ -151,8 +151,8 @@ std::string text_of_code(std::string_view code, const ClampCandidate& c, const C
                                          (job.inner_hexagon ? "" : " across flats")
                                    : c.thread;
     const std::string start = units.typed(c.torque) + " on " + on;
-    if (c.usual_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
-    return start + " suggests " + (by_tool ? c.thread + ", " : "") + "class " + c.usual_class +
+    if (c.typical_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
+    return start + " suggests " + (by_tool ? c.thread + ", " : "") + "class " + c.typical_class +
            " or above: look for the mark before you tighten.";
   }
   if (code == "may_break")
