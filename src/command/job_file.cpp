@@ -202,12 +202,7 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
 }
 
 std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {
-<<<<<<< HEAD
-  std::string content;
-  const toml::table table = toml_file(path, content);
-=======
   const toml::table table = table_of(path, content_of(path));
->>>>>>> main
   for (const auto& [name, node] : table)
     if (name.str() != "joint")
       refuse_file(path, "has the unknown key " + in_quotes(std::string(name.str())) +

@@ -355,13 +355,9 @@ class Composer {
       section.blocks.push_back(std::move(block));
       section.blocks.push_back(sketch(w, false));
       if (w.free) {
-<<<<<<< HEAD
-        const Page page = shared::page_of(*w.free, units_);
-=======
         shared::FreeAnswer in_full = *w.free;
         in_full.instructions = true;
         const Page page = shared::page_of(in_full, units_);
->>>>>>> main
         SheetBlock stuck{"When one does not move: " + w.joint->name};
         std::vector<std::string> cautions;
         for (const std::string& caution : page.cautions)
