@@ -130,7 +130,7 @@ class ClampRows : public RowAnswers {
     tauten::detail::Conditions conditions;
     tauten::detail::ClampBolt bolt;
     tauten::detail::BoltChance chance;
-    tauten::detail::UsualTorques usual;
+    tauten::detail::TypicalTorques usual;
     ClampRow row;
     double condition_ratio;    ///< for the corrected torque
     std::string codes;         ///< of the fastener, whatever the torque
@@ -150,6 +150,7 @@ class ClampRows : public RowAnswers {
     }
     const auto given = try_clamp_job(said);
     const ClampJob& job = given->job;
+    if (tauten::detail::names_parts(job)) return;  // what they bear is compared with each load
     const auto conditions = tauten::detail::conditions_of(job);
     const auto suspects = tauten::detail::suspects_of(job);
     // The order depends on the torque: of two that are the same in all else, one candidate answers for one suspect.
@@ -174,7 +175,7 @@ class ClampRows : public RowAnswers {
       tauten::detail::BoltChance chance(*bolt, conditions->lost);
       chance.prepare(conditions->accuracy_at(candidate.torque.si));
       Parts& parts = known.parts.emplace_back(
-          Parts{suspect, *conditions, *bolt, chance, tauten::detail::UsualTorques(job, suspect, *conditions),
+          Parts{suspect, *conditions, *bolt, chance, tauten::detail::TypicalTorques(job, suspect, *conditions),
                 row_of(*answer, candidate), tauten::detail::condition_ratio(job, suspect, *bolt), "", ""});
       const auto of_torque = tauten::detail::torque_codes(candidate, true);
       for (const Notice& notice : candidate.notices)

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "tauten/base/number_text.hpp"
+#include "tauten/question/workings/clamp_bearing.hpp"
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_steps.hpp"
 
@@ -20,9 +21,9 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const C
 }
 
 /// What such a fastener is tightened to, class by class.
-class UsualTorques {
+class TypicalTorques {
  public:
-  UsualTorques(const ClampJob& job, const Suspect& s, const Conditions& c) {
+  TypicalTorques(const ClampJob& job, const Suspect& s, const Conditions& c) {
     ClampJob of = job;
     for (const char* name : {"4.6", "5.6", "8.8", "10.9", "12.9"}) {
       if (job.property_class.empty()) of.property_class = name;
@@ -58,7 +59,7 @@ class UsualTorques {
   std::vector<std::pair<const char*, double>> targets_;
 };
 
-inline bool is_likely(const Suspect& s, const UsualTorques& usual, double torque) {
+inline bool is_likely(const Suspect& s, const TypicalTorques& usual, double torque) {
   return s.commonness < 4 && usual.holds(torque);
 }
 
@@ -68,7 +69,7 @@ inline Outcome<std::vector<Suspect>> ranked_suspects(const ClampJob& job, const 
   if (!found || !job.torque || !job.thread.empty()) return found;
   std::vector<Suspect> ranked, others;
   for (const Suspect& s : *found)
-    (is_likely(s, UsualTorques(job, s, c), job.torque->si) ? ranked : others).push_back(s);
+    (is_likely(s, TypicalTorques(job, s, c), job.torque->si) ? ranked : others).push_back(s);
   ranked.insert(ranked.end(), others.begin(), others.end());
   return ranked;
 }
@@ -177,7 +178,7 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   if (is_given(suggestion.setting)) put_figures(there, bolt, chance, c, suggestion.setting, {true, false});
   out.suggested_clamp_load = is_given(suggestion.setting) ? there.clamp_load : absent_force();
   out.least_class = least_class(bolt, chance, c, setting);
-  const UsualTorques usual(job, s, c);
+  const TypicalTorques usual(job, s, c);
   out.typical_torque = usual.band();
   if (out.class_assumed) out.typical_class = usual.lowest_class(setting);
   out.meaning = meaning_of(out);
@@ -189,6 +190,8 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& 
   add_fastener_notices(out.notices, out, s, bolt, job, at_target);
   for (const char* code : torque_codes(out, job.torque.has_value()))
     if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
+  if (names_parts(job))
+    if (auto error = add_part_notices(out.notices, job, s, bolt, out.clamp_load)) return *error;
   // Without a torque in the job the setting was worked out for a load.
   const double wanted = job.torque ? 0 : job.clamp_load ? job.clamp_load->si : share_of(job) * bolt.proof_load;
   out.given = clamp_given(job, s, c, bolt, setting, wanted);
@@ -220,13 +223,14 @@ inline Error nothing_left(const char* argument, const char* what, double setting
 template <class Setting>
 Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
   if (const auto error = clamp_range_error(job)) return *error;
+  if (const auto error = part_error(job)) return *error;
   const Outcome<Conditions> c = conditions_of(job);
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
   const Outcome<std::vector<Suspect>> suspects = ranked_suspects(job, *c);
   if (!suspects) return suspects.error();
-  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value())};
+  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value(), !job.seat_material.empty())};
   if (const std::string text = inch_text(job); !text.empty())
     out.notices.insert(out.notices.begin(), {"inch_tool", text, false});
   std::optional<Error> first_error;
