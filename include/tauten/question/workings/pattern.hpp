@@ -11,7 +11,10 @@ namespace tauten {
 
 namespace detail {
 
-inline Coordinates coordinates_of(Position p) { return {Length(p.x), Length(p.y)}; }
+/// What is left of rounding is nothing to a person.
+inline double without_rounding(double x) noexcept { return std::fabs(x) < 1e-12 ? 0 : x; }
+
+inline Coordinates coordinates_of(Position p) { return {Length(without_rounding(p.x)), Length(without_rounding(p.y))}; }
 
 inline std::vector<Coordinates> coordinates_of(const std::vector<Position>& at) {
   std::vector<Coordinates> all;
@@ -89,13 +92,13 @@ TAUTEN_FUNCTION Outcome<PatternFacts> try_pattern_facts(const PatternJob& job) {
   facts.positions = detail::coordinates_of(pattern->positions());
   facts.centre = detail::coordinates_of(found->centre);
   facts.circle_diameter = found->circle_diameter;
-  facts.circle_error = found->circle_error;
-  facts.first = found->first;
+  facts.circle_error = Length(detail::without_rounding(found->circle_error.si));
+  facts.first = Angle(detail::without_rounding(found->first.si));
   facts.width = found->width;
   facts.height = found->height;
   facts.columns = static_cast<int>(found->columns);
   facts.rows = static_cast<int>(found->rows);
-  facts.off = found->off;
+  facts.off = Length(detail::without_rounding(found->off.si));
   facts.freedom = static_cast<int>(found->freedom);
   if (found->odd) {
     facts.odd = static_cast<int>(*found->odd) + 1;
