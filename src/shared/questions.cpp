@@ -57,7 +57,7 @@ constexpr auto list = [] {
   auto all = std::to_array<Question>({
       by<identify_inputs, try_identify>({"identify", "identify", "Identification", "clamp",
                                          "Which fastener it is, from the tool that fits or the mark on its head"}),
-      by<thread_inputs, try_thread>({"thread", "thread", "Thread", "clamp",
+      by<thread_inputs, try_thread>({"thread", "thread", "Thread", "thread",
                                      "All about a thread: sizes, limits, tools, what bolts and nuts bear"}),
       by<clamp_inputs, try_clamp>(
           {"clamp", "clamp", "Clamp", "clamp", "The clamp load that a torque leaves, its limits, and a verdict"}),

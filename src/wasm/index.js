@@ -1,7 +1,7 @@
 // Loads a module and speaks its C interface (tauten.h). No dependencies.
 
 /** The modules beside this file: with everything, with all formulas, with the questions of one topic. */
-const modules = ["tauten", "formulas", "clamp", "turn", "curve", "reach", "free", "pattern", "group"];
+const modules = ["tauten", "formulas", "clamp", "thread", "turn", "curve", "reach", "free", "pattern", "group"];
 const status = { ok: 0, unusual: 1 };
 const notations = ["text", "latex", "algebra", "mathml"];
 const argumentSize = 64;

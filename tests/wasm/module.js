@@ -13,8 +13,8 @@ export const topics = {
     clamp: { name: "pump foot", thread: "M16", class: "8.8", torque: "130N.m", condition: "oiled" },
     torque: { thread: "M16", class: "8.8", "clamp-load": "45kN", condition: "oiled" },
     identify: { socket: "24mm" },
-    thread: { thread: "M16x1.5-6g", class: "10.9" },
   },
+  thread: { thread: { thread: "M16x1.5-6g", class: "10.9" } },
   turn: {
     turn: { thread: "M16", class: "8.8", condition: "oiled", grip: "55mm", "snug-torque": "60N.m", angle: "90deg" },
   },

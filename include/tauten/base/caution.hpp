@@ -83,10 +83,17 @@ inline constexpr const Caution* all[] = {
     &heat_near,       &heat_after_fluid,   &fluid_after_heat, &hot_fumes,       &cold_burns,     &cutting,
     &replace_used_up, &no_release};
 
+/// Their codes, without the texts, which a program that prints none does not carry then.
+inline constexpr auto codes = [] {
+  std::array<const char*, std::size(all)> list{};
+  for (std::size_t i = 0; i < list.size(); ++i) list[i] = all[i]->code;
+  return list;
+}();
+
 /// \return true if the code is one of these: a list of several answers prints it once
 constexpr bool is_one(std::string_view code) noexcept {
-  for (const Caution* caution : all)
-    if (code == caution->code) return true;
+  for (const char* one : codes)
+    if (code == one) return true;
   return false;
 }
 

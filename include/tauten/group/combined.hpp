@@ -7,7 +7,6 @@
 #include <optional>
 #include <vector>
 
-#include "tauten/base/words.hpp"
 #include "tauten/group/contact.hpp"
 #include "tauten/group/shear.hpp"
 #include "tauten/group/tension.hpp"
@@ -116,14 +115,6 @@ inline Outcome<Slip> try_slip(const ElasticShear& shear, const std::vector<Prelo
   slip.together = force == 0 ? 0 : force / all;
   return slip;
 }
-
-/// Which model of tension.
-enum class TensionModel : unsigned char { about_centroid, contact, tilting, plastic };
-
-template <>
-struct Words<TensionModel> {
-  static constexpr const char* list[] = {"centroid", "contact", "tilting", "plastic"};
-};
 
 /// What one model says.
 struct TensionByModel {

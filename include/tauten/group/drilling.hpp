@@ -44,21 +44,6 @@ struct DrillingCandidate {
   Source source;
 };
 
-/// What to measure, or read, next.
-enum class NextMeasurement : unsigned char {
-  nothing,  ///< one candidate at most
-  hole,     ///< diameter of the holes
-  outside,  ///< outside diameter
-  height,   ///< shaft height
-  circle,   ///< bolt circle or sides, closer
-  marking   ///< nothing that can be measured on the holes: read the mark on the rim, or ask for the drawing
-};
-
-template <>
-struct Words<NextMeasurement> {
-  static constexpr const char* list[] = {"nothing", "hole", "outside", "height", "circle", "marking"};
-};
-
 namespace detail {
 
 /// \return true unless both figures are known and differ by more than allowed

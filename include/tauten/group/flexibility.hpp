@@ -10,21 +10,6 @@
 
 namespace tauten {
 
-/// A flange ring that bends between its bolts on a gasket that lies all round.
-struct FlangeOnGasket {
-  std::size_t count = 0;  ///< bolts, evenly spaced
-  Length circle;          ///< bolt circle
-  Length ring_width;      ///< radial width of the flange ring
-  Length ring_thickness;  ///< thickness of the flange
-  Stress ring_modulus{210e9};
-  Length gasket_width;  ///< radial
-  Length gasket_thickness;
-  Stress gasket_modulus;  ///< on loading: rubber about 50 MPa, fibre 300 to 3000 MPa (common practice, no source)
-  Length bolt_length;     ///< that stretches: the grip and about half of head and nut
-  Area bolt_area;
-  Stress bolt_modulus{210e9};
-};
-
 namespace detail {
 
 inline std::optional<Error> flange_on_gasket_error(const FlangeOnGasket& f) {

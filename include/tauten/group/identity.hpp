@@ -8,29 +8,10 @@
 #include <optional>
 #include <vector>
 
-#include "tauten/base/words.hpp"
 #include "tauten/group/fit.hpp"
 #include "tauten/group/ways.hpp"
 
 namespace tauten {
-
-/// What a pattern is.
-enum class PatternKind : unsigned char {
-  circle,         ///< evenly spaced on a circle; a square is one of four
-  odd_hole,       ///< a circle with one hole out of its place
-  missing_holes,  ///< a circle with empty places
-  rectangle,      ///< four corners of a rectangle that is no square
-  grid,           ///< rows and columns, 2 x 3 or more
-  line,           ///< all in one line
-  uneven_circle,  ///< on a circle, unevenly spaced; three holes always are
-  irregular       ///< none of these
-};
-
-template <>
-struct Words<PatternKind> {
-  static constexpr const char* list[] = {"circle", "odd hole", "missing holes", "rectangle",
-                                         "grid",   "line",     "uneven circle", "irregular"};
-};
 
 /// What measured holes are, and what the measurement can tell.
 struct PatternIdentity {

@@ -12,16 +12,9 @@
 #include "tauten/base/math.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/refusal.hpp"
+#include "tauten/group/terms.hpp"
 
 namespace tauten {
-
-/// A place in the plane of the joint in m, seen from the side that is tightened: x to the right, y up.
-struct Position {
-  double x = 0;
-  double y = 0;
-
-  friend constexpr bool operator==(const Position&, const Position&) noexcept = default;
-};
 
 /// \return distance between two places in m
 inline double distance(Position a, Position b) noexcept { return std::hypot(a.x - b.x, a.y - b.y); }

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "tauten/base/notice.hpp"
-#include "tauten/group/combined.hpp"
+#include "tauten/group/terms.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
 namespace tauten {

@@ -7,8 +7,7 @@
 
 #include "tauten/base/notice.hpp"
 #include "tauten/base/source.hpp"
-#include "tauten/group/drilling.hpp"
-#include "tauten/group/identity.hpp"
+#include "tauten/group/terms.hpp"
 
 namespace tauten {
 

@@ -11,8 +11,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
-#include "tauten/group/flexibility.hpp"
-#include "tauten/group/pattern.hpp"
+#include "tauten/group/terms.hpp"
 
 namespace tauten {
 

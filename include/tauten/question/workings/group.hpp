@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "tauten/base/mode.hpp"
+#include "tauten/group/combined.hpp"
 #include "tauten/question/group_answer.hpp"
 
 namespace tauten {

@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "tauten/base/mode.hpp"
+#include "tauten/group/drilling.hpp"
+#include "tauten/group/identity.hpp"
 #include "tauten/group/pattern_words.hpp"
 #include "tauten/question/pattern_answer.hpp"
 

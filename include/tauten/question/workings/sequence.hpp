@@ -7,6 +7,8 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/base/mode.hpp"
 #include "tauten/group/fit.hpp"
+#include "tauten/group/flexibility.hpp"
+#include "tauten/group/pattern.hpp"
 #include "tauten/group/scatter.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
