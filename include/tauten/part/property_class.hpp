@@ -77,7 +77,7 @@ inline bool is_class_key(std::string_view key) {
   return false;
 }
 
-/// \return the class as the table has it of one as people write it: 8.8., class 8.8, 10.9S, A2; else the text in capitals
+/// \return the class as the table has it of one as people write it: 8.8., class 8.8, 10.9S; else the text in capitals
 inline std::string class_key(std::string_view name) {
   std::string key = name_key(name);
   for (const std::string_view word : {"PROPERTY", "CLASS", "CL", "GRADE", "GR", "."})
@@ -88,8 +88,7 @@ inline std::string class_key(std::string_view name) {
     if (const std::string plain = key.substr(0, key.size() - std::min(key.size(), mark.size()));
         key.ends_with(mark) && is_class_key(plain))
       return is_class_key(plain + "STRUCTURAL") ? plain + "STRUCTURAL" : plain;
-  // Stainless steel without its strength may be the weakest, which is the safe side for a torque.
-  return is_class_key(key + "-50") ? key + "-50" : name_key(name);
+  return name_key(name);
 }
 
 /// \return true for SAE J429 grades and ASTM marks, as in "grade 8" and "B7"
@@ -103,20 +102,26 @@ inline bool is_inch_grade(std::string_view name) {
   return false;
 }
 
-inline Error no_inch_grades(std::string_view name) {
-  return refuse(
-      "property_class",
-      "property class " + shown(name) +
-          " is an inch grade, and the tables have metric classes only. Take torque and strength of an inch bolt "
-          "from its maker. If the thread is metric, read the mark on the head again, as 8.8 or 10.9; grade 5 is "
-          "near 8.8 and grade 8 near 10.9 in strength");
+/// \return the refusal with what to do about an inch grade, and the choices where a stainless class lacks its strength
+inline Error hinted_class(std::string_view name) {
+  const std::string known = unknown_class(name).what(), key = name_key(name);
+  if (is_inch_grade(name))
+    return refuse("property_class",
+                  known +
+                      ". It is an inch grade: take torque and strength from its maker. If the thread is "
+                      "metric, read the mark on the head again");
+  if (is_class_key(key + "-50"))
+    return refuse("property_class", known + ". " + key +
+                                        " lacks its strength: read the number behind it on the head; " + key +
+                                        "-70 is common, " + key + "-50 the weakest");
+  return unknown_class(name);
 }
 
 }  // namespace detail
 
 /// Looks up a property class.
 /// \param name      "8.8", "10.9", "A2-70", "a4-80"; "8.8 structural" for structural bolts, whose size break differs. Also as
-///                  people write it: "8.8.", "class 8.8", "10.9S", and "A2", which is taken as A2-50, the weakest
+///                  people write it: "8.8.", "class 8.8", "10.9S"
 /// \param diameter  nominal diameter of the thread; figures of class 8.8 depend on it. Without it (zero) the figures
 ///                  of the smallest sizes are given, which are the lower ones.
 /// \return the class, or an error that lists the classes, or the sizes for which the class is given
@@ -129,7 +134,7 @@ inline Outcome<PropertyClass> try_property_class(std::string_view name, Length d
     if (diameter.si > row.diameter_above && diameter.si <= row.diameter_to + 1e-8) return detail::from_row(row);
     last = &row;
   }
-  if (!last) return detail::is_inch_grade(name) ? detail::no_inch_grades(name) : detail::unknown_class(name);
+  if (!last) return detail::hinted_class(name);
   return detail::refuse("property_class", std::string("class ") + last->name + " is given for diameters up to " +
                                               detail::mm_text(last->diameter_to) + " mm, not for " +
                                               detail::mm_text(diameter.si) +

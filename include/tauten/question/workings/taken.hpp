@@ -25,11 +25,7 @@ inline void add_thread_taken(std::vector<Notice>& notices, const std::string& ty
 inline void add_class_taken(std::vector<Notice>& notices, const std::string& typed) {
   const Outcome<PropertyClass> found = try_property_class(typed);
   if (!found || name_key(typed) == name_key(found->name)) return;
-  const bool guessed = found->stainless && name_key(typed).find("50") == std::string::npos;
-  add_taken(notices, "Class", typed,
-            !guessed ? found->name
-                     : found->name + ", the weakest; most are stronger: read the number behind " +
-                           found->name.substr(0, 2) + " on the head");
+  add_taken(notices, "Class", typed, found->name);
 }
 inline void add_condition_taken(std::vector<Notice>& notices, const std::string& typed) {
   const Outcome<ThreadCondition> found = try_thread_condition(typed);
