@@ -1,6 +1,8 @@
 // The standing cautions: the same code and the same words in every answer that they apply to.
 #pragma once
 
+#include <array>
+#include <iterator>
 #include <string_view>
 
 #include "tauten/base/notice.hpp"
