@@ -160,7 +160,7 @@ Value value_of(Joint& joint, const InputFacts& key, const toml::node& node) {
   } else if (const auto* truth = node.as_boolean(); truth && (key.holds == shared::Holds::truth || key.members)) {
     value.kind = Value::Kind::truth;
     value.truth = truth->get();
-  } else if (const auto* list = node.as_array(); list && (key.holds == shared::Holds::band || key.members)) {
+  } else if (const auto* list = node.as_array(); list && (key.holds == shared::Holds::band || key.holds == shared::Holds::list || key.members)) {
     value.kind = Value::Kind::list;
     for (const toml::node& item : *list) value.items.push_back(value_of(joint, key, item));
   } else if (const auto* record = node.as_table(); record && key.members) {

@@ -44,7 +44,19 @@ JOINTS = {
     "free": [(["--thread", "M16", "--class", "8.8", "--trials", "4000"], 'thread = "M16"\nclass = "8.8"\ntrials = 4000'),
              (["--thread", "M12", "--class", "8.8", "--trials", "4000", "--loosened", "freed:90N.m", "--tapped", "no", "--reused"],
               'thread = "M12"\nclass = "8.8"\ntrials = 4000\nloosened = "freed:90N.m"\ntapped = false\nreused = true')],
+    "pattern": [(["--pattern", "circle:8:180mm"], 'pattern = "circle:8:180mm"'),
+                (["--pattern", "0mm:0mm;120mm:0mm;120mm:80mm;0mm:85mm"],
+                 'pattern = [["0mm", "0mm"], ["120mm", "0mm"], ["120mm", "80mm"], "0mm:85mm"]')],
+    "group": [(["--pattern", "rectangle:200mm:150mm", "--load", "0kN:-16kN", "--at", "425mm:0mm", "--weights", "1;1;2;2"],
+               'pattern = "rectangle:200mm:150mm"\nload = ["0kN", "-16kN"]\nat = "425mm:0mm"\nweights = [1, 1, 2, 2]'),
+              (["--pattern", "grid:2x4:100mm:70mm", "--force", "12kN", "--preload", "40kN"],
+               'pattern = "grid:2x4:100mm:70mm"\nforce = "12kN"\npreload = "40kN"')],
+    "sequence": [(["--pattern", "circle:8:160mm", "--torque", "120N.m", "--shares", "30%;100%", "--pressurised", "--person", "0mm:-500mm"],
+                  'pattern = "circle:8:160mm"\ntorque = "120N.m"\nshares = [0.3, 1]\npressurised = true\nperson = ["0mm", "-500mm"]'),
+                 (["--pattern", "8", "--interaction", "0.2", "--trials", "1000", "--wrench-scatter", "2%"],
+                  'pattern = 8\ninteraction = 0.2\ntrials = 1000\nwrench-scatter = "2%"')],
 }
+OWN_NAME = ("pattern",)  # of which name is a drilling
 
 
 @pytest.mark.parametrize("question", JOINTS)
@@ -53,22 +65,24 @@ def test_a_list_is_answered_like_each_joint_by_itself(question, tmp_path):
     keys = {entry["option"] for asked in _core.questions if asked["name"] == question for entry in asked["inputs"]}
     for words in alone:
         assert {word[2:] for word in words if word.startswith("--")} <= keys, question
-    path = write(tmp_path, "".join(f'[[joint]]\nname = "foot {i}"\n{text}\n' for i, text in enumerate(texts)))
+    names = ["joint 1", "joint 2"] if question in OWN_NAME else ["foot 1", "foot 2"]
+    path = write(tmp_path, "".join(("[[joint]]\n" if question in OWN_NAME else f'[[joint]]\nname = "{name}"\n') + f"{text}\n"
+                                   for name, text in zip(names, texts)))
     joints = json.loads(run(question, "--file", path, "--json").stdout)["joints"]
-    assert [joint["name"] for joint in joints] == ["foot 0", "foot 1"]
+    assert [joint["name"] for joint in joints] == names
     for words, joint in zip(alone, joints, strict=True):
         answer = json.loads(run(question, *words, "--json").stdout)
         assert {**joint, "name": None} == {**answer, "name": None}
     page = run(question, "--file", path).stdout
     if question in ("clamp", "torque"):
-        assert page.startswith("2 joints: ") and "foot 0" in page and "foot 1" in page
+        assert page.startswith("2 joints: ") and all(name in page for name in names)
         return
-    for i, words in enumerate(alone):
+    for name, words in zip(names, alone):
         first, _, rest = run(question, *words).stdout.partition("\n")
-        assert f"foot {i}: {first}" in page.replace("\n", " ").replace("  ", " ") or f"foot {i}: {first[:50]}" in page
+        assert f"{name}: {first}" in page.replace("\n", " ").replace("  ", " ") or f"{name}: {first[:50]}" in page
         assert rest.strip() in page
     short = run(question, "--file", path, "--short")
-    assert [line[:7] for line in short.stdout.splitlines()] == ["foot 0:", "foot 1:"]
+    assert [line.partition(":")[0] for line in short.stdout.splitlines()] == names
     assert "<table" in run(question, "--file", path, "--format", "html").stdout
 
 
@@ -77,7 +91,7 @@ def test_every_question_takes_a_list(question, tmp_path):
     """A wrong joint has its error with number and name, and spoils no other one."""
     assert question in JOINTS, "give it two joints above"
     good = JOINTS[question][0][1]
-    path = write(tmp_path, f'[[joint]]\nname = "a"\n{good}\n[[joint]]\nname = "coupling"\nwaight = 5\n[[joint]]\n{good}\n')
+    path = write(tmp_path, f'[[joint]]\n{good}\n[[joint]]\nname = "coupling"\nwaight = 5\n[[joint]]\n{good}\n')
     done = run(question, "--file", path, "--json", code=3)
     assert done.stderr.startswith("tauten: ") and "joint 2 'coupling': key 'waight' is unknown" in done.stderr
     first, wrong, third = json.loads(done.stdout)["joints"]

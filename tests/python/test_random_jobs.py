@@ -28,21 +28,28 @@ CHOICES = {
     "class": ["4.6", "8.8", "10.9", "12.9", "A2-70"], "loosened": ["freed:85N.m", "sheared:60N.m", "rounded:70N.m"],
     "aid": ["fluid:24h", "heat:120K", "impact", "brush", "fluid:2h"], "washers": ["1", "2"],
 }
+PATTERNS = ["circle:8:160mm", "circle:4:120mm", "grid:2x4:100mm:70mm", "rectangle:200mm:150mm", "0mm:0mm;120mm:0mm;120mm:80mm;0mm:85mm"]
+CHOICES |= {
+    "pattern": PATTERNS, "on": PATTERNS, ("pattern", "name"): ["EN 1092-1 PN16 DN100", "EN 1092-1 PN10 DN100"],
+    "chords": ["80mm;81mm;79mm", "80mm;80mm;80mm;81mm"], "order": ["1;3;2;4", "1,5,3,7;2,6,4,8"], "labels": ["1;3;2;4"],
+    "weights": ["1;1;2;2", "1"], "outline": ["-105mm:-145mm;105mm:-145mm;105mm:145mm;-105mm:145mm"],
+}
 # What a job needs to be answered at all; one of each now and then is left out.
 NEEDED = {
     "identify": [("socket", "key", "bit")], "thread": [("thread",)], "clamp": [("thread", "socket"), ("torque",)],
     "torque": [("thread", "socket")], "turn": [("thread",), ("grip", "layer"), ("snug-torque",)],
     "curve": [("thread",), ("grip", "layer"), ("snug-torque",), ("points",)], "reach": [("torque", "setting")],
-    "free": [("thread",), ("class",), ("trials",)],
+    "free": [("thread",), ("class",), ("trials",)], "pattern": [("pattern", "name", "chords")],
+    "group": [("pattern",), ("load", "force", "moment", "torque")], "sequence": [("pattern",), ("trials",)],
 }
 NONSENSE = ["", "-5N.m", "0mm", "7", "wax", "1e400mm", "nan", "12 apples", "3..2..1", "[1, 2]", "M999"]
 
 
-def varied(rng, entry):
+def varied(rng, question, entry):
     """A text for an input: one of its words, or its example with other numbers."""
     if rng.random() < 0.01:
         return rng.choice(NONSENSE)
-    words = CHOICES.get(entry["option"]) or entry["words"]
+    words = CHOICES.get((question, entry["option"])) or CHOICES.get(entry["option"]) or entry["words"]
     if words:
         return rng.choice(words)
     scale = rng.choice([0.5, 0.8, 0.9, 1, 1.1, 1.25, 1.5])
@@ -70,7 +77,7 @@ def random_job(rng, question, place):
             entry = entries[option]
             several = entry["repeats"] and rng.random() < 0.5
             job[option] = ("yes" if entry["flag"] else
-                           [varied(rng, entry) for _ in range(rng.randrange(1, 4))] if several else varied(rng, entry))
+                           [varied(rng, question, entry) for _ in range(rng.randrange(1, 4))] if several else varied(rng, question, entry))
     return job
 
 
