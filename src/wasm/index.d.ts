@@ -656,7 +656,7 @@ export interface Tauten {
  * With everything; with all formulas and no questions; with the questions of one topic and no formulas:
  * clamp has clamp, torque, identify and thread, turn has turn, curve has curve, reach has reach, free has free.
  */
-export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "curve" | "reach" | "free";
+export type ModuleName = "tauten" | "formulas" | "clamp" | "turn" | "curve" | "reach" | "free" | "pattern" | "group";
 
 /** @param source the name of a module beside the loader, an address, bytes or a compiled module; without it, "tauten" */
 export function load(source?: ModuleName | string | URL | BufferSource | WebAssembly.Module): Promise<Tauten>;
