@@ -160,7 +160,8 @@ Value value_of(Joint& joint, const InputFacts& key, const toml::node& node) {
   } else if (const auto* truth = node.as_boolean(); truth && (key.holds == shared::Holds::truth || key.members)) {
     value.kind = Value::Kind::truth;
     value.truth = truth->get();
-  } else if (const auto* list = node.as_array(); list && (key.holds == shared::Holds::band || key.holds == shared::Holds::list || key.members)) {
+  } else if (const auto* list = node.as_array();
+             list && (key.holds == shared::Holds::band || key.holds == shared::Holds::list || key.members)) {
     value.kind = Value::Kind::list;
     for (const toml::node& item : *list) value.items.push_back(value_of(joint, key, item));
   } else if (const auto* record = node.as_table(); record && key.members) {
@@ -199,6 +200,10 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
     else
       say(node);
   }
+  // The file has its keys by the alphabet; what is wrong is told in the order of the options, as everywhere.
+  const auto place = [&](const shared::Assignment& said) { return std::find(names.begin(), names.end(), said.key); };
+  std::stable_sort(joint.words.said.begin(), joint.words.said.end(),
+                   [&](const auto& one, const auto& other) { return place(one) < place(other); });
 }
 
 std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {
