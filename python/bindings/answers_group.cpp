@@ -4,6 +4,9 @@
 #include "call.hpp"
 #include "shared/pages.hpp"
 #include "shared/place_inputs.hpp"
+#include "tauten/question/group_page.hpp"
+#include "tauten/question/pattern_page.hpp"
+#include "tauten/question/sequence_page.hpp"
 
 namespace py = pybind11;
 
@@ -36,6 +39,35 @@ void add_notes(py::class_<T>& type) {
         return py::tuple(texts);
       },
       "The texts of the notices");
+  type.attr("__annotations__")["notes"] = "tuple[str, ...]";
+}
+
+/// Gives an answer its drawing, and the places of its bolts, which make it a pattern for other questions.
+/// \param sketch  answer -> PatternSketch
+template <class T, class F>
+void add_drawing(py::class_<T>& type, F sketch) {
+  type.def(
+          "drawing",
+          [sketch](const T& answer, const std::string& format, const py::object& columns) {
+            if (format == "svg") return sketch_svg(sketch(answer));
+            if (format == "text")
+              return sketch_text(sketch(answer), static_cast<int>(read_whole("columns", columns, 20, 400)));
+            throw Error("format", "format must be text or svg");
+          },
+          py::arg("format") = "text", py::arg("columns") = 60,
+          "The bolts with their numbers, to scale: as text, `columns` wide, or as svg with loads as arrows")
+      .def("_repr_svg_", [sketch](const T& answer) { return sketch_svg(sketch(answer)); });
+  if constexpr (!requires(const T& answer) { answer.positions; }) {
+    type.attr("__annotations__")["positions"] = "tuple[tuple[float, ...], ...]";
+    type.def_property_readonly(
+        "positions",
+        [sketch](const T& answer) {
+          py::list places;
+          for (const Position p : sketch(answer).bolts) places.append(py::make_tuple(p.x, p.y));
+          return py::tuple(places);
+        },
+        "x and y of each bolt in m");
+  }
 }
 
 }  // namespace
@@ -58,6 +90,7 @@ void add_group(py::module_& module) {
   });
   add_page(pattern, [](const PatternAnswer& p, const PageUnits& units) { return shared::page_of(p, units); });
   add_notes(pattern);
+  add_drawing(pattern, [](const PatternAnswer& p) { return sketch_of(p); });
   add_record<ModelLoad>(module, "ModelLoad", "The most loaded bolt after one model");
   auto group = add_record<GroupAnswer>(
       module, "BoltGroup", "What each bolt of a group carries, in N; bolts are numbered from 1",
@@ -67,6 +100,7 @@ void add_group(py::module_& module) {
   });
   add_page(group, [](const GroupAnswer& g, const PageUnits& units) { return shared::page_of(g, units); });
   add_notes(group);
+  add_drawing(group, [](const GroupAnswer& g) { return sketch_of(g.job, g); });
   add_record<TighteningPass>(module, "TighteningPass", "One pass: share of the torque, torque, order, loads after it");
   auto sequence = add_record<SequenceAnswer>(
       module, "TighteningSequence", "In which order to tighten and undo; bolts are numbered from 1",
@@ -78,6 +112,7 @@ void add_group(py::module_& module) {
   });
   add_page(sequence, [](const SequenceAnswer& s, const PageUnits& units) { return shared::page_of(s, units); });
   add_notes(sequence);
+  add_drawing(sequence, [](const SequenceAnswer& s) { return sketch_of(s.job, s); });
   module.def("pattern", [](const py::dict& values) {
     return with_question(py::cast(value_or_throw(shared::try_pattern(PythonCall(values)))), values);
   });

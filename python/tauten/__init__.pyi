@@ -16,9 +16,9 @@ from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
+from tauten._core import ConditionCase as ConditionCase
 from tauten._core import ClassLoads as ClassLoads
 from tauten._core import ClassMark as ClassMark
-from tauten._core import ConditionCase as ConditionCase
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
 from tauten._core import Curve as Curve
@@ -26,13 +26,11 @@ from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
 from tauten._core import DiameterLimits as DiameterLimits
-from tauten._core import DrillingCandidate as DrillingCandidate
 from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
-from tauten._core import IfHeld as IfHeld
 from tauten._core import InService as InService
 from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
@@ -55,8 +53,8 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
-from tauten._core import StepText as StepText
 from tauten._core import StopBound as StopBound
+from tauten._core import StepText as StepText
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
 from tauten._core import Thread as Thread
@@ -93,6 +91,62 @@ conditions: tuple[str, ...]
 def quantity(text: str) -> float: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
+def pattern(
+    what: Optional[Any] = ...,
+    /,
+    *,
+    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    chords: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    name: Optional[str] = ...,
+    hole: Optional[Quantity] = ...,
+    outside: Optional[Quantity] = ...,
+    height: Optional[Quantity] = ...,
+    tolerance: Optional[Quantity] = ...,
+) -> Pattern: ...
+def group(
+    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    load: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    at: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    torque: Optional[Quantity] = ...,
+    weights: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    force: Optional[Quantity] = ...,
+    moment: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    outline: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    bolt_area: Optional[Quantity] = ...,
+    modular_ratio: Optional[Quantity] = ...,
+    model: Optional[str] = ...,
+    tension_model: Optional[str] = ...,
+    preload: Optional[Quantity] = ...,
+    load_factor: Optional[Quantity] = ...,
+    friction: Optional[Quantity] = ...,
+) -> BoltGroup: ...
+def sequence(
+    pattern: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    method: Optional[str] = ...,
+    start: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    order: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    labels: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    at_once: Optional[int] = ...,
+    shares: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    rounds: Optional[int] = ...,
+    most: Optional[Quantity] = ...,
+    torque: Optional[Quantity] = ...,
+    pressurised: Optional[bool] = ...,
+    person: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    interaction: Optional[Union[float, Sequence[Any], NDArray[Any]]] = ...,
+    gasket: Optional[dict[str, Any]] = ...,
+    readings: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
+    load: Optional[Quantity] = ...,
+    shortfall: Optional[Quantity] = ...,
+    limit: Optional[Quantity] = ...,
+    friction_scatter: Optional[Quantity] = ...,
+    act_scatter: Optional[Quantity] = ...,
+    wrench_scatter: Optional[Quantity] = ...,
+    trials: Optional[int] = ...,
+    seed: Optional[int] = ...,
+) -> TighteningSequence: ...
 # ---- Questions: written by src/tools/derived.py, do not edit.
 @overload
 def identify(
@@ -154,6 +208,10 @@ def clamp(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
 ) -> Clamp: ...
 @overload
 def clamp(
@@ -179,6 +237,10 @@ def clamp(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...
@@ -203,6 +265,10 @@ def torque_for(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
     clamp_load: Optional[Quantity] = ...,
 ) -> Clamp: ...
 @overload
@@ -227,6 +293,10 @@ def torque_for(
     bearing_diameter: Optional[Quantity] = ...,
     more_faces: Optional[Union[str, Sequence[Any]]] = ...,
     torsion: Optional[str] = ...,
+    seat_material: Optional[str] = ...,
+    nut_class: Optional[str] = ...,
+    tapped_material: Optional[str] = ...,
+    engagement: Optional[Quantity] = ...,
     clamp_load: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
@@ -553,136 +623,6 @@ def free_joint(
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
     instructions: Optional[bool] = ...,
-    columns: Optional[Union[str, Sequence[str]]] = ...,
-    jobs: Optional[int] = ...,
-) -> Table: ...
-@overload
-def pattern(
-    __table: Optional[Union[str, Sequence[Any], NDArray[Any]]] = ...,
-    *,
-    positions: Optional[Union[str, Sequence[Any]]] = ...,
-    chords: Optional[Union[str, Sequence[Any]]] = ...,
-    name: Optional[str] = ...,
-    hole: Optional[Quantity] = ...,
-    outside: Optional[Quantity] = ...,
-    height: Optional[Quantity] = ...,
-    tolerance: Optional[Quantity] = ...,
-    on: Optional[Union[str, Sequence[Any]]] = ...,
-    flipped: Optional[bool] = ...,
-) -> Pattern: ...
-@overload
-def pattern(
-    __table: Table,
-    *,
-    positions: Optional[Union[str, Sequence[Any]]] = ...,
-    chords: Optional[Union[str, Sequence[Any]]] = ...,
-    name: Optional[str] = ...,
-    hole: Optional[Quantity] = ...,
-    outside: Optional[Quantity] = ...,
-    height: Optional[Quantity] = ...,
-    tolerance: Optional[Quantity] = ...,
-    on: Optional[Union[str, Sequence[Any]]] = ...,
-    flipped: Optional[bool] = ...,
-    columns: Optional[Union[str, Sequence[str]]] = ...,
-    jobs: Optional[int] = ...,
-) -> Table: ...
-@overload
-def group(
-    __table: Optional[Union[str, Pattern, Sequence[Any], NDArray[Any]]] = ...,
-    *,
-    positions: Optional[Union[str, Sequence[Any]]] = ...,
-    load: Optional[Union[str, Sequence[Any]]] = ...,
-    at: Optional[Union[str, Sequence[Any]]] = ...,
-    torque: Optional[Quantity] = ...,
-    weights: Optional[Union[str, Sequence[Any]]] = ...,
-    force: Optional[Quantity] = ...,
-    moment: Optional[Union[str, Sequence[Any]]] = ...,
-    outline: Optional[Union[str, Sequence[Any]]] = ...,
-    bolt_area: Optional[Quantity] = ...,
-    modular_ratio: Optional[Quantity] = ...,
-    model: Optional[str] = ...,
-    tension_model: Optional[str] = ...,
-    preload: Optional[Quantity] = ...,
-    load_factor: Optional[Quantity] = ...,
-    friction: Optional[Quantity] = ...,
-) -> BoltGroup: ...
-@overload
-def group(
-    __table: Table,
-    *,
-    positions: Optional[Union[str, Sequence[Any]]] = ...,
-    load: Optional[Union[str, Sequence[Any]]] = ...,
-    at: Optional[Union[str, Sequence[Any]]] = ...,
-    torque: Optional[Quantity] = ...,
-    weights: Optional[Union[str, Sequence[Any]]] = ...,
-    force: Optional[Quantity] = ...,
-    moment: Optional[Union[str, Sequence[Any]]] = ...,
-    outline: Optional[Union[str, Sequence[Any]]] = ...,
-    bolt_area: Optional[Quantity] = ...,
-    modular_ratio: Optional[Quantity] = ...,
-    model: Optional[str] = ...,
-    tension_model: Optional[str] = ...,
-    preload: Optional[Quantity] = ...,
-    load_factor: Optional[Quantity] = ...,
-    friction: Optional[Quantity] = ...,
-    columns: Optional[Union[str, Sequence[str]]] = ...,
-    jobs: Optional[int] = ...,
-) -> Table: ...
-@overload
-def sequence(
-    __table: Optional[Union[int, str, Pattern, Sequence[Any], NDArray[Any]]] = ...,
-    *,
-    pattern: Optional[Union[str, Sequence[Any]]] = ...,
-    method: Optional[str] = ...,
-    start: Optional[Union[str, Sequence[Any]]] = ...,
-    order: Optional[Union[str, Sequence[Any]]] = ...,
-    labels: Optional[Union[str, Sequence[Any]]] = ...,
-    at_once: Optional[int] = ...,
-    shares: Optional[Union[str, Sequence[Any]]] = ...,
-    rounds: Optional[int] = ...,
-    most: Optional[Quantity] = ...,
-    torque: Optional[Quantity] = ...,
-    pressurised: Optional[bool] = ...,
-    person: Optional[Union[str, Sequence[Any]]] = ...,
-    interaction: Optional[Union[str, Sequence[Any]]] = ...,
-    gasket: Optional[str] = ...,
-    readings: Optional[Union[str, Sequence[Any]]] = ...,
-    load: Optional[Quantity] = ...,
-    shortfall: Optional[Quantity] = ...,
-    limit: Optional[Quantity] = ...,
-    friction_scatter: Optional[Quantity] = ...,
-    act_scatter: Optional[Quantity] = ...,
-    wrench_scatter: Optional[Quantity] = ...,
-    trials: Optional[int] = ...,
-    seed: Optional[int] = ...,
-) -> TighteningSequence: ...
-@overload
-def sequence(
-    __table: Table,
-    *,
-    pattern: Optional[Union[str, Sequence[Any]]] = ...,
-    method: Optional[str] = ...,
-    start: Optional[Union[str, Sequence[Any]]] = ...,
-    order: Optional[Union[str, Sequence[Any]]] = ...,
-    labels: Optional[Union[str, Sequence[Any]]] = ...,
-    at_once: Optional[int] = ...,
-    shares: Optional[Union[str, Sequence[Any]]] = ...,
-    rounds: Optional[int] = ...,
-    most: Optional[Quantity] = ...,
-    torque: Optional[Quantity] = ...,
-    pressurised: Optional[bool] = ...,
-    person: Optional[Union[str, Sequence[Any]]] = ...,
-    interaction: Optional[Union[str, Sequence[Any]]] = ...,
-    gasket: Optional[str] = ...,
-    readings: Optional[Union[str, Sequence[Any]]] = ...,
-    load: Optional[Quantity] = ...,
-    shortfall: Optional[Quantity] = ...,
-    limit: Optional[Quantity] = ...,
-    friction_scatter: Optional[Quantity] = ...,
-    act_scatter: Optional[Quantity] = ...,
-    wrench_scatter: Optional[Quantity] = ...,
-    trials: Optional[int] = ...,
-    seed: Optional[int] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...

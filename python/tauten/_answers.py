@@ -6,6 +6,7 @@ and tables always hold plain numbers.
 """
 import difflib
 import functools
+import inspect
 import textwrap
 
 from tauten import _core, _pint, _rows, _text
@@ -181,6 +182,12 @@ def _parameter(entry):
     return f"    {entry['name']} : {kind_of(entry)}\n{lines}\n"
 
 
+def _refuse(names, name, others):
+    wrong = next(iter(others))
+    near = difflib.get_close_matches(wrong, names, 1)
+    raise TypeError(f"{name}() got an unexpected keyword argument '{wrong}'" + (f"; did you mean {near[0]}?" if near else ""))
+
+
 def _function(name, answer, about):
     """The function that asks a question: its signature and its arguments are those that the question declares.
 
@@ -188,19 +195,14 @@ def _function(name, answer, about):
     """
     question = QUESTIONS[name]
     names = [entry["name"] for entry in question["inputs"]] + ["columns", "jobs"]
-    space = {"_ask": _ask, "_answer": answer}
-    exec(f"def {name}(table=None, /, *, {', '.join(f'{each}=None' for each in names)}):\n"  # as a dataclass makes its own
+    space = {"_ask": _ask, "_answer": answer, "_refuse": functools.partial(_refuse, names)}
+    exec(f"def {name}(table=None, /, *, {', '.join(f'{each}=None' for each in names)}, **others):\n"  # as a dataclass does
+         f"    if others: _refuse('{name}', others)\n"
+         f"    del others\n"
          f"    return _ask('{question['name']}', _answer, locals())\n", space)
-    asked = space[name]
-
-    @functools.wraps(asked)
-    def function(*tables, **said):
-        wrong = next((key for key in said if key not in names), None)
-        if wrong is None:
-            return asked(*tables, **said)
-        near = difflib.get_close_matches(wrong, names, 1)
-        raise TypeError(f"{name}() got an unexpected keyword argument '{wrong}'" + (f"; did you mean {near[0]}?" if near else ""))
-
+    function = space[name]
+    signature = inspect.signature(function)
+    function.__signature__ = signature.replace(parameters=[p for p in signature.parameters.values() if p.name != "others"])
     parameters = "".join(map(_parameter, question["inputs"]))
     function.__doc__ = question["summary"] + ".\n" + about.replace(
         "    @inputs\n", "    Parameters\n    ----------\n" + _TABLE + parameters + _TABLE_OPTIONS)

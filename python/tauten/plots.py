@@ -718,5 +718,115 @@ def plot_methods(turn, axes=None):
     return axes
 
 
-__all__ = ["plot_bands", "plot_budget", "plot_chances", "plot_clamp_band", "plot_curve", "plot_load_extension",
-           "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_torque_share", "plot_trials"]
+def plot_bolt_loads(group, axes=None):
+    """Draw the bolts of a group where they are, with their loads: shear as arrows, tension as discs.
+
+    Parameters
+    ----------
+    group : BoltGroup
+        Answer of `group`.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> bracket = tauten.group("rectangle:150mm:120mm", load=(0, "-16kN"), at=("425mm", 0))
+    >>> axes = tauten.plots.plot_bolt_loads(bracket)  # doctest: +SKIP
+    """
+    group = _pint.plain(group)
+    axes = _axes(axes, 7, 6)
+    places = [(1e3 * x, 1e3 * y) for x, y in group.positions]
+    middle = [sum(one) / len(places) for one in zip(*places)]
+    size = max(math.dist(place, middle) for place in places)
+    if group.tension:
+        largest = max(max(group.tension), 1e-9)
+        pulled = [max(load, 0) / largest for load in group.tension]
+        axes.scatter(*zip(*places), s=[30 + 1500 * share for share in pulled], color=SKY, label="tension, by area")
+    if group.forces:
+        longest = max(math.hypot(*force) for force in group.forces)
+        for number, ((x, y), force) in enumerate(zip(places, group.forces), 1):
+            across, up = (0.55 * size * part / longest for part in force)
+            worst = number == group.worst
+            axes.annotate("", (x + across, y + up), (x, y), arrowprops={
+                "arrowstyle": "-|>", "linewidth": 3 if worst else 1.8, "color": VERMILION if worst else BLUE})
+        axes.plot([], [], color=BLUE, linewidth=2, label="shear, by length")
+    axes.plot(*zip(*places), "o", color="white", markeredgecolor=BLACK, markersize=6, linestyle="none")
+    axes.plot(*places[group.worst - 1], "o", color=VERMILION, markeredgecolor=BLACK, markersize=9, linestyle="none",
+              label=f"bolt {group.worst} carries most, {group.largest / 1e3:.3g} kN")
+    if len(places) <= 16:
+        for number, ((x, y), load) in enumerate(zip(places, group.loads), 1):
+            out = (x - middle[0], y - middle[1])
+            far = math.hypot(*out) or 1
+            axes.annotate(f"{number}: {load / 1e3:.3g} kN", (x, y), (46 * out[0] / far, 30 * out[1] / far),
+                          textcoords="offset points", ha="center", va="center", fontsize=9, bbox=_PLATE)
+    axes.set_aspect("equal")
+    axes.set_xlim(middle[0] - 2.4 * size, middle[0] + 2.4 * size)
+    axes.set_ylim(middle[1] - 1.9 * size, middle[1] + 1.9 * size)
+    axes.set_xlabel("x in mm")
+    axes.set_ylabel("y in mm")
+    axes.set_title(f"Bolt loads, model {group.model.replace('_', ' ')}", loc="left")
+    _legend(axes)
+    return axes
+
+
+def plot_tightening(sequence, axes=None):
+    """Draw the loads of all bolts after each step of the tightening, pass by pass.
+
+    Parameters
+    ----------
+    sequence : TighteningSequence
+        Answer of `sequence`, asked with interaction, gasket or readings.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    Error
+        If the answer was asked without elastic interaction and so has no loads.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> flange = tauten.sequence("circle:8:180mm", interaction=0.2, load="40kN")
+    >>> axes = tauten.plots.plot_tightening(flange)  # doctest: +SKIP
+    """
+    sequence = _pint.plain(sequence)
+    if not sequence.history:
+        raise Error("sequence has no loads; ask it with interaction, gasket or readings", "sequence")
+    axes = _axes(axes, 9, 4.5)
+    largest = max(map(max, sequence.history))
+    scale, unit = (1e-3, "kN") if largest > 10 else (100, "% of the load")
+    steps = range(len(sequence.history) + 1)
+    rows = [[0.0] * len(sequence.order), *sequence.history]
+    last = sequence.history[-1]
+    low, high = last.index(min(last)), last.index(max(last))
+    for bolt in range(len(sequence.order)):
+        colour, width, style, words = BLUE, 0.9, "-", "" if bolt else "each bolt"
+        if bolt == high:
+            colour, width, style, words = GREEN, 2.2, "--", f"bolt {bolt + 1} ends highest, {last[bolt] * scale:.3g} {unit}"
+        if bolt == low:
+            colour, width, style, words = VERMILION, 2.2, "-", f"bolt {bolt + 1} ends lowest, {last[bolt] * scale:.3g} {unit}"
+        axes.plot(steps, [row[bolt] * scale for row in rows], color=colour, linewidth=width, linestyle=style, label=words)
+    for number in range(1, len(sequence.passes)):
+        axes.axvline(number * len(sequence.order), color=BLACK, linewidth=0.8, linestyle=":",
+                     label="end of a pass" if number == 1 else "")
+    axes.set_xlim(0, len(sequence.history))
+    axes.set_ylim(0)
+    axes.set_xlabel("bolts turned so far")
+    axes.set_ylabel(f"bolt load in {unit}")
+    axes.set_title(f"{len(sequence.order)} bolts in {len(sequence.passes)} passes", loc="left")
+    _legend(axes)
+    return axes
+
+
+__all__ = ["plot_bands", "plot_bolt_loads", "plot_budget", "plot_chances", "plot_clamp_band", "plot_curve",
+           "plot_load_extension", "plot_tightening", "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_torque_share", "plot_trials"]

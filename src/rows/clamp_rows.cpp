@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <unordered_map>
 
-#include "tauten/question/workings/clamp_candidate.hpp"
+#include "tauten/question/workings/clamp_series.hpp"
 
 #include "rows/asked_rows.hpp"
 #include "shared/clamp_inputs.hpp"
@@ -11,31 +11,34 @@ namespace tauten::shared {
 
 namespace {
 
-/// What a row answers: the most common fastener that fits, and how many there are.
-struct ClampRow : ClampCandidate {
+/// What a row answers beside the most likely fastener that fits.
+struct OfAll {
   double candidates = 0;
   Band<double> thread_friction;
   Band<double> bearing_friction;
 
   template <class V>
   static void fields(V&& visit) {
-    ClampCandidate::fields([&](const char* name, auto member) { visit(name, member); });
-    visit("candidates", &ClampRow::candidates);
-    visit("thread_friction", &ClampRow::thread_friction);
-    visit("bearing_friction", &ClampRow::bearing_friction);
+    visit("candidates", &OfAll::candidates);
+    visit("thread_friction", &OfAll::thread_friction);
+    visit("bearing_friction", &OfAll::bearing_friction);
   }
 };
 
-ClampRow row_of(const ClampAnswer& answer, const ClampCandidate& candidate) {
-  ClampRow row{candidate, static_cast<double>(answer.candidates.size()), answer.thread_friction,
-               answer.bearing_friction};
-  row.notices.insert(row.notices.end(), answer.notices.begin(), answer.notices.end());
-  return row;
-}
+struct ClampRow : ClampCandidate, OfAll {
+  template <class V>
+  static void fields(V&& visit) {
+    ClampCandidate::fields(visit);
+    OfAll::fields(visit);
+  }
+};
 
 Outcome<ClampRow> row_of(const Outcome<ClampAnswer>& answer) {
   if (!answer) return answer.error();
-  return row_of(*answer, answer->candidates.front());
+  ClampRow row{answer->candidates.front(),
+               {static_cast<double>(answer->candidates.size()), answer->thread_friction, answer->bearing_friction}};
+  row.notices.insert(row.notices.end(), answer->notices.begin(), answer->notices.end());
+  return row;
 }
 
 Outcome<ClampRow> try_clamp_row(const Call& call) { return row_of(try_clamp(call)); }
@@ -75,9 +78,9 @@ class ClampRows : public RowAnswers {
         most_remembered_(std::clamp<std::size_t>(8192 / threads, 16, 2048)) {
     for (const std::size_t place : wanted) {
       const std::string& name = question.figures[place].name;
-      wants_least_class_ |= name == "least_class";
-      wants_meaning_ |= name == "meaning";
-      wants_summary_ |= name == "summary";
+      wanted_.least_class |= name == "least_class";
+      wanted_.meaning |= name == "meaning";
+      wanted_.summary |= name == "summary";
       wanted_.as_sold |= name.ends_with("_as_sold") || name == "meaning";
       for (const char* of_load : {"clamp_load_", "worst_case_", "proof_share_", "summary"})
         wanted_.clamp_load |= name.starts_with(of_load);
@@ -89,9 +92,8 @@ class ClampRows : public RowAnswers {
     double torque = absent;
     for (const RowCell& cell : row)
       if (cell.key == torque_key_) torque = cell.text.empty() ? cell.number : reader_.read(cell.text);
-    if (!(torque > 0 && torque <= 1e5)) return asked(row);
+    if (!(torque > 0)) return asked(row);
     identify_row(row, torque_key_, bytes_);
-    bytes_ += torque <= 10 ? 'a' : 'b';  // the typical accuracy of a wrench differs
     auto found = met_.find(bytes_);
     if (found == met_.end()) {
       if (met_.size() >= most_remembered_) met_.clear();
@@ -100,88 +102,39 @@ class ClampRows : public RowAnswers {
     }
     Known& known = found->second;
     if (!known.error.empty()) return failed(known.error);
-    if (known.parts.empty()) return asked(row);
-    const auto likely = std::find_if(known.parts.begin(), known.parts.end(), [&](const Parts& one) {
-      return tauten::detail::is_likely(one.suspect, one.usual, torque);
-    });
-    Parts& parts = likely == known.parts.end() ? known.parts.front() : *likely;
-    if (!tauten::detail::something_is_left(torque, parts.conditions)) return asked(row);
-    ClampRow& out = parts.row;
-    out.torque = Torque(torque);
-    out.corrected_torque = tauten::detail::corrected_setting(torque, parts.conditions.lost, parts.condition_ratio);
-    tauten::detail::put_figures(out, parts.bolt, parts.chance, parts.conditions, torque, wanted_);
-    if (wants_least_class_)
-      out.least_class = tauten::detail::least_class(parts.bolt, parts.chance, parts.conditions, torque);
-    if (out.class_assumed) out.typical_class = parts.usual.lowest_class(torque);
-    if (wants_meaning_) out.meaning = tauten::detail::meaning_of(out);
-    if (wants_summary_) out.summary = tauten::detail::summary_of(out, parts.conditions);
-    codes_ = parts.codes;
-    for (const char* code : tauten::detail::torque_codes(out, true))
+    if (!known.series) return asked(row);
+    const auto [answer, fastener] = known.series->at(Torque(torque), wanted_);
+    if (answer == nullptr) return asked(row);
+    codes_ = known.codes[fastener];
+    for (const char* code : ClampSeries::torque_codes(*answer))
       if (code) add_codes(Notice{code, ""}, codes_);
-    if (!codes_.empty() && !parts.common_codes.empty()) codes_ += ';';
-    codes_ += parts.common_codes;
-    return told(out);
+    add_codes(known.series->common().notices, codes_);
+    return told(*answer, known.of_all);
   }
 
  private:
-  /// A fastener under its conditions: all of the answer that does not change with the torque.
-  struct Parts {
-    tauten::detail::Suspect suspect;
-    tauten::detail::Conditions conditions;
-    tauten::detail::ClampBolt bolt;
-    tauten::detail::BoltChance chance;
-    tauten::detail::UsualTorques usual;
-    ClampRow row;
-    double condition_ratio;    ///< for the corrected torque
-    std::string codes;         ///< of the fastener, whatever the torque
-    std::string common_codes;  ///< of what holds for every candidate
-  };
+  /// All rows that say the same but for the torque.
   struct Known {
-    std::string error;         ///< if it is wrong whatever the torque
-    std::vector<Parts> parts;  ///< of each fastener that fits, in the order in which they are met
+    std::string error;                  ///< if it is wrong whatever the torque
+    std::optional<ClampSeries> series;  ///< none if the first torque was wrong
+    OfAll of_all{};
+    std::vector<std::string> codes{};  ///< of each fastener, whatever the torque
   };
 
   void learn(std::span<const RowCell> row, Known& known) {
     const auto said = words_.of(question_, row);
-    const auto answer = try_clamp(said);
-    if (!answer) {
-      if (std::string_view(answer.error().argument()) != "torque") known.error = answer.error().what();
+    const auto given = try_clamp_job(said);
+    const Outcome<ClampSeries> series = given ? ClampSeries::try_make(given->job) : Outcome<ClampSeries>(given.error());
+    if (!series) {
+      const Error error = given ? given->in_words(series.error()) : series.error();
+      if (std::string_view(error.argument()) != "torque") known.error = error.what();
       return;
     }
-    const auto given = try_clamp_job(said);
-    const ClampJob& job = given->job;
-    const auto conditions = tauten::detail::conditions_of(job);
-    const auto suspects = tauten::detail::suspects_of(job);
-    // The order depends on the torque: of two that are the same in all else, one candidate answers for one suspect.
-    const auto ranked = tauten::detail::ranked_suspects(job, *conditions);
-    std::vector<const ClampCandidate*> candidates;
-    for (const tauten::detail::Suspect& suspect : *suspects) {
-      std::size_t place = 0;
-      for (const tauten::detail::Suspect& other : *ranked) {
-        const bool made = static_cast<bool>(tauten::detail::bolt_of(job, other, *conditions));
-        if (other.is(suspect)) {
-          candidates.push_back(made ? &answer->candidates[place] : nullptr);
-          break;
-        }
-        place += made ? 1 : 0;
-      }
-    }
-    for (std::size_t i = 0; i < suspects->size(); ++i) {
-      const tauten::detail::Suspect& suspect = (*suspects)[i];
-      if (candidates[i] == nullptr) continue;  // the class is not made in this size
-      const ClampCandidate& candidate = *candidates[i];
-      const auto bolt = tauten::detail::bolt_of(job, suspect, *conditions);
-      tauten::detail::BoltChance chance(*bolt, conditions->lost);
-      chance.prepare(conditions->accuracy_at(candidate.torque.si));
-      Parts& parts = known.parts.emplace_back(
-          Parts{suspect, *conditions, *bolt, chance, tauten::detail::UsualTorques(job, suspect, *conditions),
-                row_of(*answer, candidate), tauten::detail::condition_ratio(job, suspect, *bolt), "", ""});
-      const auto of_torque = tauten::detail::torque_codes(candidate, true);
-      for (const Notice& notice : candidate.notices)
-        if (std::find(of_torque.begin(), of_torque.end(), notice.code) == of_torque.end())
-          add_codes(notice, parts.codes);
-      add_codes(answer->notices, parts.common_codes);
-    }
+    known.series = *series;
+    const Clamp& common = series->common();
+    known.of_all = {static_cast<double>(series->fasteners()), common.thread_friction, common.bearing_friction};
+    for (std::size_t i = 0; i < series->fasteners(); ++i)
+      add_codes(series->fastener(i).notices, known.codes.emplace_back());
   }
 
   /// The long way: all of the question, for its error.
@@ -192,12 +145,13 @@ class ClampRows : public RowAnswers {
     last_ = *row_of(answer);
     codes_.clear();
     add_codes(last_, codes_);
-    return told(last_);
+    return told(last_, last_);
   }
 
-  std::span<const Cell> told(const ClampRow& row) {
+  std::span<const Cell> told(const ClampCandidate& row, const OfAll& of_all) {
     Cell* next = cells_.data();
     put_cells(&row, next);
+    put_cells(&of_all, next);
     *next++ = {absent, codes_};
     *next = {};
     return cells_;
@@ -214,10 +168,7 @@ class ClampRows : public RowAnswers {
   const RowQuestion& question_;
   std::size_t torque_key_;
   std::size_t most_remembered_;
-  bool wants_least_class_ = false;
-  bool wants_meaning_ = false;
-  bool wants_summary_ = false;
-  tauten::detail::WantedFigures wanted_{false, false};
+  tauten::detail::WantedFigures wanted_{false, false, false, false, false};
   QuantityReader reader_{Dim::torque};
   RowWords words_;
   std::string bytes_;

@@ -513,6 +513,7 @@ template <class Job>
 std::string meant_for(std::span<const Input<Job>> inputs, const Input<Job>& refused, const Value& text,
                       Spelling spelling) {
   std::vector<std::string> names;
+  if (refused.holds == Holds::quantity && try_read_quantity("", text.text, refused.dimension)) return "";
   for (const Input<Job>& input : inputs) {
     const bool has_unit = input.holds == Holds::quantity && input.dimension != Dim::number;
     const bool is_name = input.holds == Holds::text || input.holds == Holds::word;

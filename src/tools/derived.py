@@ -99,6 +99,7 @@ SHARED = {
     "page": "def page(self, format: str = ..., units: Optional[Mapping[str, str]] = ...) -> str: ...",
     "derivation": "def derivation(self) -> Derivation: ...",
     "explain": "def explain(self, format: str = ..., style: Optional[Style] = ...) -> Explanation: ...",
+    "drawing": "def drawing(self, format: str = ..., columns: int = ...) -> str: ...",
     "_repr_svg_": "def _repr_svg_(self) -> str: ...",
 }
 OWN = {
@@ -110,7 +111,6 @@ OWN = {
                    "def chance_above(self, x: Any) -> float: ..."],
     "Pattern": ["def ways_on(self, on: Any, tolerance: Any = ..., flipped: bool = ...) -> tuple[PatternWay, ...]: ..."],
     "Range": ["def __contains__(self, x: float) -> bool: ..."],
-    "Reach": ["def drawing(self, format: str = ..., columns: int = ...) -> str: ..."],
 }
 NO_TEXT = {"values": "NDArray[np.float64]"}  # what is no member of an answer is a text, but for these
 

@@ -391,6 +391,8 @@ TEST_CASE("the catalogue lists formulas and questions") {
       if (question == std::string("clamp") && key != "torque") job.push_back({"torque", "20N.m"});
       if (question != std::string("clamp") && key == "torque") continue;
       if (question == std::string("clamp") && key == "clamp-load") continue;
+      if (key == "engagement") job.push_back({"tapped-material", "grey_cast_iron"});
+      if (key == "tapped-material") job.push_back({"engagement", "20mm"});
       const Answer answer(question, job);
       CHECK_MESSAGE(answer.status == TAUTEN_OK, question, " ", key, ": ", answer.error.message);
     }

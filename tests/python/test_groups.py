@@ -1,7 +1,11 @@
 """Groups of bolts from Python: patterns, loads, order of tightening. Expected values are printed figures or come from SciPy."""
 import csv
+import json
 import math
+import os
 import pathlib
+import re
+import subprocess
 
 import numpy as np
 import pytest
@@ -275,3 +279,68 @@ def test_what_is_no_pattern_is_refused():
             tauten.pattern(what)
     with pytest.raises(TypeError, match="once"):
         tauten.pattern("circle:8:160mm", chords=[1, 1, 1])
+
+
+# ---- as questions -------------------------------------------------------------------------------------------------
+
+def test_pages_begin_with_what_the_bench_needs():
+    assert tauten.pattern("circle:8:180mm").headline == (
+        "8 holes on 180 mm circle, 8 ways round. Holes alone do not show the rating.")
+    assert tauten.pattern("line:3:75mm").headline.endswith("No standard drilling in the tables has these holes.")
+    bent = tauten.pattern(positions="0mm:0mm;100mm:0mm;20mm:70mm", on="0mm:0mm;0mm:100mm;-70mm:20mm")
+    assert bent.headline.endswith("The part goes on the other holes one way.") and bent.goes_on and bent.ways[0].partners == (1, 2, 3)
+    assert not tauten.pattern("0mm:0mm;100mm:0mm;20mm:70mm", on="0mm:0mm;100mm:0mm;80mm:70mm").goes_on
+    # The worst bolt and its load are Shigley's, 9th ed., Example 8-7.
+    bracket = tauten.group("rectangle:150mm:120mm", load="0kN:-16kN", at="425mm:0mm")
+    assert bracket.headline.startswith("4 bolts, model elastic: bolt 2 carries most, 21 kN of shear.")
+    foot = tauten.group("grid:2x4:100mm:70mm", moment="0N.m:62.5kN.m", bolt_area="245mm2", model="contact",
+                        outline="-85mm:-145mm;85mm:-145mm;85mm:145mm;-85mm:145mm")
+    assert foot.headline.endswith("Other models give 71.9 to 134 kN.")  # worked out apart, as above
+    order = tauten.sequence("circle:8:180mm", torque="100lbf.ft").page(units={"torque": "lbf.ft"})
+    assert order.startswith("8 bolts, crosswise: 1 5 3 7 2 6 4 8, 3 passes of 30, 60 and 100 lbf.ft, then one settling")
+    undo = [order.index(words) for words in ("To undo", "quarter turn", "Support the part", "last 5 and 1, which are opposite")]
+    assert undo == sorted(undo)
+    away = tauten.sequence("circle:4:100mm", pressurised=True, person="0mm:-1m").page()
+    assert "the far side first: 1 2 4 3." in away and "Prove that the pressure is zero" in away
+
+
+def test_loads_are_drawn_as_arrows_of_their_length():
+    """The drawing shows by length what the forces are: ends of lines, taken from the picture itself."""
+    page = tauten.group("rectangle:150mm:120mm", load="0kN:-16kN", at="425mm:0mm").page("html")
+    lines = re.findall(r'<line x1="([-\d.]+)" y1="([-\d.]+)" x2="([-\d.]+)" y2="([-\d.]+)" stroke="#(?:0072b2|d55e00)"', page)
+    lengths = [math.hypot(float(c) - float(a), float(d) - float(b)) + 9 for a, b, c, d in lines]  # the head takes nine
+    assert len(lengths) == 4
+    assert sorted(lengths)[0] / sorted(lengths)[-1] == pytest.approx(14.8 / 21.0, abs=0.01)
+
+
+@pytest.mark.parametrize("ask, columns, fixed, figure", [
+    (tauten.pattern, {"pattern": ["circle:8:180mm", "0mm:0mm;120mm:0mm;120mm:80mm", "rectangle:200mm:150mm"]}, {}, "ways_round"),
+    (tauten.group, {"pattern": ["circle:8:160mm", "grid:2x4:140mm:70mm", "0mm:0mm;120mm:0mm;60mm:90mm"],
+                    "moment": ["0N.m:2kN.m", "1kN.m:0N.m", "300N.m:300N.m"]}, {"force": "12kN"}, "largest"),
+    (tauten.sequence, {"pattern": ["8", "circle:12:240mm", "grid:5x2:100mm:120mm"], "shares": ["50%;100%", "", "100%"]},
+     {"interaction": 0.2}, "neighbour_loss"),
+])
+def test_a_pattern_is_one_cell_of_a_table(ask, columns, fixed, figure):
+    table = ask(columns, **fixed, columns=[figure])
+    for row, pattern in enumerate(columns["pattern"]):
+        cells = {name: cells[row] for name, cells in columns.items() if cells[row] and name != "pattern"}
+        assert table[figure][row] == getattr(ask(pattern, **cells, **fixed), figure)
+    with pytest.warns(tauten.DomainWarning, match="1 of 2 rows"):
+        wrong = ask({"pattern": ["star:8", columns["pattern"][0]]}, **{"torque": "2kN.m"} if ask is tauten.group else {})
+    assert "is not a pattern" in wrong["error"][0] and wrong["error"][1] == ""
+
+
+def test_words_on_the_command_line_answer_as_in_python():
+    for words, answer in (
+            (["pattern", "circle:8:180mm", "--hole", "18mm"], tauten.pattern("circle:8:180mm", hole="18mm")),
+            (["group", "rectangle:150mm:120mm", "--load", "0kN:-16kN", "--at", "425mm:0mm", "--preload", "40kN", "--friction", "0.2"],
+             tauten.group("rectangle:150mm:120mm", load=(0, -16e3), at=(0.425, 0), preload=40e3, friction=0.2)),
+            (["sequence", "circle:8:180mm", "--readings", "1kN,0kN;0.9kN,1kN"], None),
+            (["sequence", "2", "--readings", "1kN,0kN;0.9kN,1kN", "--load", "1kN"],
+             tauten.sequence(2, readings=[[1e3, 0], [900, 1e3]], load=1e3))):
+        done = subprocess.run([os.environ["TAUTEN_PROGRAM"], *words, "--json"], capture_output=True, text=True)
+        said = json.loads(done.stdout)
+        if answer is None:
+            assert done.returncode == 2 and said["error"]["argument"] == "readings"
+        else:
+            assert said == json.loads(answer.to_json())

@@ -2,6 +2,7 @@
 import csv
 import html
 import io
+import json
 import math
 import os
 import pathlib
@@ -318,3 +319,40 @@ def test_every_notice_that_has_a_kind_is_given_somewhere():
     codes = re.findall(r'"([a-z_]+)"', kinds[kinds.index("standing_notices"):kinds.index("template <std::size_t N>")])
     others = "".join(text for path, text in headers.items() if path.name != "notice_kind.hpp")
     assert len(codes) > 40 and not [code for code in codes if f'"{code}"' not in others]
+
+
+@pytest.mark.parametrize("code, words", [
+    ("pressurised_flange", ["isolate, drain, vent and prove zero", "far side first", "leaking joint under pressure"]),
+    ("suspended_load", ["suspended load", "out from under it"]), ("bolt_axis", ["break and fly along its axis", "out of line"]),
+    ("lubricant_places", ["oxygen service", "brake linings", "electrical parts"]),
+    ("hot_fumes", ["adhesive, zinc and cadmium", "fumes", "neither heat nor a dry brush on cadmium"]),
+    ("tool_bursts", ["burst"]), ("cutting", ["sparks", "dust", "noise"]), ("long_handle", ["ratchets, breaker bars"]),
+    ("clicking_wrench", ["only if its maker allows", "breaker bar"]), ("impact_sockets", ["sockets, bits, extension bars and joints"]),
+    ("replace_used_up", ["torque-to-yield"]),
+])
+def test_each_hazard_of_the_trade_has_its_words(code, words):
+    """Common practice of maintenance; each hazard is named before what to do about it."""
+    done = subprocess.run([PROGRAM, "cautions", "--json"], capture_output=True, text=True, check=True)
+    texts = {caution["code"]: caution["text"] for caution in json.loads(done.stdout)["cautions"]}
+    assert all(word in texts[code] for word in words), texts[code]
+
+
+def test_a_stuck_flange_bolt_names_pressure_load_and_the_pull_on_a_bar():
+    answer = tauten.free_joint(thread="M16", property_class="8.8", handle_length="800mm", limit="200N.m", trials=20000)
+    codes = {notice.code for notice in answer.notices}
+    assert {"pressurised_flange", "suspended_load", "bolt_axis", "tool_bursts", "lubricant_places", "hot_fumes", "cutting"} <= codes
+    assert "On a breaker bar of 800 mm the stop is a pull of 250 N." in " ".join(answer.page().split())  # 200 N.m over 0.8 m
+    assert "A torque-to-yield bolt never goes back in." in " ".join(
+        tauten.clamp(thread="M16", property_class="8.8", condition="oiled", torque="185N.m").page().split())
+
+
+def test_how_each_step_is_done_comes_on_request_everywhere():
+    plain = tauten.free_joint(thread="M16", property_class="8.8", trials=20000)
+    full = tauten.free_joint(thread="M16", property_class="8.8", trials=20000, instructions=True)
+    step = next(step for step in full.steps if step.instructions).instructions[0]
+    assert step.what in " ".join(full.page().split()) and step.what not in " ".join(plain.page().split())
+    words = [PROGRAM, "free", "--thread", "M16", "--class", "8.8", "--trials", "20000"]
+    said = subprocess.run([*words, "--instructions"], capture_output=True, text=True, check=True).stdout
+    assert step.what in " ".join(said.split())
+    as_json = json.loads(subprocess.run([*words, "--json"], capture_output=True, text=True, check=True).stdout)
+    assert as_json["steps"][0]["instructions"][0]["watch"]

@@ -408,6 +408,31 @@ def test_torque_share():
         plots.plot_torque_share([])
 
 
+@pytest.mark.parametrize("asked", [
+    dict(positions="rectangle:150mm:120mm", load=(0, "-16kN"), at=("425mm", 0)),
+    dict(positions="circle:8:180mm", moment=(0, "2kN.m"), force="10kN"),
+    dict(positions="grid:2x4:140mm:70mm", load=("5kN", "-16kN"), moment=("1kN.m", "2kN.m"), preload="40kN")])
+def test_bolt_loads(asked):
+    group = tauten.group(**asked)
+    words = check_texts(plots.plot_bolt_loads(group))
+    for number, load in enumerate(group.loads, 1):
+        assert f"{number}: {load / 1e3:.3g} kN" in words
+    assert f"bolt {group.worst} carries most, {group.largest / 1e3:.3g} kN" in {" ".join(word.split()) for word in words}
+
+
+def test_tightening():
+    """Lines are the loads: the lowest one at the end is the one that is named so."""
+    sequence = tauten.sequence("circle:8:180mm", interaction=0.2, load="40kN")
+    axes = plots.plot_tightening(sequence)
+    words = {" ".join(word.split()) for word in check_texts(axes)}
+    ends = {line.get_label(): line.get_ydata()[-1] for line in axes.get_lines() if len(line.get_ydata()) == 33}
+    lowest = min(sequence.history[-1]) / 1e3
+    assert f"bolt {sequence.history[-1].index(lowest * 1e3) + 1} ends lowest, {lowest:.3g} kN" in words
+    assert min(ends.values()) == pytest.approx(lowest)
+    with pytest.raises(tauten.Error, match="has no loads"):
+        plots.plot_tightening(tauten.sequence(8))
+
+
 def test_pictures_are_written(tmp_path):
     answer = tauten.clamp(torque="130N.m", **OILED)
     for axes in (plots.plot_torque_share([("oiled", answer)]), plots.plot_nut_factor("M16", "20mm")):

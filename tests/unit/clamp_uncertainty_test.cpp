@@ -108,7 +108,10 @@ TEST_CASE("friction of thread and face varies as the job says, unless its correl
   CHECK(spread(false, {}) == spread({}, 0.0));
   CHECK(spread(true, 0.0) == spread({}, 0.0));
   CHECK(spread(true, {}) > 1.2 * spread(false, {}));
-  CHECK(has(found({}, {}).notices, "friction_independent"));
+  // One condition on both: they vary together, as in the clamp load itself.
+  CHECK(spread({}, {}) == spread(true, {}));
+  CHECK(has(found({}, {}).notices, "friction_together"));
+  CHECK_FALSE(has(found({}, {}).notices, "friction_independent"));
   CHECK_FALSE(has(found(false, {}).notices, "friction_independent"));
 }
 
@@ -142,7 +145,7 @@ TEST_CASE("friction brings most of the scatter of the load, strength only that o
   CHECK(share(found.yield_utilisation_budget, "strength") > 0.2);
   // Triangular bands of friction bend the result little: first order is near.
   CHECK(found.clamp_load_budget.standard_uncertainty == near(found.clamp_load.standard_uncertainty).epsilon(0.05));
-  for (const char* code : {"strength_estimated", "bearing_spread_estimated", "friction_independent"})
+  for (const char* code : {"strength_estimated", "bearing_spread_estimated", "friction_together"})
     CHECK(has(found.notices, code));
 }
 

@@ -99,3 +99,22 @@ TEST_CASE("unknown classes and sizes are named") {
   CHECK_FALSE(try_property_class("8.8", Length(-1e-3)));
   CHECK_THROWS_AS((void)property_class("7.7"), Error);
 }
+
+TEST_CASE("classes are read as people write them, and an inch grade is named as one") {
+  for (const auto& [typed, name] : {std::pair{"8.8.", "8.8"},
+                                    {"class 8.8", "8.8"},
+                                    {"Grade 10.9", "10.9"},
+                                    {"10.9S", "10.9"},
+                                    {"8.8S", "8.8 structural"},
+                                    {"10.9 HV", "10.9"},
+                                    {"A2", "A2-50"},
+                                    {"a4", "A4-50"},
+                                    {"8,8", "8.8"}}) {
+    CAPTURE(std::string(typed));
+    CHECK(property_class(typed).name == name);
+  }
+  for (const char* inch : {"grade 8", "Grade 5", "SAE 2", "B7", "A325"})
+    CHECK(says(try_property_class(inch).error(), "is an inch grade"));
+  for (const char* nonsense : {"", ".", "S", "HV", "class", "8.9", "A9", "grades"})
+    CHECK_FALSE(try_property_class(nonsense));
+}

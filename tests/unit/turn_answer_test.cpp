@@ -915,3 +915,44 @@ TEST_CASE("curve answer: wrong input names the argument") {
   job.layers.clear();
   CHECK(argument({.joint = job}) == "layers");
 }
+
+TEST_CASE("turn: a structural bolt with little thread in its grip bears the rotation of its test") {
+  // Rotational capacity test, printed: 240 degrees from snug up to a length of 4 d, 360 up to 8 d. Bolts of EN 14399-4 have
+  // so little thread in the grip that strain by the elongation of the class would end at half of that; the set bears it.
+  for (const double grip : {40.0, 70.0, 120.0}) {
+    CAPTURE(grip);
+    TurnJob job;
+    job.thread = "M20";
+    job.property_class = "10.9";
+    job.head = "EN 14399-4";
+    job.condition = "oiled";
+    job.grip = Length(grip * 1e-3);
+    job.snug_torque = Torque(100);
+    job.structural = true;
+    const TurnAnswer set = turn(job);
+    CHECK(set.structural->turn_of_nut_load);
+    CHECK(set.structural->turn_of_nut_load->nominal.si > 172e3);  // the preload to be reached, EN 1090-2, printed
+    CHECK_FALSE(says(set.notices, "structural_may_neck"));
+    job.angle = Angle(500 * pi_value / 180);
+    CHECK(turn(job).may_neck);
+  }
+  CHECK(rotation_capacity(Length(20e-3), Length(80e-3)).si == near(240 * pi_value / 180));
+  CHECK(rotation_capacity(Length(20e-3), Length(160e-3)).si == near(360 * pi_value / 180));
+  CHECK(rotation_capacity(Length(20e-3), Length(161e-3)).si == near(420 * pi_value / 180));
+}
+
+TEST_CASE("turn: with unknown friction no turn is within limits") {
+  TurnJob job;
+  job.thread = "M20";
+  job.property_class = "10.9";
+  job.grip = Length(70e-3);
+  job.clamp_load = Force(172e3);
+  job.condition = "oiled";
+  CHECK(turn(job).verdict == "within limits");
+  job.condition = "unknown";
+  const TurnAnswer unknown = turn(job);
+  CHECK(unknown.verdict != "within limits");
+  CHECK(unknown.friction_unknown);
+  job.thread_friction = job.bearing_friction = Band<double>{0.10, 0.12, 0.14};  // measured: then it is known
+  CHECK(turn(job).verdict == "within limits");
+}

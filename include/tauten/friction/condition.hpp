@@ -83,7 +83,7 @@ void each_condition_word(See see) {
 /// \return the condition that is meant, by its name, a trade word or a long one that is a letter or two off; nullptr if none
 ///         is or two are as near
 /// \param shortest  letters of a word that may have a slip of the pen
-inline const table::ThreadConditionRow* condition_meant(std::string_view text, std::size_t shortest = 6) {
+inline const table::ThreadConditionRow* condition_meant(std::string_view text, std::size_t shortest = 7) {
   for (const table::ThreadConditionRow& row : table::thread_conditions)
     if (text == row.key) return &row;
   const std::string key = condition_key(text.substr(0, 40));

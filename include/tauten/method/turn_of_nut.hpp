@@ -17,6 +17,15 @@ inline constexpr Source turn_of_nut_source{"RCSC Specification for structural jo
 inline constexpr TurnOfNutRow turn_of_nut_rows[] = {
     {4, {1.0 / 3, 1.0 / 2, 2.0 / 3}}, {8, {1.0 / 2, 2.0 / 3, 5.0 / 6}}, {12, {2.0 / 3, 5.0 / 6, 1.0}}};
 
+/// Rotation from snug that structural bolts must bear in the rotational capacity test, degrees, by length over diameter.
+struct RotationRow {
+  double length_to;
+  double degrees;
+};
+inline constexpr Source rotation_capacity_source{"Rotational capacity test of structural bolts", "as summarised",
+                                                 Seen::once};
+inline constexpr RotationRow rotation_capacity_rows[] = {{4, 240}, {8, 360}, {1e9, 420}};
+
 /// Further turn of the second step of the combined method, classes 8.8 and 10.9. One row holds for a clamped thickness
 /// below `thickness_below` diameters; the last one up to and including it.
 struct CombinedMethodRow {
@@ -76,6 +85,13 @@ inline Outcome<NutRotation> try_combined_method(Length diameter, Length thicknes
       return NutRotation{Angle(row.turn * detail::full_turn), Angle(0), combined_method_source};
   }
   return refusal("thickness", thickness, "but the table ends at 10 diameters; no rotation is recommended beyond");
+}
+
+/// \return the rotation from snug that a structural bolt of this length must bear
+inline Angle rotation_capacity(Length diameter, Length length) noexcept {
+  for (const RotationRow& row : rotation_capacity_rows)
+    if (length.si <= row.length_to * diameter.si * (1 + 1e-12)) return Angle(row.degrees / 360 * detail::full_turn);
+  return Angle(0);
 }
 
 /// \copydoc try_turn_of_nut

@@ -55,6 +55,10 @@ struct ClampJob {
   std::optional<Length> bearing_diameter{};  ///< effective diameter D_Km; absent: that of the head's standard
   std::vector<Face> more_faces{};            ///< washers and the like under the turned part
   Torsion torsion = Torsion::plastic;
+  std::string seat_material{};         ///< what head or nut bears on, "grey_cast_iron"; "": the pressure is not checked
+  std::string nut_class{};             ///< "8"; "": taken as the one that matches the bolt
+  std::string tapped_material{};       ///< what the thread is tapped in, "aluminium"; "" for a nut
+  std::optional<Length> engagement{};  ///< engaged thread in `tapped_material`
 };
 
 /// What one fastener does at the torque if a certain condition is on thread and face.

@@ -82,8 +82,8 @@ inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& uni
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
-inline constexpr std::string_view to_do_codes[] = {"unusual_torque", "torque_suggests_class", "may_break",
-                                                   "stretched",      "may_have_yielded",      "corrected_torque"};
+inline constexpr std::string_view to_do_codes[] = {"unusual_torque",   "may_break",        "stretched",
+                                                   "may_have_yielded", "corrected_torque", "torque_suggests_class"};
 
 /// What to do with one fastener, the gravest first; texts in the units of the page.
 inline std::vector<Notice> clamp_actions(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {

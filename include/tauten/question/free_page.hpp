@@ -271,6 +271,9 @@ inline bool is_of_later_step(const FreeJob& job, const Free& answer, std::string
   const auto used = [&](Aid aid) { return is_used(aid, {}, {answer.steps[answer.next]}); };
   if (code == "impact_sockets") return !used(Aid::impact);
   if (code == "cold_burns") return !used(Aid::cold);
+  if (code == "lubricant_places") return !used(Aid::fluid);
+  if (code == "hot_fumes") return !used(Aid::heat);
+  if (code == "cutting") return !used(Aid::cut);
   if (code == "fluid_after_heat") return !used(Aid::fluid) && !is_used(Aid::heat, job.aids, {});
   // Where heat is ruled out, that is read before anything else.
   return code.starts_with("heat_") && code != "heat_forbidden" && !used(Aid::heat);
@@ -309,6 +312,12 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
   const bool limited = job.limit && answer.chances.limit < answer.stop_at;
   page.actions.push_back(limited ? "Stop at " + units.typed(*job.limit) + ", your limit." : stop);
   if (limited) page.findings.push_back(stop);
+  if (const Torque at = limited ? *job.limit : answer.stop_at; at.si > 0) {
+    const Length bar = job.handle_length.value_or(Length(0.6));
+    page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " +
+                           units.text(Force(at.si / bar.si)) +
+                           ". A clicking wrench is for loosening only if its maker allows it.");
+  }
   const PlanStep& next = answer.steps[answer.next];
   page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + ".");
   detail::add_free_figures(page, job, answer, units);

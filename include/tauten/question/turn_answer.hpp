@@ -117,11 +117,12 @@ struct TurnAnswer {
   Angle bolt_twist{};    ///< part that twists the bolt; it springs back in part
   Angle tool_twist{};    ///< part that twists the bars; it springs back
   Band<Force> snug_load;
-  Band<Force> clamp_load;        ///< `absent` where the bolt may break, and so is all that follows from it
-  Band<Force> worst_case;        ///< with everything that is not known at one end of its range
-  double chance_of_yield = 0;    ///< of a bolt that just meets its class, while the wrench turns
-  double chance_of_slack = 0;    ///< that less than half of the proof load is left
-  double chance_of_necking = 0;  ///< of bolts as they are sold
+  Band<Force> clamp_load;         ///< `absent` where the bolt may break, and so is all that follows from it
+  Band<Force> worst_case;         ///< with everything that is not known at one end of its range
+  double chance_of_yield = 0;     ///< of a bolt that just meets its class, while the wrench turns
+  double chance_of_slack = 0;     ///< that less than half of the proof load is left
+  bool friction_unknown = false;  ///< nobody knows what is on thread or face: no turn is within limits
+  double chance_of_necking = 0;   ///< of bolts as they are sold
   Band<double> proof_share;
   Band<double> yield_utilisation;  ///< stress while the wrench turns over the least yield strength
   Band<Torque> torque;             ///< at the end of the turn: what a wrench would show
@@ -165,6 +166,7 @@ struct TurnAnswer {
     visit("worst_case", &TurnAnswer::worst_case);
     visit("chance_of_yield", &TurnAnswer::chance_of_yield);
     visit("chance_of_slack", &TurnAnswer::chance_of_slack);
+    visit("friction_unknown", &TurnAnswer::friction_unknown);
     visit("chance_of_necking", &TurnAnswer::chance_of_necking);
     visit("proof_share", &TurnAnswer::proof_share);
     visit("yield_utilisation", &TurnAnswer::yield_utilisation);

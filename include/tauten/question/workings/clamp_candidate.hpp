@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "tauten/base/number_text.hpp"
+#include "tauten/question/workings/clamp_bearing.hpp"
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_steps.hpp"
 
@@ -20,9 +21,9 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Suspect& s, const C
 }
 
 /// What such a fastener is tightened to, class by class.
-class UsualTorques {
+class TypicalTorques {
  public:
-  UsualTorques(const ClampJob& job, const Suspect& s, const Conditions& c) {
+  TypicalTorques(const ClampJob& job, const Suspect& s, const Conditions& c) {
     ClampJob of = job;
     for (const char* name : {"4.6", "5.6", "8.8", "10.9", "12.9"}) {
       if (job.property_class.empty()) of.property_class = name;
@@ -58,7 +59,7 @@ class UsualTorques {
   std::vector<std::pair<const char*, double>> targets_;
 };
 
-inline bool is_likely(const Suspect& s, const UsualTorques& usual, double torque) {
+inline bool is_likely(const Suspect& s, const TypicalTorques& usual, double torque) {
   return s.commonness < 4 && usual.holds(torque);
 }
 
@@ -68,7 +69,7 @@ inline Outcome<std::vector<Suspect>> ranked_suspects(const ClampJob& job, const 
   if (!found || !job.torque || !job.thread.empty()) return found;
   std::vector<Suspect> ranked, others;
   for (const Suspect& s : *found)
-    (is_likely(s, UsualTorques(job, s, c), job.torque->si) ? ranked : others).push_back(s);
+    (is_likely(s, TypicalTorques(job, s, c), job.torque->si) ? ranked : others).push_back(s);
   ranked.insert(ranked.end(), others.begin(), others.end());
   return ranked;
 }
@@ -143,52 +144,89 @@ inline std::optional<Torque> corrected_setting(double setting, double lost, doub
   return Torque((setting - lost) * ratio + lost);
 }
 
+/// A fastener that fits, under its conditions: what no torque changes is worked out once.
+class Fastener {
+ public:
+  static Outcome<Fastener> try_make(const ClampJob& job, const Suspect& s, const Conditions& c) {
+    const Outcome<ClampBolt> bolt = bolt_of(job, s, c);
+    if (!bolt) return bolt.error();
+    return Fastener(job, s, c, *bolt);
+  }
+
+  /// The answer as far as no torque changes it.
+  const ClampCandidate& fixed() const { return fixed_; }
+  const ClampBolt& bolt() const { return bolt_; }
+  const Suspect& suspect() const { return suspect_; }
+  /// \return true if such a fastener is typically tightened to this torque
+  bool is_likely_at(double setting) const { return is_likely(suspect_, typical_, setting); }
+
+  /// Writes down what the torque changes; notices, explanation and what may be on the threads apart.
+  void put(double setting, ClampCandidate& out, const WantedFigures& wanted = {}) const {
+    out.torque = Torque(setting);
+    out.wrench_accuracy = conditions_.accuracy_at(setting);
+    out.corrected_torque = corrected_setting(setting, conditions_.lost, ratio_);
+    put_figures(out, bolt_, chance_, conditions_, setting, wanted);
+    if (wanted.least_class) out.least_class = least_class(bolt_, chance_, conditions_, setting);
+    if (out.class_assumed) out.typical_class = typical_.lowest_class(setting);
+    if (wanted.meaning) out.meaning = meaning_of(out);
+    if (wanted.summary) out.summary = summary_of(out, conditions_);
+  }
+  /// Works out now what every setting of a wrench needs; for tables.
+  void prepare(double accuracy) { chance_.prepare(accuracy); }
+
+ private:
+  Fastener(const ClampJob& job, const Suspect& s, const Conditions& c, const ClampBolt& bolt)
+      : suspect_(s), conditions_(c), bolt_(bolt), chance_(bolt, c.lost), typical_(job, s, c) {
+    fixed_.thread = s.thread.name();
+    fixed_.head = s.heads;
+    fixed_.look = s.look;
+    fixed_.commonness = s.commonness;
+    fixed_.socket = s.socket;
+    fixed_.property_class = bolt.strength.name;
+    fixed_.class_assumed = job.property_class.empty();
+    fixed_.proof_load = Force(bolt.proof_load);
+    const auto factor = [&](double mu_g, double mu_k, double bearing) {
+      return nut_factor_exact.si(s.thread.diameter.si, bolt.P(), bolt.d_2(), mu_g, mu_k, bearing);
+    };
+    fixed_.nut_factor.low = factor(bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
+    fixed_.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
+    fixed_.nut_factor.nominal = factor(bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
+    const Suggestion suggestion = suggestion_of(job, bolt, chance_, c);
+    fixed_.suggested_torque = Torque(suggestion.setting);
+    fixed_.suggested_limit = suggestion.limit;
+    fixed_.target_torque = Torque(suggestion.target);
+    ClampCandidate there;
+    if (is_given(suggestion.setting)) put_figures(there, bolt, chance_, c, suggestion.setting, {true, false});
+    fixed_.suggested_clamp_load = is_given(suggestion.setting) ? there.clamp_load : absent_force();
+    fixed_.typical_torque = typical_.band();
+    const double ratio = condition_ratio(job, s, bolt);
+    ratio_ = job.torque ? ratio : 1 / ratio;
+    const double at_target = chance_.of_yield({suggestion.target, c.accuracy_at(suggestion.target)});
+    add_fastener_notices(fixed_.notices, fixed_, s, bolt, job, at_target);
+  }
+
+  Suspect suspect_;
+  Conditions conditions_;
+  ClampBolt bolt_;
+  BoltChance chance_;
+  TypicalTorques typical_;
+  ClampCandidate fixed_;
+  double ratio_;  ///< for the corrected torque
+};
+
 /// Everything about one fastener at one wrench setting.
 inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
                                             double setting) {
-  const Outcome<ClampBolt> made = bolt_of(job, s, c);
-  if (!made) return made.error();
-  const ClampBolt& bolt = *made;
-  const BoltChance chance(bolt, c.lost);
-
-  ClampCandidate out;
-  out.thread = s.thread.name();
-  out.head = s.heads;
-  out.look = s.look;
-  out.commonness = s.commonness;
-  out.socket = s.socket;
-  out.property_class = bolt.strength.name;
-  out.class_assumed = job.property_class.empty();
-  out.torque = Torque(setting);
-  out.wrench_accuracy = c.accuracy_at(setting);
-  out.proof_load = Force(bolt.proof_load);
-  const auto factor = [&](double mu_g, double mu_k, double bearing) {
-    return nut_factor_exact.si(s.thread.diameter.si, bolt.P(), bolt.d_2(), mu_g, mu_k, bearing);
-  };
-  out.nut_factor.low = factor(bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
-  out.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
-  out.nut_factor.nominal = factor(bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-  put_figures(out, bolt, chance, c, setting);
-  const Suggestion suggestion = suggestion_of(job, bolt, chance, c);
-  out.suggested_torque = Torque(suggestion.setting);
-  out.suggested_limit = suggestion.limit;
-  out.target_torque = Torque(suggestion.target);
-  ClampCandidate there;
-  if (is_given(suggestion.setting)) put_figures(there, bolt, chance, c, suggestion.setting, {true, false});
-  out.suggested_clamp_load = is_given(suggestion.setting) ? there.clamp_load : absent_force();
-  out.least_class = least_class(bolt, chance, c, setting);
-  const UsualTorques usual(job, s, c);
-  out.typical_torque = usual.band();
-  if (out.class_assumed) out.typical_class = usual.lowest_class(setting);
-  out.meaning = meaning_of(out);
-  out.summary = summary_of(out, c);
+  const Outcome<Fastener> fastener = Fastener::try_make(job, s, c);
+  if (!fastener) return fastener.error();
+  const ClampBolt& bolt = fastener->bolt();
+  ClampCandidate out = fastener->fixed();
+  fastener->put(setting, out);
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
-  const double ratio = condition_ratio(job, s, bolt);
-  out.corrected_torque = corrected_setting(setting, c.lost, job.torque ? ratio : 1 / ratio);
-  const double at_target = chance.of_yield({suggestion.target, c.accuracy_at(suggestion.target)});
-  add_fastener_notices(out.notices, out, s, bolt, job, at_target);
   for (const char* code : torque_codes(out, job.torque.has_value()))
     if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
+  if (names_parts(job))
+    if (auto error = add_part_notices(out.notices, job, s, bolt, out.clamp_load)) return *error;
   // Without a torque in the job the setting was worked out for a load.
   const double wanted = job.torque ? 0 : job.clamp_load ? job.clamp_load->si : share_of(job) * bolt.proof_load;
   out.given = clamp_given(job, s, c, bolt, setting, wanted);
@@ -220,13 +258,14 @@ inline Error nothing_left(const char* argument, const char* what, double setting
 template <class Setting>
 Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
   if (const auto error = clamp_range_error(job)) return *error;
+  if (const auto error = part_error(job)) return *error;
   const Outcome<Conditions> c = conditions_of(job);
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
   const Outcome<std::vector<Suspect>> suspects = ranked_suspects(job, *c);
   if (!suspects) return suspects.error();
-  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value())};
+  Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value(), !job.seat_material.empty())};
   if (const std::string text = inch_text(job); !text.empty())
     out.notices.insert(out.notices.begin(), {"inch_tool", text, false});
   std::optional<Error> first_error;

@@ -37,6 +37,9 @@ struct Conditions {
   double accuracy_at(double setting) const { return stated_accuracy.value_or(setting <= 10 ? 0.06 : 0.04); }
 };
 
+/// Settings of a wrench that have an answer.
+inline constexpr Interval clamp_torque_range{0, 1e5, true};
+
 /// \return the error that a value lies outside its range, or nothing
 inline std::optional<Error> range_error(const char* argument, double si, Dim dimension, Interval range) {
   if (range.contains(si)) return std::nullopt;
@@ -64,7 +67,7 @@ inline std::optional<Error> range_error(const char* argument, const std::optiona
 /// \return the first error among plain values out of range, or nothing. The width of a tool is left to the tables.
 inline std::optional<Error> clamp_range_error(const ClampJob& job) {
   constexpr Interval lost = within(0, 1e5);
-  if (auto e = range_error("torque", job.torque, {0, 1e5, true})) return e;
+  if (auto e = range_error("torque", job.torque, clamp_torque_range)) return e;
   if (auto e = range_error("clamp_load", job.clamp_load, {0, 1e7, true})) return e;
   if (auto e = range_error("share", job.share, {0, 1, true})) return e;
   if (auto e = range_error("wrench_accuracy", job.wrench_accuracy, within(0, maximum_wrench_accuracy))) return e;

@@ -164,7 +164,7 @@ std::string text_of_code(std::string_view code, const ClampCandidate& c, const C
            "the maker specifies yield tightening, and then with a new bolt each time.";
   if (code == "may_have_yielded")
     return "A bolt that was tightened to this torque may have yielded: compare its length with that of a new one, and "
-           "replace it if it is longer.";
+           "replace it if it is longer. A torque-to-yield bolt never goes back in.";
   return std::string("The clamp load may be as low as ") + PlainNumber::fixed(100 * c.proof_share.low, 0).c_str() +
          " % of the proof load; better known friction narrows the band.";
 }

@@ -83,6 +83,9 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                                                                      capacity_estimates.strength_variation))}};
   std::optional<double> stated = scatter.friction_correlation;
   if (!stated && job.friction_together) stated = *job.friction_together ? 1 : 0;
+  // As in the clamp load itself: one film of lubricant is on both.
+  const bool one_film = !stated && bolt.one_draw && !scatter.thread_friction && !scatter.bearing_friction;
+  if (one_film) stated = 1;
   std::vector<Correlation> pairs;
   if (const double r = stated.value_or(0); r != 0) pairs.push_back({"thread_friction", "bearing_friction", r});
   const Outcome<JointDistribution> joint = try_joint(out.clamp_load, given, pairs);
@@ -98,6 +101,12 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
                            "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
+  if (one_film)
+    out.notices.push_back(
+        {"friction_together",
+         "Friction of thread and face is taken to vary together, as one condition is on both; state a "
+         "correlation of 0 where it varies apart.",
+         true});
   if (!stated)
     out.notices.push_back({"friction_independent",
                            "Friction of thread and face is taken as independent. One lubricant on both makes them go "

@@ -90,6 +90,9 @@ class BoltChance {
 struct WantedFigures {
   bool clamp_load = true;
   bool as_sold = true;
+  bool least_class = true;
+  bool meaning = true;
+  bool summary = true;
 };
 
 inline Band<Force> absent_force() { return {Force(absent), Force(absent), Force(absent)}; }

@@ -43,8 +43,9 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   const auto say = [&](bool holds, const char* code, const std::string& text, bool estimate = false) {
     if (holds) answer.notices.push_back({code, text, estimate});
   };
-  for (const Caution& caution : {cautions::stored_energy, cautions::line_of_slip, cautions::eye_protection,
-                                 cautions::no_pipe, cautions::impact_sockets})
+  for (const Caution& caution : {cautions::stored_energy, cautions::pressurised_flange, cautions::suspended_load,
+                                 cautions::bolt_axis, cautions::tool_bursts, cautions::line_of_slip,
+                                 cautions::eye_protection, cautions::no_pipe, cautions::impact_sockets})
     answer.notices.push_back(caution);
   say(job.drive == DriveFit::twelve_point, "six_point",
       "Take a six-point socket: it reaches nearly twice as much of each flank, and still holds on worn corners on "
@@ -93,6 +94,9 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   warn(comes_after(Aid::heat, Aid::fluid, job.aids, answer.steps), cautions::heat_after_fluid);
   warn(comes_after(Aid::fluid, Aid::heat, job.aids, answer.steps), cautions::fluid_after_heat);
   warn(is_used(Aid::cold, job.aids, answer.steps), cautions::cold_burns);
+  warn(is_used(Aid::fluid, job.aids, answer.steps), cautions::lubricant_places);
+  warn(is_used(Aid::heat, job.aids, answer.steps), cautions::hot_fumes);
+  warn(is_used(Aid::cut, job.aids, answer.steps), cautions::cutting);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
       "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +

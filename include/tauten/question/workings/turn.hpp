@@ -264,6 +264,7 @@ TAUTEN_FUNCTION Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   a.worst_case = band_of<Dim::force>(bands.worst_case);
   a.chance_of_yield = bands.chance_of_yield;
   a.chance_of_slack = bands.chance_of_slack;
+  a.friction_unknown = setup.conditions.friction_unknown();
   a.chance_of_necking = bands.chance_of_necking;
   const double end = a.torque.nominal.si;
   a.by_torque = load_by_torque(setup.bolt, {end, setup.conditions.accuracy_at(end)}, setup.conditions.lost);

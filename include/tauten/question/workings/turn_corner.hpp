@@ -80,7 +80,7 @@ bool turn_until(Turning& turning, double step, double strain, double target, Mea
 template <class Measure>
 TurnEnd turn_corner(const TurnSetup& setup, const TurnCorner& corner, double target, Measure measure) {
   Turning turning = turning_of(setup, corner);
-  const double strain = setup.steel.uniform_elongation * corner.elongation;
+  const double strain = setup.strain_limit * corner.elongation;
   const double onset = first_yield_preload(setup.turned, corner.friction, turning.section().yield_start());
   const double step = turning.elastic_angle(onset) / 40;
   TurnEnd end;
@@ -158,7 +158,7 @@ inline TurnBands turn_bands(const TurnSetup& setup, const TurnJob& job, const Tu
   using Measures = std::array<double, measures>;
   const TurnCorner typical = typical_corner(setup, job, spec);
   const double root6 = std::sqrt(6.0);
-  const auto limit_of = [&](const TurnCorner& corner) { return setup.steel.uniform_elongation * corner.elongation; };
+  const auto limit_of = [&](const TurnCorner& corner) { return setup.strain_limit * corner.elongation; };
   const auto measured = [&](const TurnEnd& end) {
     return Measures{end.snug_load,
                     end.preload,

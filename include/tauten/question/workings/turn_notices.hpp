@@ -81,7 +81,7 @@ inline std::string turn_verdict(const TurnAnswer& a) {
   if (a.past_yield) return "yields as intended";
   if (a.chance_of_yield > 0.01) return "may yield";
   if (a.chance_of_slack >= 0.5) return "slack";
-  return a.chance_of_slack > 0.05 ? "may be slack" : "within limits";
+  return a.chance_of_slack > 0.05 || a.friction_unknown ? "may be slack" : "within limits";
 }
 
 inline std::string turn_meaning(const TurnAnswer& a) {
@@ -105,6 +105,10 @@ inline std::string turn_meaning(const TurnAnswer& a) {
   if (verdict == "slack")
     return "The typical clamp load is below half of the proof load; the joint "
            "may slip or shake loose.";
+  if (verdict == "may be slack" && a.chance_of_slack <= 0.05)
+    return "Friction is unknown, and with it the load at snug: the clamp load may be below half of the proof load. "
+           "Find out "
+           "what is on the threads.";
   if (verdict == "may be slack")
     return "More than 1 in 20 joints get less than half of the proof load; "
            "they may slip or shake loose.";
@@ -174,9 +178,10 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   say(a.may_neck, "may_neck",
       "Do not turn so far: the bolt may neck and break. The typical bolt has "
       "used up " +
-          percent_text(a.plastic_strain.nominal / (elongation_sold(job) * setup.steel.uniform_elongation)) +
+          percent_text(a.plastic_strain.nominal / (elongation_sold(job) * setup.strain_limit)) +
           " of its uniform elongation at " + shop_text(Angle(a.clamping.si + a.bolt_twist.si)) +
           ". Ask the maker for the angle.");
+  if (a.may_neck || a.past_yield) list.push_back(cautions::bolt_axis);
   say(a.past_yield, "single_use",
       "Tightened past yield: a bolt for one use. Replace it once it is "
       "loosened, whatever the strain would allow, "

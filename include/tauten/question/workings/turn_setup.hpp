@@ -48,6 +48,7 @@ struct TurnSetup {
   bool one_friction = true;     ///< thread and face bear one condition and rub much
                                 ///< or little together
   std::vector<Notice> notices;  ///< of the model of the layers
+  double strain_limit = 0;      ///< strain that a bolt of the class bears at its surface, plastic
 
   TurningFriction friction(double Band<double>::* at) const {
     return {bolt.mu_G.*at, bolt.mu_K.*at, Length(bolt.D_Km.*at)};
@@ -275,6 +276,22 @@ inline void describe(const TurnJob& job, double flow_start, TurnSetup& setup) {
                                                          : "between";
 }
 
+/// Strain at the rotation that the test of structural bolts asks for: a bolt that is made for them bears it, however short the
+/// thread in its grip. 0 for other bolts.
+inline double structural_strain(const TurnSetup& setup) {
+  bool structural = false;
+  for (const char* standard : {"EN 14399-3", "EN 14399-4", "ISO 7411"})
+    structural = structural || names_standard(setup.suspect.heads, name_key(standard));
+  if (!structural) return 0;
+  const Angle rotation = rotation_capacity(setup.suspect.thread.diameter, setup.joint.length);
+  Turning turning(setup.turned, setup.steel, setup.nominal());
+  const double start = turning.elastic_angle(0.1 * setup.joint.proof_load.si);
+  const double step = rotation.si / 100;
+  while (turning.angle() < start + rotation.si)
+    if (!turning.turn_to(turning.angle() + step)) return 0;
+  return turning.section().surface_strain();
+}
+
 /// \return the joint ready to be turned, or an error that names the argument at fault
 inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   if (auto error = turn_range_error(job)) return *error;
@@ -287,7 +304,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   if (!suspect) return suspect.error();
   const Outcome<ClampBolt> bolt = bolt_of(same, suspect->thread, suspect->bearing_diameter, *conditions);
   if (!bolt) return bolt.error();
-  TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, {}, {}, 0, 0, 0, false, true, {}};
+  TurnSetup setup{{}, *suspect, *bolt, *conditions, {}, {}, {}, {}, 0, 0, 0, false, true, {}, 0};
   setup.one_friction = !job.thread_friction && !job.bearing_friction && conditions->thread.key == conditions->face.key;
 
   Outcome<std::vector<TurnLayer>> described = turn_layers(job, suspect->thread);
@@ -317,6 +334,7 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   const Outcome<FlowCurve> flow = check_turning(setup.turned, setup.steel, setup.nominal());
   if (!flow) return flow.error();
   setup.resilience_tolerance = job.resilience_tolerance.value_or(setup.width_assumed ? 0.15 : 0.10);
+  setup.strain_limit = std::max(setup.steel.uniform_elongation, structural_strain(setup));
   std::vector<Step> unused;  // they belong to the answer, which makes them again
   if (const auto stiffness = torsional_stiffness(job.bars, unused)) setup.tool_twist = 1 / stiffness->si;
   describe(job, flow->start(), setup);

@@ -1,0 +1,74 @@
+// Whether the thread that holds a bolt, and the face below head or nut, bear the clamp load: as far as the job says what
+// they are.
+#pragma once
+
+#include "tauten/base/shop_text.hpp"
+#include "tauten/joint/engagement.hpp"
+#include "tauten/question/workings/clamp_bolt.hpp"
+#include "tauten/question/workings/clamp_suspects.hpp"
+
+namespace tauten::detail {
+
+/// \return true if the job says what holds the thread, or what lies below head or nut
+inline bool names_parts(const ClampJob& job) {
+  return !job.seat_material.empty() || !job.nut_class.empty() || !job.tapped_material.empty();
+}
+
+/// \return the error of what such a part is, or nothing
+inline std::optional<Error> part_error(const ClampJob& job) {
+  if (job.engagement.has_value() == job.tapped_material.empty())
+    return job.engagement
+               ? refuse("tapped_material",
+                        "engagement goes with what the thread is tapped in; write "
+                        "tapped_material like grey_cast_iron, or leave engagement out")
+               : refuse("engagement", "tapped_material goes with the engaged length; write engagement like 20mm");
+  if (!job.nut_class.empty() && !job.tapped_material.empty())
+    return refuse("nut_class", "nut_class and tapped_material exclude each other; leave one of them out");
+  if (auto e = range_error("engagement", job.engagement, {0, 1, true})) return e;
+  for (const auto& [argument, name] :
+       {std::pair("seat_material", &job.seat_material), {"tapped_material", &job.tapped_material}})
+    if (!name->empty())
+      if (const Outcome<Material> found = try_material(*name); !found) return Error(argument, found.error().what());
+  return std::nullopt;
+}
+
+/// Notes what strips or is pressed in below the highest clamp load.
+/// \param load  right after tightening, in 19 of 20 cases
+inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const ClampJob& job, const Suspect& s,
+                                             const ClampBolt& bolt, const Band<Force>& load) {
+  std::optional<ThreadEngagement> held;
+  if (!job.tapped_material.empty()) {
+    const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt.strength.name);
+    if (!tensile) return tensile.error();
+    held =
+        tapped_engagement(s.thread, bolt.strength, tensile->value, *try_material(job.tapped_material), *job.engagement);
+  } else if (!job.nut_class.empty()) {
+    const Outcome<ThreadEngagement> nut =
+        try_nut_engagement(s.thread, bolt.strength.name, job.nut_class, Length(), s.thread.diameter);
+    if (!nut) return nut.error();
+    held = *nut;
+  }
+  // Where the bolt breaks there is no load; what it would be held by is told all the same.
+  const Force highest = is_given(load.high.si) ? load.high : Force(bolt.proof_load);
+  if (held && !held->breaks_first && held->strip_load.low < highest)
+    notices.push_back({"may_strip",
+                       "The thread in the " + held->holder + " strips from " + shop_text(held->strip_load.low) +
+                           ", below the load of " + shop_text(highest) + " that the bolt may reach: " +
+                           (held->needed_length.si > 0 ? "engage at least " + shop_text(held->needed_length) +
+                                                             ", fit a thread insert, or tighten less."
+                                                       : std::string("fit a nut of the matching class.")),
+                       false});
+  if (!job.seat_material.empty() && s.face) {
+    const Material below = *try_material(job.seat_material);
+    const Stress pressure(bearing_pressure.si(highest.si, s.face->outer_diameter.si, s.face->inner_diameter.si));
+    if (pressure > below.limiting_pressure)
+      notices.push_back({"pressure",
+                         "The pressure on " + std::string(below.name) + " may reach " + shop_text(pressure) +
+                             ", above its limit of " + shop_text(below.limiting_pressure) +
+                             ": the face is pressed in and clamp load is lost. Fit a hard washer or a flange head.",
+                         false});
+  }
+  return std::nullopt;
+}
+
+}  // namespace tauten::detail

@@ -1,0 +1,144 @@
+"""The job sheet: figures are those of the questions, in three forms, with nothing filled in and every caution beside its step."""
+import html
+import json
+import os
+import pathlib
+import re
+import subprocess
+
+import pytest
+
+import tauten
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+DEMO = ROOT / "docs/demo/pump_overhaul.toml"
+JOINT = """
+title = "Valve bonnet"
+[[wrench]]
+name = "small"
+reach = { wrench-length = "400mm", scale-low = "20N.m", scale-high = "100N.m" }
+[[joint]]
+name = "bonnet"
+pattern = "circle:6:120mm"
+wrench = "small"
+{more}
+[joint.torque]
+thread = "M12"
+class = "8.8"
+condition = "oiled"
+[joint.reach]
+extension = ["100mm"]
+"""
+
+
+def run(*words):
+    return subprocess.run([os.environ["TAUTEN_PROGRAM"], "sheet", *map(str, words)], capture_output=True, text=True)
+
+
+def sheet(path, *words):
+    done = run("--file", path, "--time", "2026-05-04 07:30", *words)
+    assert done.returncode == 0, done.stderr
+    return done.stdout
+
+
+@pytest.fixture
+def bonnet(tmp_path):
+    def write(more=""):
+        path = tmp_path / "bonnet.toml"
+        path.write_text(JOINT.replace("{more}", more))
+        return path
+    return write
+
+
+def passes(path):
+    sections = {section["title"]: section["blocks"] for section in json.loads(sheet(path, "--json"))["sections"]}
+    return [block["table"] for block in sections["Clean, lubricate and assemble"] if block.get("table")]
+
+
+def newtons(text):
+    return tauten.quantity(text)
+
+
+def test_settings_are_those_of_torque_sequence_and_lever(bonnet):
+    """The lever by itself: with a straight extension the wrench is set to T L/(L + E)."""
+    (table,) = passes(bonnet())
+    full = newtons(table[-1]["At the fastener"])
+    suggested = tauten.torque_for(thread="M12", property_class="8.8", condition="oiled").candidates[0].torque
+    assert 0 <= suggested - full < 0.01 * suggested  # shown to three digits, and never rounded up
+    for row, share in zip(table, (0.3, 0.6, 1, 1)):
+        at_nut = newtons(row["At the fastener"])
+        assert at_nut == pytest.approx(share * full, rel=0.01) and at_nut <= share * full * (1 + 1e-9)
+        assert newtons(row["Set the wrench to"]) == pytest.approx(at_nut * 400 / 500, rel=0.01)
+    assert [row["Order"] for row in table[:3]] == [" ".join(map(str, tauten.sequence(6).order))] * 3
+
+
+def test_the_figure_of_the_maker_comes_first_and_ours_is_suggested(bonnet):
+    text = sheet(bonnet('maker-torque = "60N.m"\nmaker-source = "manual, sheet 3"'))
+    flat = " ".join(text.split())
+    assert "Full torque 60 N.m, manual, sheet 3." in flat
+    assert flat.index("Full torque 60 N.m") < flat.index("Suggested by this sheet for comparison:")
+    assert "suggested by this sheet" in " ".join(sheet(bonnet()).split())
+
+
+def test_a_wrench_that_does_not_hold_every_setting_is_named(bonnet):
+    flat = " ".join(sheet(bonnet()).split())
+    assert re.search(r"\d+(\.\d+)? N\.m is below its lowest mark, 20 N\.m.*Fetch another wrench", flat)
+    assert "above its scale" in " ".join(sheet(bonnet('maker-torque = "150N.m"')).split())
+
+
+def test_three_forms_say_the_same_and_nothing_is_filled_in():
+    text, markdown, page = (sheet(DEMO, "--format", form) for form in ("text", "markdown", "html"))
+    answer = json.loads(sheet(DEMO, "--json"))
+    steps = [step for section in answer["sections"] for block in section["blocks"] for step in block["steps"]]
+    assert len(steps) > 60 and sum(bool(step["caution"]) for step in steps) > 20
+    plain = {"text": " ".join(text.replace("! ", " ").split()), "markdown": re.sub(r"\\(?=[^\w\s])", "", markdown),
+             "html": html.unescape(re.sub(r"<[^>]+>", "", page))}
+    for form, words in plain.items():
+        place = 0
+        for step in steps:  # in the same order, each caution behind its own step
+            for part in filter(None, (step["text"], step["caution"])):
+                found = words.find(" ".join(part.split()), place)
+                assert found >= 0, (form, part)
+                place = found
+    assert "[x]" not in (text + markdown).lower() and "checked" not in page.split("</style>")[1].lower().replace(
+        "were not checked", "").replace("not checked", "").replace("checked by", "")
+    assert text.count("[ ] ") == markdown.count("- [ ] ") == page.count('class="box"') == len(steps)
+    assert page.count("<svg") == 6 and "@page { size: A4" in page and "break-before: page" in page
+
+
+def test_every_figure_names_the_command_that_gives_it():
+    """Asked once more as the last page says, each question gives the value that stands beside it."""
+    origins = json.loads(sheet(DEMO, "--json"))["sections"][-1]["blocks"][0]["table"]
+    assert len(origins) > 20
+    import shlex
+    for row in origins:
+        if row["Figure"] not in ("Stop torque", "Pitch", "Ways round") and not row["Figure"].startswith("Wrench"):
+            continue
+        words = shlex.split(row["Asked with"])[1:]
+        done = subprocess.run([os.environ["TAUTEN_PROGRAM"], *words, "--json"], capture_output=True, text=True)
+        assert done.returncode == 0, done.stderr
+        answer = json.loads(done.stdout)
+        if row["Figure"] == "Ways round":
+            assert answer["ways_round"] == int(row["Value"])
+        elif row["Figure"] == "Pitch":
+            assert answer["pitch"] == pytest.approx(newtons(row["Value"].replace(" ", "")))
+        elif row["Figure"] == "Stop torque":
+            assert newtons(row["Value"]) == pytest.approx(min(answer["stop_at"], 200), rel=0.01)
+        else:
+            assert newtons(row["Value"]) == pytest.approx(answer["setting"], rel=0.01)
+
+
+def test_the_fingerprint_follows_the_file(bonnet):
+    marks = [re.search(r"inputs ([0-9a-f-]{19})", sheet(bonnet(more))).group(1) for more in ("", "", '# another file')]
+    assert marks[0] == marks[1] != marks[2]
+
+
+@pytest.mark.parametrize("more, words", [
+    ('patern = "x"', "did you mean pattern"), ('wrench = "big"', "bonnet.toml"), ('hole = "18"', "hole"),
+    ('maker-torque = "60"', "torque"), ('[joint.free]\nrust = "rusty"', "rust"), ('[joint.sequence]\nmethod = "star"', "method"),
+])
+def test_a_wrong_file_is_one_clear_sentence(bonnet, more, words):
+    path = bonnet()
+    path.write_text(path.read_text().replace("[joint.torque]", more + "\n[joint.torque]"))
+    done = run("--file", path)
+    assert done.returncode == 2 and words in done.stderr and done.stderr.count("\n") == 1 and not done.stdout
