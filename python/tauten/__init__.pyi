@@ -16,9 +16,9 @@ from tauten._core import ChainEnd as ChainEnd
 from tauten._core import Chances as Chances
 from tauten._core import Clamp as Clamp
 from tauten._core import ClampCandidate as ClampCandidate
-from tauten._core import ConditionCase as ConditionCase
 from tauten._core import ClassLoads as ClassLoads
 from tauten._core import ClassMark as ClassMark
+from tauten._core import ConditionCase as ConditionCase
 from tauten._core import Contribution as Contribution
 from tauten._core import CoverageInterval as CoverageInterval
 from tauten._core import Curve as Curve
@@ -26,11 +26,13 @@ from tauten._core import CurvePoint as CurvePoint
 from tauten._core import CurveZone as CurveZone
 from tauten._core import Derivation as Derivation
 from tauten._core import DiameterLimits as DiameterLimits
+from tauten._core import DrillingCandidate as DrillingCandidate
 from tauten._core import FacePressure as FacePressure
 from tauten._core import Figure as Figure
 from tauten._core import Free as Free
 from tauten._core import Identification as Identification
 from tauten._core import Identified as Identified
+from tauten._core import IfHeld as IfHeld
 from tauten._core import InService as InService
 from tauten._core import Instruction as Instruction
 from tauten._core import Learned as Learned
@@ -53,8 +55,8 @@ from tauten._core import Sobol as Sobol
 from tauten._core import SobolIndex as SobolIndex
 from tauten._core import Source as Source
 from tauten._core import Step as Step
-from tauten._core import StopBound as StopBound
 from tauten._core import StepText as StepText
+from tauten._core import StopBound as StopBound
 from tauten._core import StructuralTurn as StructuralTurn
 from tauten._core import Style as Style
 from tauten._core import Thread as Thread
@@ -623,6 +625,136 @@ def free_joint(
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
     instructions: Optional[bool] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
+@overload
+def pattern(
+    __table: Optional[Union[str, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    positions: Optional[Union[str, Sequence[Any]]] = ...,
+    chords: Optional[Union[str, Sequence[Any]]] = ...,
+    name: Optional[str] = ...,
+    hole: Optional[Quantity] = ...,
+    outside: Optional[Quantity] = ...,
+    height: Optional[Quantity] = ...,
+    tolerance: Optional[Quantity] = ...,
+    on: Optional[Union[str, Sequence[Any]]] = ...,
+    flipped: Optional[bool] = ...,
+) -> Pattern: ...
+@overload
+def pattern(
+    __table: Table,
+    *,
+    positions: Optional[Union[str, Sequence[Any]]] = ...,
+    chords: Optional[Union[str, Sequence[Any]]] = ...,
+    name: Optional[str] = ...,
+    hole: Optional[Quantity] = ...,
+    outside: Optional[Quantity] = ...,
+    height: Optional[Quantity] = ...,
+    tolerance: Optional[Quantity] = ...,
+    on: Optional[Union[str, Sequence[Any]]] = ...,
+    flipped: Optional[bool] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
+@overload
+def group(
+    __table: Optional[Union[str, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    positions: Optional[Union[str, Sequence[Any]]] = ...,
+    load: Optional[Union[str, Sequence[Any]]] = ...,
+    at: Optional[Union[str, Sequence[Any]]] = ...,
+    torque: Optional[Quantity] = ...,
+    weights: Optional[Union[str, Sequence[Any]]] = ...,
+    force: Optional[Quantity] = ...,
+    moment: Optional[Union[str, Sequence[Any]]] = ...,
+    outline: Optional[Union[str, Sequence[Any]]] = ...,
+    bolt_area: Optional[Quantity] = ...,
+    modular_ratio: Optional[Quantity] = ...,
+    model: Optional[str] = ...,
+    tension_model: Optional[str] = ...,
+    preload: Optional[Quantity] = ...,
+    load_factor: Optional[Quantity] = ...,
+    friction: Optional[Quantity] = ...,
+) -> BoltGroup: ...
+@overload
+def group(
+    __table: Table,
+    *,
+    positions: Optional[Union[str, Sequence[Any]]] = ...,
+    load: Optional[Union[str, Sequence[Any]]] = ...,
+    at: Optional[Union[str, Sequence[Any]]] = ...,
+    torque: Optional[Quantity] = ...,
+    weights: Optional[Union[str, Sequence[Any]]] = ...,
+    force: Optional[Quantity] = ...,
+    moment: Optional[Union[str, Sequence[Any]]] = ...,
+    outline: Optional[Union[str, Sequence[Any]]] = ...,
+    bolt_area: Optional[Quantity] = ...,
+    modular_ratio: Optional[Quantity] = ...,
+    model: Optional[str] = ...,
+    tension_model: Optional[str] = ...,
+    preload: Optional[Quantity] = ...,
+    load_factor: Optional[Quantity] = ...,
+    friction: Optional[Quantity] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
+@overload
+def sequence(
+    __table: Optional[Union[int, str, Pattern, Sequence[Any], NDArray[Any]]] = ...,
+    *,
+    pattern: Optional[Union[str, Sequence[Any]]] = ...,
+    method: Optional[str] = ...,
+    start: Optional[Union[str, Sequence[Any]]] = ...,
+    order: Optional[Union[str, Sequence[Any]]] = ...,
+    labels: Optional[Union[str, Sequence[Any]]] = ...,
+    at_once: Optional[int] = ...,
+    shares: Optional[Union[str, Sequence[Any]]] = ...,
+    rounds: Optional[int] = ...,
+    most: Optional[Quantity] = ...,
+    torque: Optional[Quantity] = ...,
+    pressurised: Optional[bool] = ...,
+    person: Optional[Union[str, Sequence[Any]]] = ...,
+    interaction: Optional[Union[str, Sequence[Any]]] = ...,
+    gasket: Optional[str] = ...,
+    readings: Optional[Union[str, Sequence[Any]]] = ...,
+    load: Optional[Quantity] = ...,
+    shortfall: Optional[Quantity] = ...,
+    limit: Optional[Quantity] = ...,
+    friction_scatter: Optional[Quantity] = ...,
+    act_scatter: Optional[Quantity] = ...,
+    wrench_scatter: Optional[Quantity] = ...,
+    trials: Optional[int] = ...,
+    seed: Optional[int] = ...,
+) -> TighteningSequence: ...
+@overload
+def sequence(
+    __table: Table,
+    *,
+    pattern: Optional[Union[str, Sequence[Any]]] = ...,
+    method: Optional[str] = ...,
+    start: Optional[Union[str, Sequence[Any]]] = ...,
+    order: Optional[Union[str, Sequence[Any]]] = ...,
+    labels: Optional[Union[str, Sequence[Any]]] = ...,
+    at_once: Optional[int] = ...,
+    shares: Optional[Union[str, Sequence[Any]]] = ...,
+    rounds: Optional[int] = ...,
+    most: Optional[Quantity] = ...,
+    torque: Optional[Quantity] = ...,
+    pressurised: Optional[bool] = ...,
+    person: Optional[Union[str, Sequence[Any]]] = ...,
+    interaction: Optional[Union[str, Sequence[Any]]] = ...,
+    gasket: Optional[str] = ...,
+    readings: Optional[Union[str, Sequence[Any]]] = ...,
+    load: Optional[Quantity] = ...,
+    shortfall: Optional[Quantity] = ...,
+    limit: Optional[Quantity] = ...,
+    friction_scatter: Optional[Quantity] = ...,
+    act_scatter: Optional[Quantity] = ...,
+    wrench_scatter: Optional[Quantity] = ...,
+    trials: Optional[int] = ...,
+    seed: Optional[int] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...

@@ -433,6 +433,112 @@ export interface FreeJob {
   readonly instructions?: string;
 }
 
+/** What `pattern` takes: which pattern the holes are, how many ways round, which drillings. */
+export interface PatternJob {
+  /** Holes: circle:8:180mm, or places 0mm:0mm;120mm:0mm. Example: circle:8:180mm */
+  readonly pattern?: string;
+  /** Distances of neighbours, clockwise, back to hole 1. Example: 80mm;81mm;79mm */
+  readonly chords?: string;
+  /** A standard drilling by name, instead of positions. Example: EN 1092-1 PN16 DN100 */
+  readonly name?: string;
+  /** Diameter of the holes: it narrows the candidates. Example: 18mm */
+  readonly hole?: string;
+  /** Outside diameter of the flange, which does so as well. Example: 220mm */
+  readonly outside?: string;
+  /** Shaft height of a motor, which does so as well. Example: 132mm */
+  readonly height?: string;
+  /** How far off a hole may measure; default: 0.5 mm, a caliper. Example: 0.5mm */
+  readonly tolerance?: string;
+  /** Holes that the part is to go on, as in pattern. Example: circle:8:180mm */
+  readonly on?: string;
+  /** It goes on turned over. Example: yes */
+  readonly flipped?: string;
+}
+
+/** What `group` takes: what each bolt of a group carries, by named models beside each other. */
+export interface GroupJob {
+  /** Bolts: rectangle:200mm:150mm, or places 0mm:0mm;120mm:0mm. Example: rectangle:200mm:150mm */
+  readonly pattern?: string;
+  /** Force in the plane of the joint: to the right, up. Example: 0kN:-16kN */
+  readonly load?: string;
+  /** A place on its line; default: the centroid of the bolts. Example: 425mm:0mm */
+  readonly at?: string;
+  /** Torque in the plane, counter-clockwise, on top of the load's. Example: 2kN.m */
+  readonly torque?: string;
+  /** Of bolts that differ, elastic model: areas or clamp loads. Example: 1;1;2;2 */
+  readonly weights?: string;
+  /** Pull across the plane at the centroid; negative: presses. Example: 12kN */
+  readonly force?: string;
+  /** Moments that pull on the right bolts and the top bolts. Example: 0N.m:2kN.m */
+  readonly moment?: string;
+  /** Corners of the part, in order; for contact and tilting. Example: -85mm:-145mm;85mm:-145mm;85mm:145mm;-85mm:145mm */
+  readonly outline?: string;
+  /** Stress area of one bolt; for contact. Example: 157mm2 */
+  readonly "bolt-area"?: string;
+  /** Modulus of bolts over support; concrete 8 to 15; default: 1. Example: 10 */
+  readonly "modular-ratio"?: string;
+  /** How the load is shared; default: elastic and centroid. Example: contact */
+  readonly model?: string;
+  /** The same for the pull, where model is that of the shear. Example: contact */
+  readonly "tension-model"?: string;
+  /** Preload of every bolt: adds bolt and clamp loads. Example: 40kN */
+  readonly preload?: string;
+  /** Share of a pull that reaches the bolt; default: 0.2. Example: 0.2 */
+  readonly "load-factor"?: string;
+  /** Between the parts: adds the utilisation against slip. Example: 0.15 */
+  readonly friction?: string;
+}
+
+/** What `sequence` takes: in which order and passes to tighten a joint, and how to undo it. */
+export interface SequenceJob {
+  /** Bolts: circle:8:160mm, places 0mm:0mm;120mm:0mm, or their number. Example: circle:8:160mm */
+  readonly pattern?: string;
+  /** How the order is found; default: crosswise. Example: crosswise */
+  readonly method?: string;
+  /** The stiffest place, for middle_out; default: the centroid. Example: 0mm:0mm */
+  readonly start?: string;
+  /** An order of your own, by numbers of the bolts. Example: 1;3;2;4 */
+  readonly order?: string;
+  /** Numbers written on the flange, going clockwise. Example: 1;3;2;4 */
+  readonly labels?: string;
+  /** Bolts that several tools tighten at once. Example: 2 */
+  readonly "at-once"?: string;
+  /** Of the full torque in each pass; default: 0.3, 0.6, 1. Example: 30%;60%;100% */
+  readonly shares?: string;
+  /** Circular rounds at the full torque after that; default: 1. Example: 1 */
+  readonly rounds?: string;
+  /** Maximum share, where the maker asks for more than all; default: 1. Example: 110% */
+  readonly most?: string;
+  /** The full torque. Example: 120N.m */
+  readonly torque?: string;
+  /** Pressure may be trapped. Example: yes */
+  readonly pressurised?: string;
+  /** Where the person stands: bolts away from it come first. Example: 0mm:-500mm */
+  readonly person?: string;
+  /** What a neighbour loses per load gained; or rows 1,0.2;0.2,1. Example: 0.2 */
+  readonly interaction?: string;
+  /** Flange and gasket instead, for an order of magnitude. Example: ring_width:50mm;ring_thickness:20mm;gasket_width:20mm;gasket_thickness:2mm;gasket_modulus:300MPa;bolt_length:55mm;bolt_area:157mm2 */
+  readonly gasket?: string;
+  /** Or loads measured: of all bolts, after each turn of the order. Example: 40kN,0kN;36kN,40kN */
+  readonly readings?: string;
+  /** Load that the full torque gives; with interaction. Example: 40kN */
+  readonly load?: string;
+  /** How far below the load a bolt may end: passes needed. Example: 5% */
+  readonly shortfall?: string;
+  /** Yield load of a bolt, for the loads of a one-pass plan. Example: 70kN */
+  readonly limit?: string;
+  /** Standard deviation of the load that stays with a bolt. Example: 10% */
+  readonly "friction-scatter"?: string;
+  /** The same, of each act anew. Example: 5% */
+  readonly "act-scatter"?: string;
+  /** The same, of the wrench. Example: 2% */
+  readonly "wrench-scatter"?: string;
+  /** Trials of the simulation of scatter; default: 10000. Example: 10000 */
+  readonly trials?: string;
+  /** Seed of its random numbers; default: 1. Example: 1 */
+  readonly seed?: string;
+}
+
 // ---- End of the jobs.
 
 /** What each question takes. */
@@ -445,6 +551,9 @@ export interface Jobs {
   curve: CurveJob;
   reach: ReachJob;
   free: FreeJob;
+  pattern: PatternJob;
+  group: GroupJob;
+  sequence: SequenceJob;
 }
 
 /** What JSON can hold. */
