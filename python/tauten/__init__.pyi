@@ -93,62 +93,7 @@ conditions: tuple[str, ...]
 def quantity(text: str) -> float: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
-def pattern(
-    what: Optional[Any] = ...,
-    /,
-    *,
-    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
-    chords: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    name: Optional[str] = ...,
-    hole: Optional[Quantity] = ...,
-    outside: Optional[Quantity] = ...,
-    height: Optional[Quantity] = ...,
-    tolerance: Optional[Quantity] = ...,
-) -> Pattern: ...
-def group(
-    positions: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
-    *,
-    load: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    at: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    torque: Optional[Quantity] = ...,
-    weights: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    force: Optional[Quantity] = ...,
-    moment: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    outline: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    bolt_area: Optional[Quantity] = ...,
-    modular_ratio: Optional[Quantity] = ...,
-    model: Optional[str] = ...,
-    tension_model: Optional[str] = ...,
-    preload: Optional[Quantity] = ...,
-    load_factor: Optional[Quantity] = ...,
-    friction: Optional[Quantity] = ...,
-) -> BoltGroup: ...
-def sequence(
-    pattern: Optional[Union[str, int, Pattern, Sequence[Any], NDArray[Any]]] = ...,
-    *,
-    method: Optional[str] = ...,
-    start: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    order: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    labels: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    at_once: Optional[int] = ...,
-    shares: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    rounds: Optional[int] = ...,
-    most: Optional[Quantity] = ...,
-    torque: Optional[Quantity] = ...,
-    pressurised: Optional[bool] = ...,
-    person: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    interaction: Optional[Union[float, Sequence[Any], NDArray[Any]]] = ...,
-    gasket: Optional[dict[str, Any]] = ...,
-    readings: Optional[Union[Sequence[Any], NDArray[Any]]] = ...,
-    load: Optional[Quantity] = ...,
-    shortfall: Optional[Quantity] = ...,
-    limit: Optional[Quantity] = ...,
-    friction_scatter: Optional[Quantity] = ...,
-    act_scatter: Optional[Quantity] = ...,
-    wrench_scatter: Optional[Quantity] = ...,
-    trials: Optional[int] = ...,
-    seed: Optional[int] = ...,
-) -> TighteningSequence: ...
+
 # ---- Questions: written by src/tools/derived.py, do not edit.
 @overload
 def identify(
