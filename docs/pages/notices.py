@@ -23,7 +23,7 @@ def pages(folder):
           "joint, and `is_estimate` if it rests on judgement or memory. Programs compare the code, people read the text. A hazard leads "
           "the page of the answer; what holds for every job is always a hazard and stands in one line. "
           "[Cautions](../background/cautions.md) has those in full. *uncertainty* is what `tauten uncertainty` and "
-          "`tauten.uncertainty` give.",
+          "`tauten.uncertainty` give, *cautions* what `tauten cautions` prints only.",
           table(("code", "kind", "meaning", "what to do", "given by"),
                 [(f"`{row['code']}`", KINDS[row["kind"]], row["meaning"], row["action"], row["questions"].replace(" ", ", "))
                  for row in rows]))

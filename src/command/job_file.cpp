@@ -200,6 +200,10 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
     else
       say(node);
   }
+  // The file has its keys by the alphabet; what is wrong is told in the order of the options, as everywhere.
+  const auto place = [&](const shared::Assignment& said) { return std::find(names.begin(), names.end(), said.key); };
+  std::stable_sort(joint.words.said.begin(), joint.words.said.end(),
+                   [&](const auto& one, const auto& other) { return place(one) < place(other); });
 }
 
 std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {

@@ -69,6 +69,8 @@ void add_figures(const std::string& name, std::vector<AnswerColumn>& figures) {
     figures.push_back({name, text});
   } else if constexpr (std::is_arithmetic_v<T>) {
     figures.push_back({name, number});
+  } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
+    figures.push_back({name, text});  // yes, no, or nothing where it is not known
   } else if constexpr (detail::is_optional<T>) {
     add_figures<typename T::value_type>(name, figures);
   } else if constexpr (detail::Members<T>) {
@@ -91,6 +93,8 @@ void put_cells(const T* value, Cell*& next) {
     *next++ = {absent, value ? std::string_view(*value) : ""};
   } else if constexpr (std::is_arithmetic_v<T>) {
     *next++ = {value ? static_cast<double>(*value) : absent};
+  } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
+    *next++ = {absent, !value || !*value ? "" : **value ? "yes" : "no"};
   } else if constexpr (detail::is_optional<T>) {
     put_cells<typename T::value_type>(value && *value ? &**value : nullptr, next);
   } else if constexpr (detail::Members<T>) {

@@ -144,7 +144,7 @@ template <class Job>
 std::vector<RowKey> row_keys(std::span<const Input<Job>> keys) {
   std::vector<RowKey> rows;
   for (const Input<Job>& key : keys)
-    if (std::string_view(key.name) != "name")
+    if (std::string_view(key.help) != "Name of the joint")  // a drilling has a name too, which is a part
       rows.push_back({key.option(), key.name, unit_of_example(key.example), key.takes, key.example, key.words});
   return rows;
 }

@@ -37,7 +37,7 @@ def test_every_code_of_the_sources_is_in_the_list_and_back():
 
 def test_the_list_is_in_order_and_complete():
     assert list(ROWS) == sorted(ROWS)
-    asked = {question["name"] for question in _core.questions} | {"uncertainty"}
+    asked = {question["name"] for question in _core.questions} | {"uncertainty", "cautions"}
     for code, row in ROWS.items():
         assert row["questions"] and set(row["questions"].split()) <= asked, code
         for text in (row["meaning"], row["action"]):
