@@ -1,6 +1,10 @@
 // A program that embeds the library may have set a locale with a decimal comma. What the library says stays the same.
 #include <doctest/doctest.h>
 
+#include <cstdlib>
+
+#include <cmath>
+
 #include <clocale>
 #include <cstdio>
 #include <cstring>
@@ -8,6 +12,7 @@
 #include <string>
 
 #include "shared/registry.hpp"
+#include "tauten/base/math.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
 #include "tauten/joint/build.hpp"
@@ -163,4 +168,13 @@ TEST_CASE("numbers as text: what printf writes in the plain locale") {
   CHECK(std::string(PlainNumber(1234567.0, 3).c_str()) == "1234567");  // digits before the point are shown
   CHECK(std::string(PlainNumber(-__builtin_nan("")).c_str()) == "nan");
   CHECK(std::string(PlainNumber::fixed(1e300, 2).c_str()) == "1e+300");  // no room: not cut
+}
+
+TEST_CASE("powers of ten are exact as far as a double has them, and have ends") {
+  for (int n = -22; n <= 22; ++n)
+    CHECK(tauten::power_of_ten(n) == std::strtod(("1e" + std::to_string(n)).c_str(), nullptr));
+  CHECK(tauten::power_of_ten(300) == doctest::Approx(1e300).epsilon(1e-12));
+  CHECK(std::isinf(tauten::power_of_ten(1e9)));
+  CHECK(tauten::power_of_ten(-1e9) == 0);
+  CHECK(std::isnan(tauten::power_of_ten(std::nan(""))));
 }

@@ -126,4 +126,13 @@ constexpr Real circle_area(const Real& diameter) noexcept {
   return pi<Real>() * square(diameter) / 4;
 }
 
+/// \return 10^n for a whole number, exactly up to 22 either way. It does without the tables of `pow`, which a module for a
+///         page would load for the digits of a number alone
+constexpr double power_of_ten(double n) noexcept {
+  if (!(n >= -400 && n <= 400)) return n > 0 ? __builtin_inf() : n < 0 ? 0 : n;
+  double power = 1;
+  for (double i = n < 0 ? -n : n; i > 0; --i) power *= 10;
+  return n < 0 ? 1 / power : power;
+}
+
 }  // namespace tauten

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <string>
 
+#include "tauten/base/math.hpp"
 #include "tauten/base/plain_number.hpp"
 
 namespace tauten {
@@ -16,7 +17,7 @@ inline std::string number_text(double x, int digits = 4) { return PlainNumber(x,
 
 /// \return a setting of a wrench: three figures, never rounded up past what was found to be safe
 inline std::string settable_text(double x) {
-  const double step = std::pow(10.0, std::floor(std::log10(x)) - 2);
+  const double step = power_of_ten(std::floor(std::log10(x)) - 2);
   return number_text(std::floor(x / step * (1 + 1e-9)) * step, 3);
 }
 
@@ -24,7 +25,7 @@ inline std::string settable_text(double x) {
 inline std::string rough_text(double x) {
   const double size = std::fabs(x);
   if (size >= 1000) {
-    const double step = std::pow(10.0, std::floor(std::log10(size)) - 2);
+    const double step = power_of_ten(std::floor(std::log10(size)) - 2);
     return PlainNumber::fixed(std::round(x / step) * step, 0).c_str();
   }
   return PlainNumber::fixed(x, size >= 10 ? 0 : size >= 1 ? 1 : 2).c_str();

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "tauten/base/math.hpp"
 #include "tauten/base/number_text.hpp"
 #include "tauten/explain/paragraph.hpp"
 
@@ -69,7 +70,7 @@ class TextPlot {
   /// \return 1, 2 or 5 times a power of ten, so that at most six of it reach `end`
   static double even_step(double end) {
     constexpr int most = 6;
-    const double decade = std::pow(10.0, std::floor(std::log10(end / most)));
+    const double decade = power_of_ten(std::floor(std::log10(end / most)));
     for (const double factor : {1.0, 2.0, 5.0})
       if (factor * decade * most >= end) return factor * decade;
     return 10 * decade;

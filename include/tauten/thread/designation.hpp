@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "tauten/base/math.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/shown_text.hpp"
 #include "tauten/thread/profile.hpp"
@@ -47,7 +48,7 @@ struct Thread {
   ///         and from which it computes loads (clause 9.1.6, from memory)
   Area nominal_stress_area() const {
     const double area = stress_area().shop();
-    const double decade = std::pow(10.0, std::floor(std::log10(area)) - 2);
+    const double decade = power_of_ten(std::floor(std::log10(area)) - 2);
     return Area(std::floor(area / decade + 0.5) * decade * 1e-6);
   }
 };

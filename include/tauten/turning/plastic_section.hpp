@@ -38,8 +38,8 @@ class RoundSection {
     for (Pack& p : packs_)
       for (int i = 0; i < pack; ++i, ++ring) {
         const bool surface = ring >= rings;
-        const double inner = radius * std::pow(static_cast<double>(ring) / rings, 0.7);
-        const double outer = radius * std::pow(static_cast<double>(ring + 1) / rings, 0.7);
+        const double inner = radius * exp(0.7 * log(static_cast<double>(ring) / rings));  // 0 in the middle
+        const double outer = radius * exp(0.7 * log(static_cast<double>(ring + 1) / rings));
         const double elastic = sqrt((square(outer) + square(inner)) / 2);
         const double plastic = 2 * (cube(outer) - cube(inner)) / (3 * (square(outer) - square(inner)));
         p.radius[i] = surface ? radius : (elastic + plastic) / 2;
