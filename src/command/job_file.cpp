@@ -201,9 +201,11 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
       say(node);
   }
   // The file has its keys by the alphabet; what is wrong is told in the order of the options, as everywhere.
-  const auto place = [&](const shared::Assignment& said) { return std::find(names.begin(), names.end(), said.key); };
-  std::stable_sort(joint.words.said.begin(), joint.words.said.end(),
-                   [&](const auto& one, const auto& other) { return place(one) < place(other); });
+  std::vector<shared::Assignment> in_order;
+  for (const std::string& name : names)
+    for (shared::Assignment& said : joint.words.said)
+      if (said.key == name) in_order.push_back(std::move(said));
+  joint.words.said = std::move(in_order);
 }
 
 std::vector<Joint> joints_of(const std::string& path, const std::vector<const InputFacts*>& keys) {

@@ -43,8 +43,9 @@ inline PageTable bolt_table(const GroupJob& job, const BoltGroup& group, const P
   std::vector<std::size_t> bolts;
   for (std::size_t i = 0; i < group.loads.size(); ++i) bolts.push_back(i);
   if (bolts.size() > most_bolt_rows) {
-    std::stable_sort(bolts.begin(), bolts.end(),
-                     [&](std::size_t a, std::size_t b) { return group.loads[a].si > group.loads[b].si; });
+    std::sort(bolts.begin(), bolts.end(), [&](std::size_t a, std::size_t b) {
+      return group.loads[a].si != group.loads[b].si ? group.loads[a].si > group.loads[b].si : a < b;
+    });
     bolts.resize(most_bolt_rows);
     table.legend.push_back("The " + std::to_string(most_bolt_rows) + " bolts with the largest loads of " +
                            std::to_string(group.loads.size()) + ".");
