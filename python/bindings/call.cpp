@@ -18,8 +18,6 @@ Error PythonCall::Object::refusal(const char* input, const char* wanted) const {
 }
 
 Value PythonCall::value_of(const std::string& name, const py::object& object) {
-  // An answer about a pattern stands for its places.
-  if (py::hasattr(object, "positions") && !PyDict_Check(object.ptr())) return value_of(name, object.attr("positions"));
   Value value;
   value.foreign = &objects_.emplace_back(object);
   PyObject* const raw = object.ptr();
@@ -59,6 +57,8 @@ Value PythonCall::value_of(const std::string& name, const py::object& object) {
     value.kind = Value::Kind::list;
     for (const py::handle item : object)
       value.items.push_back(value_of(name, py::reinterpret_borrow<py::object>(item)));
+  } else if (has("positions")) {  // an answer about a pattern stands for its places
+    return value_of(name, object.attr("positions"));
   } else {
     value.kind = Value::Kind::other;
   }

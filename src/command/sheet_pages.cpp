@@ -144,6 +144,11 @@ class Composer {
     w.clamp =
         ask<shared::ClampAnswer>("clamp", shared::try_clamp, clamp, joint, "Clamp load of a bolt",
                                  [&](const auto& a) { return units_.rough_range(a.candidates.front().clamp_load); });
+    if (w.bolt().verdict == "breaks")
+      throw Error("maker-torque",
+                  fmt::format("joint {}: {} No sheet is made for it; check maker-torque, thread and class",
+                              in_quotes_of(joint.name), w.bolt().summary)
+                      .c_str());
     if (!w.is_suggested()) w.torque = units_.typed(w.bolt().torque);
     SaidWords pattern;
     pattern.add("pattern", joint.pattern);
@@ -348,10 +353,9 @@ class Composer {
                                "That is the torque at the fastener, with this socket. A bolt that did not move "
                                "may be close to breaking: stop there."});
       }
-      for (const std::string& step : steps)
-        block.steps.push_back({step, step.starts_with("Take the bolts out") && w.pattern.count > 2
-                                         ? "Stand clear of where the part drops or swings when the last two come out."
-                                         : ""});
+      for (const std::string& step : steps) block.steps.push_back({step});
+      if (w.pattern.count > 2)
+        block.steps.back().caution = "Stand clear of where the part drops or swings when the last two come out.";
       section.blocks.push_back(std::move(block));
       section.blocks.push_back(sketch(w, false));
       if (w.free) {
@@ -380,7 +384,8 @@ class Composer {
       const auto row = [&](const std::string& what, const std::string& must) {
         if (!must.empty()) block.table->rows.push_back({what, must, "", ""});
       };
-      row("Holes", page_words(w) + (w.joint->hole.empty() ? "" : ", holes " + w.joint->hole));
+      row("Holes",
+          tauten::detail::pattern_words(w.pattern, units_) + (w.joint->hole.empty() ? "" : ", holes " + w.joint->hole));
       row("Way round",
           w.pattern.ways_round == 1 ? "one way only" : fmt::format("{} ways: by the mark", w.pattern.ways_round));
       row("Mark on the head", bolt.property_class + (bolt.class_assumed ? " (assumed: there was no mark)" : ""));
@@ -399,10 +404,6 @@ class Composer {
       section.blocks.push_back(std::move(block));
     }
     return section;
-  }
-  std::string page_words(const Worked& w) const {
-    const std::string line = shared::page_of(w.pattern, units_).headline;
-    return line.substr(0, line.find(", " + std::to_string(w.pattern.ways_round) + " way"));
   }
 
   /// What other things on the threads would make of the same torque.
@@ -435,7 +436,9 @@ class Composer {
                                         w.source(), units_.rough_range(bolt.clamp_load), bolt.verdict));
       if (!w.is_suggested() && bolt.suggested_torque.si > 0)
         block.lines.push_back("Suggested by this sheet for comparison: " + units_.settable(bolt.suggested_torque) +
-                              ". The maker's figure takes precedence.");
+                              (bolt.chance_of_yield > accepted_chance_of_yield
+                                   ? ". Ask the maker before using theirs: it may be for another bolt or lubricant."
+                                   : ". The maker's figure takes precedence."));
       block.steps.push_back({"Clean threads and faces under head and nut with brush and cloth; blow out blind holes.",
                              cautions::eye_protection.text});
       block.steps.push_back({w.joint->lubricate.empty()

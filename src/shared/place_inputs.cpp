@@ -81,28 +81,41 @@ Problem read(const char* called, const Value& value, FlangeOnGasket& into) {
   return {};
 }
 
-Problem read_pattern(const char* called, const Value& value, std::vector<Position>& into) {
-  into.clear();
-  const bool is_number =
-      value.kind == Kind::whole || (value.kind == Kind::text && !value.text.empty() &&
-                                    value.text.find_first_not_of("0123456789") == std::string_view::npos);
-  Outcome<Pattern> found = Error("", "");
-  if (is_number) {
-    std::size_t count = 0;
-    if (auto problem = read_whole(called, value, "8", count)) return problem;
-    found = try_circle_pattern(count, Length(0.1));
-  } else if (value.kind == Kind::text) {
-    // Words begin with a letter, places with a number.
-    const std::size_t first = value.text.find_first_not_of(' ');
-    if (first != std::string_view::npos && std::string_view("+-.0123456789").find(value.text[first]) < 13)
-      return read_list(called, value, into);
-    found = try_pattern_from_words(value.text);
-  } else {
-    return read_each(called, value, into);
-  }
+namespace {
+
+bool is_count(const Value& value) {
+  return value.kind == Kind::whole || (value.kind == Kind::text && !value.text.empty() &&
+                                       value.text.find_first_not_of("0123456789") == std::string_view::npos);
+}
+
+Problem take(const char* called, const Outcome<Pattern>& found, std::vector<Position>& into) {
   if (!found) return Error(called, (std::string(called) + ": " + found.error().what()).c_str());
   into = found->positions();
   return {};
+}
+
+}  // namespace
+
+Problem read_pattern(const char* called, const Value& value, std::vector<Position>& into) {
+  into.clear();
+  if (is_count(value))
+    return Error(called,
+                 (std::string(called) + " is a number of bolts alone, which does not say where they are; write " +
+                  "it like circle:8:160mm, or as places 0mm:0mm;120mm:0mm")
+                     .c_str());
+  if (value.kind != Kind::text) return read_each(called, value, into);
+  // Words begin with a letter, places with a number.
+  const std::size_t first = value.text.find_first_not_of(' ');
+  if (first != std::string_view::npos && std::string_view("+-.0123456789").find(value.text[first]) < 13)
+    return read_list(called, value, into);
+  return take(called, try_pattern_from_words(value.text), into);
+}
+
+Problem read_pattern_or_count(const char* called, const Value& value, std::vector<Position>& into) {
+  if (!is_count(value)) return read_pattern(called, value, into);
+  std::size_t count = 0;
+  if (auto problem = read_whole(called, value, "8", count)) return problem;
+  return take(called, try_circle_pattern(count, Length(0.1)), into);
 }
 
 }  // namespace tauten::shared

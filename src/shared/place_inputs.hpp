@@ -47,8 +47,10 @@ Problem read(const char* called, const Value& value, std::vector<T>& into) {
   return read_list(called, value, into, ',');
 }
 
-/// Reads a pattern: words like circle:8:160mm, places like 0mm:0mm;120mm:0mm, or the number of bolts on a circle.
+/// Reads a pattern: words like circle:8:160mm, or places like 0mm:0mm;120mm:0mm.
 Problem read_pattern(const char* called, const Value& value, std::vector<Position>& into);
+/// The same, or the number of bolts on a circle whose size does not matter.
+Problem read_pattern_or_count(const char* called, const Value& value, std::vector<Position>& into);
 
 namespace detail {
 
@@ -76,9 +78,9 @@ Problem put_list(const Input<Job>&, const char* called, const Value& value, Job&
   list.clear();  // what is given takes the place of the default
   return read_list(called, value, list);
 }
-template <auto member, class Job>
+template <auto member, auto read_it, class Job>
 Problem put_pattern(const Input<Job>&, const char* called, const Value& value, Job& job) {
-  return read_pattern(called, value, at<member>(job));
+  return read_it(called, value, at<member>(job));
 }
 
 inline void x_and_y(std::vector<const char*>& names) { names = {"x", "y"}; }
@@ -105,10 +107,10 @@ struct DeclaresLists : Declares<Job> {
     return made;
   }
   /// Words for a pattern, or places.
-  template <auto member>
+  template <auto member, auto read_it = read_pattern>
   static constexpr Input<Job> pattern(const char* name, const char* example, const char* help) {
     Input<Job> made = places<member>(name, example, help);
-    made.put = detail::put_pattern<member, Job>;
+    made.put = detail::put_pattern<member, read_it, Job>;
     return made;
   }
   /// Two numbers with a colon.

@@ -9,8 +9,8 @@ namespace {
 using In = DeclaresLists<SequenceJob>;
 
 constexpr Input<SequenceJob> inputs[] = {
-    In::pattern<&SequenceJob::pattern>("pattern", "circle:8:160mm",
-                                       "Bolts: circle:8:160mm, places 0mm:0mm;120mm:0mm, or their number"),
+    In::pattern<&SequenceJob::pattern, read_pattern_or_count>(
+        "pattern", "circle:8:160mm", "Bolts: circle:8:160mm, places 0mm:0mm;120mm:0mm, or their number"),
     In::input<&SequenceJob::method>("method", "crosswise", "How the order is found; default: crosswise"),
     In::pair<&SequenceJob::start>("start", "0mm:0mm", "The stiffest place, for middle_out; default: the centroid"),
     In::list<&SequenceJob::order>("order", "1;3;2;4", "An order of your own, by numbers of the bolts"),

@@ -344,3 +344,17 @@ def test_words_on_the_command_line_answer_as_in_python():
             assert done.returncode == 2 and said["error"]["argument"] == "readings"
         else:
             assert said == json.loads(answer.to_json())
+
+
+def test_a_number_of_bolts_alone_is_no_pattern():
+    for ask in (lambda: tauten.pattern(8), lambda: tauten.pattern("8"), lambda: tauten.group(8, load=(0, 1e3)),
+                lambda: tauten.pattern("circle:8:180mm", on=8)):
+        with pytest.raises((tauten.Error, TypeError), match="does not say where they are|give positions, chords or a name"):
+            ask()
+    assert tauten.sequence(8).order == tauten.sequence("circle:8:180mm").order  # whatever its size
+
+
+def test_the_last_two_bolts_are_called_opposite_only_where_they_are():
+    for pattern, words in (("circle:8:180mm", "are opposite"), ("line:4:75mm", "are opposite"), ("circle:3:100mm", "lie farthest apart"),
+                           ([(0, 0), (0.12, 0), (0.12, 0.08)], "lie farthest apart")):
+        assert f"which {words} and hold the part to the end" in " ".join(tauten.sequence(pattern).page().split())

@@ -43,9 +43,9 @@ def sheet(path, *words):
 
 @pytest.fixture
 def bonnet(tmp_path):
-    def write(more=""):
+    def write(more="", property_class="8.8"):
         path = tmp_path / "bonnet.toml"
-        path.write_text(JOINT.replace("{more}", more))
+        path.write_text(JOINT.replace("{more}", more).replace('"8.8"', f'"{property_class}"'))
         return path
     return write
 
@@ -83,7 +83,7 @@ def test_the_figure_of_the_maker_comes_first_and_ours_is_suggested(bonnet):
 def test_a_wrench_that_does_not_hold_every_setting_is_named(bonnet):
     flat = " ".join(sheet(bonnet()).split())
     assert re.search(r"\d+(\.\d+)? N\.m is below its lowest mark, 20 N\.m.*Fetch another wrench", flat)
-    assert "above its scale" in " ".join(sheet(bonnet('maker-torque = "150N.m"')).split())
+    assert "above its scale" in " ".join(sheet(bonnet('maker-torque = "130N.m"', "12.9")).split())
 
 
 def test_three_forms_say_the_same_and_nothing_is_filled_in():
@@ -142,3 +142,19 @@ def test_a_wrong_file_is_one_clear_sentence(bonnet, more, words):
     path.write_text(path.read_text().replace("[joint.torque]", more + "\n[joint.torque]"))
     done = run("--file", path)
     assert done.returncode == 2 and words in done.stderr and done.stderr.count("\n") == 1 and not done.stdout
+
+
+def test_a_torque_that_breaks_the_bolt_makes_no_sheet(tmp_path):
+    job = tmp_path / "job.toml"
+    job.write_text(JOINT.replace("{more}", 'maker-torque = "400N.m"'))  # M12 8.8 bears a proof load of 48.9 kN: 80 N.m
+    done = run("--file", job)
+    assert done.returncode == 2 and done.stdout == ""
+    assert "joint 'bonnet': M12 8.8, oiled, 400 N.m: no clamp load. Breaks" in done.stderr and "No sheet is made" in done.stderr
+
+
+@pytest.mark.parametrize("torque, words", [("70N.m", "The maker's figure takes precedence"), ("100N.m", "Ask the maker before using theirs")])
+def test_a_maker_s_torque_that_may_stretch_the_bolt_is_questioned(tmp_path, torque, words):
+    job = tmp_path / "job.toml"
+    job.write_text(JOINT.replace("{more}", f'maker-torque = "{torque}"'))
+    assert words in sheet(job)
+    assert (tauten.clamp(thread="M12", property_class="8.8", condition="oiled", torque=torque).candidates[0].chance_of_yield > 0.01) == ("Ask" in words)

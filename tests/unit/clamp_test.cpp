@@ -690,6 +690,24 @@ TEST_CASE("a torque that the assumed class does not bear suggests a mark to look
   CHECK(notice(900).find("more than any class") != std::string::npos);
 }
 
+TEST_CASE("where friction is known no class is suggested that the torque stretches") {
+  for (const char* condition : {"dry", "oiled", "moly-paste"})
+    for (double torque = 20; torque < 700; torque *= 1.07) {
+      const ClampCandidate c = tightened("M16", "", torque, condition);
+      for (const Notice& notice : c.notices) {
+        if (notice.code != std::string("torque_suggests_class")) continue;
+        const std::size_t at = notice.text.find("suggests class ");
+        if (at == std::string::npos) continue;
+        const std::string named = notice.text.substr(at + 15, notice.text.find(' ', at + 15) - at - 15);
+        CAPTURE(condition);
+        CAPTURE(torque);
+        CAPTURE(named);
+        const ClampCandidate marked = tightened("M16", named.c_str(), torque, condition);
+        CHECK(marked.chance_of_yield <= 0.01);
+      }
+    }
+}
+
 TEST_CASE("without a thread the fasteners for which the torque is usual come first, and the torque names the class") {
   // By hand: 75 % of the printed proof load (ISO 898-1) of M14 10.9, 95.5 kN, at mu 0.14 with d_2 12.701 and a face of
   // 16.5 mm needs 0.75 x 95.5 x (2 / 2 pi + 0.14 (0.577 x 12.701 + 8.4)) = 181 N.m; of M12 12.9, 81.8 kN, 140 N.m.

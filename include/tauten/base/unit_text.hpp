@@ -104,6 +104,7 @@ inline std::string torque_unit(const std::string& unit) {
   std::string letters;
   for (const char c : unit)
     if (c != '.') letters += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  if (letters.find("lb") == std::string::npos) return unit;
   for (const char* pounds : {"lbf", "lbs", "lb"})
     for (const char* length : {"ft", "in"}) {
       const std::string one = pounds == std::string_view("lbs") ? "lb" : pounds;

@@ -80,12 +80,17 @@ void each_condition_word(See see) {
   }
 }
 
+/// \return the condition of exactly this name, or nullptr
+inline const table::ThreadConditionRow* condition_called(std::string_view name) {
+  for (const table::ThreadConditionRow& row : table::thread_conditions)
+    if (name == row.key) return &row;
+  return nullptr;
+}
+
 /// \return the condition that is meant, by its name, a trade word or a long one that is a letter or two off; nullptr if none
 ///         is or two are as near
 /// \param shortest  letters of a word that may have a slip of the pen
 inline const table::ThreadConditionRow* condition_meant(std::string_view text, std::size_t shortest = 7) {
-  for (const table::ThreadConditionRow& row : table::thread_conditions)
-    if (text == row.key) return &row;
   const std::string key = condition_key(text.substr(0, 40));
   const table::ThreadConditionRow* found = nullptr;
   each_condition_word([&](const auto& row, const std::string& word) {
@@ -111,12 +116,14 @@ inline const table::ThreadConditionRow* condition_meant(std::string_view text, s
 /// \param key  name of a state, "oiled", or what people call it: "Oil", "greased", "HDG"; `table::thread_conditions` lists all
 /// \return the state with its bands, or an error that lists the names, or those between which a word does not decide
 inline Outcome<ThreadCondition> try_thread_condition(const std::string& key) {
+  const table::ThreadConditionRow* meant = detail::condition_called(key);
+  const std::string typed = meant ? "" : detail::condition_key(key.substr(0, 40));
   for (const auto& [word, choices] : detail::ambiguous_conditions)
-    if (detail::condition_key(key.substr(0, 40)) == word)
+    if (typed == word)
       return Error("condition", ("condition " + detail::shown(key) + " may mean " + choices +
                                  ", whose friction differs; give one of them (tauten conditions lists their bands)")
                                     .c_str());
-  if (const table::ThreadConditionRow* row = detail::condition_meant(key))
+  if (const table::ThreadConditionRow* row = meant ? meant : detail::condition_meant(key))
     return ThreadCondition{row->key,
                            row->title,
                            row->group,

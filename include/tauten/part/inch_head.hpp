@@ -45,4 +45,8 @@ inline std::string inch_bolt(Length width, bool key) {
   return key ? find(detail::inch_keys) : find(detail::inch_hexagons);
 }
 
+/// How line 1 begins where the tool has an inch size and the thread is not known.
+inline constexpr const char* inch_headline =
+    "Probably an inch bolt, which the tables do not have. If the thread is metric: ";
+
 }  // namespace tauten

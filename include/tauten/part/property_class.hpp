@@ -126,13 +126,16 @@ inline Error hinted_class(std::string_view name) {
 ///                  of the smallest sizes are given, which are the lower ones.
 /// \return the class, or an error that lists the classes, or the sizes for which the class is given
 inline Outcome<PropertyClass> try_property_class(std::string_view name, Length diameter = Length()) {
-  const std::string key = detail::class_key(name);
   const table::PropertyClassRow* last = nullptr;
-  for (const table::PropertyClassRow& row : table::property_classes) {
-    if (detail::name_key(row.name) != key) continue;
-    if (diameter.si == 0) return detail::from_row(row);
-    if (diameter.si > row.diameter_above && diameter.si <= row.diameter_to + 1e-8) return detail::from_row(row);
-    last = &row;
+  for (const bool as_written : {true, false}) {  // most names are those of the table
+    const std::string key = as_written ? detail::name_key(name) : detail::class_key(name);
+    for (const table::PropertyClassRow& row : table::property_classes) {
+      if (detail::name_key(row.name) != key) continue;
+      if (diameter.si == 0) return detail::from_row(row);
+      if (diameter.si > row.diameter_above && diameter.si <= row.diameter_to + 1e-8) return detail::from_row(row);
+      last = &row;
+    }
+    if (last) break;
   }
   if (!last) return detail::hinted_class(name);
   return detail::refuse("property_class", std::string("class ") + last->name + " is given for diameters up to " +

@@ -178,7 +178,7 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
 inline std::string clamp_headline(const ClampJob& job, const Clamp& answer, const PageUnits& units) {
   const ClampCandidate& first = answer.candidates.front();
   const bool inch = job.thread.empty() && !inch_text(job).empty();
-  std::string text = inch ? "Probably an inch bolt, which the tables do not have. If the thread is metric: " : "";
+  std::string text = inch ? inch_headline : "";
   text += job.torque ? "" : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". " : "Suggested torque. ";
   if (answer.candidates.size() > 1) text += "Most likely ";
   return text + summary_of(first, conditions_of(job).value(), units);

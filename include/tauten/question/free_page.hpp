@@ -79,9 +79,8 @@ inline std::string ends_text(const FreeJob& job, const Chances& c, bool harm_fir
 
 inline std::string free_headline(const FreeJob& job, const Free& answer, const PageUnits& units) {
   const bool assumed = !job.assumed_thread.empty();
-  const std::string inch = assumed && !inch_bolt(*job.width_across_flats, is_internal(job.drive)).empty()
-                               ? "Probably an inch bolt, which the tables do not have. If the thread is metric: "
-                               : "";
+  const std::string inch =
+      assumed && !inch_bolt(*job.width_across_flats, is_internal(job.drive)).empty() ? inch_headline : "";
   const std::string what = inch + thread_text(job, units) +
                            (assumed ? std::string(job.class_assumed ? " and class " : "") +
                                           (job.class_assumed ? unmarked_class : "") + " assumed"

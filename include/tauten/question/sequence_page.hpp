@@ -44,9 +44,16 @@ inline std::vector<std::string> tightening_steps(const SequenceJob& job, const T
   return steps;
 }
 
+/// \return true if the middle between two bolts is that of the pattern, or near it
+inline bool are_opposite(const Pattern& pattern, int one, int other) {
+  const Position a = pattern[static_cast<std::size_t>(one - 1)], b = pattern[static_cast<std::size_t>(other - 1)];
+  return distance({(a.x + b.x) / 2, (a.y + b.y) / 2}, pattern.centroid()) <= 0.1 * distance(a, b);
+}
+
 /// What to do to undo it, in words that keep people whole.
 inline std::vector<std::string> undoing_steps(const SequenceJob& job, const TighteningSequence& sequence) {
   const std::size_t n = sequence.remove.size();
+  const int last = sequence.remove[n - 1], before = sequence.remove[n - 2];
   std::vector<std::string> steps;
   if (job.pressurised) steps.emplace_back("Prove that the pressure is zero. Stand clear of the gap.");
   steps.push_back("Ease every bolt by a quarter turn, none further yet" +
@@ -56,8 +63,10 @@ inline std::vector<std::string> undoing_steps(const SequenceJob& job, const Tigh
   steps.push_back("Take the bolts out: " +
                   order_text({sequence.remove.begin(),
                               sequence.remove.end() - std::min<std::ptrdiff_t>(2, static_cast<std::ptrdiff_t>(n))}) +
-                  (n > 2 ? "; " : "") + "last " + std::to_string(sequence.remove[n - 2]) + " and " +
-                  std::to_string(sequence.remove[n - 1]) + ", which are opposite and hold the part to the end.");
+                  (n > 2 ? "; " : "") + "last " + std::to_string(before) + " and " + std::to_string(last) +
+                  (are_opposite(try_pattern(job.pattern).value(), before, last) ? ", which are opposite"
+                                                                                : ", which lie farthest apart") +
+                  " and hold the part to the end.");
   return steps;
 }
 

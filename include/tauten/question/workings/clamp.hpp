@@ -9,7 +9,7 @@ namespace tauten {
 TAUTEN_FUNCTION Outcome<Clamp> try_clamp(const ClampJob& job) {
   if (!job.torque) return Error("torque", "torque is missing; write it like 48N.m");
   const double torque = job.torque->si;
-  return detail::answer(job, [&](const detail::Suspect&, const detail::Conditions& c) -> Outcome<double> {
+  return detail::answer(job, [&](const detail::Fastener&, const detail::Conditions& c) -> Outcome<double> {
     if (detail::something_is_left(torque, c)) return torque;
     return detail::nothing_left("torque", "torque", torque, c);
   });
@@ -18,19 +18,16 @@ TAUTEN_FUNCTION Outcome<Clamp> try_clamp(const ClampJob& job) {
 TAUTEN_FUNCTION Clamp clamp(const ClampJob& job) { return try_clamp(job).value(); }
 
 TAUTEN_FUNCTION Outcome<Clamp> try_torque_for(const ClampJob& job) {
-  return detail::answer(job, [&](const detail::Suspect& s, const detail::Conditions& c) -> Outcome<double> {
-    const Outcome<detail::ClampBolt> bolt = detail::bolt_of(job, s, c);
-    if (!bolt) return bolt.error();
+  return detail::answer(job, [&](const detail::Fastener& fastener, const detail::Conditions& c) -> Outcome<double> {
     if (job.clamp_load) {
-      const double setting = detail::plain_setting(*bolt, job.clamp_load->si, c.lost);
+      const double setting = detail::plain_setting(fastener.bolt(), job.clamp_load->si, c.lost);
       if (detail::something_is_left(setting, c)) return setting;
       return detail::nothing_left("clamp_load", "the torque for it", setting, c);
     }
-    const detail::BoltChance chance(*bolt, c.lost);
-    const detail::Suggestion suggestion = detail::suggestion_of(job, *bolt, chance, c);
-    if (detail::is_given(suggestion.setting)) return suggestion.setting;
-    if (job.share && !detail::something_is_left(suggestion.target, c))
-      return detail::nothing_left("share", "the torque for it", suggestion.target, c);
+    const double suggested = fastener.fixed().suggested_torque.si, target = fastener.fixed().target_torque.si;
+    if (detail::is_given(suggested)) return suggested;
+    if (job.share && !detail::something_is_left(target, c))
+      return detail::nothing_left("share", "the torque for it", target, c);
     const std::string lost = job.prevailing_torque.si > 0 ? "prevailing_torque" : "shank_torque";
     return Error(lost.c_str(),
                  (lost + " leaves no room between a slack bolt and one that yields, so that no torque can be " +

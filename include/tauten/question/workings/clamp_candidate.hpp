@@ -59,21 +59,6 @@ class TypicalTorques {
   std::vector<std::pair<const char*, double>> targets_;
 };
 
-inline bool is_likely(const Suspect& s, const TypicalTorques& usual, double torque) {
-  return s.commonness < 4 && usual.holds(torque);
-}
-
-/// The suspects of a job, the most likely first: those for which the torque is usual, unless they are rare, then the others.
-inline Outcome<std::vector<Suspect>> ranked_suspects(const ClampJob& job, const Conditions& c) {
-  Outcome<std::vector<Suspect>> found = suspects_of(job);
-  if (!found || !job.torque || !job.thread.empty()) return found;
-  std::vector<Suspect> ranked, others;
-  for (const Suspect& s : *found)
-    (is_likely(s, TypicalTorques(job, s, c), job.torque->si) ? ranked : others).push_back(s);
-  ranked.insert(ranked.end(), others.begin(), others.end());
-  return ranked;
-}
-
 /// Writes down what changes with the torque but for words: loads, chances, shares and verdict.
 inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const BoltChance& chance, const Conditions& c,
                         double setting, WantedFigures wanted = {}) {
@@ -157,8 +142,8 @@ class Fastener {
   const ClampCandidate& fixed() const { return fixed_; }
   const ClampBolt& bolt() const { return bolt_; }
   const Suspect& suspect() const { return suspect_; }
-  /// \return true if such a fastener is typically tightened to this torque
-  bool is_likely_at(double setting) const { return is_likely(suspect_, typical_, setting); }
+  /// \return true if such a fastener is typically tightened to this torque, and is not a rare one
+  bool is_likely_at(double setting) const { return suspect_.commonness < 4 && typical_.holds(setting); }
 
   /// Writes down what the torque changes; notices, explanation and what may be on the threads apart.
   void put(double setting, ClampCandidate& out, const WantedFigures& wanted = {}) const {
@@ -214,14 +199,40 @@ class Fastener {
   double ratio_;  ///< for the corrected torque
 };
 
+/// \return the fasteners that fit a job, the most common first; a class that is not made in a size is none
+inline Outcome<std::vector<Fastener>> fasteners_of(const ClampJob& job, const Conditions& c) {
+  const Outcome<std::vector<Suspect>> suspects = suspects_of(job);
+  if (!suspects) return suspects.error();
+  std::vector<Fastener> made;
+  std::optional<Error> first_error;
+  for (const Suspect& s : *suspects) {
+    const Outcome<Fastener> one = Fastener::try_make(job, s, c);
+    if (one)
+      made.push_back(*one);
+    else if (!first_error)
+      first_error = one.error();
+  }
+  if (made.empty()) return *first_error;
+  return made;
+}
+
+/// The same, the most likely first: those for which the torque is typical, unless they are rare, then the others.
+inline Outcome<std::vector<Fastener>> ranked_fasteners(const ClampJob& job, const Conditions& c) {
+  Outcome<std::vector<Fastener>> all = fasteners_of(job, c);
+  if (!all || !job.torque || !job.thread.empty()) return all;
+  std::vector<Fastener> ranked, others;
+  for (const Fastener& one : *all) (one.is_likely_at(job.torque->si) ? ranked : others).push_back(one);
+  ranked.insert(ranked.end(), others.begin(), others.end());
+  return ranked;
+}
+
 /// Everything about one fastener at one wrench setting.
-inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Suspect& s, const Conditions& c,
+inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Fastener& fastener, const Conditions& c,
                                             double setting) {
-  const Outcome<Fastener> fastener = Fastener::try_make(job, s, c);
-  if (!fastener) return fastener.error();
-  const ClampBolt& bolt = fastener->bolt();
-  ClampCandidate out = fastener->fixed();
-  fastener->put(setting, out);
+  const Suspect& s = fastener.suspect();
+  const ClampBolt& bolt = fastener.bolt();
+  ClampCandidate out = fastener.fixed();
+  fastener.put(setting, out);
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
   for (const char* code : torque_codes(out, job.torque.has_value()))
     if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
@@ -254,7 +265,7 @@ inline Error nothing_left(const char* argument, const char* what, double setting
   return {argument, text.c_str()};
 }
 
-/// Common part of both questions: `setting(suspect, conditions)` gives the wrench setting of a candidate.
+/// Common part of both questions: `setting(fastener, conditions)` gives the wrench setting of a candidate.
 template <class Setting>
 Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
   if (const auto error = clamp_range_error(job)) return *error;
@@ -263,22 +274,21 @@ Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
   if (!c) return c.error();
   if (!job.specified_condition.empty())
     if (const auto meant = try_thread_condition(job.specified_condition); !meant) return meant.error();
-  const Outcome<std::vector<Suspect>> suspects = ranked_suspects(job, *c);
-  if (!suspects) return suspects.error();
+  const Outcome<std::vector<Fastener>> fasteners = ranked_fasteners(job, *c);
+  if (!fasteners) return fasteners.error();
   Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value(), !job.seat_material.empty())};
   if (const std::string text = inch_text(job); !text.empty())
     out.notices.insert(out.notices.begin(), {"inch_tool", text, false});
   std::optional<Error> first_error;
-  for (const Suspect& s : *suspects) {
-    const Outcome<double> torque = setting(s, *c);
+  for (const Fastener& fastener : *fasteners) {
+    const Outcome<double> torque = setting(fastener, *c);
     const Outcome<ClampCandidate> candidate =
-        torque ? candidate_of(job, s, *c, *torque) : Outcome<ClampCandidate>(torque.error());
+        torque ? candidate_of(job, fastener, *c, *torque) : Outcome<ClampCandidate>(torque.error());
     if (candidate)
       out.candidates.push_back(*candidate);
     else if (!first_error)
       first_error = candidate.error();
   }
-  // A socket may fit sizes for which the class is not made; those fall away as long as one is left.
   if (out.candidates.empty()) return *first_error;
   out.wrench_accuracy = out.candidates.front().wrench_accuracy;
   return out;

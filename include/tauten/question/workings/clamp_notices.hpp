@@ -105,8 +105,9 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        false});
 }
 
-/// The warnings that depend on the torque, in their order: one that is likely a slip of the pen, a correction for the specified condition, a class that the
-/// torque suggests, and the one that goes with the verdict. nullptr for those that there are not.
+/// The warnings that depend on the torque, in their order: a likely slip of the pen, a correction for the specified
+/// condition, a class that the torque suggests, and the one that goes with the verdict. nullptr for those that there are
+/// not.
 inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool torque_given) {
   const double typical = c.typical_torque.nominal.si;
   const bool slip = torque_given && (c.torque.si > 8 * typical || c.torque.si < typical / 20);
@@ -151,8 +152,11 @@ std::string text_of_code(std::string_view code, const ClampCandidate& c, const C
                                          (job.inner_hexagon ? "" : " across flats")
                                    : c.thread;
     const std::string start = units.typed(c.torque) + " on " + on;
-    if (c.typical_class.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
-    return start + " suggests " + (by_tool ? c.thread + ", " : "") + "class " + c.typical_class +
+    // The class that bears the torque, for a weaker one may well be on the head. Where friction is unknown none may bear it
+    // in the worst case; then what is typical counts.
+    const std::string& suggested = c.least_class.empty() && !c.by_condition.empty() ? c.typical_class : c.least_class;
+    if (suggested.empty()) return start + " is more than any class of ISO 898-1 bears: look for another thread.";
+    return start + " suggests " + (by_tool ? c.thread + ", " : "") + "class " + suggested +
            " or above: look for the mark before you tighten.";
   }
   if (code == "may_break")

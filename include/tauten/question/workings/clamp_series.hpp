@@ -24,11 +24,9 @@ class ClampSeries {
     series.common_ = *first;
     series.common_.candidates.clear();
     series.is_ranked_ = job.thread.empty();
-    const auto suspects = detail::suspects_of(job);
-    for (const detail::Suspect& suspect : *suspects)
-      if (const auto made =
-              detail::Fastener::try_make(job, suspect, series.conditions_))  // else not made in this class
-        series.members_.push_back({*made, made->fixed(), absent});
+    const auto fasteners = detail::fasteners_of(job, series.conditions_);
+    for (const detail::Fastener& fastener : *fasteners)
+      series.members_.push_back({fastener, fastener.fixed(), absent});
     return series;
   }
 

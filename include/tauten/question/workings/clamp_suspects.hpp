@@ -19,9 +19,6 @@ struct Suspect {
   double bearing_diameter;
   bool bearing_estimated;
   bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the typical head
-  bool is(const Suspect& other) const {
-    return thread.name() == other.thread.name() && look == other.look && heads == other.heads;
-  }
   std::optional<BearingDiameter> face = std::nullopt;  ///< where the bearing diameter comes from, unless it is given
 };
 

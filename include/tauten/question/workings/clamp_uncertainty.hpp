@@ -113,13 +113,12 @@ TAUTEN_FUNCTION Outcome<std::vector<ClampModel>> try_clamp_models(const ClampJob
   if (!answer) return answer.error();
   const Outcome<detail::Conditions> conditions = detail::conditions_of(job);
   if (!conditions) return conditions.error();
-  const Outcome<std::vector<detail::Suspect>> suspects = detail::ranked_suspects(job, *conditions);
-  if (!suspects) return suspects.error();
+  const Outcome<std::vector<detail::Fastener>> fasteners = detail::ranked_fasteners(job, *conditions);
+  if (!fasteners) return fasteners.error();
   std::vector<ClampModel> out;
-  for (const detail::Suspect& suspect : *suspects) {
-    if (!detail::bolt_of(job, suspect, *conditions)) continue;  // `clamp` has left it out too
+  for (const detail::Fastener& fastener : *fasteners) {
     const ClampCandidate& candidate = answer->candidates[out.size()];
-    const Outcome<ClampModel> model = detail::clamp_model_of(job, scatter, suspect, *conditions, candidate);
+    const Outcome<ClampModel> model = detail::clamp_model_of(job, scatter, fastener.suspect(), *conditions, candidate);
     if (!model) return model.error();
     out.push_back(*model);
   }

@@ -64,7 +64,6 @@ inline std::optional<Error> reach_range_error(const ReachJob& job) {
   if (auto e = outside("drive_square", job.drive_square, {0, 1, true})) return e;
   if (job.multiplier) {
     if (auto e = outside("multiplier_ratio", Share(job.multiplier->ratio), {1, 1000})) return e;
-    if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {0, 1, true})) return e;
     // One that gives less than it takes is no multiplier, and would push its arm the other way.
     if (auto e = outside("multiplier_efficiency", Share(job.multiplier->efficiency), {1 / job.multiplier->ratio, 1}))
       return e;
