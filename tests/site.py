@@ -7,8 +7,14 @@ Usage: site.py FOLDER [--shots FOLDER] [--only WORD]. Ends with `N passed, M fai
 """
 import argparse
 import concurrent.futures
+import gzip
+import json
+import os
 import pathlib
+import random
+import re
 import shutil
+import subprocess
 import sys
 import tempfile
 import time
@@ -22,6 +28,7 @@ from selenium.webdriver.chrome.service import Service
 from selenium.webdriver.common.action_chains import ActionChains
 from selenium.webdriver.common.keys import Keys
 
+PROGRAM = pathlib.Path(os.environ.get("TAUTEN_PROGRAM", pathlib.Path(tauten.__file__).resolve().parents[2] / "bin" / "tauten"))
 PHONE, DESK = (390, 844), (1280, 900)
 SHOTS = ("index.html", "guides/clamp-load.html", "guides/first-answer.html", "guides/stop-torque.html", "guides/embedding.html",
          "reference/formulas/tightening_torque.html", "reference/formulas/nut_factor.html",
@@ -29,7 +36,8 @@ SHOTS = ("index.html", "guides/clamp-load.html", "guides/first-answer.html", "gu
          "reference/cpp/question-clamp_answer.html", "reference/cpp/question-clamp_uncertainty.html", "reference/python/clamp.html",
          "reference/python/plots.html", "reference/python/index.html",
          "background/nomenclature.html", "install.html", "lessons/index.html", "reference/formulas/index.html",
-         "reference/formulas/of-tightening.html", "changelog.html", "genindex.html")
+         "reference/formulas/of-tightening.html", "changelog.html", "genindex.html",
+         *(f"bench/{name}.html" for name in ("index", "clamp", "curve", "crowfoot", "stuck", "ring")))
 THEMES = ("light", "dark")
 
 # What is wrong with the page that is loaded in a window of the width given; an empty list if nothing is. (A phone makes
@@ -192,11 +200,149 @@ def walk(driver):
           .map(e => e.outerHTML.slice(0, 80));""")
 
 
+# Jobs from which states of the forms are drawn at random: each input with the values that it may have.
+JOBS = {
+    "identify": {"socket": ("16mm", "24mm", "5/8in"), "class": ("8.8", "10.9")},
+    "thread": {"thread": ("M8", "M16x1.5-6g", "M24"), "class": ("8.8", "A4-70")},
+    "clamp": {"thread": ("M8", "M12", "M20x1.5"), "class": ("8.8", "10.9"), "torque": ("20N.m", "95lbf.ft", "400N.m"),
+              "condition": ("dry", "oiled", "zinc"), "more-face": ("26mm:oiled",)},
+    "torque": {"thread": ("M8", "M16"), "class": ("5.6", "10.9"), "condition": ("dry", "waxed"), "clamp-load": ("9kN", "30kN")},
+    "turn": {"thread": ("M12", "M16"), "class": ("8.8", "10.9"), "condition": ("oiled", "dry"), "grip": ("40mm", "120mm"),
+             "snug-torque": ("20N.m", "30lbf.ft"), "angle": ("30deg", "75deg")},
+    "curve": {"thread": ("M12", "M16"), "class": ("8.8", "10.9"), "condition": ("oiled", "dry"), "layer": ("20mm:grey_cast_iron",),
+              "snug-torque": ("20N.m",)},
+    "reach": {"torque": ("40lbf.ft", "130N.m"), "wrench-length": ("12in", "400mm"), "extension": ("3in", "100mm@30deg", "60mm@120deg")},
+    "free": {"thread": ("M12", "M16"), "class": ("4.6", "8.8"), "rust": ("light_rust", "rusted"), "aid": ("fluid:24h", "heat:150K"),
+             "trials": ("20000",)},
+    "pattern": {"pattern": ("circle:8:160mm", "grid:2x4:140mm:70mm"), "hole": ("18mm", "22mm")},
+    "group": {"pattern": ("rectangle:200mm:150mm", "circle:6:180mm"), "load": ("0kN:-16kN", "5kN:2kN"), "at": ("425mm:0mm",)},
+    "sequence": {"pattern": ("circle:8:180mm", "circle:12:300mm"), "torque": ("120N.m", "80lbf.ft"), "interaction": ("0.2", "0.1")},
+}
+# The sliders, and the question whose first line is the sentence beside the picture.
+SLIDERS = {
+    "clamp": (dict(thread=("M8", "M12", "M20"), **{"class": ("8.8", "10.9")}, torque=range(10, 60), mu_thread=(0.08, 0.135, 0.2),
+                   mu_face=(0.1, 0.16), spread=(0, 20, 33)),
+              lambda s: ("clamp", {"thread": s["thread"], "class": s["class"], "torque": f"{s['torque']}N.m",
+                                   "thread-friction": spread(s["mu_thread"], s["spread"]),
+                                   "bearing-friction": spread(s["mu_face"], s["spread"])})),
+    "crowfoot": (dict(angle=range(0, 181), torque=range(20, 400), wrench=range(200, 800, 5), extension=range(25, 190, 5)),
+                 lambda s: ("reach", {"torque": f"{s['torque']}N.m", "wrench-length": f"{s['wrench']}mm",
+                                      "extension": f"{s['extension']}mm@{s['angle']}deg"})),
+    "curve": (dict(thread=("M10", "M16"), **{"class": ("8.8", "12.9")}, grip=range(30, 150, 5), snug=(10, 25), mu=(0.1, 0.14), spread=(0, 25)),
+              lambda s: ("curve", {"thread": s["thread"], "class": s["class"], "grip": f"{s['grip']}mm", "snug-torque": f"{s['snug']}N.m",
+                                   "thread-friction": spread(s["mu"], s["spread"]), "bearing-friction": spread(s["mu"], s["spread"]),
+                                   "points": "150"})),
+    "stuck": (dict(thread=("M10", "M16"), **{"class": ("4.6", "8.8")}, rust=("light_rust", "heavy_rust"), aid=("brush", "fluid:24h")),
+              lambda s: ("free", {"thread": s["thread"], "class": s["class"], "rust": s["rust"], "aid": s["aid"], "trials": "40000"})),
+}
+
+
+def spread(friction, percent):
+    """A coefficient with its band, as the sliders give it."""
+    return "..".join(f"{friction * part:.4f}" for part in (1 - percent / 100, 1, 1 + percent / 100))
+
+
+def command(question, job, *more):
+    """What the command line says to a job: output, or the error."""
+    given = [word for key, text in job.items() for word in (f"--{key}", text)]
+    run = subprocess.run([PROGRAM, question, *given, *more], text=True, capture_output=True)
+    return run.stdout if run.returncode == 0 else run.stderr
+
+
+def shown(driver, page, state):
+    """Loads a page that computes, in a state, and waits for its answer."""
+    if driver.current_url.partition("#")[0] == page and driver.current_url != f"{page}#{state}" and "index.html" in page:
+        driver.execute_script("document.body.dataset.ready = ''; location.hash = arguments[0]", state)  # as a link on it does
+    else:
+        driver.get("about:blank")
+        driver.get(f"{page}#{state}")
+    for _ in range(300):
+        if driver.execute_script("return document.body.dataset.ready"):
+            return
+        time.sleep(0.05)
+    raise TimeoutError(f"{page}#{state} does not get ready")
+
+
+TEXT_OF = "const t = document.createElement('template'); t.innerHTML = arguments[0]; return t.content.textContent.replace(/\\s+/g, ' ').trim()"
+
+
+def computes(driver, folder, seed, count):
+    """Pages that compute: random states beside the command line; bad input at its field; size, speed, targets and weight."""
+    wrong, chance, compared = [], random.Random(seed), 0
+    bench = (folder / "bench" / "index.html").as_uri()
+    sized(driver, *PHONE)
+    for question, inputs in JOBS.items():
+        for _ in range(count):
+            job = {key: chance.choice(values) for key, values in inputs.items()}
+            shown(driver, bench, f"{question}?{urllib.parse.urlencode(job)}")
+            ours = driver.execute_script("return document.getElementById('answer').textContent.replace(/\\s+/g, ' ').trim()")
+            theirs = driver.execute_script(TEXT_OF, command(question, job, "--format", "html"))
+            # What is zero but for rounding differs between processors.
+            ours, theirs = (re.sub(r"-?[\d.]+e-1\d", "0", text) for text in (ours, theirs))
+            compared += 1
+            if not ours or ours != theirs:
+                at = max(0, len(os.path.commonprefix([ours, theirs])) - 40)
+                wrong.append(f"{question} {job}: {ours[at:at + 120]!r} here, {theirs[at:at + 120]!r} on the command line")
+        missing = driver.execute_script("return FIRST[arguments[0]].filter(key => !(key in fields))", question)
+        units = driver.execute_script("""return Object.entries(tauten.catalogue.questions[question].keys).flatMap(([key, input]) =>
+            unitsOf(input).filter(unit => { try { tauten.ask(question, { [key]: '1' + unit }); }
+              catch (error) { return /unit/.test(error.message) } return false }).map(unit => key + ' in ' + unit))""")
+        example = driver.execute_script("document.getElementById('example').click(); return document.getElementById('answer').innerText")
+        wrong += [f"{question} has no input {key}" for key in missing] + [f"{question} does not take {unit}" for unit in units]
+        if not example:
+            wrong.append(f"the example of {question} gives no answer")
+    shown(driver, bench, "clamp?thread=M16&torque=150")
+    told = driver.execute_script("const e = document.getElementById('input-torque'); return [e.getAttribute('aria-invalid'), document.getElementById('input-torque-error').textContent]")
+    if told[0] is not None:  # a bare figure takes the unit beside it
+        wrong.append(f"a bare torque is refused: {told}")
+    shown(driver, bench, "clamp?thread=M16&torque=150parsec")
+    told = driver.execute_script("return [document.getElementById('input-torque').getAttribute('aria-invalid'), document.getElementById('input-torque-error').textContent]")
+    if told[0] != "true" or told[1] not in command("clamp", {"thread": "M16", "torque": "150parsec"}):
+        wrong.append(f"an unknown unit is not explained at its field: {told}")
+    small = driver.execute_script("""return [...document.querySelectorAll('button, select, nav a, input:not([type=checkbox]), summary')].filter(
+        e => e.checkVisibility() && e.getBoundingClientRect().height < 48).map(e => e.outerHTML.slice(0, 60))""")
+    wrong += [f"smaller than 48 px: {one}" for one in small]
+    for page, (controls, job_of) in SLIDERS.items():
+        for _ in range(count):
+            state = {key: chance.choice(values) for key, values in controls.items()}
+            shown(driver, (folder / "bench" / f"{page}.html").as_uri(), "?" + urllib.parse.urlencode(state))
+            ours = driver.execute_script("return document.getElementById('says').textContent")
+            theirs = " ".join(command(*job_of(state), "--short").split())
+            compared += 1
+            if not ours or ours != theirs:
+                wrong.append(f"{page} {state}: {ours!r} here, {theirs!r} on the command line")
+    # The ring has the loads of all bolts after each step: the last ones are those of the last pass.
+    shown(driver, (folder / "bench" / "ring.html").as_uri(), "?bolts=8&interaction=0.2&step=32")
+    loads = json.loads(command("sequence", {"pattern": "circle:8:200mm", "interaction": "0.2", "load": "40kN", "shortfall": "5%"}, "--json"))
+    bars = driver.execute_script("return [...document.querySelectorAll('#picture text')].map(e => e.textContent)")
+    if missed := [load for load in loads["history"][-1] if f"{load / 1e3:.2g}" not in bars]:
+        wrong.append(f"ring: no bar for {missed}")
+    # A phone's processor is about four times slower. The best of some moves counts, for others use this machine as well.
+    for page, key in (("clamp", "torque"), ("crowfoot", "angle")):
+        shown(driver, (folder / "bench" / f"{page}.html").as_uri(), "")
+        driver.execute_cdp_cmd("Emulation.setCPUThrottlingRate", {"rate": 4})
+        took = []
+        for value in range(60, 75):
+            driver.execute_script("const e = document.getElementById('control-' + arguments[0]); e.value = arguments[1]; e.dispatchEvent(new Event('input'))", key, value)
+            time.sleep(0.1)
+            took.append(float(driver.execute_script("return document.body.dataset.took")))
+        print(f"{page}: {min(took):.0f} ms from a slider's move to the answer on a phone's processor")
+        if min(took) > 50:
+            wrong.append(f"{page} takes {min(took):.0f} ms")
+        driver.execute_cdp_cmd("Emulation.setCPUThrottlingRate", {"rate": 1})
+    first = ("index.html", "bench.css", "tauten.js", "questions.js", "bench.js", "ask.js", "math.woff2", "modules/clamp.js")
+    weight = sum(len(gzip.compress((folder / "bench" / name).read_bytes())) for name in first)
+    if weight > 300e3:
+        wrong.append(f"the first page weighs {weight / 1e3:.0f} kB")
+    print(f"{compared} states of forms and sliders compared with the command line; the first page weighs {weight / 1e3:.0f} kB with its font")
+    return wrong
+
+
 # What is looked for, and what comes first.
 SEARCHES = {"clamp load": "guides/clamp-load", "preload": "guides/clamp-load", "mu": "guides/clamp-load",
             "torque wrench": "guides/wrench-setting", "crowfoot": "guides/wrench-setting", "rusted bolt": "guides/stop-torque"}
 FIRST = "return document.querySelector('#search-results li a')?.getAttribute('href') || ''"
-WALKED = ("index.html", "guides/clamp-load.html", "reference/formulas/nut_factor.html")
+WALKED = ("bench/clamp.html", "bench/index.html", "index.html", "guides/clamp-load.html", "reference/formulas/nut_factor.html")
 
 
 def some(folder, pages, answers, shots):
@@ -207,7 +353,10 @@ def some(folder, pages, answers, shots):
     try:
         for page in pages:
             sized(driver, *DESK)
-            driver.get((folder / page).as_uri())
+            if page.startswith("bench/"):
+                shown(driver, (folder / page).as_uri(), "")
+            else:
+                driver.get((folder / page).as_uri())
             formulas += look(driver, page, "site", failed, links, shots)
             if page in WALKED and (missed := walk(driver)):
                 failed.setdefault(page, []).append(f"Tab does not reach {len(missed)}: {missed[:3]}")
@@ -223,12 +372,14 @@ def some(folder, pages, answers, shots):
                         time.sleep(0.1)
                     if not found.startswith(first):
                         failed.setdefault(f"search for {words}", []).append(f"{found or 'nothing'} comes first")
+            if page == "bench/index.html":
+                failed.setdefault(page, []).extend(computes(driver, folder, 15, 20 if os.environ.get("TAUTEN_WHOLE") else 2))
             failed.setdefault(page, []).extend(f"console: {entry['message']}" for entry in driver.get_log("browser"))
         for name, text in answers:
             (notebook / "page.html").write_text(text, encoding="utf-8")
             driver.get((notebook / "page.html").as_uri())
-            shown = look(driver, name, "cell", failed, links, shots)
-            if name.startswith("explanation") and not shown:
+            found = look(driver, name, "cell", failed, links, shots)
+            if name.startswith("explanation") and not found:
                 failed.setdefault(name, []).append("no formula")
             if "&lt;" in (text := driver.execute_script("return document.body.innerText")) or "&amp;" in text:
                 failed.setdefault(name, []).append("a mark is escaped twice")
@@ -253,10 +404,10 @@ def main():
     answers, start = [*cells().items()], time.monotonic()
     failed, links, formulas = {}, {}, 0
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
-        for wrong, found, shown in pool.map(lambda n: some(folder, pages[n::2], answers[n::2], arguments.shots), range(2)):
+        for wrong, found, count in pool.map(lambda n: some(folder, pages[n::2], answers[n::2], arguments.shots), range(2)):
             failed |= wrong
             links |= found
-            formulas += shown
+            formulas += count
     for link, page in links.items():
         place = pathlib.Path(urllib.parse.unquote(urllib.parse.urlsplit(link).path))
         if link.startswith("file:") and not place.is_file():

@@ -33,7 +33,7 @@ const EXAMPLES = {
 };
 
 // Units that are offered beside a figure, by the unit of the input's example. The library reads more, and reads them in the figure.
-const UNITS = [["N.m", "lbf.ft", "lbf.in", "kgf.m"], ["mm", "cm", "m", "in"], ["kN", "N", "lbf", "kgf"], ["deg", "rad"], ["MPa", "psi"], ["mm2", "in2"], ["K", "degF"]];
+const UNITS = [["N.m", "lbf.ft", "lbf.in", "kgf.m"], ["mm", "cm", "m", "in"], ["kN", "N", "lbf", "kgf"], ["deg", "rad"], ["MPa", "psi"], ["mm2", "in2"], ["K"]];
 
 const place = (id) => document.getElementById(id);
 const words = (key) => key.replaceAll("-", " ").replace(/^./, (letter) => letter.toUpperCase());

@@ -38,7 +38,7 @@ def output(text, unbroken=False):
     lines = text.rstrip().splitlines()
     parts, kind = [], None
     for line in _unbroken(lines) if unbroken else lines:
-        now = "aligned" if _ALIGNED.search(line) and len(line) <= _COLUMNS else "wraps"
+        now = "aligned" if _ALIGNED.search(line) and not (unbroken and len(line) > _COLUMNS) else "wraps"
         if not line.strip():
             now = kind or "wraps"
         if now != kind:
