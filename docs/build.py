@@ -16,6 +16,7 @@ import subprocess
 import sys
 import time
 
+import furo
 import tauten
 from fontTools import subset
 from PIL import Image
@@ -66,6 +67,19 @@ def font(path):
     subset.save_font(whole, path, options)
 
 
+def theme(static):
+    """Script and style of the theme, each in one piece: Debian's look for more in places that only a server has."""
+    given = pathlib.Path(furo.__file__).parent / "theme" / "furo" / "static"
+    script = (given / "scripts" / "furo.js").read_text(encoding="utf-8")
+    if script.startswith("import "):
+        script = (given / "scripts" / "gumshoe-patched.js").read_text(encoding="utf-8") + script.partition("\n")[2]
+    style = re.sub(r"@import url\((/javascript/.*?)\);", lambda found: pathlib.Path("/usr/share" + found[1]).read_text(encoding="utf-8"),
+                   (given / "styles" / "furo.css").read_text(encoding="utf-8"))
+    for path, text in ((static / "scripts" / "furo.js", script), (static / "styles" / "furo.css", style)):
+        path.parent.mkdir()
+        path.write_text(text, encoding="utf-8")
+
+
 def run_examples(text):
     """Fills in what examples print: each `$ tauten` line of a console block, and each block of python-run."""
 
@@ -108,6 +122,7 @@ def main():
         page.write_text(run_examples(page.read_text(encoding="utf-8")), encoding="utf-8")
     shutil.copy(ROOT / "CHANGELOG.md", source / "changelog.md")
     font(source / "_static" / "math.woff2")
+    theme(source / "_static")
     (source / "reference").mkdir()
     for page in DOCS.glob("*.md"):
         # In the repository these pages stand above the site.
