@@ -377,7 +377,7 @@ def some(folder, pages, answers, shots):
                     if not found.startswith(first):
                         failed.setdefault(f"search for {words}", []).append(f"{found or 'nothing'} comes first")
             if page == "bench/index.html":
-                failed.setdefault(page, []).extend(computes(driver, folder, 15, 20 if os.environ.get("TAUTEN_WHOLE") else 2))
+                failed.setdefault(page, []).extend(computes(driver, folder, 15, 70 if os.environ.get("TAUTEN_WHOLE") else 2))
             failed.setdefault(page, []).extend(f"console: {entry['message']}" for entry in driver.get_log("browser"))
         for name, text in answers:
             (notebook / "page.html").write_text(text, encoding="utf-8")

@@ -39,6 +39,13 @@ function library(name) {
   return loaded[name];
 }
 
+// What no page expects, such as a browser that is too old, is not kept to the console.
+window.addEventListener("unhandledrejection", ({ reason }) => {
+  const place = document.getElementById("says") ?? document.getElementById("complaint");
+  document.getElementById("asking")?.removeAttribute("hidden");
+  tell(place, new Error(`This page does not work here: ${reason.message}. It needs a browser of 2023 or later.`));
+});
+
 // --- small helpers ---
 /** An element with attributes and children; `class`, `for` and the like as they are written in HTML. */
 function element(name, attributes = {}, ...children) {
