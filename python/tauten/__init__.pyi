@@ -89,6 +89,11 @@ Quantity = Union[float, str, Any]
 Friction = Union[float, str, Iterable[float], Band]
 
 conditions: tuple[str, ...]
+heads: tuple[str, ...]
+materials: tuple[str, ...]
+property_classes: tuple[str, ...]
+threads: tuple[str, ...]
+__version__: str
 
 def quantity(text: str) -> float: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...

@@ -4,6 +4,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tauten._explanation import Explanation
+from tauten._records import BandInUnit
 
 _R = TypeVar("_R")
 
@@ -12,6 +13,7 @@ class Record:
 
     def as_dict(self) -> dict[str, Any]: ...
     def to_json(self, indent: Optional[int] = ...) -> str: ...
+    def to_frame(self) -> Any: ...
     def _repr_html_(self) -> str: ...
     def __eq__(self, other: object) -> bool: ...
     def __hash__(self) -> int: ...
@@ -21,6 +23,8 @@ class Record:
 class Entry:
     @property
     def name(self) -> str: ...
+    @property
+    def room(self) -> str: ...
     @property
     def summary(self) -> str: ...
     @property
@@ -77,6 +81,11 @@ class UncertaintyQuestion:
 entries: tuple[Entry, ...]
 questions: list[dict[str, Any]]
 conditions: tuple[str, ...]
+heads: tuple[str, ...]
+materials: tuple[str, ...]
+property_classes: tuple[str, ...]
+threads: tuple[str, ...]
+__version__: str
 
 def property_class(name: Any, diameter: Any) -> PropertyClass: ...
 def thread_condition(key: Any) -> ThreadCondition: ...
