@@ -68,11 +68,12 @@ def restored(*state):
 
 def _with_remedy(error, said):
     """What a value of a kind that one answer does not take is good for."""
+    for name, value in said.items():
+        if hasattr(value, "nominal_value"):
+            return TypeError(f"{name} takes a number without its uncertainty: give {name}.nominal_value, as answers have bands "
+                             "of their own; tauten.uncertainty takes distributions of the inputs")
     name = str(error).partition(" ")[0]
     value = said.get(name)
-    if hasattr(value, "nominal_value"):
-        return TypeError(f"{error}; give its nominal value: an answer has bands of its own, and tauten.uncertainty takes "
-                         "distributions of its inputs")
     if hasattr(value, "__len__") and not isinstance(value, (str, dict)):
         return TypeError(f"{error}; for one answer each give a table in front of the other arguments: "
                          f"{{\"{name}\": [...]}}")

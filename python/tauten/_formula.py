@@ -300,7 +300,7 @@ class Formulas(Mapping):
 
         >>> import tauten
         >>> [formula.name for formula in tauten.formulas.search("nut factor torque")]
-        ['torque_from_nut_factor', 'preload_from_nut_factor', 'nut_factor_from_torque']
+        ['nut_factor_from_test', 'torque_from_nut_factor', 'preload_from_nut_factor']
         """
         def mentions(formula):
             said = (formula.name, formula.summary, formula.room, *(arg.name for arg in (*formula.inputs, formula.output)))
