@@ -3,6 +3,7 @@ from typing import Any, Iterable, Optional, Protocol, overload, Sequence, TypeVa
 
 from numpy.typing import NDArray
 
+from tauten import exercises as exercises
 from tauten import plots as plots
 from tauten import uncertainty as uncertainty
 from tauten._core import AfterRelease as AfterRelease
@@ -78,6 +79,8 @@ from tauten._explanation import Explanation as Explanation
 from tauten._formula import Check as Check
 from tauten._formula import Formula as Formula
 from tauten._formula import Formulas as Formulas
+from tauten._records import BandInUnit as BandInUnit
+from tauten._records import to_frame as to_frame
 
 formulas: Formulas
 

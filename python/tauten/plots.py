@@ -899,16 +899,10 @@ def plot_torque_chart(condition, classes=("8.8", "10.9", "12.9"), threads=None, 
     import tauten
     from tauten.exercises import everyday_threads
     names = list(threads) if threads is not None else [thread.designation for thread in everyday_threads()]
-    rows = tauten.torque_for({"thread": [name for _ in classes for name in names],
-                              "property_class": [mark for mark in classes for _ in names]},
-                             condition=condition, columns=["torque", "error"])
-    wrong = next((error for error in rows["error"] if error), None)
-    if wrong:
-        raise Error(wrong)
     axes = _axes(axes, 8, 1.8 + 0.28 * len(names))
     rows_of = [[] for _ in names]
     for number, mark in enumerate(classes):
-        torques = rows["torque"][number * len(names):][:len(names)]
+        torques = [tauten.torque_for(thread=name, property_class=mark, condition=condition).candidates[0].torque for name in names]
         colour, shape = _LINES[number % len(_LINES)][0], "osD^vPX"[number % 7]
         axes.plot(torques, range(len(names)), shape, color=colour, markersize=6, linestyle="none", label=f"class {mark}")
         for place, torque in enumerate(torques):

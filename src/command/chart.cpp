@@ -179,7 +179,7 @@ Chart reach_chart(const Asked& asked) {
       const std::string extension = length + "@" + angle;
       const auto found = shared::try_reach(asked.with({{"extension", &extension}}));
       // Folded back so far that hardly a lever is left, the rule has no answer; anything else is wrong in every cell.
-      if (!found && std::string_view(found.error().argument()) != "extension") throw found.error();
+      if (!found && (std::string_view(found.error().argument()) != "extension" || wanted.empty())) throw found.error();
       row.push_back(found ? units.cell(found->setting) : "-");
       chart.figures.push_back({{"extension [m]", try_read_quantity("length", length, Dim::length).value()},
                                {"angle [rad]", turned},
@@ -353,15 +353,15 @@ std::string csv_of(const Json& figures) {
   std::string out;
   for (const auto& [name, value] : figures.front().items()) out += (out.empty() ? "" : ",") + name;
   for (const Json& figure : figures) {
-    std::string line;
+    const char* before = "\n";
     for (const auto& [name, value] : figure.items()) {
-      std::string cell = value.is_string() ? value.get<std::string>()
-                         : value.is_null() ? ""
-                                           : exact_text(value.get<double>());
+      std::string cell = value.is_null()     ? ""
+                         : value.is_string() ? value.get<std::string>()
+                                             : exact_text(value.get<double>());
       if (cell.find_first_of(",\"") != std::string::npos) cell = "\"" + cell + "\"";
-      line += (&value == &figure.begin().value() ? "" : ",") + cell;
+      out += before + cell;
+      before = ",";
     }
-    out += "\n" + line;
   }
   return out + "\n";
 }
@@ -421,8 +421,7 @@ void add_chart(Program& program) {
       reach_chart, {"extension", "setting"}, "--angle", "90deg", "An angle of the extension; again for each",
       "--length", "100mm", "A length of the extension; again for each");
   add(program, *verb, "load", "Clamp load against torque and friction", "clamp", load_chart,
-      {"torque", "thread-friction", "bearing-friction", "condition", "face-condition", "specified-condition",
-       "friction-together", "name"},
+      {"torque", "thread-friction", "bearing-friction", "condition", "face", "specified", "friction-together", "name"},
       "--torque", "120N.m", "A torque; again for each", "--friction", "0.12",
       "A coefficient of friction; again for each");
   add(program, *verb, "turn", "Preload and torque against the angle from snug", "curve", turn_chart, {"name"},

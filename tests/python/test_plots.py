@@ -204,7 +204,7 @@ def test_no_method_is_drawn_with_a_load_that_the_bolt_does_not_bear():
     bands = [line.get_xdata() for line in axes.get_lines() if line.get_linewidth() == 9]
     *methods, own = sorted(bands, key=lambda band: list(band) == pytest.approx([x / 1e3 for x in (answer.clamp_load.low, answer.clamp_load.high)]))
     assert max(max(band) for band in methods) == pytest.approx(strength)
-    assert "a bolt that just meets its class may break" in check_texts(axes)
+    assert "a bolt that just meets its class may break" in {" ".join(word.split()) for word in check_texts(axes)}
 
 
 def test_no_load_is_drawn_of_a_bolt_that_may_break():
