@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
+#include <set>
 
 #include "command/said_options.hpp"
 #include "shared/class_words.hpp"
@@ -25,6 +25,7 @@ struct Asked {
   std::string format = "text";
   std::vector<std::string> units;
   std::vector<std::string> down, across;  ///< what the rows and the columns are for, if not the usual ones
+  const char *down_option = "", *across_option = "";
   std::shared_ptr<SaidWords> words;
 
   PageUnits page_units() const {
@@ -48,10 +49,13 @@ struct Asked {
 };
 
 /// Sentences that each stand once.
-void add_notices(std::vector<std::string>& hazards, std::vector<std::string>& trust,
-                 const std::vector<Notice>& notices) {
+/// \param of  the cell that they are about; then a hazard stands once for all cells
+void add_notices(std::vector<std::string>& hazards, std::vector<std::string>& trust, const std::vector<Notice>& notices,
+                 const std::string& of = "") {
   for (const Notice& notice : notices) switch (kind_of(notice.code, notice.is_estimate)) {
-      case NoticeKind::hazard: tauten::detail::add_once(hazards, notice.text); break;
+      case NoticeKind::hazard:
+        tauten::detail::add_once(hazards, of.empty() ? notice.text : of + ": " + notice.text);
+        break;
       case NoticeKind::trust: tauten::detail::add_once(trust, notice.text); break;
       default: break;
     }
@@ -67,10 +71,15 @@ void finish(Chart& chart, const std::string& command, std::vector<std::string> h
   chart.sheet.stamp = fmt::format("tauten {}: {}", TAUTEN_VERSION, command);
 }
 
+/// \return what somebody types to have the chart once more
 std::string command_of(const char* which, const Asked& asked) {
   std::string text = std::string("tauten chart ") + which;
-  for (const auto& [key, value] : asked.words->pairs())
-    text += " --" + key + (value.find(' ') == std::string::npos ? " " + value : " \"" + value + "\"");
+  const auto add = [&](const std::string& option, const std::string& value) {
+    text += " " + option + (value.find(' ') == std::string::npos ? " " + value : " \"" + value + "\"");
+  };
+  for (const std::string& one : asked.down) add(asked.down_option, one);
+  for (const std::string& one : asked.across) add(asked.across_option, one);
+  for (const auto& [key, value] : asked.words->pairs()) add("--" + key, value);
   return text;
 }
 
@@ -141,8 +150,8 @@ Chart torque_chart(const Asked& asked) {
   }
   table.legend = {
       fmt::format("{}: suggested setting for the class of the bolt. Clamp load: in 19 of 20 cases, right after "
-                  "tightening. A bolt that just meets its class stretches for good in {}.",
-                  torque, chance_text(worst) + " cases at most"),
+                  "tightening. The chance that a bolt that just meets its class stretches for good: {}.",
+                  torque, chance_text(worst)),
       "Manual: as a machine manual prints it for lightly oiled threads (friction 0.14), once seen in print. It "
       "holds for that friction; use the torque of your own machine's manual where there is one.",
       friction + " Heads after ISO 4014. Coarse threads have no pitch in their name."};
@@ -172,6 +181,7 @@ Chart reach_chart(const Asked& asked) {
   Chart chart;
   std::vector<std::string> hazards, trust;
   std::string wanted;
+  std::set<std::string> seen;  // what many cells warn of stands once, with the first of them
   for (const std::string& angle : angles) {
     const double turned = try_read_quantity("angle", angle, Dim::angle).value();
     std::vector<std::string> row{number_text(turned * 180 / pi_constant.value)};
@@ -188,7 +198,8 @@ Chart reach_chart(const Asked& asked) {
                                {"arrives_nominal [N.m]", found ? json_of(found->arrives.nominal) : Json(nullptr)},
                                {"arrives_high [N.m]", found ? json_of(found->arrives.high) : Json(nullptr)}});
       if (!found) continue;
-      add_notices(hazards, trust, found->warnings);
+      for (const Notice& notice : found->warnings)
+        if (seen.insert(notice.code).second) add_notices(hazards, trust, {notice}, extension);
       wanted = units.text(found->arrives.nominal);
     }
     table.rows.push_back(std::move(row));
@@ -203,8 +214,6 @@ Chart reach_chart(const Asked& asked) {
                          (asked.said("wrench-length") ? *asked.said("wrench-length") : "300 mm (default)") +
                          ", offset extension by length and angle.";
   chart.sheet.sections = {{"Setting", {{.table = std::move(table)}}}};
-  // The many cells repeat what each of them warns of; a chart has what holds for all.
-  hazards.resize(std::min<std::size_t>(hazards.size(), 4));
   finish(chart, command_of("reach", asked), std::move(hazards), std::move(trust));
   return chart;
 }
@@ -223,9 +232,9 @@ Chart load_chart(const Asked& asked) {
   if (torques.empty()) {  // up to a third above what stretches the bolt at the lowest friction
     const std::string& low = frictions.front();
     const double suggested = ask("10N.m", low).candidates.front().target_torque.si;
-    for (int i = 1; i <= 12; ++i) torques.push_back(settable_text(suggested * 1.6 * i / 12) + "N.m");
+    for (int i = 1; i <= 12; ++i) torques.push_back(settable_text(suggested * 2.2 * i / 12) + "N.m");
   }
-  PageTable table{"Clamp load at typical strength", {{"Torque", units.unit(Dim::torque), true}}, {}, {}};
+  PageTable table{"Typical clamp load", {{"Torque", units.unit(Dim::torque), true}}, {}, {}};
   ChartDiagram diagram{"torque in " + units.unit(Dim::torque), "clamp load in " + units.unit(Dim::force), {}};
   for (const std::string& friction : frictions) {
     table.columns.push_back({friction, units.unit(Dim::force), true});
@@ -264,7 +273,7 @@ Chart load_chart(const Asked& asked) {
   chart.sheet.title = "Clamp load against torque, " + what;
   chart.sheet.subtitle = "The same torque leaves much or little, as friction has it.";
   chart.sheet.sections = {
-      {"Clamp load", {{.drawing = {.text = "", .svg = diagram_svg(diagram)}}, {.table = std::move(table)}}}};
+      {"Clamp load", {{.table = std::move(table), .drawing = {.text = "", .svg = diagram_svg(diagram)}}}}};
   finish(chart, command_of("load", asked), std::move(hazards), std::move(trust));
   return chart;
 }
@@ -344,7 +353,7 @@ Chart turn_chart(const Asked& asked) {
   chart.sheet.title = fmt::format("Load against angle, {}, class {}", curve.joint.thread, curve.joint.property_class);
   chart.sheet.subtitle = fmt::format("Snug torque {}.", units.text(curve.snug_torque));
   chart.sheet.sections = {
-      {"Preload and torque", {{.drawing = {.text = "", .svg = diagram_svg(diagram)}}, {.table = std::move(table)}}}};
+      {"Preload and torque", {{.table = std::move(table), .drawing = {.text = "", .svg = diagram_svg(diagram)}}}}};
   finish(chart, command_of("turn", asked), std::move(hazards), std::move(trust));
   return chart;
 }
@@ -375,6 +384,8 @@ void add(Program& program, CLI::App& charts, const char* name, const char* help,
          const char* across_help) {
   CLI::App* verb = program.verb(charts, name, help);
   const auto asked = std::make_shared<Asked>();
+  asked->down_option = down;
+  asked->across_option = across;
   const auto several = [verb](const char* option, std::vector<std::string>& to, const char* example,
                               const char* about) {
     verb->add_option(option, to, about)

@@ -43,7 +43,7 @@ class Paper {
   }
   void gap(double height) { y_ += height; }
   void table(const PageTable& table) {
-    if (!table.title.empty()) line(table.title, 12, "font-weight=\"bold\"");
+    if (!table.title.empty()) line(table.title, 12, "font-weight=\"bold\""), gap(4);
     std::vector<double> widths;
     double all = 0;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
