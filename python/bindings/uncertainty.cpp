@@ -46,7 +46,7 @@ struct MonteCarloInfo : MonteCarlo {
   }
   template <class V>
   static void kept(V&& visit) {
-    visit(&MonteCarloInfo::sorted);
+    visit(&MonteCarloInfo::values);
     visit(&MonteCarloInfo::how);
   }
 };
@@ -280,24 +280,25 @@ void add_uncertainty(py::module_& module) {
   run.def_property_readonly(
          "values",
          [](const MonteCarloInfo& m) {
-           return py::array_t<double>(static_cast<py::ssize_t>(m.sorted.size()), m.sorted.data());
+           const std::vector<double> sorted = m.sorted();
+           return py::array_t<double>(static_cast<py::ssize_t>(sorted.size()), sorted.data());
          },
          "Every value in SI, rising")
       .def(
           "quantile", [](const MonteCarloInfo& m, const py::object& chance) { return m.quantile(read_chance(chance)); },
-          "The value below which `chance` lies")
+          "quantile($self, /, chance)\n--\n\nThe value below which `chance` lies")
       .def(
           "chance_below",
           [](const MonteCarloInfo& m, const py::object& x) {
             return m.chance_below(read_number("x", x, dimension_of_unit(m.unit)));
           },
-          "Share of the trials at or below a value")
+          "chance_below($self, /, x)\n--\n\nShare of the trials at or below a value")
       .def(
           "chance_above",
           [](const MonteCarloInfo& m, const py::object& x) {
             return m.chance_above(read_number("x", x, dimension_of_unit(m.unit)));
           },
-          "Share of the trials above a value");
+          "chance_above($self, /, x)\n--\n\nShare of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
   auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
   set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });

@@ -92,7 +92,7 @@ inline PageTable run_table(const MonteCarlo& run, const Budget* budget, Dim d, c
   if (run.outside > 0) table.rows.push_back({"Without a value, left out", std::to_string(run.outside)});
   table.rows.push_back({"Numerical tolerance", text(run.tolerance, 2)});
   if (d == Dim::number)
-    table.legend.push_back("The ratio exceeds 1 in " + trial_chance_text(run.chance_above(1), run.sorted.size()) +
+    table.legend.push_back("The ratio exceeds 1 in " + trial_chance_text(run.chance_above(1), run.values.size()) +
                            " of trials.");
   if (run.stopped)
     table.legend.push_back("The run was stopped; these are the figures so far.");
