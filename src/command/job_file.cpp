@@ -120,11 +120,8 @@ toml::table table_of(const std::string& path, const std::string& content) {
   try {
     return toml::parse(content);
   } catch (const toml::parse_error& problem) {
-    std::string why(problem.description());
-    for (char& c : why)
-      if (c < ' ' || c > '~') c = '?';
-    if (why.size() > 160) why = why.substr(0, 160) + "...";
-    refuse_file(path, fmt::format("is not valid TOML in line {}: {}", problem.source().begin.line, why));
+    refuse_file(path, fmt::format("is not valid TOML in line {}: {}", problem.source().begin.line,
+                                  detail::visible(problem.description(), 160)));
   }
 }
 
