@@ -136,9 +136,12 @@ int key_called(const RowQuestion& question, std::string_view name) {
 Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<const std::string> names,
                                       std::span<const RowCell> said) {
   std::vector<int> places;
+  const auto size_apart = [](std::string_view a, std::string_view b) {
+    return std::max(a.size(), b.size()) - std::min(a.size(), b.size());
+  };
   for (const std::string& name : names) {
     const int place = key_called(question, name);
-    const std::string shown = tauten::detail::shown(name);
+    const std::string shown = tauten::detail::shown(name), dashed = with_dashes(name);
     if (std::find(std::begin(said_once), std::end(said_once), name) != std::end(said_once))
       return Error(name.c_str(), ("column " + shown +
                                   " cannot differ from row to row; give it once for the whole table, "
@@ -155,9 +158,10 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
                       key.name + ", or give it another name if it is something else")
                          .c_str());
     // A slip of the pen must not go for a column of somebody else's: what it says would be left out without a word.
+    const std::size_t near = std::max<std::size_t>(1, name.size() / 4);
     for (const RowKey& key : question.keys)
-      if (place < 0 && name.size() > 3 && name.size() < 40 &&
-          tauten::detail::letters_apart(with_dashes(name), key.name) <= std::max<std::size_t>(1, name.size() / 4))
+      if (place < 0 && name.size() > 3 && name.size() < 40 && size_apart(dashed, key.name) <= near &&
+          tauten::detail::letters_apart(dashed, key.name) <= near)
         return Error(shown.c_str(), ("column " + shown + " is not a key; did you mean " + key.name +
                                      "? If it is something else, give it a name that is less alike")
                                         .c_str());

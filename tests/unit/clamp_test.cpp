@@ -77,6 +77,25 @@ TEST_CASE("the worst case holds every state of friction and wrench, and the band
   CHECK(c.nut_factor.nominal == near(130 / (worked_out(130, 0.12, 0.12).load * 16e-3)).epsilon(5e-4));
 }
 
+TEST_CASE("utilisation is at its least between the ends of thread friction where the face rubs much") {
+  ClampJob job = pump_foot();
+  job.thread_friction = Band<double>{0.04, 0.16, 0.5};
+  for (const double face : {0.3, 0.5, 0.9}) {
+    job.bearing_friction = Band<double>{face, face, face};
+    job.wrench_accuracy = 0.0;
+    const ClampCandidate c = clamp(job).candidates.front();
+    double least = 1e9, greatest = 0;
+    for (int i = 0; i <= 4600; ++i) {
+      const double share = worked_out(130, 0.04 + 1e-4 * i, face).stress / 640e6;
+      least = std::min(least, share), greatest = std::max(greatest, share);
+    }
+    CHECK(least < 0.999 * std::min(worked_out(130, 0.04, face).stress, worked_out(130, 0.5, face).stress) / 640e6);
+    CHECK(c.yield_utilisation.low == near(least).epsilon(5e-4));
+    CHECK(c.yield_utilisation.high == near(greatest).epsilon(5e-4));
+    CHECK(c.yield_utilisation.low <= c.yield_utilisation.nominal);
+  }
+}
+
 TEST_CASE("printed assembly preload and torque come out of the whole chain") {
   // VDI 2230 (2001) Table A3: M12x1.25 8.8, mu 0.14: 46.8 kN at 101 N.m, nine tenths of yield; head ISO 4014.
   ClampJob job;

@@ -95,8 +95,9 @@ inline Page page_of(const ThreadJob& job, const ThreadFacts& thread, const PageU
                     (one.breaking_torque ? ", twisted off from " + text(*one.breaking_torque) : "") +
                     (tools.empty() ? "" : "; " + tools) + ".";
   }
+  const std::string name = job.property_class.empty() ? "8.8" : thread.classes.front().property_class;
   page.actions.push_back("For a torque to tighten to: tauten torque --thread " + thread.name + " --class " +
-                         (job.property_class.empty() ? "8.8" : thread.classes.front().property_class) +
+                         (name.find(' ') == std::string::npos ? name : "'" + name + "'") +
                          " --condition oiled, with the class that is on the head and what is on the threads.");
 
   page.figures = {{"Pitch diameter d_2", units.text(thread.pitch_diameter, detail::limit_digits)},

@@ -71,7 +71,7 @@ inline Outcome<Model> try_output(const UncertaintyQuestion& question, std::strin
     if (name.empty() || name == model.output.name) return model;
     known += (known.empty() ? "" : ", ") + model.output.name;
   }
-  return Error("output", ("output '" + std::string(name.substr(0, 60)) + "' is not known; there is " + known).c_str());
+  return Error("output", ("output " + detail::shown(name) + " is not known; there is " + known).c_str());
 }
 
 }  // namespace tauten

@@ -79,7 +79,7 @@ inline const char* least_class(const ClampBolt& bolt, const BoltChance& chance, 
     const Outcome<PropertyClass> other = try_property_class(name, bolt.thread.diameter);
     if (!other) continue;
     const double yield = other->yield_strength.si;
-    if (c.friction_unknown() ? utilisation_band(bolt, torque, yield, bolt.torsion).high <= 1
+    if (c.friction_unknown() ? worst_utilisation(bolt, torque.high, yield, bolt.torsion) <= 1
                              : chance.of_yield(wrench, yield) <= accepted_chance_of_yield)
       return name;
   }
