@@ -4,7 +4,7 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Where a notice stands on a page.
 enum class NoticeKind : unsigned char {
@@ -98,4 +98,4 @@ constexpr NoticeKind kind_of(std::string_view code, bool is_estimate) noexcept {
   return is_estimate || detail::lists(detail::trust_notices, code) ? NoticeKind::trust : NoticeKind::finding;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,9 +8,11 @@
 #include <vector>
 #if defined(__STDCPP_THREADS__)
 #include <thread>
+
+#include "tauten/base/version.hpp"
 #endif
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return what `act` throws, or nothing
 template <class Act>
@@ -55,4 +57,4 @@ void share_out(std::uint64_t count, [[maybe_unused]] int threads, const Work& wo
 #endif
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -8,7 +8,7 @@
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/source.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return `text` in quotes for a message: cut to 40 characters, anything but printable ASCII shown as ?
 inline std::string shown(std::string_view text) {
@@ -53,4 +53,4 @@ constexpr bool same_length(double a, double b) noexcept { return a - b < 1e-8 &&
 /// \return the weaker of two ways in which figures were seen
 constexpr Seen weaker(Seen a, Seen b) noexcept { return a > b ? a : b; }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -11,7 +11,7 @@
 #include "tauten/base/example_text.hpp"
 #include "tauten/base/outcome.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A spelling of a unit.
 struct UnitSpelling {
@@ -223,4 +223,4 @@ inline Outcome<double> try_read_quantity(const char* argument, std::string_view 
   return refuse("has the unknown unit '" + detail::beginning(unit, 20) + "'");
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

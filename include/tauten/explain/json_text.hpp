@@ -3,7 +3,7 @@
 
 #include "tauten/explain/tree.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -85,4 +85,4 @@ inline std::string json_text(const Tree& tree, int indent = 0) {
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

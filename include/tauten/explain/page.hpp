@@ -10,7 +10,7 @@
 #include "tauten/base/notice_kind.hpp"
 #include "tauten/explain/paragraph.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A column of a table on a page. Text stands left, numbers right.
 struct PageColumn {
@@ -147,4 +147,4 @@ inline void Page::limit_cautions() {
   cautions.erase(beyond, cautions.end());
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

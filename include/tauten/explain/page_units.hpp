@@ -8,7 +8,7 @@
 #include "tauten/base/band.hpp"
 #include "tauten/explain/style.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Significant digits of the figures of a page: no torque is set, and no clamp load known, more closely.
 inline constexpr int page_digits = 3;
@@ -119,4 +119,4 @@ class PageUnits {
   Style style_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

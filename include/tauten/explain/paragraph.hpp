@@ -6,7 +6,9 @@
 #include <utility>
 #include <vector>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// Columns of a terminal that a page of text fills.
 inline constexpr std::size_t page_width = 100;
@@ -67,4 +69,4 @@ inline std::string paragraph(const std::string& text, const std::string& mark = 
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

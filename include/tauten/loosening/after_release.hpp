@@ -9,7 +9,7 @@
 #include "tauten/loosening/reuse_advice.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What happened on the way out, as far as it matters for going back in.
 struct ReleaseHistory {
@@ -51,4 +51,4 @@ inline AfterRelease after_release(const ReleaseHistory& past) {
   return advice;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

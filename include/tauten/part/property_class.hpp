@@ -10,7 +10,7 @@
 #include "tauten/base/shown_text.hpp"
 #include "tauten/part/property_class_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 using table::YieldKind;
 
@@ -150,4 +150,4 @@ inline PropertyClass property_class(std::string_view name, Length diameter = Len
   return try_property_class(name, diameter).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

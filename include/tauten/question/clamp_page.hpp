@@ -17,7 +17,7 @@
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Fasteners that a page shows unless all are asked for.
 inline constexpr std::size_t shown_fasteners = 4;
@@ -78,7 +78,7 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
 
 inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& units) {
   const std::string yield = "up to " + number_text(std::round(100 * c.yield_utilisation.high)) + " % of yield";
-  return c.verdict == "breaks" ? yield : units.range(c.worst_case) + ", " + yield;
+  return c.verdict == Verdict::breaks ? yield : units.range(c.worst_case) + ", " + yield;
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
@@ -163,7 +163,7 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
     row.push_back(chance_cell(c.chance_of_yield));
     if (one_torque || for_load) row.push_back(units.settable_cell(c.suggested_torque));
     row.push_back(c.verdict);
-    none |= c.verdict == "breaks";
+    none |= c.verdict == Verdict::breaks;
   }
   table.legend.push_back(std::string(chance_columns_legend) +
                          (for_load ? "" : " Proof: typical share of the proof load."));
@@ -310,4 +310,4 @@ inline Page page_of(const std::vector<ListedClamp>& joints, const PageUnits& uni
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

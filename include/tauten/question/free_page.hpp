@@ -17,7 +17,7 @@
 #include "tauten/question/workings/stop_sentence.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -332,4 +332,4 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

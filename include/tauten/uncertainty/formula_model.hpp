@@ -8,7 +8,7 @@
 #include "tauten/base/registry.hpp"
 #include "tauten/uncertainty/model.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One formula of a chain.
 struct Link {
@@ -153,4 +153,4 @@ inline Model formula_model(std::span<const Entry> known, const std::string& name
   return try_formula_model(known, name).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

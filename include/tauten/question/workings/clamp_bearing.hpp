@@ -7,7 +7,7 @@
 #include "tauten/question/workings/clamp_bolt.hpp"
 #include "tauten/question/workings/clamp_suspects.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return true if the job says what holds the thread, or what lies below head or nut
 inline bool names_parts(const ClampJob& job) {
@@ -71,4 +71,4 @@ inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const
   return std::nullopt;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

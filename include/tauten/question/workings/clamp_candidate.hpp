@@ -10,7 +10,7 @@
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_steps.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -296,4 +296,4 @@ Outcome<Clamp> answer(const ClampJob& job, Setting setting) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

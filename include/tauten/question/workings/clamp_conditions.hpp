@@ -6,12 +6,13 @@
 
 #include "tauten/base/interval.hpp"
 #include "tauten/base/plain_number.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/accuracy.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return false for `absent`
 inline bool is_given(double x) { return x == x; }
@@ -67,6 +68,7 @@ inline std::optional<Error> range_error(const char* argument, const std::optiona
 /// \return the first error among plain values out of range, or nothing. The width of a tool is left to the tables.
 inline std::optional<Error> clamp_range_error(const ClampJob& job) {
   constexpr Interval lost = within(0, 1e5);
+  if (auto e = unknown_value("torsion", job.torsion)) return e;
   if (auto e = range_error("torque", job.torque, clamp_torque_range)) return e;
   if (auto e = range_error("clamp_load", job.clamp_load, {0, 1e7, true})) return e;
   if (auto e = range_error("share", job.share, {0, 1, true})) return e;
@@ -111,4 +113,4 @@ inline Outcome<Conditions> conditions_of(const ClampJob& job) {
   return c;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

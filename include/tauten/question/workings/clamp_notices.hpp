@@ -9,7 +9,7 @@
 #include "tauten/question/workings/clamp_suspects.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// A suggested torque as it is set, in N.m.
 inline std::string settable_text(Torque torque) { return tauten::settable_text(torque.shop()); }
@@ -49,10 +49,10 @@ std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& u
   // Half a per cent: what three figures can show.
   const bool below = any && c.torque.si < c.suggested_torque.si * 0.995;
   const bool above = any && c.torque.si > c.suggested_torque.si * 1.005;
-  if (c.verdict == "within limits") return text + (below ? "; up to " + suggested + " is possible." : ".");
-  const bool breaks = c.verdict == "breaks" || c.verdict == "may break";
+  if (c.verdict == Verdict::within_limits) return text + (below ? "; up to " + suggested + " is possible." : ".");
+  const bool breaks = c.verdict == Verdict::breaks || c.verdict == Verdict::may_break;
   const double chance = breaks ? c.chance_of_breaking : c.chance_of_yield;
-  if (c.verdict == "may be slack" || c.verdict == "slack") {
+  if (c.verdict == Verdict::may_be_slack || c.verdict == Verdict::slack) {
     // Without knowing the friction more torque is no advice: on paste it may break the bolt.
     text += below && !unknown ? "; up to " + suggested + " is possible." : ".";
   } else {
@@ -72,7 +72,7 @@ std::string summary_of(const ClampCandidate& c, const Conditions& conditions, co
                      (c.torque.si == c.suggested_torque.si ? units.settable(c.torque) : units.typed(c.torque)) + ": ";
   if (is_given(c.clamp_load.nominal.si))
     text += "clamp load " + units.rough(c.clamp_load.nominal) + " (" + units.rough_range(c.clamp_load) +
-            " in 19 of 20 cases" + (c.verdict == "may break" ? ", if it holds" : "") + "). ";
+            " in 19 of 20 cases" + (c.verdict == Verdict::may_break ? ", if it holds" : "") + "). ";
   else
     text += "no clamp load. ";
   return text + verdict_advice(c, conditions.friction_unknown(), units);
@@ -118,9 +118,9 @@ inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool tor
     of_verdict = "may_break";
   else if (c.chance_of_yield >= 0.5)
     of_verdict = "stretched";
-  else if (c.verdict == "may yield")
+  else if (c.verdict == Verdict::may_yield)
     of_verdict = "may_have_yielded";
-  else if (c.verdict == "may be slack" || c.verdict == "slack")
+  else if (c.verdict == Verdict::may_be_slack || c.verdict == Verdict::slack)
     of_verdict = "may_be_slack";
   return {slip ? "unusual_torque" : nullptr, corrected ? "corrected_torque" : nullptr,
           suggests ? "torque_suggests_class" : nullptr, of_verdict};
@@ -173,4 +173,4 @@ std::string text_of_code(std::string_view code, const ClampCandidate& c, const C
          " % of the proof load; better known friction narrows the band.";
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -12,7 +12,7 @@
 #include "tauten/question/workings/capacity.hpp"
 #include "tauten/question/workings/free_checks.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -145,4 +145,4 @@ inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& 
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

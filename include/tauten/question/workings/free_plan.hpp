@@ -10,7 +10,7 @@
 #include "tauten/question/workings/instruction.hpp"
 #include "tauten/question/workings/stop.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -186,4 +186,4 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
