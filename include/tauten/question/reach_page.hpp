@@ -9,7 +9,7 @@
 #include "tauten/question/reach_job.hpp"
 #include "tauten/question/workings/reach_drawing.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -81,4 +81,4 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
