@@ -4,6 +4,10 @@
 namespace {
 
 void fill(pybind11::module_& module) {
+  // Docstrings begin with the signature as Python writes it, where there is one, or have none.
+  pybind11::options docs;
+  docs.disable_function_signatures();
+  module.attr("__version__") = TAUTEN_VERSION;
   module.doc() = "Compiled part of tauten: formulas as NumPy functions, what is known of them, and answers.";
   tauten::python::add_errors(module);
   tauten::python::add_restoring(module);

@@ -294,7 +294,7 @@ py::dict answer_rows(const std::string& name, const py::list& columns, const py:
   for (std::size_t i = 0; i < figures.size(); ++i) {
     const AnswerColumn& figure = question.figures[figures[i]];
     if (figure.kind == AnswerColumn::Kind::text) made[i].array = texts_of(made[i], i, parts);
-    answer[detail::attribute_name(figure.name.c_str())] = made[i].array;
+    answer[figure.name.c_str()] = made[i].array;
   }
   return answer;
 }

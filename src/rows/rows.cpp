@@ -25,13 +25,13 @@ constexpr std::string_view said_once[] = {"jobs", "columns"};
 /// What a row answers of a tool: the most likely fastener, and how many there are.
 struct IdentifiedRow : Identified {
   double candidates = 0;
-  std::optional<ClassMark> mark;
+  std::optional<ClassMark> property_class;
 
   template <class V>
   static void fields(V&& visit) {
     Identified::fields([&](const char* name, auto member) { visit(name, member); });
     visit("candidates", &IdentifiedRow::candidates);
-    visit("class", &IdentifiedRow::mark);
+    visit("property_class", &IdentifiedRow::property_class);
   }
 };
 
@@ -39,7 +39,8 @@ Outcome<IdentifiedRow> try_identified_row(const Call& call) {
   const Outcome<Identification> answer = try_identify(call);
   if (!answer) return answer.error();
   if (answer->candidates.empty()) return Error("socket", "say which tool fits: a socket, a key or a bit");
-  return IdentifiedRow{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->mark};
+  return IdentifiedRow{answer->candidates.front(), static_cast<double>(answer->candidates.size()),
+                       answer->property_class};
 }
 
 std::string with_dashes(std::string_view name) {
@@ -186,13 +187,12 @@ Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::
   if (wanted.empty()) wanted.assign(question.standard.begin(), question.standard.end());
   std::vector<std::size_t> places;
   for (const std::string& name : wanted) {
-    const std::string figure = name == "property_class" ? "class" : name;
     const auto found = std::find_if(question.figures.begin(), question.figures.end(),
-                                    [&](const AnswerColumn& one) { return one.name == figure; });
+                                    [&](const AnswerColumn& one) { return one.name == name; });
     if (found == question.figures.end())
       return Error(
           "columns",
-          ("the answer has no column " + tauten::detail::shown(name) + "; " + known_instead(question, figure)).c_str());
+          ("the answer has no column " + tauten::detail::shown(name) + "; " + known_instead(question, name)).c_str());
     const auto place = static_cast<std::size_t>(found - question.figures.begin());
     if (place + 2 < question.figures.size() && std::find(places.begin(), places.end(), place) == places.end())
       places.push_back(place);

@@ -104,7 +104,7 @@ def test_threads(text):
 def test_classes_are_guessed_and_the_guess_is_noted(text, taken):
     got = answer("clamp", "--thread", "M12", "--class", text, "--torque", "20N.m", "--condition", "oiled")
     assert f"Class '{text}' is taken as {taken}." in [notice["text"] for notice in got["notices"]]
-    assert got["candidates"][0]["class"] == taken.split(",")[0]
+    assert got["candidates"][0]["property_class"] == taken.split(",")[0]
 
 
 @pytest.mark.parametrize("text", ["grade 8", "Grade 5", "SAE 8", "B7", "A325"])

@@ -114,7 +114,7 @@ inline Page page_of(const ThreadJob& job, const ThreadFacts& thread, const PageU
     page.findings.push_back(thread.name +
                             " is not in the selection of ISO 262 for bolts and nuts: "
                             "check the pitch with a gauge before a part is ordered.");
-  page.add(thread.notices);
+  page.add(thread.notices, units);
   page.trust.push_back("Sockets and keys are those of ISO 4014, ISO 4032 and ISO 4762; other heads have other widths.");
   return page;
 }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "tauten/part/rated_load.hpp"
 #include "tauten/question/clamp_answer.hpp"
@@ -24,6 +25,12 @@ inline constexpr double default_proof_share = 0.75;
 
 namespace detail {
 
+/// Load at which the thread that holds a bolt strips; infinite where the bolt breaks first, or nobody said what holds it.
+struct ThreadHolds {
+  double low = std::numeric_limits<double>::infinity();
+  double nominal = std::numeric_limits<double>::infinity();
+};
+
 /// A fastener with all that its clamp load depends on, plain SI.
 struct ClampBolt {
   Thread thread;
@@ -36,6 +43,7 @@ struct ClampBolt {
   double prevailing;      ///< torque of a locking element, which the shank carries beside the thread torque
   double d_s;             ///< of the weakest section: the stress diameter, or that of a reduced shank
   bool one_draw = false;  ///< thread and faces bear one condition, so that they rub much or little together
+  ThreadHolds strip{};
 
   double d_2() const { return thread.pitch_diameter().si; }
   double P() const { return thread.pitch.si; }

@@ -90,10 +90,13 @@ class ClampSteps {
       torque = step(out_, "friction of the shank instead of the locking element", setting_with_prevailing, torque,
                     job_.shank_torque.si);
     if (setting < torque * (1 - 1e-9))
-      held_back_ = limit == "worst case" ? "at nominal friction; as friction is unknown, the setting is held back from "
-                                           "the target to where the worst case just yields"
-                                         : "at nominal friction; the setting is held back from the target, so that no "
-                                           "more than 1 in 100 bolts that just meet their class yield";
+      held_back_ = limit == "thread" ? "at nominal friction; the setting is held back from the target to what the "
+                                       "thread that holds the bolt bears"
+                   : limit == "worst case"
+                       ? "at nominal friction; as friction is unknown, the setting is held back from "
+                         "the target to where the worst case just yields"
+                       : "at nominal friction; the setting is held back from the target, so that no "
+                         "more than 1 in 100 bolts that just meet their class yield";
   }
 
   /// From a setting to load and stress: at the typical friction, then at the corners.
