@@ -11,6 +11,7 @@
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/accuracy.hpp"
+#include "tauten/tool/hand.hpp"
 
 namespace tauten::TAUTEN_ABI::detail {
 
@@ -39,7 +40,7 @@ struct Conditions {
 };
 
 /// Settings of a wrench that have an answer.
-inline constexpr Interval clamp_torque_range{0, 1e5, true};
+inline constexpr Interval clamp_torque_range{0, greatest_tightening_torque.si, true};
 
 /// \return the error that a value lies outside its range, or nothing
 inline std::optional<Error> range_error(const char* argument, double si, Dim dimension, Interval range) {
