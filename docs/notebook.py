@@ -6,6 +6,7 @@ import base64
 import os
 import pathlib
 import re
+import shutil
 import sys
 import tempfile
 
@@ -36,7 +37,10 @@ def execute(path):
     notebook = nbformat.read(path, as_version=4)
     here = pathlib.Path(tauten.__file__).resolve().parents[1]
     with tempfile.TemporaryDirectory() as empty:
-        # Nothing of the user's own settings takes part, and the package is the one that runs here.
+        # Nothing of the user's own settings takes part, and the package is the one that runs here. Pictures have twice the pixels.
+        profile = pathlib.Path(empty) / "profile_default"
+        profile.mkdir()
+        (profile / "ipython_kernel_config.py").write_text('c.InlineBackend.figure_formats = {"retina"}\n', encoding="utf-8")
         settings = {**os.environ, **dict.fromkeys(("IPYTHONDIR", "JUPYTER_CONFIG_DIR", "MPLCONFIGDIR"), empty)}
         settings["PYTHONPATH"] = os.pathsep.join([str(here), os.environ.get("PYTHONPATH", "")])
         settings["PYDEVD_DISABLE_FILE_VALIDATION"] = "1"  # no talk of the debugger
@@ -123,11 +127,22 @@ def _one_row_each(text):
     return re.sub(r"\$\$\\begin\{aligned\}(.*?)\\end\{aligned\}\$\$", rows, text, flags=re.S)
 
 
+def _told(text):
+    """What a picture is about, for those who cannot see it: the last paragraph before it, without its marks."""
+    plain = re.sub(r"\\\w+|[*`#$\\{}]", "", " ".join(text.strip().rpartition("\n\n")[2].split()))
+    return plain if len(plain) < 250 else plain[:250].rpartition(" ")[0] + " ..."
+
+
+def _quoted(text):
+    return "'" + text.replace("'", "''") + "'"
+
+
 def page(path, notebook, folder):
-    """The executed notebook as Markdown; its pictures are written into the folder."""
-    parts, pictures = [], 0
+    """The executed notebook as Markdown; its pictures, and the notebook to download, are written into the folder."""
+    parts, pictures, before = [], 0, ""
     for cell in folded(notebook):
         if cell.cell_type == "markdown":
+            before = cell.source
             parts.append(cell.source)
             continue
         # A page needs no word to the notebook on where pictures go.
@@ -141,7 +156,8 @@ def page(path, notebook, folder):
                 pictures += 1
                 name = f"{path.stem}-{pictures}.png"
                 (folder / name).write_bytes(base64.b64decode(data["image/png"]))
-                parts.append(f"![Picture {pictures} of this lesson]({name})")
+                width = output.metadata.get("image/png", {}).get("width", 640)
+                parts.append(f"```{{image}} {name}\n:alt: {_quoted(f'Picture {pictures}: {_told(before)}')}\n:width: {width}px\n```")
             elif "text/html" in data:
                 parts.append(f'<div class="answer">\n{data["text/html"]}\n</div>'.replace("\n\n", "\n"))
             elif "text/markdown" in data:
@@ -150,8 +166,15 @@ def page(path, notebook, folder):
                 parts.append("$$" + data["text/latex"].strip("$") + "$$")
             elif "text/plain" in data:
                 parts.append(pages.output(data["text/plain"]))
-    parts.append(f"*This lesson is the notebook* `docs/notebooks/{path.name}`.")
+    shutil.copy(path, folder)
+    parts.append(f"{{download}}`Download this lesson as a notebook <{path.name}>`, to change its figures and run it again.")
     return "\n\n".join(parts) + "\n"
+
+
+def goal(path):
+    """What a lesson is for: its goal in one sentence."""
+    found = re.search(r"\*\*Goal:\*\* (.*?)(?:\n\n|\Z)", nbformat.read(path, as_version=4).cells[0].source, re.S)
+    return found and " ".join(found[1].split()).partition(". ")[0].rstrip(".")
 
 
 if __name__ == "__main__":

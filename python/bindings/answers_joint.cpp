@@ -167,6 +167,12 @@ void add_joints(py::module_& module) {
     return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
            (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
   });
+  // Where it can be only one fastener, the answer is about that one.
+  add_members<ClampCandidate>(clamp, [](const ClampAnswer& c) -> const ClampCandidate& {
+    if (c.candidates.size() == 1) return c.candidates.front();
+    throw py::attribute_error("it may be one of " + std::to_string(c.candidates.size()) +
+                              " fasteners: take one from candidates, or give thread and head");
+  });
   add_page(clamp, [](const ClampAnswer& c, const PageUnits& units) { return shared::page_of(c, units, true); });
   add_explain(clamp, [](const ClampAnswer& c) { return derivation_of(c); });
   module.def("clamp_question", clamp_question_of);

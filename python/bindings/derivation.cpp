@@ -78,11 +78,24 @@ std::string page_text_of(const Page& page, const std::string& format) {
   return page_as(page, try_page_format(format).value());
 }
 
-PageUnits page_units_from(const py::object& units) {
+namespace {
+
+/// Takes the units of texts, in lists too.
+void take_units_of(const py::handle& value, PageUnits& shown) {
+  if (py::isinstance<py::str>(value)) return shown.take_unit_of(value.cast<std::string>());
+  if (py::isinstance<py::list>(value) || py::isinstance<py::tuple>(value))
+    for (const py::handle item : value) take_units_of(item, shown);
+}
+
+}  // namespace
+
+PageUnits page_units_of(const py::object& answer, const py::object& units) {
   PageUnits shown;
-  if (units.is_none()) return shown;
-  for (const auto& [dimension, unit] : units.cast<py::dict>())
-    if (const auto error = shown.set(std::string(py::str(dimension)) + "=" + std::string(py::str(unit)))) throw *error;
+  for (const auto& [name, value] : py::dict(py::getattr(answer, "_asked", py::dict()))) take_units_of(value, shown);
+  if (!units.is_none())
+    for (const auto& [dimension, unit] : units.cast<py::dict>())
+      if (const auto error = shown.set(std::string(py::str(dimension)) + "=" + std::string(py::str(unit))))
+        throw *error;
   return shown;
 }
 

@@ -151,8 +151,8 @@ std::string expression_of(const Entry& entry, const std::string& notation, const
 double read_any(const std::string& text) {
   for (int i = 0; i < dimension_count; ++i)
     if (const auto value = try_read_quantity("text", text, static_cast<Dim>(i))) return *value;
-  throw Error("text", ("'" + text.substr(0, 60) +
-                       "' is not a number with a known unit; write for example 48N.m, 12mm, 25kN, 640MPa or 90deg")
+  throw Error("text", (tauten::detail::shown(text, 60) +
+                       " is not a number with a known unit; write for example 48N.m, 12mm, 25kN, 640MPa or 90deg")
                           .c_str());
 }
 

@@ -150,7 +150,7 @@ Distribution read_distribution(const std::string& name, py::handle value, Dim di
 }
 
 JointDistribution joint_of(const UncertaintyQuestion& question, const py::dict& inputs,
-                           const py::iterable& correlations) {
+                           const py::iterable& correlations, bool apart = false) {
   const std::vector<Variable>& known = question.outputs.front().inputs;
   std::vector<tauten::InputDistribution> given;
   for (const auto& [key, value] : inputs) {
@@ -166,7 +166,7 @@ JointDistribution joint_of(const UncertaintyQuestion& question, const py::dict& 
     if (three.size() != 3) throw Error("correlations", "a correlation takes two inputs and a coefficient");
     pairs.push_back({py::str(three[0]), py::str(three[1]), read_number("correlations", three[2], Dim::number)});
   }
-  return try_joint(question, given, pairs).value();
+  return (apart ? try_joint_apart(question, given, pairs) : try_joint(question, given, pairs)).value();
 }
 
 py::object budget_of(const UncertaintyQuestion& question, const py::dict& inputs, const py::iterable& correlations,
@@ -207,7 +207,7 @@ py::object monte_carlo_of(const UncertaintyQuestion& question, const py::dict& i
 py::object sobol_of(const UncertaintyQuestion& question, const py::dict& inputs, const std::string& output,
                     const py::dict& options, const py::object& progress) {
   const Model model = try_output(question, output).value();
-  const JointDistribution joint = joint_of(question, inputs, py::tuple());
+  const JointDistribution joint = joint_of(question, inputs, py::tuple(), true);
   const tauten::python::Arguments given{options};
   SobolOptions how;
   given("trials", how.trials);

@@ -132,7 +132,7 @@ Chart torque_chart(const Asked& asked) {
       row.push_back(manual ? number_text(manual->torque / units.one(Dim::torque), 3) : "");
       worst = std::max(worst, bolt.chance_of_yield);
       chart.figures.push_back({{"thread", bolt.thread},
-                               {"class", mark},
+                               {"property_class", mark},
                                {"head", bolt.head},
                                {"condition", condition},
                                {"torque [N.m]", json_of(bolt.torque)},

@@ -106,7 +106,8 @@ def test_no_text_of_a_picture_lies_on_another(path, monkeypatch):
 def test_becomes_a_page(tmp_path):
     path = FOLDER / "nut_factor.ipynb"
     text = page(path, executed(path), tmp_path)
-    assert text.startswith("# What is a nut factor?") and text.count("![Picture") == len(list(tmp_path.iterdir())) == 2
+    assert text.startswith("# What is a nut factor?") and text.count("```{image}") == text.count(":alt: 'Picture ") == len(list(tmp_path.glob("*.png"))) == 2
+    assert (tmp_path / path.name).read_bytes() == path.read_bytes() and f"<{path.name}>" in text
     assert "```python" in text and "$$K = " in text and "oiled on the" not in text
 
 

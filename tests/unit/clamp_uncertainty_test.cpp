@@ -108,8 +108,17 @@ TEST_CASE("friction of thread and face varies as the job says, unless its correl
   CHECK(spread(false, {}) == spread({}, 0.0));
   CHECK(spread(true, 0.0) == spread({}, 0.0));
   CHECK(spread(true, {}) > 1.2 * spread(false, {}));
-  CHECK(has(found({}, {}).notices, "friction_independent"));
-  CHECK_FALSE(has(found(false, {}).notices, "friction_independent"));
+  CHECK(spread({}, {}) == spread(true, {}));  // both oiled: one film of oil
+  CHECK(has(found({}, {}).notices, "friction_together"));
+  for (const bool said : {false, true})
+    for (const char* code : {"friction_together", "friction_independent"})
+      CHECK_FALSE(has(found(said, {}).notices, code));
+  ClampJob job = pump_foot();
+  job.face_condition = "dry";
+  CHECK(has(clamp_uncertainty(job, {}, {.trials = 10'000}).front().notices, "friction_independent"));
+  ClampScatter scatter;
+  scatter.thread_friction = Distribution::uniform(0.1, 0.14);  // measured apart
+  CHECK(has(clamp_uncertainty(pump_foot(), scatter, {.trials = 10'000}).front().notices, "friction_independent"));
 }
 
 TEST_CASE("with the job's own bands no trial leaves the band of the clamp answer") {
@@ -142,12 +151,14 @@ TEST_CASE("friction brings most of the scatter of the load, strength only that o
   CHECK(share(found.yield_utilisation_budget, "strength") > 0.2);
   // Triangular bands of friction bend the result little: first order is near.
   CHECK(found.clamp_load_budget.standard_uncertainty == near(found.clamp_load.standard_uncertainty).epsilon(0.05));
-  for (const char* code : {"strength_estimated", "bearing_spread_estimated", "friction_independent"})
+  for (const char* code : {"strength_estimated", "bearing_spread_estimated", "friction_together"})
     CHECK(has(found.notices, code));
 }
 
 TEST_CASE("budget and Sobol indices agree where the model hardly bends") {
-  const ClampModel model = clamp_models(pump_foot()).front();
+  ClampScatter scatter;
+  scatter.friction_correlation = 0.0;
+  const ClampModel model = clamp_models(pump_foot(), scatter).front();
   const Budget b = budget(model.clamp_load, model.inputs);
   const Sobol s = sobol(model.clamp_load, model.inputs);
   for (std::size_t i = 0; i < 5; ++i) {
