@@ -171,7 +171,7 @@ def page(path, notebook, folder):
     parts, pictures, before = [], 0, ""
     for cell in folded(notebook):
         if cell.cell_type == "markdown":
-            before = cell.source
+            before = before if cell.source.startswith("<") else cell.source
             parts.append(cell.source)
             continue
         # A page needs no word to the notebook on where pictures go.
