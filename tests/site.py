@@ -378,7 +378,7 @@ def some(folder, pages, answers, shots):
                         failed.setdefault(f"search for {words}", []).append(f"{found or 'nothing'} comes first")
             if page == "bench/index.html":
                 failed.setdefault(page, []).extend(computes(driver, folder, 15, 70 if os.environ.get("TAUTEN_WHOLE") else 2))
-            failed.setdefault(page, []).extend(f"console: {entry['message']}" for entry in driver.get_log("browser"))
+            failed.setdefault(page, []).extend(f"console: {entry['message']}" for entry in driver.get_log("browser")[:5])
         for name, text in answers:
             (notebook / "page.html").write_text(text, encoding="utf-8")
             driver.get((notebook / "page.html").as_uri())
@@ -419,7 +419,7 @@ def main():
     if not formulas and not arguments.only:
         failed["formulas"] = ["no page shows any"]
     for page, reasons in failed.items():
-        print(f"{page}: " + "; ".join(reasons))
+        print(f"{page}: " + "; ".join(reasons[:12]))
     print(f"{len(pages)} pages and {len(answers)} answers at {PHONE[0]} and {DESK[0]} px, light and dark, {len(links)} links, "
           f"{formulas} formulas, in {time.monotonic() - start:.0f} s")
     print(f"{max(0, len(pages) + len(answers) - len(failed))} passed, {len(failed)} failed")
