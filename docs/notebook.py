@@ -1,4 +1,7 @@
-"""Runs the notebooks of the documentation, and turns them into pages. Used by the tests and by build.py."""
+"""Runs the notebooks of the documentation, and turns them into pages. Used by the tests and by build.py.
+
+    ./dev python docs/notebook.py FOLDER    writes the notebooks for students, without solutions, into the folder
+"""
 import base64
 import os
 import pathlib
@@ -77,6 +80,41 @@ def title(path):
     return nbformat.read(path, as_version=4).cells[0].source.partition("\n")[0].removeprefix("# ")
 
 
+def solutions(notebook):
+    """Which cells hold solutions: those that begin with "# Solution", and all below "## Solutions" up to the next heading."""
+    places, below = set(), False
+    for place, cell in enumerate(notebook.cells):
+        heading = cell.cell_type == "markdown" and re.search("^## .*", cell.source, re.M)
+        if cell.cell_type == "code" and (below or cell.source.startswith("# Solution")):
+            places.add(place)
+        elif cell.cell_type == "markdown" and below and not heading:
+            places.add(place)
+        if heading:
+            below = re.findall("^## .*", cell.source, re.M)[-1] == "## Solutions"
+    return places
+
+
+def folded(notebook):
+    """The cells, those with solutions between two that fold them away on a page."""
+    solved = solutions(notebook)
+    for place, cell in enumerate(notebook.cells):
+        if place in solved and place - 1 not in solved:
+            yield nbformat.v4.new_markdown_cell("<details><summary>Show the solution</summary>")
+        yield cell
+        if place in solved and place + 1 not in solved:
+            yield nbformat.v4.new_markdown_cell("</details>")
+
+
+def for_students(path):
+    """The notebook without solutions: each has an empty cell in its place."""
+    notebook = nbformat.read(path, as_version=4)
+    for place in solutions(notebook):
+        cell = notebook.cells[place]
+        cell.source = "# Your solution" if cell.cell_type == "code" else ""
+    notebook.cells = [cell for cell in notebook.cells if cell.source]
+    return notebook
+
+
 def _fence(kind, text):
     return f"```{kind}\n{text.rstrip()}\n```"
 
@@ -102,7 +140,7 @@ def _quoted(text):
 def page(path, notebook, folder):
     """The executed notebook as Markdown; its pictures, and the notebook to download, are written into the folder."""
     parts, pictures, before = [], 0, ""
-    for cell in notebook.cells:
+    for cell in folded(notebook):
         if cell.cell_type == "markdown":
             before = cell.source
             parts.append(cell.source)
@@ -137,3 +175,10 @@ def goal(path):
     """What a lesson is for: its goal in one sentence."""
     found = re.search(r"\*\*Goal:\*\* (.*?)(?:\n\n|\Z)", nbformat.read(path, as_version=4).cells[0].source, re.S)
     return found and " ".join(found[1].split()).partition(". ")[0].rstrip(".")
+
+
+if __name__ == "__main__":
+    target = pathlib.Path(sys.argv[1])
+    target.mkdir(parents=True, exist_ok=True)
+    for each in NOTEBOOKS:
+        nbformat.write(for_students(each), target / each.name)

@@ -154,6 +154,26 @@ def parts_of(page):
     return parts
 
 
+POUND_FOOT = 0.45359237 * 9.80665 * 0.3048  # N.m, from the definitions of pound, gravity and foot
+
+
+def figures_in(text, unit):
+    return [float(number) for number in re.findall(r"(?<![\w.])([\d.]+)(?: to [\d.]+)? " + re.escape(unit) + r"(?!\w)", text)]
+
+
+def test_sentences_speak_in_the_units_of_the_page():
+    answer = tauten.clamp(thread="M16", property_class="8.8", condition="oiled", torque="150lbf.ft", specified_condition="dry")
+    metric = [notice.text for notice in answer.notices + answer.candidates[0].notices if "N.m" in notice.text]
+    assert metric  # the data keep the units of a workshop
+    page = " ".join(str(answer.page()).split())
+    assert " N.m" not in page and "lbf.ft" in page
+    for text in metric:
+        for value in figures_in(text, "N.m"):
+            assert any(abs(shown * POUND_FOOT / value - 1) < 0.006 for shown in figures_in(page, "lbf.ft")), (text, page)
+    turned = tauten.turn(thread="M16", property_class="8.8", condition="oiled", snug_torque="45lbf.ft", angle="60deg", grip="55mm")
+    assert " N.m" not in " ".join(str(turned.page()).split())
+
+
 def test_line_one_speaks_in_the_units_that_were_typed():
     page = program("clamp", "--thread", "M16", "--class", "8.8", "--condition", "oiled", "--torque", "110lbf.ft").stdout
     # 110 lbf.ft x 1.3558179 N.m = 149.1 N.m by hand; the suggested 173.x N.m are 127.x lbf.ft.

@@ -35,6 +35,7 @@ inline constexpr const char* chance_columns_legend =
     "Low to high: clamp load in 19 of 20 cases. Yield: chance that a bolt that just meets its class stretches for "
     "good.";
 inline constexpr const char* no_load_legend = "\"-\": the bolt breaks, so no clamp load is given.";
+inline constexpr const char* strips_legend = "\"-\": the thread strips or the bolt breaks, so no clamp load is given.";
 
 inline std::string class_cell(const ClampCandidate& c) { return c.property_class + (c.class_assumed ? " ?" : ""); }
 inline std::string torque_cell(const ClampCandidate& c, const PageUnits& units) {
@@ -55,6 +56,7 @@ inline std::string friction_text(const Band<double>& band, const std::string& co
 /// What the suggested torque rests on.
 inline std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
   if (c.suggested_limit == "chance of yield") return "held back to a chance of yielding of 1 in 100";
+  if (c.suggested_limit == "thread") return "held back to what the thread that holds the bolt bears";
   if (c.suggested_limit == "worst case") return "held back to where the worst case just yields";
   return PageUnits::percent(share_of(job)) + " of the proof load at nominal friction";
 }
@@ -78,7 +80,7 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
 
 inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& units) {
   const std::string yield = "up to " + number_text(std::round(100 * c.yield_utilisation.high)) + " % of yield";
-  return c.verdict == "breaks" ? yield : units.range(c.worst_case) + ", " + yield;
+  return !is_given(c.worst_case.nominal.si) ? yield : units.range(c.worst_case) + ", " + yield;
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
@@ -151,7 +153,7 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
   column(true, "Yield", "");
   column(one_torque || for_load, "Suggest", torque);
   column(true, "Verdict", "", false);
-  bool none = false;
+  bool none = false, strips = false;
   for (const ClampCandidate& c : shown) {
     auto& row = table.rows.emplace_back();
     row = {std::to_string(table.rows.size()), c.thread, c.head.empty() ? "-" : standards_text(c.head, 20),
@@ -163,11 +165,12 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
     row.push_back(chance_cell(c.chance_of_yield));
     if (one_torque || for_load) row.push_back(units.settable_cell(c.suggested_torque));
     row.push_back(c.verdict);
-    none |= c.verdict == "breaks";
+    none |= !is_given(c.clamp_load.nominal.si);
+    strips |= c.verdict == "strips";
   }
   table.legend.push_back(std::string(chance_columns_legend) +
                          (for_load ? "" : " Proof: typical share of the proof load."));
-  if (none) table.legend.push_back(no_load_legend);
+  if (none) table.legend.push_back(strips ? strips_legend : no_load_legend);
   if (more > 0)
     table.legend.push_back(std::to_string(more) + " less common " + (more == 1 ? "fastener fits" : "fasteners fit") +
                            " this tool too; --all shows " + (more == 1 ? "it." : "them."));
@@ -212,11 +215,11 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
   page.name = job.name;
   page.headline = detail::clamp_headline(job, answer, units);
   for (const Notice& notice : answer.notices)
-    if (notice.code == std::string_view("inch_tool")) page.actions.push_back(notice.text);
+    if (notice.code == std::string_view("inch_tool")) page.actions.push_back(units.restated(notice.text));
   for (const Notice& notice : detail::clamp_actions(job, first, units)) page.actions.push_back(notice.text);
   if (const std::string text = detail::identity_text(job, answer, units); !text.empty()) page.actions.push_back(text);
   page.actions.push_back(detail::suggestion_text(job, first, units));
-  page.findings.push_back(first.meaning);
+  page.findings.push_back(units.restated(first.meaning));
   detail::add_clamp_figures(page, job, answer, shown, units);
   if (!first.by_condition.empty()) page.tables.push_back(detail::case_table(first, units));
   page.tables.push_back(detail::fastener_table(job, shown, answer.candidates.size() - count, units));
@@ -228,10 +231,10 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
       if (&c != &first || !detail::lists(detail::to_do_codes, notice.code)) notes.add(notice, number);
     looks.push_back({number, c.thread, c.look});
   }
-  page.add(notes.notices(count));
+  page.add(notes.notices(count), units);
   std::vector<Notice> others = answer.notices;
   std::erase_if(others, [](const Notice& notice) { return notice.code == std::string_view("inch_tool"); });
-  page.add(others);
+  page.add(others, units);
   if (count > 1) page.tables.push_back(detail::look_table(looks));
   page.limit_cautions();
   return page;
@@ -239,8 +242,8 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
 
 /// \return a list of joints laid out for people: a summary, a table, and each notice once with the numbers of its joints
 inline Page page_of(const std::vector<ListedClamp>& joints, const PageUnits& units = {}) {
-  static constexpr std::array verdicts = {"breaks", "may break",    "yields",       "may yield",
-                                          "slack",  "may be slack", "within limits"};
+  static constexpr std::array verdicts = {"strips",    "breaks", "may strip",    "may break",    "yields",
+                                          "may yield", "slack",  "may be slack", "within limits"};
   const std::string load = units.unit(Dim::force), torque = units.unit(Dim::torque);
   PageTable table{"",
                   {{"#", "", true},
@@ -300,12 +303,15 @@ inline Page page_of(const std::vector<ListedClamp>& joints, const PageUnits& uni
     if (counts[i] > 0) counted += (counted.empty() ? "" : ", ") + std::to_string(counts[i]) + " " + verdicts[i];
   if (failed > 0) counted += (counted.empty() ? "" : ", ") + std::to_string(failed) + " without an answer";
   page.headline += counted + ".";
-  if (counts[0] > 0) table.legend.push_back(detail::no_load_legend);
-  for (const Notice& notice : to_do.notices(joints.size())) page.actions.push_back(notice.text);
+  if (counts[0] > 0)
+    table.legend.push_back(detail::strips_legend);
+  else if (counts[1] > 0)
+    table.legend.push_back(detail::no_load_legend);
+  for (const Notice& notice : to_do.notices(joints.size())) page.actions.push_back(units.restated(notice.text));
   page.tables.push_back(std::move(table));
   page.lists.push_back(std::move(each));
-  page.add(notes.notices(answered));
-  page.add(common.notices(answered));
+  page.add(notes.notices(answered), units);
+  page.add(common.notices(answered), units);
   page.limit_cautions();
   return page;
 }

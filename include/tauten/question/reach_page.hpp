@@ -77,8 +77,7 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
   const ToolPlan plan = tool_plan(job, reach, [&](auto quantity) { return units.text(quantity, 4); });
   page.drawing = {draw_text(plan, detail::drawing_columns), draw_svg(plan)};
   page.tables = {detail::contribution_table(reach)};
-  page.add(reach.warnings);
-  page.add(reach.cautions);
+  page.add(reach.notices, units);
   return page;
 }
 

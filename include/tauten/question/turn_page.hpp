@@ -130,12 +130,12 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   page.name = a.name;
   page.headline = detail::turn_headline(a, units);
   const bool strips = a.verdict == "strips" || a.verdict == "may strip";
-  if (strips) page.actions.push_back(a.meaning);
+  if (strips) page.actions.push_back(units.restated(a.meaning));
   // In the order of the work: whether to turn at all, where to begin, how far, and how to see that it went well.
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)
     for (const Notice& notice : a.notices)
-      if (notice.code == code) page.actions.push_back(notice.text);
+      if (notice.code == code) page.actions.push_back(units.restated(notice.text));
   if (a.may_neck)
     page.actions.push_back("Replace every bolt that was turned so far.");
   else if (a.past_yield)
@@ -151,7 +151,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   page.tables.push_back(detail::turn_table(a, units));
   if (a.structural) page.tables.push_back(detail::structural_table(*a.structural, units));
 
-  if (!strips) page.findings.push_back(a.meaning);
+  if (!strips) page.findings.push_back(units.restated(a.meaning));
   if (!a.may_neck && !a.past_yield) {
     if (a.tightenings == 0)
       page.cautions.push_back("The bolt cannot take this tightening even once.");
@@ -164,7 +164,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   std::vector<Notice> others;
   for (const Notice& notice : a.notices)
     if (!detail::lists(to_do, notice.code)) others.push_back(notice);
-  page.add(others);
+  page.add(others, units);
   page.limit_cautions();
   return page;
 }

@@ -32,22 +32,43 @@ inline std::optional<Error> part_error(const ClampJob& job) {
   return std::nullopt;
 }
 
+/// \return the thread that holds a bolt, as far as the job says what it is
+inline Outcome<std::optional<ThreadEngagement>> try_holder(const ClampJob& job, const Suspect& s,
+                                                           const ClampBolt& bolt) {
+  using Holder = std::optional<ThreadEngagement>;
+  if (!job.tapped_material.empty()) {
+    const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt.strength.name);
+    if (!tensile) return tensile.error();
+    return Holder(tapped_engagement(s.thread, bolt.strength, tensile->value, *try_material(job.tapped_material),
+                                    *job.engagement));
+  }
+  if (job.nut_class.empty()) return Holder();
+  const Outcome<ThreadEngagement> nut =
+      try_nut_engagement(s.thread, bolt.strength.name, job.nut_class, Length(), s.thread.diameter);
+  return nut ? Outcome<Holder>(*nut) : nut.error();
+}
+
+/// `bolt_of` with the load at which the thread that holds the bolt strips.
+inline Outcome<ClampBolt> held_bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
+  Outcome<ClampBolt> bolt = bolt_of(job, s.thread, s.bearing_diameter, c);
+  if (!bolt) return bolt;
+  const auto holder = try_holder(job, s, *bolt);
+  if (!holder) return holder.error();
+  if (const std::optional<ThreadEngagement>& held = *holder; held && !held->breaks_first) {
+    ClampBolt made = *bolt;
+    made.strip = {held->strip_load.low.si, held->strip_load.nominal.si};
+    return made;
+  }
+  return bolt;
+}
+
 /// Notes what strips or is pressed in below the highest clamp load.
 /// \param load  right after tightening, in 19 of 20 cases
 inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const ClampJob& job, const Suspect& s,
                                              const ClampBolt& bolt, const Band<Force>& load) {
-  std::optional<ThreadEngagement> held;
-  if (!job.tapped_material.empty()) {
-    const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt.strength.name);
-    if (!tensile) return tensile.error();
-    held =
-        tapped_engagement(s.thread, bolt.strength, tensile->value, *try_material(job.tapped_material), *job.engagement);
-  } else if (!job.nut_class.empty()) {
-    const Outcome<ThreadEngagement> nut =
-        try_nut_engagement(s.thread, bolt.strength.name, job.nut_class, Length(), s.thread.diameter);
-    if (!nut) return nut.error();
-    held = *nut;
-  }
+  const auto holder = try_holder(job, s, bolt);
+  if (!holder) return holder.error();
+  const std::optional<ThreadEngagement>& held = *holder;
   // Where the bolt breaks there is no load; what it would be held by is told all the same.
   const Force highest = is_given(load.high.si) ? load.high : Force(bolt.proof_load);
   if (held && !held->breaks_first && held->strip_load.low < highest)

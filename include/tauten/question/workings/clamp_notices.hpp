@@ -51,7 +51,8 @@ std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& u
   const bool above = any && c.torque.si > c.suggested_torque.si * 1.005;
   if (c.verdict == "within limits") return text + (below ? "; up to " + suggested + " is possible." : ".");
   const bool breaks = c.verdict == "breaks" || c.verdict == "may break";
-  const double chance = breaks ? c.chance_of_breaking : c.chance_of_yield;
+  const bool strips = c.verdict == "strips" || c.verdict == "may strip";
+  const double chance = strips ? 0 : breaks ? c.chance_of_breaking : c.chance_of_yield;
   if (c.verdict == "may be slack" || c.verdict == "slack") {
     // Without knowing the friction more torque is no advice: on paste it may break the bolt.
     text += below && !unknown ? "; up to " + suggested + " is possible." : ".";
@@ -72,7 +73,8 @@ std::string summary_of(const ClampCandidate& c, const Conditions& conditions, co
                      (c.torque.si == c.suggested_torque.si ? units.settable(c.torque) : units.typed(c.torque)) + ": ";
   if (is_given(c.clamp_load.nominal.si))
     text += "clamp load " + units.rough(c.clamp_load.nominal) + " (" + units.rough_range(c.clamp_load) +
-            " in 19 of 20 cases" + (c.verdict == "may break" ? ", if it holds" : "") + "). ";
+            " in 19 of 20 cases" + (c.verdict == "may break" || c.verdict == "may strip" ? ", if it holds" : "") +
+            "). ";
   else
     text += "no clamp load. ";
   return text + verdict_advice(c, conditions.friction_unknown(), units);
@@ -84,9 +86,12 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                                  const ClampBolt& bolt, const ClampJob& job, double at_target) {
   add_bolt_notices(notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, job.condition);
   if (!is_given(c.suggested_torque.si)) {
+    const bool by_thread = c.suggested_limit == "thread";
     notices.push_back({"no_suggested_torque",
-                       "No torque can be suggested: prevailing and shank torque leave no room between a slack bolt and "
-                       "one that yields.",
+                       std::string("No torque can be suggested: ") +
+                           (by_thread ? "the thread that holds the bolt bears too little."
+                                      : "prevailing and shank torque leave no room between a slack bolt and one that "
+                                        "yields."),
                        false});
     return;
   }
@@ -97,6 +102,11 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
     notices.push_back({"held_back",
                        target + ", where the chance of yielding is " + chance_text(at_target) +
                            "; the suggested torque is held back to 1 in 100.",
+                       false});
+  if (c.suggested_limit == "thread")
+    notices.push_back({"held_back",
+                       target + "; the suggested torque is held back to what the thread that holds the bolt bears in "
+                                "19 of 20 cases.",
                        false});
   if (c.suggested_limit == "worst case")
     notices.push_back({"held_back",

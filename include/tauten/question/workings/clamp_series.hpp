@@ -25,8 +25,7 @@ class ClampSeries {
     series.common_.candidates.clear();
     series.is_ranked_ = job.thread.empty();
     const auto fasteners = detail::fasteners_of(job, series.conditions_);
-    for (const detail::Fastener& fastener : *fasteners)
-      series.members_.push_back({fastener, fastener.fixed(), absent});
+    for (const detail::Fastener& fastener : *fasteners) series.members_.push_back({fastener, fastener.fixed(), absent});
     return series;
   }
 
