@@ -5,7 +5,7 @@ import inspect
 import pathlib
 
 import tauten
-from tauten import _core, plots, uncertainty
+from tauten import _core, exercises, plots, uncertainty
 
 from pages import escaped, human, table, toctree, write
 
@@ -16,7 +16,7 @@ _TITLES = {
     "clamp": "Clamp load of a torque", "curve": "From snug past yield", "free_joint": "A stuck fastener", "group": "What each bolt carries",
     "identify": "Which fastener it is", "pattern": "Pattern of holes", "property_class": "Property classes", "quantity": "Quantities as text",
     "reach": "Wrench setting with extensions", "sequence": "Order of tightening", "thread": "All about a thread",
-    "thread_condition": "Conditions of threads", "torque_for": "Torque for a clamp load", "turn": "Turn from snug",
+    "thread_condition": "Conditions of threads", "to_frame": "Records as a table", "torque_for": "Torque for a clamp load", "turn": "Turn from snug",
 }
 
 
@@ -87,9 +87,10 @@ def pages(folder):
     write(folder / "plots.md", "# Pictures", _rst(".. automodule:: tauten.plots"),
           *(f"## {escaped(name)}\n\n{_picture(name, folder / 'pictures')}\n\n"
             + _rst(f".. autofunction:: tauten.plots.{name}") for name in drawn))
-    write(folder / "uncertainty.md", "# Uncertainty", _rst(".. automodule:: tauten.uncertainty"),
-          *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: tauten.uncertainty.{name}")
-            for name in uncertainty.__all__ if inspect.isfunction(getattr(uncertainty, name))))
+    for module, title in ((uncertainty, "Uncertainty"), (exercises, "Exercises with worked solutions")):
+        write(folder / f"{module.__name__.rpartition('.')[2]}.md", f"# {title}", _rst(f".. automodule:: {module.__name__}"),
+              *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: {module.__name__}.{name}")
+                for name in module.__all__ if inspect.isfunction(getattr(module, name))))
     members = _members(ROOT / "python" / "tauten" / "_core.pyi")
     classes = [name for name in tauten.__all__ if inspect.isclass(getattr(tauten, name)) and members.get(name)]
     parts = []
@@ -103,8 +104,8 @@ def pages(folder):
           "quantity out. Every formula is a function of the package and works on arrays: see [the formulas](../formulas/index.md).",
           table(("function", "question"), [(f"[{escaped(name)}]({name}.md)", _first_line(tauten, name)) for name in asked]),
           "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold; [uncertainty](uncertainty.md) shows how "
-          "certain a figure is.",
-          toctree([*asked, "plots", "answers", "uncertainty"], "hidden"),
+          "certain a figure is; [exercises](exercises.md) makes them, with solutions.",
+          toctree([*asked, "plots", "answers", "uncertainty", "exercises"], "hidden"),
           "## What the command line calls otherwise",
           "An argument `clamp_load` is the option `--clamp-load`, and so on, but for these. Tables take both names.",
           table(("argument", "option", "of"), [(f"`{name}`", f"`{option}`", ", ".join(f"`{verb}`" for verb in verbs))
