@@ -294,14 +294,14 @@ def computes(driver, folder, seed, count):
         wrong += [f"{question} has no input {key}" for key in missing] + [f"{question} does not take {unit}" for unit in units]
         if not example:
             wrong.append(f"the example of {question} gives no answer")
-    shown(driver, bench, "clamp?thread=M16&torque=150")
-    told = driver.execute_script("const e = document.getElementById('input-torque'); return [e.getAttribute('aria-invalid'), document.getElementById('input-torque-error').textContent]")
-    if told[0] is not None:  # a bare figure takes the unit beside it
-        wrong.append(f"a bare torque is refused: {told}")
-    shown(driver, bench, "clamp?thread=M16&torque=150parsec")
-    told = driver.execute_script("return [document.getElementById('input-torque').getAttribute('aria-invalid'), document.getElementById('input-torque-error').textContent]")
-    if told[0] != "true" or told[1] not in command("clamp", {"thread": "M16", "torque": "150parsec"}):
-        wrong.append(f"an unknown unit is not explained at its field: {told}")
+    # A bare figure takes the unit beside it; what is wrong is explained at its field, in the words of the library.
+    state = "const e = document.getElementById('input-torque'); return [e.getAttribute('aria-invalid'), e.closest('.field').innerText]"
+    for typed, refused in (("150", False), ("150parsec", True)):
+        shown(driver, bench, f"clamp?thread=M16&torque={typed}")
+        invalid, text = driver.execute_script(state)
+        message = command("clamp", {"thread": "M16", "torque": typed}).strip().rpartition("tauten: ")[2]
+        if refused != (invalid == "true") or refused and message not in text:
+            wrong.append(f"torque {typed}: {invalid}, {text!r}; the command line: {message!r}")
     small = driver.execute_script("""return [...document.querySelectorAll('button, select, nav a, input:not([type=checkbox]), summary')].filter(
         e => e.checkVisibility() && e.getBoundingClientRect().height < 48).map(e => e.outerHTML.slice(0, 60))""")
     wrong += [f"smaller than 48 px: {one}" for one in small]
@@ -326,7 +326,8 @@ def computes(driver, folder, seed, count):
         driver.execute_cdp_cmd("Emulation.setCPUThrottlingRate", {"rate": 4})
         took = []
         for value in range(60, 75):
-            driver.execute_script("const e = document.getElementById('control-' + arguments[0]); e.value = arguments[1]; e.dispatchEvent(new Event('input'))", key, value)
+            driver.execute_script("const e = document.getElementById('control-' + arguments[0]);"
+                                  "e.value = arguments[1]; e.dispatchEvent(new Event('input'))", key, value)
             time.sleep(0.1)
             took.append(float(driver.execute_script("return document.body.dataset.took")))
         middle = statistics.median(took)
