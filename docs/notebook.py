@@ -3,6 +3,7 @@
     ./dev python docs/notebook.py FOLDER    writes the notebooks for students, without solutions, into the folder
 """
 import base64
+import contextlib
 import os
 import pathlib
 import re
@@ -32,9 +33,12 @@ class ThisInterpreter(jupyter_client.KernelManager):
                                      display_name="Python 3", language="python")
 
 
-def execute(path):
-    """The notebook with its outputs. An error in a cell is raised."""
-    notebook = nbformat.read(path, as_version=4)
+@contextlib.contextmanager
+def kernel():
+    """A function that runs notebooks, one after the other in one process, which imports everything once.
+
+    Each begins with nothing of the ones before. It returns the notebook with its outputs; an error in a cell is raised.
+    """
     here = pathlib.Path(tauten.__file__).resolve().parents[1]
     with tempfile.TemporaryDirectory() as empty:
         # Nothing of the user's own settings takes part, and the package is the one that runs here. Pictures have twice the pixels.
@@ -45,12 +49,37 @@ def execute(path):
         settings["PYTHONPATH"] = os.pathsep.join([str(here), os.environ.get("PYTHONPATH", "")])
         settings["PYDEVD_DISABLE_FILE_VALIDATION"] = "1"  # no talk of the debugger
         settings.pop("MPLBACKEND", None)
-        nbclient.NotebookClient(notebook, timeout=120, km=ThisInterpreter(),
-                                resources={"metadata": {"path": empty}}).execute(env=settings)
-    for cell in notebook.cells:
-        if cell.cell_type == "code":
-            cell.outputs = _joined(cell.outputs)
-    return notebook
+        manager = ThisInterpreter()
+        manager.start_kernel(env=settings, cwd=empty)
+        client = manager.client()
+        client.start_channels()
+        client.wait_for_ready(timeout=120)
+        client.allow_stdin = False
+
+        def run(path):
+            notebook = nbformat.read(path, as_version=4)
+            runner = nbclient.NotebookClient(notebook, timeout=120, km=manager)
+            runner.kc = client
+            for place, cell in enumerate(notebook.cells):
+                runner.execute_cell(cell, place)
+            client.execute("%reset -f\nimport matplotlib.pyplot\nmatplotlib.pyplot.close('all')\n%reset -f", silent=True, reply=True,
+                           timeout=60)
+            for cell in notebook.cells:
+                if cell.cell_type == "code":
+                    cell.outputs = _joined(cell.outputs)
+            return notebook
+
+        try:
+            yield run
+        finally:
+            client.stop_channels()
+            manager.shutdown_kernel(now=True)
+
+
+def execute(path):
+    """The notebook with its outputs, run in a process of its own."""
+    with kernel() as run:
+        return run(path)
 
 
 def _joined(outputs):

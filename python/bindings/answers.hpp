@@ -61,7 +61,8 @@ void add_page(pybind11::class_<T>& type, F page_for) {
           },
           py::arg("format") = "text", py::arg("units") = py::none(),
           "page($self, /, format='text', units=None)\n--\n\nThe answer laid out for people, the line that is needed "
-          "first: text, markdown or html. Figures are in the units in which texts were given, else those of a workshop, "
+          "first: text, markdown or html. Figures are in the units in which texts were given, else those of a "
+          "workshop, "
           "unless `units` says otherwise, as {\"torque\": \"lbf.ft\"}. Raises Error for another format or an unknown "
           "unit.")
       .def_property_readonly(

@@ -725,6 +725,7 @@ class _Formula(Protocol):
     inputs: tuple[Arg, ...]
     output: Arg
     sources: tuple[Source, ...]
+    room: str
     ufunc: Any
     def expression(self, notation: str = ..., **inputs: Any) -> str: ...
     def gradient(self, *args: Any, **inputs: Any) -> dict[str, Any]: ...

@@ -417,7 +417,7 @@ reach = _function("reach", _core.reach, """
     -------
     Reach
         setting in N.m, arrives as `Band` in N.m (about 95 % of cases), contributions, hand_force in N, twist in rad of
-        the bars, reaction, warnings and cautions; ``drawing("text")`` or ``drawing("svg")``, and ``explain()``.
+        the bars, reaction, notices; ``drawing("text")`` or ``drawing("svg")``, and ``explain()``.
 
     Raises
     ------

@@ -132,7 +132,7 @@ Chart torque_chart(const Asked& asked) {
       row.push_back(manual ? number_text(manual->torque / units.one(Dim::torque), 3) : "");
       worst = std::max(worst, bolt.chance_of_yield);
       chart.figures.push_back({{"thread", bolt.thread},
-                               {"class", mark},
+                               {"property_class", mark},
                                {"head", bolt.head},
                                {"condition", condition},
                                {"torque [N.m]", json_of(bolt.torque)},
@@ -198,7 +198,7 @@ Chart reach_chart(const Asked& asked) {
                                {"arrives_nominal [N.m]", found ? json_of(found->arrives.nominal) : Json(nullptr)},
                                {"arrives_high [N.m]", found ? json_of(found->arrives.high) : Json(nullptr)}});
       if (!found) continue;
-      for (const Notice& notice : found->warnings)
+      for (const Notice& notice : found->notices)
         if (seen.insert(notice.code).second) add_notices(hazards, trust, {notice}, extension);
       wanted = units.text(found->arrives.nominal);
     }
@@ -250,9 +250,9 @@ Chart load_chart(const Asked& asked) {
       const auto answer = ask(torque, frictions[i]);
       const ClampCandidate& bolt = answer.candidates.front();
       const bool safe = bolt.verdict == "within limits" || bolt.verdict == "slack" || bolt.verdict == "may be slack";
-      row.push_back(units.cell(bolt.clamp_load.nominal) + (safe || bolt.verdict == "breaks" ? ""
-                                                           : bolt.verdict == "may break"    ? " !"
-                                                                                            : " *"));
+      const bool ends = bolt.verdict == "may break" || bolt.verdict == "may strip";
+      const bool is_none = bolt.verdict == "breaks" || bolt.verdict == "strips";
+      row.push_back(units.cell(bolt.clamp_load.nominal) + (safe || is_none ? "" : ends ? " !" : " *"));
       chart.figures.push_back({{"torque [N.m]", set.si},
                                {"friction", try_read_quantity("friction", frictions[i], Dim::number).value()},
                                {"clamp_load [N]", json_of(bolt.clamp_load.nominal)},
@@ -267,8 +267,8 @@ Chart load_chart(const Asked& asked) {
     table.rows.push_back(std::move(row));
   }
   table.legend = {
-      "Columns: coefficient of friction of thread and face. *: the bolt may stretch for good. !: it may break. \"-\": "
-      "it breaks, so that no clamp load is left.",
+      "Columns: coefficient of friction of thread and face. *: the bolt may stretch for good. !: it may break, or its "
+      "thread strip. \"-\": it does, so that no clamp load is left.",
       "Source: exact torque formula (VDI 2230). The load is the one right after tightening, before surfaces settle."};
   chart.sheet.title = "Clamp load against torque, " + what;
   chart.sheet.subtitle = "The same torque leaves much or little, as friction has it.";
@@ -404,8 +404,8 @@ void add(Program& program, CLI::App& charts, const char* name, const char* help,
   several("--unit", asked->units, "torque=lbf.ft", "Unit of a dimension; default: as typed");
   verb->callback([&program, asked, draw] {
     if (std::find(std::begin(formats), std::end(formats), asked->format) == std::end(formats))
-      throw Error("format", ("format '" + tauten::detail::beginning(asked->format, 40) +
-                             "' is not known; write text, markdown, html, svg or csv")
+      throw Error("format", ("format " + tauten::detail::shown(asked->format) +
+                             " is not known; write text, markdown, html, svg or csv")
                                 .c_str());
     const Chart chart = draw(*asked);
     if (program.json)

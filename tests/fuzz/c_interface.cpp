@@ -74,7 +74,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::size_t sign = lines[i].find('=');
     if (sign == std::string::npos) continue;
     keys[i] = lines[i].substr(0, sign), texts[i] = lines[i].substr(sign + 1);
-    if (keys[i] == "trials" || keys[i] == "points" || keys[i] == "rounds") continue;  // how long it takes is another question
+    if (keys[i] == "trials" || keys[i] == "points" || keys[i] == "rounds")
+      continue;  // how long it takes is another question
     pairs.push_back({keys[i].c_str(), texts[i].c_str()});
   }
   if (drawn) pairs.push_back({"trials", "1000"});

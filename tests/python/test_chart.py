@@ -34,9 +34,9 @@ def rows(*words):
 
 def test_torques_are_those_of_the_question():
     found = rows(*TORQUES)
-    assert [(row["thread"], row["class"]) for row in found] == [(t, c) for t in ("M8", "M16", "M16x1.5") for c in ("8.8", "10.9")]
+    assert [(row["thread"], row["property_class"]) for row in found] == [(t, c) for t in ("M8", "M16", "M16x1.5") for c in ("8.8", "10.9")]
     for row in found:
-        bolt = tauten.torque_for(thread=row["thread"], property_class=row["class"], condition="oiled").candidates[0]
+        bolt = tauten.torque_for(thread=row["thread"], property_class=row["property_class"], condition="oiled").candidates[0]
         assert float(row["torque [N.m]"]) == bolt.torque and float(row["chance_of_yield"]) == bolt.chance_of_yield
         assert float(row["clamp_load_low [N]"]) == bolt.clamp_load.low and row["verdict"] == bolt.verdict == "within limits"
 
@@ -51,7 +51,7 @@ def test_manual_torques_are_the_published_ones():
              csv.DictReader((ROOT / "src/tables/manual_torque.csv").read_text(encoding="utf-8").splitlines())}
     assert table == published
     for row in rows(*TORQUES):
-        assert float(row["manual_torque [N.m]"] or 0) == published.get((row["thread"], row["class"]), 0)
+        assert float(row["manual_torque [N.m]"] or 0) == published.get((row["thread"], row["property_class"]), 0)
     assert " 210" in chart(*TORQUES)  # M16 8.8, as the manual prints it
 
 

@@ -19,12 +19,20 @@ plt = pytest.importorskip("matplotlib.pyplot")
 DOCS = pathlib.Path(__file__).resolve().parents[2] / "docs"
 sys.path.insert(0, str(DOCS))
 from test_plots import check_texts
-from notebook import FOLDER, NOTEBOOKS, execute, for_students, outputs, page, shown, solutions, title
+from notebook import FOLDER, NOTEBOOKS, execute, for_students, kernel, outputs, page, shown, solutions, title
+
+
+@pytest.fixture(scope="module", autouse=True)
+def one_kernel():
+    """The documentation runs each notebook in a process of its own; here one is enough."""
+    global run
+    with kernel() as run:
+        yield
 
 
 @functools.cache
 def executed(path):
-    return execute(path)
+    return run(path)
 
 
 def test_there_are_lessons():

@@ -192,8 +192,8 @@ inline std::size_t read_number(std::string_view text, double& value) {
 inline Outcome<double> try_read_quantity(const char* argument, std::string_view text, Dim wanted) {
   const DimensionText ask = describe(wanted);
   const auto refuse = [&](const std::string& why) {
-    return Error(argument, (std::string(argument) + " " + detail::shown(text, 60) + " " + why + "; write " +
-                            ask.name + " like " + example_of(argument, wanted))
+    return Error(argument, (std::string(argument) + " " + detail::shown(text, 60) + " " + why + "; write " + ask.name +
+                            " like " + example_of(argument, wanted))
                                .c_str());
   };
   double value = 0;
