@@ -172,6 +172,8 @@ class Formula(_core.Kernel):
             array = hasattr(value, "__array_ufunc__") or hasattr(value, "__len__")
             if not array or isinstance(value, np.generic):
                 try:
+                    if isinstance(value, (bool, np.bool_)):
+                        raise TypeError
                     value = float(value)
                 except TypeError:
                     raise TypeError(f"{self.name}() takes numbers, arrays, quantities or text for {arg.name!r}, "
