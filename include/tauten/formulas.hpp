@@ -42,7 +42,6 @@
 namespace tauten::TAUTEN_ABI {
 
 inline constexpr Entry formulas[] = {
-    // thread
     entry_of(triangle_height),
     entry_of(pitch_diameter),
     entry_of(minor_diameter),
@@ -52,7 +51,6 @@ inline constexpr Entry formulas[] = {
     entry_of(stress_area),
     entry_of(stress_area_unified),
     entry_of(lead_angle),
-    // part
     entry_of(load_at_stress),
     entry_of(target_preload),
     entry_of(torsion_yield_torque),
@@ -67,7 +65,6 @@ inline constexpr Entry formulas[] = {
     entry_of(strip_load),
     entry_of(needed_engagement),
     entry_of(bearing_pressure),
-    // friction
     entry_of(mean_bearing_diameter),
     entry_of(uniform_pressure_bearing_diameter),
     entry_of(thread_lever),
@@ -77,7 +74,6 @@ inline constexpr Entry formulas[] = {
     entry_of(total_friction),
     entry_of(thread_friction_from_test),
     entry_of(bearing_friction_from_test),
-    // tightening
     entry_of(tightening_torque),
     entry_of(tightening_torque_exact),
     entry_of(preload_from_torque),
@@ -116,7 +112,6 @@ inline constexpr Entry formulas[] = {
     entry_of(joint_rate_angle),
     entry_of(embedding_loss),
     entry_of(thermal_loss),
-    // joint
     entry_of(segment_resilience),
     entry_of(two_area_stiffness),
     entry_of(shank_twist),
@@ -136,7 +131,6 @@ inline constexpr Entry formulas[] = {
     entry_of(yield_factor),
     entry_of(overload_factor),
     entry_of(separation_factor),
-    // tool
     entry_of(wrench_setting),
     entry_of(torque_at_fastener),
     entry_of(torque_with_support_hand),
@@ -171,7 +165,6 @@ inline constexpr Entry formulas[] = {
     entry_of(open_end_test_torque),
     entry_of(hexagon_key_test_torque),
     entry_of(hexagon_key_strength),
-    // loosening
     entry_of(breakaway_torque),
     entry_of(restart_torque),
     entry_of(bond_torque),
@@ -200,6 +193,17 @@ inline constexpr Entry formulas[] = {
     entry_of(unloading_temperature),
     entry_of(shear_before_free_index),
 };
+
+/// A room of the library, and the first of its formulas in the list.
+struct FormulaRoom {
+  const char* name;
+  const char* first;
+};
+
+inline constexpr FormulaRoom formula_rooms[] = {
+    {"thread", TriangleHeight::name},       {"part", LoadAtStress::name},       {"friction", MeanBearingDiameter::name},
+    {"tightening", TighteningTorque::name}, {"joint", SegmentResilience::name}, {"tool", WrenchSetting::name},
+    {"loosening", BreakawayTorque::name}};
 
 /// \param name  snake_case name of a formula
 /// \return its entry, or nullptr if there is none of this name

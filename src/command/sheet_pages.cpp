@@ -112,11 +112,10 @@ class Composer {
     auto found = answer(words.said);
     if (!found)
       throw Error(found.error().argument(),
-                  fmt::format("joint {}, {}: {}", in_quotes_of(joint.name), question, found.error().what()).c_str());
+                  fmt::format("joint {}, {}: {}", in_quotes(joint.name), question, found.error().what()).c_str());
     if (!figure.empty()) ledger_.push_back({joint.name, figure, shown(*found), command_of(question, words)});
     return std::move(*found);
   }
-  static std::string in_quotes_of(const std::string& name) { return "'" + name.substr(0, 40) + "'"; }
 
   void work_out(const SheetJoint& joint) {
     Worked& w = worked_.emplace_back();
@@ -124,8 +123,8 @@ class Composer {
     for (const SheetWrench& wrench : plan_.wrenches)
       if (wrench.name == joint.wrench) w.wrench = &wrench;
     if (w.wrench == nullptr && !joint.wrench.empty())
-      throw Error("wrench", fmt::format("joint {}: there is no [[wrench]] with the name {}", in_quotes_of(joint.name),
-                                        in_quotes_of(joint.wrench))
+      throw Error("wrench", fmt::format("joint {}: there is no [[wrench]] with the name {}", in_quotes(joint.name),
+                                        in_quotes(joint.wrench))
                                 .c_str());
     const auto first = [&](const shared::ClampAnswer& answer) {
       return units_.settable(answer.candidates.front().torque);
@@ -144,10 +143,10 @@ class Composer {
     w.clamp =
         ask<shared::ClampAnswer>("clamp", shared::try_clamp, clamp, joint, "Clamp load of a bolt",
                                  [&](const auto& a) { return units_.rough_range(a.candidates.front().clamp_load); });
-    if (w.bolt().verdict == "breaks")
+    if (w.bolt().verdict == "breaks" || w.bolt().verdict == "strips")
       throw Error("maker-torque",
                   fmt::format("joint {}: {} No sheet is made for it; check maker-torque, thread and class",
-                              in_quotes_of(joint.name), w.bolt().summary)
+                              in_quotes(joint.name), w.bolt().summary)
                       .c_str());
     if (!w.is_suggested()) w.torque = units_.typed(w.bolt().torque);
     SaidWords pattern;

@@ -121,9 +121,6 @@ Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<Cl
 
 Outcome<ClampAnswer> try_clamp(const Call& call) { return answer(call, tauten::try_clamp); }
 
-Outcome<ClampAnswer> try_torque_for(const Call& call) {
-  if (has(call.said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
-  return answer(call, tauten::try_torque_for);
-}
+Outcome<ClampAnswer> try_torque_for(const Call& call) { return answer(call, tauten::try_torque_for); }
 
 }  // namespace tauten::shared

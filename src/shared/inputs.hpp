@@ -547,7 +547,7 @@ Outcome<GivenJob<Job>> try_read(std::span<const Input<Job>> inputs, const Call& 
   Errors errors;
   for (const Assignment& said : call.said) {
     const int place = place_of(inputs, said.key, call.spelling);
-    const std::string name(said.key.substr(0, 40));
+    const std::string name = tauten::detail::visible(said.key, 40);
     if (place < 0) {
       std::vector<const char*> keys;
       std::string known;

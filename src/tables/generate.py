@@ -332,6 +332,13 @@ HEADERS = [
             seen("coarse_seen", "coarse", "how the coarse series was seen"),
         ]),
     ]),
+    ("part/manual_torque_table.hpp", "Torques as manuals of machines print them.", "", [
+        Table("manual_torque", "ManualTorque", "manual_torques", "Torques that stand in manuals, to compare with.", [
+            name("thread", "designation", 'thread: "M10", "M10x1.25"'),
+            name("property_class", "class", 'class of the bolt: "8.8"'),
+            real("torque", "torque_Nm", "printed torque, N.m"),
+        ]),
+    ]),
     ("part/washer_table.hpp", "Plain washers.", "", [
         Table("washer", "Washer", "washers", "Plain washers by standard and thread size.", [
             name("standard", "standard", '"ISO 7089"'),

@@ -197,7 +197,7 @@ TEST_CASE("torque and identify answer too") {
   const Answer found("identify", {{"socket", "24mm"}, {"class", "8.8"}});
   REQUIRE_MESSAGE(found.status == TAUTEN_OK, found.error.message);
   CHECK(std::string(tauten_answer_words(found.handle, "candidates/0/thread")) == "M16");  // ISO 4014: s = 24 mm
-  CHECK(tauten_answer_number(found.handle, "class/tensile_strength") == 800e6);
+  CHECK(tauten_answer_number(found.handle, "property_class/tensile_strength") == 800e6);
 }
 
 TEST_CASE("reach answers too") {

@@ -32,7 +32,7 @@ inline std::string table_text(const PageTable& table, PaintCell paint = nullptr)
   for (const auto& row : table.rows) {
     auto& cells = lines.emplace_back();
     for (std::size_t i = 0; i < columns.size(); ++i) {
-      cells.push_back(columns[i].most ? wrapped(row[i], columns[i].most) : std::vector{row[i]});
+      cells.push_back(columns[i].most ? wrapped(row[i], columns[i].most) : std::vector{detail::visible(row[i])});
       for (const std::string& line : cells.back()) width[i] = std::max(width[i], width_of(line));
     }
   }

@@ -68,7 +68,7 @@ inline bool is_name(std::string_view word) {
 }
 
 inline Error style_refusal(const char* argument, std::string_view text, const char* why) {
-  return {argument, (std::string(argument) + " '" + beginning(text, 60) + "' " + why).c_str()};
+  return {argument, (std::string(argument) + " " + shown(text, 60) + " " + why).c_str()};
 }
 
 }  // namespace detail

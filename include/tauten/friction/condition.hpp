@@ -137,7 +137,7 @@ inline Outcome<ThreadCondition> try_thread_condition(const std::string& key) {
   for (const table::ThreadConditionRow& row : table::thread_conditions)
     names += (names.empty() ? "" : ", ") + std::string(row.key);
   return Error("condition",
-               ("condition '" + key.substr(0, 40) + "' is not known; " +
+               ("condition " + detail::shown(key) + " is not known; " +
                 (near ? "did you mean " + std::string(near->key) + "? Give" : std::string("give")) + " one of " + names)
                    .c_str());
 }

@@ -21,6 +21,7 @@ struct TorqueSample {
     Draws draws;
     constexpr std::uint64_t most = 16 * size;
     for (std::uint64_t first = 0; first < most && torque[0].size() < size; first += Draws::size) {
+      attend();
       alignas(64) std::int8_t before[Draws::size];
       const Block block(first);
       borne(held, seed, block, draws, before);

@@ -100,7 +100,7 @@ struct ClampCandidate {
   double wrench_accuracy = 0;  ///< relative, at this setting
   Band<double> nut_factor;     ///< K = T/(F d)
   Band<Force> clamp_load;      ///< right after tightening, in 19 of 20 cases among bolts that hold, and typical;
-                               ///< `absent` if half of the bolts break or more
+                               ///< `absent` if half of the bolts break or more, or the thread strips
   Band<Force> worst_case;      ///< the same at the ends of friction and wrench, among bolts that hold
   double chance_of_yield = 0;  ///< that a bolt that just meets its class stretches for good. Chances below 0.01
                                ///< depend on the shape of the bands: read them as "below 1 in 100"
@@ -114,7 +114,8 @@ struct ClampCandidate {
   Force proof_load;
   Torque suggested_torque;      ///< setting for this condition: the target torque, held back; `absent` if there is none
   std::string suggested_limit;  ///< what it rests on: "share" (of the proof load), "chance of yield" (1 in 100) or
-                                ///< "worst case" (just yields; where friction is unknown); "" if there is none
+                                ///< "worst case" (just yields; where friction is unknown) or "thread" (that holds
+                                ///< the bolt, bears it in 19 of 20 cases); "" if there is none
   Band<Torque>
       typical_torque;  ///< what such fasteners are tightened to: typically 75 % of the proof load (class 8.8 if none
                        ///< is given), from a third of that of the weakest class to 1.5 times that of the strongest
@@ -127,7 +128,8 @@ struct ClampCandidate {
   std::string least_class;  ///< the lowest class of ISO 898-1 of which fewer than 1 in 100 yield at the torque (unknown
                             ///< friction: none in the worst case); "" if there is none
   std::string
-      verdict;  ///< the word of a `Verdict`: slack, may be slack, within limits, may yield, yields, may break, breaks
+      verdict;  ///< the word of a `Verdict`: slack, may be slack, within limits, may yield, yields, may break, may strip, breaks,
+                ///< strips; the thread that holds the bolt counts as far as the job says what it is
   std::string meaning;                      ///< the verdict in a sentence
   std::string summary;                      ///< the answer in one line
   std::vector<ConditionCase> by_condition;  ///< unknown friction only: the answer if threads are dry, oiled or pasted
@@ -142,7 +144,7 @@ struct ClampCandidate {
     visit("look", &ClampCandidate::look);
     visit("commonness", &ClampCandidate::commonness);
     visit("socket", &ClampCandidate::socket);
-    visit("class", &ClampCandidate::property_class);
+    visit("property_class", &ClampCandidate::property_class);
     visit("class_assumed", &ClampCandidate::class_assumed);
     visit("torque", &ClampCandidate::torque);
     visit("wrench_accuracy", &ClampCandidate::wrench_accuracy);

@@ -113,10 +113,10 @@ inline Page page_of(const CurveAnswer& a, const PageUnits& units = {}) {
   std::vector<Notice> others;
   for (const Notice& notice : a.notices)
     if (detail::lists(to_do, notice.code))
-      page.actions.push_back(notice.text);
+      page.actions.push_back(units.restated(notice.text));
     else
       others.push_back(notice);
-  page.add(others);
+  page.add(others, units);
   page.limit_cautions();
   return page;
 }

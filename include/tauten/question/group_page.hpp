@@ -137,7 +137,7 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
   page.drawing = {sketch_text(sketch), sketch_svg(sketch)};
   page.tables.push_back(detail::bolt_table(job, group, units));
   page.tables.push_back(detail::model_table(group, units));
-  page.add(group.notices);
+  page.add(group.notices, units);
   return page;
 }
 

@@ -149,7 +149,7 @@ inline Page page_of(const PatternJob& job, const PatternFacts& facts, const Page
   page.drawing = {sketch_text(sketch), sketch_svg(sketch)};
   if (!facts.ways.empty()) page.tables.push_back(detail::way_table(facts, units));
   if (!facts.candidates.empty()) page.tables.push_back(detail::candidate_table(facts, units));
-  page.add(facts.notices);
+  page.add(facts.notices, units);
   page.trust.push_back("A hole counts as in its place within " + units.text(job.tolerance) + ".");
   return page;
 }

@@ -9,7 +9,7 @@
 namespace tauten::TAUTEN_ABI {
 
 /// Works out a reach: the setting for a torque at the fastener, or the torque at the fastener for a setting.
-/// \return numbers with their band, warnings and cautions; or an error where input has no meaning or the rule of the
+/// \return numbers with their band, and notices; or an error where input has no meaning or the rule of the
 ///         lever does not hold (pipe on the handle, tilt, hinged handle with an extension, folded back to no lever)
 Outcome<Reach> try_reach(const ReachJob& job);
 

@@ -77,8 +77,7 @@ struct Reach {
   Quantity<Dim::energy> stored_energy;        ///< in the bars at the torque
   Torque reaction_torque;                     ///< at the housing of the multiplier
   Force reaction_force;                       ///< where its arm rests; 0 if the arm is not known
-  std::vector<Notice> warnings;
-  std::vector<Notice> cautions;
+  std::vector<Notice> notices;
   std::vector<Step> steps;  ///< how setting and torque came about; empty if the wrench sits on the fastener
 
   template <class V>
@@ -96,8 +95,7 @@ struct Reach {
     visit("stored_energy", &Reach::stored_energy);
     visit("reaction_torque", &Reach::reaction_torque);
     visit("reaction_force", &Reach::reaction_force);
-    visit("warnings", &Reach::warnings);
-    visit("cautions", &Reach::cautions);
+    visit("notices", &Reach::notices);
     visit("steps", &Reach::steps);
   }
 };

@@ -58,7 +58,7 @@ struct ClassLoads {
 
   template <class V>
   static void fields(V&& visit) {
-    visit("class", &ClassLoads::property_class);
+    visit("property_class", &ClassLoads::property_class);
     visit("proof_load", &ClassLoads::proof_load);
     visit("tensile_load", &ClassLoads::tensile_load);
     visit("breaking_torque", &ClassLoads::breaking_torque);

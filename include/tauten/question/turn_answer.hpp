@@ -40,7 +40,7 @@ struct TurnJoint {
   static void fields(V&& visit) {
     visit("thread", &TurnJoint::thread);
     visit("head", &TurnJoint::head);
-    visit("class", &TurnJoint::property_class);
+    visit("property_class", &TurnJoint::property_class);
     visit("class_assumed", &TurnJoint::class_assumed);
     visit("kind", &TurnJoint::kind);
     visit("length", &TurnJoint::length);

@@ -1,6 +1,8 @@
 // A bolt on the wrench, step by step: turning, springing back, loosening, turning again, past yield as well.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/turning/curve_points.hpp"
@@ -100,8 +102,8 @@ class Turning {
   double twist() const noexcept { return rest_twist_ * torque_ + length_ * (twist_ - start_twist_); }
   /// \return what the bolt would be longer by once loosened
   double lasting_stretch() const noexcept {
-    // Where nothing has flowed the difference is rounding noise.
-    return section_.surface_strain() > 0 ? length_ * (strain_ - force_ / stiffness_.force_by_e) : 0;
+    // Where nothing or next to nothing has flowed the difference is rounding noise.
+    return section_.surface_strain() > 0 ? std::max(0.0, length_ * (strain_ - force_ / stiffness_.force_by_e)) : 0;
   }
   const RoundSection& section() const noexcept { return section_; }
 

@@ -7,6 +7,7 @@
 
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/philox.hpp"
+#include "tauten/base/visible_text.hpp"
 #include "tauten/uncertainty/correlation.hpp"
 #include "tauten/uncertainty/distribution.hpp"
 #include "tauten/uncertainty/model.hpp"
@@ -129,7 +130,7 @@ inline Outcome<JointDistribution> try_joint(const Model& model, const std::vecto
                                             const std::vector<Correlation>& correlations = {}) {
   const std::size_t size = model.inputs.size();
   const auto refuse = [](const std::string& name, const std::string& fault) {
-    return Error(name.c_str(), (name.substr(0, 60) + " " + fault).c_str());
+    return Error(name.c_str(), (detail::visible(name, 60) + " " + fault).c_str());
   };
   const auto place_of = [&](const std::string& name) {
     std::size_t i = 0;

@@ -11,6 +11,7 @@
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/accuracy.hpp"
+#include "tauten/tool/hand.hpp"
 
 namespace tauten::TAUTEN_ABI::detail {
 
@@ -39,7 +40,7 @@ struct Conditions {
 };
 
 /// Settings of a wrench that have an answer.
-inline constexpr Interval clamp_torque_range{0, 1e5, true};
+inline constexpr Interval clamp_torque_range{0, greatest_tightening_torque.si, true};
 
 /// \return the error that a value lies outside its range, or nothing
 inline std::optional<Error> range_error(const char* argument, double si, Dim dimension, Interval range) {
@@ -94,11 +95,24 @@ inline std::optional<Error> order_error(const char* argument, const Band<double>
   return Error(argument, text);
 }
 
+/// \return what is on thread or face. Stainless bolts rub more than steel under the same word: a stainless class has its
+///         own conditions.
+inline Outcome<ThreadCondition> condition_on(const ClampJob& job, const std::string& name) {
+  const Outcome<ThreadCondition> found = try_thread_condition(name);
+  const bool may_be_stainless = job.property_class.starts_with('A') || job.property_class.starts_with('a');
+  if (!found || !may_be_stainless) return found;
+  constexpr std::pair<std::string_view, const char*> own[] = {
+      {"dry", "stainless"}, {"oiled", "stainless-oiled"}, {"moly-paste", "stainless-paste"}};
+  for (const auto& [steel, stainless] : own)
+    if (found->key == steel) return try_thread_condition(stainless);
+  return found;
+}
+
 inline Outcome<Conditions> conditions_of(const ClampJob& job) {
-  const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
+  const Outcome<ThreadCondition> on_thread = condition_on(job, job.condition);
   if (!on_thread) return on_thread.error();
   const Outcome<ThreadCondition> on_face =
-      job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
+      job.face_condition.empty() ? on_thread : condition_on(job, job.face_condition);
   if (!on_face) return on_face.error();
   Conditions c{*on_thread,
                *on_face,

@@ -153,11 +153,15 @@ inline Band<Force> load_by_torque(const ClampBolt& bolt, const WrenchSpread& wre
 }
 
 /// The first verdict that applies.
-/// \param c        its chances, written down
+/// \param c        its chances and loads, written down
 /// \param unknown  friction is unknown: then no torque is within limits, and the worst case decides
-inline const char* verdict_of(const ClampCandidate& c, bool unknown) {
+inline const char* verdict_of(const ClampCandidate& c, const ThreadHolds& strip, bool unknown) {
   constexpr double last_bit = 1 + 1e-6;  // a suggested torque sits on the bound
-  if (c.chance_of_breaking >= 0.5) return word_of(Verdict::breaks);
+  // A bolt that breaks strips the thread before, if that bears less.
+  if (c.chance_of_breaking >= 0.5)
+    return std::isfinite(strip.nominal) ? word_of(Verdict::strips) : word_of(Verdict::breaks);
+  if (c.clamp_load.nominal.si > strip.nominal * last_bit) return word_of(Verdict::strips);
+  if (c.clamp_load.high.si > strip.low * last_bit) return word_of(Verdict::may_strip);
   if (c.chance_of_breaking > accepted_chance) return word_of(Verdict::may_break);
   if (c.chance_of_yield >= 0.5) return word_of(Verdict::yields);
   if (c.chance_of_yield > accepted_chance_of_yield * last_bit) return word_of(Verdict::may_yield);
@@ -177,6 +181,9 @@ inline std::string chances_text(const char* of_what, double chance, double as_so
 /// \param c  its verdict and chances, written down
 inline std::string meaning_of(const ClampCandidate& c) {
   const std::string_view verdict = c.verdict;
+  if (verdict == Verdict::strips) return "The thread that holds the bolt strips before this torque is reached.";
+  if (verdict == Verdict::may_strip)
+    return "At the high end of the clamp load the thread that holds the bolt strips, and the part may be spoiled.";
   if (verdict == Verdict::breaks && c.tensile_utilisation.low > 1)
     return "A bolt that just meets its class breaks in every case before this torque is reached.";
   if (verdict == Verdict::breaks || verdict == Verdict::may_break)
@@ -200,7 +207,7 @@ inline std::string meaning_of(const ClampCandidate& c) {
 /// The setting that is suggested, and why it is not another.
 struct Suggestion {
   double setting = absent;
-  const char* limit = "";  ///< "share", "chance of yield", "worst case"
+  const char* limit = "";  ///< "share", "chance of yield", "worst case", "thread"
   double target = absent;  ///< the setting for the wanted load at nominal friction
 };
 

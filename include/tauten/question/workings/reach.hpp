@@ -122,8 +122,7 @@ TAUTEN_FUNCTION Outcome<Reach> try_reach(const ReachJob& job) {
   }
   if (auto error = detail::reach_misfit(job, reach)) return *error;
   detail::wind_up(job.bars, reach);
-  reach.warnings = detail::reach_warnings(job, reach);
-  reach.cautions = detail::reach_cautions(job, reach);
+  reach.notices = detail::notices_of(job, reach);
   return reach;
 }
 

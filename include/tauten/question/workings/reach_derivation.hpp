@@ -68,8 +68,7 @@ TAUTEN_FUNCTION Derivation derivation_of(const ReachJob& job, const Reach& answe
   out.verdict = job.extensions.empty() && !job.multiplier
                     ? "Nothing between wrench and fastener changes the torque: setting and torque are the same."
                     : "In about 95 % of cases the torque at the fastener lies within the band.";
-  out.notices = answer.warnings;
-  out.notices.insert(out.notices.end(), answer.cautions.begin(), answer.cautions.end());
+  out.notices = answer.notices;
   return out;
 }
 
