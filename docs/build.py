@@ -141,9 +141,10 @@ def main():
     words.bibliography(compared, source / "background")
     counts.append(lessons(source / "lessons", source / "_static"))
 
-    version = subprocess.run([BUILD / "bin" / "tauten", "--version"], text=True, capture_output=True, check=True).stdout.split()[-1]
-    if subprocess.run([sys.executable, "-m", "sphinx", "-b", "html", "-W", "--keep-going", "-n", "-q", "-j", "2", "-D", f"release={version}",
-                       "-D", f"html_title=tauten {version}", "-d", str(arguments.output / "doctrees"), str(source), str(site)]).returncode:
+    settings = {"release": tauten.__version__, "html_title": f"tauten {tauten.__version__}"}
+    if subprocess.run([sys.executable, "-m", "sphinx", "-b", "html", "-W", "--keep-going", "-n", "-q", "-j", "2",
+                       *(word for name, value in settings.items() for word in ("-D", f"{name}={value}")),
+                       "-d", str(arguments.output / "doctrees"), str(source), str(site)]).returncode:
         sys.exit("The documentation has mistakes; see above.")
     # Within the site, and as a folder to copy to a phone.
     for folder, is_within in ((site / "bench", True), (arguments.output / "bench", False)):

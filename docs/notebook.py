@@ -171,7 +171,7 @@ def page(path, notebook, folder):
     parts, pictures, before = [], 0, ""
     for cell in folded(notebook):
         if cell.cell_type == "markdown":
-            before = cell.source
+            before = before if cell.source.startswith("<") else cell.source
             parts.append(cell.source)
             continue
         # A page needs no word to the notebook on where pictures go.
@@ -196,7 +196,10 @@ def page(path, notebook, folder):
             elif "text/plain" in data:
                 parts.append(pages.output(data["text/plain"]))
     shutil.copy(path, folder)
-    parts.append(f"{{download}}`Download this lesson as a notebook <{path.name}>`, to change its figures and run it again.")
+    exercises = f"{path.stem}_exercises.ipynb"
+    nbformat.write(for_students(path), folder / exercises)
+    parts.append(f"{{download}}`Download this lesson as a notebook <{path.name}>`, to change its figures and run it again, or "
+                 f"{{download}}`for students, without the solutions <{exercises}>`.")
     return "\n\n".join(parts) + "\n"
 
 

@@ -35,7 +35,6 @@ const EXAMPLES = {
 // Units that are offered beside a figure, by the unit of the input's example. The library reads more, and reads them in the figure.
 const UNITS = [["N.m", "lbf.ft", "lbf.in", "kgf.m"], ["mm", "cm", "m", "in"], ["kN", "N", "lbf", "kgf"], ["deg", "rad"], ["MPa", "psi"], ["mm2", "in2"], ["K"]];
 
-const place = (id) => document.getElementById(id);
 const words = (key) => key.replaceAll("-", " ").replace(/^./, (letter) => letter.toUpperCase());
 let question = "";
 let tauten = null;
@@ -185,7 +184,7 @@ async function open() {
   const { summary, module } = tautenQuestions[name];
   document.title = `${summary} - at the bench`;
   place("title").textContent = summary;
-  const [lib] = [await library(module)];
+  const lib = await library(module);
   if (question !== name) return; // another was asked meanwhile
   tauten = lib;
   const inputs = tauten.catalogue.questions[name].keys;

@@ -41,12 +41,13 @@ function library(name) {
 
 // What no page expects, such as a browser that is too old, is not kept to the console.
 window.addEventListener("unhandledrejection", ({ reason }) => {
-  const place = document.getElementById("says") ?? document.getElementById("complaint");
-  document.getElementById("asking")?.removeAttribute("hidden");
-  tell(place, new Error(`This page does not work here: ${reason.message}. It needs a browser of 2023 or later.`));
+  place("asking")?.removeAttribute("hidden");
+  tell(place("says") ?? place("complaint"), new Error(`This page does not work here: ${reason.message}. It needs a browser of 2023 or later.`));
 });
 
 // --- small helpers ---
+const place = (id) => document.getElementById(id);
+
 /** An element with attributes and children; `class`, `for` and the like as they are written in HTML. */
 function element(name, attributes = {}, ...children) {
   const made = document.createElement(name);
@@ -55,7 +56,11 @@ function element(name, attributes = {}, ...children) {
   return made;
 }
 
-/** The same within a drawing. */
+/** A table of texts. */
+const table = (columns, rows) => element("table", {}, element("tr", {}, ...columns.map((text) => element("th", { scope: "col" }, text))),
+  ...rows.map((row) => element("tr", {}, ...row.map((text) => element("td", {}, String(text))))));
+
+/** An element within a drawing. */
 function drawn(name, attributes = {}, text = "") {
   const made = document.createElementNS("http://www.w3.org/2000/svg", name);
   for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
@@ -155,14 +160,40 @@ async function explorable(form, controls, draw) {
 }
 
 /** What went wrong, in the library's own words, where the sentence of the answer stands. */
-function tell(place, error) {
-  place.textContent = error.message;
-  place.classList.add("error");
+function tell(where, error) {
+  where.textContent = error.message;
+  where.classList.add("error");
 }
 
-function say(place, text) {
-  place.textContent = text;
-  place.classList.remove("error");
+function say(text) {
+  place("says").textContent = text;
+  place("says").classList.remove("error");
+}
+
+// --- what the explorables say to the library and take from it ---
+const SIZES = ["M8", "M10", "M12", "M16", "M20", "M24"];
+const MARKS = ["4.6", "5.6", "6.8", "8.8", "10.9", "12.9"];
+
+/** A coefficient of friction with its band, as the library reads it. */
+const band = (typical, percent) => [1 - percent / 100, 1, 1 + percent / 100].map((part) => (typical * part).toFixed(4)).join("..");
+
+/** The first line of the page of an answer. */
+const headline = (questions, question, job) => questions.page(question, job, "text").split("\n\n")[0].replaceAll("\n", " ");
+
+/** A formula with the values of a step of an answer, as the library writes it. */
+function filledIn(formulas, { formula, inputs }) {
+  const names = Object.keys(formulas.catalogue.formulas[formula].inputs);
+  return formulas.explain(formula, Object.fromEntries(names.map((name, n) => [name, inputs[n]])), "mathml");
+}
+
+/** Asks, and shows what the library has to object. */
+function asking(ask) {
+  try {
+    ask();
+  } catch (error) {
+    if (error.name !== "TautenError") throw error;
+    tell(place("says"), error);
+  }
 }
 
 /** Axes of a drawing: x and y from 0 to a maximum, with grid, figures and titles; returns the two scales. */

@@ -3,35 +3,25 @@
 
 (async () => {
   const [questions, formulas] = await Promise.all([library("clamp"), library("formulas")]);
-  const place = (id) => document.getElementById(id);
-  const threads = ["M8", "M10", "M12", "M16", "M20", "M24"];
-  const classes = questions.catalogue.questions.clamp.keys.class.words.filter((mark) => /^\d+\.\d$/.test(mark));
   const two = (value) => value.toFixed(2);
 
-  /** The formula that gave the typical load, filled in: the library names it with its inputs among the steps. */
-  const filled = (steps) => {
-    const step = steps.find(({ formula, note }) => formula.startsWith("preload_from_torque") && note === "at nominal friction");
-    const names = Object.keys(formulas.catalogue.formulas[step.formula].inputs);
-    return formulas.explain(step.formula, Object.fromEntries(names.map((name, n) => [name, step.inputs[n]])), "mathml");
-  };
+  /** The step that gave the typical load: the library names its formula and inputs. */
+  const typical = ({ formula, note }) => formula.startsWith("preload_from_torque") && note === "at nominal friction";
 
   const draw = (state, coarse) => {
-    const friction = (typical) => [1 - state.spread / 100, 1, 1 + state.spread / 100].map((part) => (typical * part).toFixed(4)).join("..");
-    const job = { thread: state.thread, class: state.class, torque: `${state.torque}N.m`, "thread-friction": friction(state.mu_thread), "bearing-friction": friction(state.mu_face) };
-    try {
+    const job = { thread: state.thread, class: state.class, torque: `${state.torque}N.m`,
+      "thread-friction": band(state.mu_thread, state.spread), "bearing-friction": band(state.mu_face, state.spread) };
+    asking(() => {
       const [bolt] = questions.ask("clamp", job).candidates;
       const given = Object.fromEntries(bolt.given.map(({ name, value }) => [name, value.nominal]));
       const area = formulas.evaluate("stress_area", { diameter: given.diameter, pitch: given.pitch }).value;
       const tensile = formulas.evaluate("load_at_stress", { stress_area: area, stress: given.tensile_strength }).value;
-      say(place("says"), bolt.summary);
+      say(bolt.summary);
       picture(bolt, tensile);
-      if (!coarse) place("filled").innerHTML = filled(bolt.steps);
+      if (!coarse) place("filled").innerHTML = filledIn(formulas, bolt.steps.find(typical));
       // The torque goes as far as the library's range of torques for this bolt.
       controls.torque.input.max = Math.ceil(bolt.typical_torque.high / 10) * 10;
-    } catch (error) {
-      if (error.name !== "TautenError") throw error;
-      tell(place("says"), error);
-    }
+    });
   };
 
   const picture = ({ clamp_load: load, proof_load: proof }, tensile) => {
@@ -53,8 +43,8 @@
   };
 
   const list = [
-    { key: "thread", label: "Thread", choices: threads, value: "M16" },
-    { key: "class", label: "Property class", choices: classes, value: "8.8" },
+    { key: "thread", label: "Thread", choices: SIZES, value: "M16" },
+    { key: "class", label: "Property class", choices: MARKS, value: "8.8" },
     { key: "torque", label: "Torque at the wrench", min: 5, max: 1500, step: 1, value: 150, show: (value) => `${value} N·m` },
     { key: "mu_thread", label: "Friction in the thread", min: 0.04, max: 0.3, step: 0.005, value: 0.12, show: two },
     { key: "mu_face", label: "Friction under the head", min: 0.04, max: 0.3, step: 0.005, value: 0.12, show: two },

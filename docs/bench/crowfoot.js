@@ -3,23 +3,16 @@
 
 (async () => {
   const [questions, formulas] = await Promise.all([library("reach"), library("formulas")]);
-  const place = (id) => document.getElementById(id);
   const millimetres = (value) => `${value} mm`;
 
   const draw = (state, coarse) => {
     const job = { torque: `${state.torque}N.m`, "wrench-length": `${state.wrench}mm`, extension: `${state.extension}mm@${state.angle}deg` };
-    try {
+    asking(() => {
       const found = questions.ask("reach", job);
-      say(place("says"), questions.page("reach", job, "text").split("\n\n")[0].replaceAll("\n", " "));
+      say(headline(questions, "reach", job));
       picture(found, state);
-      if (coarse) return;
-      const step = found.steps.find(({ formula }) => formula === "wrench_setting");
-      const names = Object.keys(formulas.catalogue.formulas.wrench_setting.inputs);
-      place("filled").innerHTML = formulas.explain("wrench_setting", Object.fromEntries(names.map((name, n) => [name, step.inputs[n]])), "mathml");
-    } catch (error) {
-      if (error.name !== "TautenError") throw error;
-      tell(place("says"), error);
-    }
+      if (!coarse) place("filled").innerHTML = filledIn(formulas, found.steps.find(({ formula }) => formula === "wrench_setting"));
+    });
   };
 
   // Seen from above: the hand at the left, the drive of the wrench at the middle, the fastener at the end of the extension. The

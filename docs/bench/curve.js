@@ -3,22 +3,17 @@
 
 (async () => {
   const questions = await library("curve");
-  const place = (id) => document.getElementById(id);
-  const marks = questions.catalogue.questions.curve.keys.class.words.filter((mark) => /^\d+\.\d$/.test(mark));
   const degrees = (radians) => (radians * 180) / Math.PI;
 
   const draw = (state, coarse) => {
-    const friction = [1 - state.spread / 100, 1, 1 + state.spread / 100].map((part) => (state.mu * part).toFixed(4)).join("..");
+    const friction = band(state.mu, state.spread);
     const job = { thread: state.thread, class: state.class, grip: `${state.grip}mm`, "snug-torque": `${state.snug}N.m`,
       "thread-friction": friction, "bearing-friction": friction, points: coarse ? "30" : "150" };
-    try {
+    asking(() => {
       const found = questions.ask("curve", job);
-      say(place("says"), coarse ? "..." : questions.page("curve", job, "text").split("\n\n")[0].replaceAll("\n", " "));
+      say(coarse ? "..." : headline(questions, "curve", job));
       picture(found, state.shows);
-    } catch (error) {
-      if (error.name !== "TautenError") throw error;
-      tell(place("says"), error);
-    }
+    });
   };
 
   const picture = (found, shows) => {
@@ -40,8 +35,8 @@
 
   explorable(place("form"), [
     { key: "shows", label: "Show", choices: [["preload", "preload"], ["torque", "torque"]], value: "preload" },
-    { key: "thread", label: "Thread", choices: ["M8", "M10", "M12", "M16", "M20", "M24"], value: "M16" },
-    { key: "class", label: "Property class", choices: marks, value: "8.8" },
+    { key: "thread", label: "Thread", choices: SIZES, value: "M16" },
+    { key: "class", label: "Property class", choices: MARKS, value: "8.8" },
     { key: "grip", label: "Steel that is clamped", min: 20, max: 200, step: 5, value: 55, show: (value) => `${value} mm` },
     { key: "snug", label: "Snug torque", min: 5, max: 150, step: 5, value: 40, show: (value) => `${value} N·m` },
     { key: "mu", label: "Friction in thread and face", min: 0.06, max: 0.25, step: 0.005, value: 0.12, show: (value) => value.toFixed(2) },

@@ -3,29 +3,24 @@
 
 (async () => {
   const questions = await library("group");
-  const place = (id) => document.getElementById(id);
   let steps = 1;
 
   const draw = (state, coarse) => {
     const job = { pattern: `circle:${state.bolts}:${25 * state.bolts}mm`, method: state.method, interaction: String(state.interaction), load: "40kN", shortfall: "5%" };
-    try {
+    asking(() => {
       const found = questions.ask("sequence", job);
       steps = found.history.length;
       controls.step.input.max = steps;
       const step = Math.min(state.step, steps);
       const turned = found.passes.flatMap(({ order }) => order)[step - 1];
       const needed = found.passes_needed == null ? "" : ` Within 5 % of one load after ${found.passes_needed} passes at the full torque.`;
-      say(place("says"), `Step ${step} of ${steps}: bolt ${turned} is tightened.${needed}`);
+      say(`Step ${step} of ${steps}: bolt ${turned} is tightened.${needed}`);
       picture(found.history[step - 1], turned, 40e3);
       if (coarse) return;
-      const table = element("table", {}, element("tr", {}, ...["pass", "share of the torque", "order", "lowest load", "highest load"].map((text) => element("th", { scope: "col" }, text))));
-      found.passes.forEach(({ share, order, loads }, n) => table.append(element("tr", {}, ...[n + 1, `${significant(100 * share)} %`, order.join(" "),
-        `${significant(Math.min(...loads) / 1e3)} kN`, `${significant(Math.max(...loads) / 1e3)} kN`].map((text) => element("td", {}, String(text))))));
-      place("passes").replaceChildren(table);
-    } catch (error) {
-      if (error.name !== "TautenError") throw error;
-      tell(place("says"), error);
-    }
+      const kilo = (load) => `${significant(load / 1e3)} kN`;
+      place("passes").replaceChildren(table(["pass", "share of the torque", "order", "lowest load", "highest load"],
+        found.passes.map(({ share, order, loads }, n) => [n + 1, `${significant(100 * share)} %`, order.join(" "), kilo(Math.min(...loads)), kilo(Math.max(...loads))])));
+    });
   };
 
   // The ring, and beside each bolt its load as a bar that points outward; the dashed circle is the wanted load.

@@ -3,28 +3,21 @@
 
 (async () => {
   const questions = await library("free");
-  const place = (id) => document.getElementById(id);
   const { rust } = questions.catalogue.questions.free.keys;
   const percent = (share) => `${significant(100 * share, 2)} %`;
 
   const draw = (state, coarse) => {
-    const job = { thread: state.thread, class: state.class, rust: state.rust, trials: coarse ? "1500" : "40000" };
+    const job = { thread: state.thread, class: state.class, rust: state.rust, trials: coarse ? "1000" : "40000" };
     if (state.aid) job.aid = state.aid;
-    try {
+    asking(() => {
       const found = questions.ask("free", job);
-      say(place("says"), coarse ? `Stop at ${significant(found.stop_at)} N·m` : questions.page("free", job, "text").split("\n\n")[0].replaceAll("\n", " "));
+      say(coarse ? `Stop at ${significant(found.stop_at)} N·m` : headline(questions, "free", job));
       picture(found);
       if (coarse) return;
-      const table = element("table", {}, element("tr", {}, ...["aids, one after another", "stop at", "freed by then, all lines", "shears on this line", "rounds off"].map((text) => element("th", { scope: "col" }, text))));
-      for (const step of found.steps) {
-        table.append(element("tr", {}, ...[step.aids.map(words).join(", then ") || "torque alone", step.stop_at ? `${significant(step.stop_at)} N·m` : "-", percent(step.freed_by),
-          percent(step.chances.shear), percent(step.chances.round)].map((text) => element("td", {}, text))));
-      }
-      place("aids").replaceChildren(table);
-    } catch (error) {
-      if (error.name !== "TautenError") throw error;
-      tell(place("says"), error);
-    }
+      place("aids").replaceChildren(table(["aids, one after another", "stop at", "freed by then, all lines", "shears on this line", "rounds off"],
+        found.steps.map(({ aids, stop_at, freed_by, chances }) => [aids.map(words).join(", then ") || "torque alone",
+          stop_at ? `${significant(stop_at)} N·m` : "-", percent(freed_by), percent(chances.shear), percent(chances.round)])));
+    });
   };
   const words = ({ aid, soak_hours: hours }) => aid.replaceAll("_", " ") + (hours ? ` ${hours} h` : "");
 
@@ -46,8 +39,8 @@
   };
 
   explorable(place("form"), [
-    { key: "thread", label: "Thread", choices: ["M8", "M10", "M12", "M16", "M20", "M24"], value: "M16" },
-    { key: "class", label: "Property class", choices: ["4.6", "5.6", "8.8", "10.9", "12.9", "A2-70", "A4-70"], value: "8.8" },
+    { key: "thread", label: "Thread", choices: SIZES, value: "M16" },
+    { key: "class", label: "Property class", choices: [...MARKS, "A2-70", "A4-70"], value: "8.8" },
     { key: "rust", label: "State", choices: rust.words, value: "rusted" },
     { key: "aid", label: "Aid already used", choices: [["", "none"], "brush", ["fluid:1h", "fluid, one hour"], ["fluid:24h", "fluid, one day"],
       ["heat:150K", "heat, by 150 K"], ["tighten_first", "tightened first"], ["impact", "impact wrench"]], value: "" },

@@ -29,6 +29,7 @@ html_static_path = ["_static"]
 html_css_files = ["site.css"]
 html_js_files = ["site.js"]
 html_search_scorer = str(pathlib.Path(__file__).with_name("scorer.js"))
+html_domain_indices = False
 html_copy_source = False
 html_show_sourcelink = False
 html_show_sphinx = False

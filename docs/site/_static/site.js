@@ -1,3 +1,6 @@
+// From the file system a page may not read another one, so the search shows no excerpts there.
+if (location.protocol === "file:") DOCUMENTATION_OPTIONS.SHOW_SEARCH_SUMMARY = false;
+
 // What the theme leaves to a mouse, for the keyboard: the labels that open the list of pages, its branches and the contents.
 document.addEventListener("DOMContentLoaded", () => {
   for (const label of document.querySelectorAll("label[for^='__'], label[for^='toctree-checkbox']")) {

@@ -10,7 +10,7 @@
 #include "tauten/question/workings/reach_drawing.hpp"
 #include "tauten/tool/hand.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -82,4 +82,4 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
