@@ -16,7 +16,7 @@ _TITLES = {
     "clamp": "Clamp load of a torque", "curve": "From snug past yield", "free_joint": "A stuck fastener", "group": "What each bolt carries",
     "identify": "Which fastener it is", "pattern": "Pattern of holes", "property_class": "Property classes", "quantity": "Quantities as text",
     "reach": "Wrench setting with extensions", "sequence": "Order of tightening", "thread": "All about a thread",
-    "thread_condition": "Conditions of threads", "to_frame": "Records as a table", "torque_for": "Torque for a clamp load", "turn": "Turn from snug",
+    "thread_condition": "Conditions of threads", "to_frame": "Answers as tables of pandas", "torque_for": "Torque for a clamp load", "turn": "Turn from snug",
 }
 
 
@@ -87,10 +87,13 @@ def pages(folder):
     write(folder / "plots.md", "# Pictures", _rst(".. automodule:: tauten.plots"),
           *(f"## {escaped(name)}\n\n{_picture(name, folder / 'pictures')}\n\n"
             + _rst(f".. autofunction:: tauten.plots.{name}") for name in drawn))
-    for module, title in ((uncertainty, "Uncertainty"), (exercises, "Exercises with worked solutions")):
-        write(folder / f"{module.__name__.rpartition('.')[2]}.md", f"# {title}", _rst(f".. automodule:: {module.__name__}"),
-              *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: {module.__name__}.{name}")
-                for name in module.__all__ if inspect.isfunction(getattr(module, name))))
+    write(folder / "uncertainty.md", "# Uncertainty", _rst(".. automodule:: tauten.uncertainty"),
+          *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: tauten.uncertainty.{name}")
+            for name in uncertainty.__all__ if inspect.isfunction(getattr(uncertainty, name))))
+    write(folder / "exercises.md", "# Exercises with solutions", _rst(".. automodule:: tauten.exercises"),
+          *(f"## {escaped(name)}\n\n" + _rst(f".. auto{'class' if inspect.isclass(getattr(exercises, name)) else 'function'}:: tauten.exercises.{name}",
+                                            *(["   :members:"] if inspect.isclass(getattr(exercises, name)) else []))
+            for name in exercises.__all__))
     members = _members(ROOT / "python" / "tauten" / "_core.pyi")
     classes = [name for name in tauten.__all__ if inspect.isclass(getattr(tauten, name)) and members.get(name)]
     parts = []
@@ -98,13 +101,17 @@ def pages(folder):
         parts += [f"## {escaped(name)}", table(("member", "type"), [(f"`{member}`", f"`{kind}`") for member, kind in members[name]])]
     write(folder / "answers.md", "# Answers",
           "Answers are read-only records of plain numbers in SI. Each has `as_dict()` and `to_json()`, and shows itself as a table "
-          "in a notebook. A `Band` is low, typical and high, and can be unpacked.", *parts)
+          "in a notebook. A `Band` is low, typical and high, and can be unpacked; `band.to(\"kN\")` has them in another unit, and "
+          "`f\"{band:.1f}\"` writes them with one decimal. `answer.plot()` draws an answer, and `answer.to_frame()` makes it a DataFrame.",
+          *parts)
     write(folder / "index.md", "# Python reference",
           "Plain numbers are SI: m, N, N·m, Pa, rad. Text carries its unit, `\"48N.m\"`. A Pint quantity in gives a Pint "
           "quantity out. Every formula is a function of the package and works on arrays: see [the formulas](../formulas/index.md).",
           table(("function", "question"), [(f"[{escaped(name)}]({name}.md)", _first_line(tauten, name)) for name in asked]),
           "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold; [uncertainty](uncertainty.md) shows how "
-          "certain a figure is; [exercises](exercises.md) makes them, with solutions.",
+          "certain a figure is; [exercises](exercises.md) come with worked solutions. `tauten.threads`, `property_classes`, `heads`, "
+          "`materials` and `conditions` list the names that the questions take, and `tauten.formulas.search(\"nut factor\")` finds a "
+          "formula.",
           toctree([*asked, "plots", "answers", "uncertainty", "exercises"], "hidden"),
           "## What the command line calls otherwise",
           "An argument `clamp_load` is the option `--clamp-load`, and so on, but for these. Tables take both names.",

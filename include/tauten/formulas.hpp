@@ -39,7 +39,7 @@
 #include "tauten/tool/twist.hpp"
 #include "tauten/tool/universal_joint.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 inline constexpr Entry formulas[] = {
     entry_of(triangle_height),
@@ -213,4 +213,4 @@ constexpr const Entry* find_formula(const char* name) noexcept {
   return nullptr;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

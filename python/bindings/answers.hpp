@@ -24,14 +24,14 @@ void add_explain(pybind11::class_<T>& type, F derive) {
            [derive](const T& answer) { return std::string(py::str(explained(derive(answer), "latex", py::none()))); });
   type.def(
       "derivation", [derive](const T& answer) { return derive(answer); },
-      "derivation($self, /)\n--\n\nHow the answer came about, as data: given, steps, found, verdict and notices");
+      "derivation(self, /)\n--\n\nHow the answer came about, as data: given, steps, found, verdict and notices");
   type.def(
       "explain",
       [derive](const T& answer, const std::string& format, const py::object& style) {
         return explained(derive(answer), format, style);
       },
       py::arg("format") = "text", py::arg("style") = py::none(),
-      "explain($self, /, format='text', style=None)\n--\n\nHow the answer came about, from what is given to the "
+      "explain(self, /, format='text', style=None)\n--\n\nHow the answer came about, from what is given to the "
       "verdict: text, markdown, latex (for amsmath) or html (with "
       "MathML). A `Style` sets units and digits. Raises Error for another format. In a notebook it shows itself.");
 }
@@ -60,7 +60,7 @@ void add_page(pybind11::class_<T>& type, F page_for) {
             return page_text_of(page_of(answer, units), format);
           },
           py::arg("format") = "text", py::arg("units") = py::none(),
-          "page($self, /, format='text', units=None)\n--\n\nThe answer laid out for people, the line that is needed "
+          "page(self, /, format='text', units=None)\n--\n\nThe answer laid out for people, the line that is needed "
           "first: text, markdown or html. Figures are in the units in which texts were given, else those of a "
           "workshop, "
           "unless `units` says otherwise, as {\"torque\": \"lbf.ft\"}. Raises Error for another format or an unknown "

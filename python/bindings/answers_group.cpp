@@ -55,7 +55,7 @@ void add_drawing(py::class_<T>& type, F sketch) {
             throw Error("format", "format must be text or svg");
           },
           py::arg("format") = "text", py::arg("columns") = 60,
-          "drawing($self, /, format='text', columns=60)\n--\n\nThe bolts with their numbers, to scale: as text, "
+          "drawing(self, /, format='text', columns=60)\n--\n\nThe bolts with their numbers, to scale: as text, "
           "`columns` wide, or as svg with loads as arrows")
       .def("_repr_svg_", [sketch](const T& answer) { return sketch_svg(sketch(answer)); });
   if constexpr (!requires(const T& answer) { answer.positions; }) {
@@ -81,7 +81,7 @@ void add_group(py::module_& module) {
       module, "Pattern", "Which pattern the holes are; bolts are numbered from 1",
       [](const py::dict& values) { return value_or_throw(shared::try_pattern(PythonCall(values))).job; });
   pattern.def("ways_on", ways_of, py::arg("on"), py::arg("tolerance") = py::str("0.5mm"), py::arg("flipped") = false,
-              "ways_on($self, /, on, tolerance='0.5mm', flipped=False)\n--\n\nAll ways in which this part goes on "
+              "ways_on(self, /, on, tolerance='0.5mm', flipped=False)\n--\n\nAll ways in which this part goes on "
               "another pattern so that each bolt comes within the tolerance of its place; "
               "flipped: turned over first. None of them: it does not fit.");
   set_repr(pattern, [](const PatternAnswer& p) {

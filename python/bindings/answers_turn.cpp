@@ -94,7 +94,7 @@ void add_turn(py::module_& module) {
   auto curve = add_record<Curve>(module, "Curve", "A tightening curve with its marks, for one friction");
   set_repr(curve, [](const Curve& c) { return "Curve(" + line_of(c) + ")"; });
   add_page(curve, [](const Curve& c, const PageUnits& units) { return shared::page_of(c, units); });
-  curve.def("columns", columns_of, "columns($self, /)\n--\n\nThe points as NumPy arrays, by name, in SI");
+  curve.def("columns", columns_of, "columns(self, /)\n--\n\nThe points as NumPy arrays, by name, in SI");
   add_record<CurveZone>(module, "CurveZone", "A stretch of the curve");
   auto answer = add_record<CurveAnswer, std::nullptr_t, true>(
       module, "TighteningCurve", "Torque and preload against the angle, at low, typical and high friction");

@@ -136,11 +136,11 @@ void add_derivation(py::module_& module) {
            return to_python(step_texts(d, format, style));
          },
          py::arg("format") = "text", py::arg("style") = py::none(),
-         "step_texts($self, /, format='text', style=None)\n--\n\nEach step in words, as a `StepText`: the formula with "
+         "step_texts(self, /, format='text', style=None)\n--\n\nEach step in words, as a `StepText`: the formula with "
          "symbols and with values, the result with its unit, "
          "source, stated range and warnings, in the notation of text, latex or html. A `Style` sets units and digits")
       .def("explain", &explained, py::arg("format") = "text", py::arg("style") = py::none(),
-           "explain($self, /, format='text', style=None)\n--\n\nThe derivation as text, markdown, latex or html");
+           "explain(self, /, format='text', style=None)\n--\n\nThe derivation as text, markdown, latex or html");
   module.def("formula_derivation", [](const Entry& entry, const py::sequence& inputs) {
     std::vector<double> x;
     for (const auto& input : inputs) x.push_back(input.cast<double>());

@@ -176,10 +176,10 @@ void add_metadata(py::module_& module) {
           [](const ArgInfo& arg, const std::string& text) {
             return try_read_quantity(arg.name.c_str(), text, arg.tag).value();
           },
-          "read($self, /, text)\n--\n\nSI value of text with a unit, of this dimension")
+          "read(self, /, text)\n--\n\nSI value of text with a unit, of this dimension")
       .def(
           "text", [](const ArgInfo& arg, double si) { return quantity_text(si, arg.tag); },
-          "text($self, /, si)\n--\n\nAn SI value in the unit a workshop reads")
+          "text(self, /, si)\n--\n\nAn SI value in the unit a workshop reads")
       .def_property_readonly("latex", [](const ArgInfo& arg) { return latex_symbol(arg.symbol); })
       .def_property_readonly(
           "how_to_write", [](const ArgInfo& arg) { return describe(arg.tag).how_to_write; },

@@ -277,7 +277,7 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
-      "as_dict($self, /)\n--\n\nAll members by name, in SI, nested ones too; None where there is no figure");
+      "as_dict(self, /)\n--\n\nAll members by name, in SI, nested ones too; None where there is no figure");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
   type.def(
       "to_json",
@@ -285,7 +285,7 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
         return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
       },
       py::arg("indent") = py::none(),
-      "to_json($self, /, indent=None)\n--\n\nJSON with the keys of the command line and numbers in SI; null for what "
+      "to_json(self, /, indent=None)\n--\n\nJSON with the keys of the command line and numbers in SI; null for what "
       "is not known");
   return type;
 }

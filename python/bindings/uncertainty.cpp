@@ -286,19 +286,19 @@ void add_uncertainty(py::module_& module) {
          "Every value in SI, rising")
       .def(
           "quantile", [](const MonteCarloInfo& m, const py::object& chance) { return m.quantile(read_chance(chance)); },
-          "quantile($self, /, chance)\n--\n\nThe value below which `chance` lies")
+          "quantile(self, /, chance)\n--\n\nThe value below which `chance` lies")
       .def(
           "chance_below",
           [](const MonteCarloInfo& m, const py::object& x) {
             return m.chance_below(read_number("x", x, dimension_of_unit(m.unit)));
           },
-          "chance_below($self, /, x)\n--\n\nShare of the trials at or below a value")
+          "chance_below(self, /, x)\n--\n\nShare of the trials at or below a value")
       .def(
           "chance_above",
           [](const MonteCarloInfo& m, const py::object& x) {
             return m.chance_above(read_number("x", x, dimension_of_unit(m.unit)));
           },
-          "chance_above($self, /, x)\n--\n\nShare of the trials above a value");
+          "chance_above(self, /, x)\n--\n\nShare of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
   auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
   set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });

@@ -12,7 +12,7 @@ questions.
 >>> tauten.clamp(socket="24mm", property_class="8.8", torque="150N.m", condition="oiled").candidates[0].verdict
 'within limits'
 """
-from tauten import _core, _records as _of_records
+from tauten import _core, _records
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
                              torque_for, turn)
 from tauten._core import Style, __version__, conditions, heads, materials, property_classes, threads
@@ -36,17 +36,17 @@ def quantity(text):
     return _core.read_quantity(text)
 
 
-_records = {name: item for name, item in vars(_core).items() if hasattr(item, "as_dict")}
-_of_records.add_to(_records)
-for _record in _records.values():
-    _record.__module__ = __name__
+_classes = {name: item for name, item in vars(_core).items() if hasattr(item, "as_dict")}
+_records.add_to(_classes)
+for _class in _classes.values():
+    _class.__module__ = __name__
 
 formulas = Formulas(_core.entries)
 """Every formula by name."""
 
 Style.__module__ = __name__
 
-globals().update(_records)
+globals().update(_classes)
 globals().update(formulas)
 
 from tauten import uncertainty  # noqa: E402
@@ -70,4 +70,4 @@ def __dir__():
 __all__ = ["BandInUnit", "Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning",
            "clamp", "conditions", "curve", "formulas", "free_joint", "group", "heads", "identify", "materials", "pattern",
            "property_class", "property_classes", "quantity", "reach", "sequence", "thread", "thread_condition", "threads",
-           "to_frame", "torque_for", "turn", "uncertainty", *_records, *formulas]
+           "to_frame", "torque_for", "turn", "uncertainty", *_classes, *formulas]

@@ -119,7 +119,7 @@ def to_frame(records):
     >>> joint = dict(thread="M16", property_class="8.8", condition="oiled")
     >>> frame = tauten.to_frame([tauten.clamp(torque=torque, **joint) for torque in (100, 150)])
     >>> frame[["torque", "verdict"]].values.tolist()
-    [[100.0, 'may be slack'], [150.0, 'within limits']]
+    [[100.0, 'slack'], [150.0, 'within limits']]
     >>> frame.attrs["units"]["clamp_load_low"]
     'N'
     """

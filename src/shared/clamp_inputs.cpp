@@ -3,15 +3,6 @@
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 
-namespace tauten {
-
-template <>
-struct Words<Torsion> {
-  static constexpr const char* list[] = {"plastic", "elastic"};
-};
-
-}  // namespace tauten
-
 namespace tauten::shared {
 
 /// 26mm:oiled, the effective diameter of the face and what is on it.

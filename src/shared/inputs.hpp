@@ -20,6 +20,7 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/shown_text.hpp"
 #include "tauten/base/spelling.hpp"
+#include "tauten/base/text.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/base/words.hpp"
 
@@ -317,6 +318,8 @@ struct MemberOf<std::string> {
   static constexpr Holds holds = Holds::text;
   static constexpr Dim dimension = Dim::number;
 };
+template <>
+struct MemberOf<Text> : MemberOf<std::string> {};
 template <>
 struct MemberOf<char> : MemberOf<std::string> {};
 template <>

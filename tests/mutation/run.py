@@ -25,7 +25,7 @@ FLAGS = ["-std=c++20", "-O0", "-w"]
 
 
 def run(command, **options):
-    return subprocess.run([str(word) for word in command], capture_output=True, text=True, **options)
+    return subprocess.run([str(word) for word in command], capture_output=True, text=True, errors="replace", **options)
 
 
 class Unit:

@@ -179,7 +179,7 @@ def test_texts_of_others_are_cut_between_characters_and_never_act_on_a_terminal(
                 asked += 1
     assert asked > 600
     with pytest.warns(tauten.DomainWarning):
-        table = tauten.clamp({"thread": ["M10"] * len(HOSTILE), "torque": "48N.m", "condition": HOSTILE}, errors="column")
+        table = tauten.clamp({"thread": ["M10"] * len(HOSTILE), "torque": ["48N.m"] * len(HOSTILE), "condition": HOSTILE})
     assert all(error.startswith("condition '") and is_plain(error) for error in table["error"])
     # Bytes that are no UTF-8 come from files alone.
     rows = [text.encode().replace(b"\n", b" ") for text in HOSTILE] + [b"\xc3(\xff", b"x" * 39 + b"\xc3"]

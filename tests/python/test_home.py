@@ -161,8 +161,9 @@ def test_numbers_with_uncertainties_go_through_formulas():
 
 def test_formulas_are_found_and_grouped():
     found = tauten.formulas.search("Nut factor")
-    assert tauten.nut_factor in found and all("nut factor" in " ".join((f.name, f.summary, *(a.name for a in f.inputs))).replace("_", " ").lower()
-                                              for f in found)
+    def said(formula):
+        return " ".join((formula.name, formula.summary, *(arg.name for arg in (*formula.inputs, formula.output)))).lower()
+    assert found == [formula for formula in tauten.formulas.values() if "nut" in said(formula) and "factor" in said(formula)] and tauten.nut_factor in found
     assert tauten.formulas.search("wrench extension") and not tauten.formulas.search("banana")
     rooms = tauten.formulas.rooms
     assert [formula for formulas in rooms.values() for formula in formulas] == list(tauten.formulas.values())
@@ -180,11 +181,13 @@ def test_help_is_for_people():
     assert len(records) > 50
     for thing in (*records, tauten.Check, tauten.Style, tauten.Explanation):
         for name, member in vars(thing).items():
-            text = getattr(member, "__doc__", None) or ""
-            if name == "__init__" or not isinstance(text, str):
+            text = member if name == "__doc__" else getattr(member, "__doc__", None) if callable(member) or isinstance(member, property) else ""
+            if name != "__doc__" and name.startswith("__") or not isinstance(text, str):
                 continue
             assert not re.search(r"self: |_core\.|-> \w|Alias for field|handle", text), (thing, name, text)
     assert str(inspect.signature(tauten.Clamp.page)) == "(self, /, format='text', units=None)"
     assert tauten.Clamp.page.__doc__.startswith("The answer laid out")
-    for name in ("page", "explain", "as_dict", "to_json"):
-        assert inspect.signature(getattr(tauten.clamp(torque=150, **JOINT), name)) is not None
+    answer = tauten.clamp(torque=150, **JOINT)
+    for name, said in (("page", "(format='text', units=None)"), ("explain", "(format='text', style=None)"), ("as_dict", "()"),
+                       ("to_json", "(indent=None)"), ("plot", "(axes=None, **options)")):
+        assert str(inspect.signature(getattr(answer, name))) == said

@@ -376,3 +376,38 @@ def test_how_each_step_is_done_comes_on_request_everywhere():
     assert step.what in " ".join(said.split())
     as_json = json.loads(subprocess.run([*words, "--json"], capture_output=True, text=True, check=True).stdout)
     assert as_json["steps"][0]["instructions"][0]["watch"]
+
+
+def recommended(page):
+    """The commands that a page tells to type, as words."""
+    words = " ".join(str(page).split()).replace(",", " ").split(" ")
+    for at, word in enumerate(words):
+        if word == "tauten" and at + 2 < len(words) and words[at + 2].startswith("--"):
+            end = at + 2
+            while end + 1 < len(words) and words[end].startswith("--"):
+                end += 2
+                while words[end - 1].startswith("'") and not words[end - 1].endswith("'"):  # a name with blanks
+                    words[end - 1:end + 1] = [words[end - 1] + " " + words[end]]
+            yield [each.strip("'.") for each in words[at + 1:end]]
+
+
+@pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
+def test_what_a_page_recommends_to_type_is_accepted():
+    pages = [tauten.thread(thread, property_class=steel) for thread, steel in (
+        ("M16", "8.8"), ("M12", "8.8 structural"), ("M8", "A2-70"), ("M10x1.25", None), ("M3", None), ("M16-6g", None))]
+    for torque in (0.3, 9, 130, 2500, 9.9e4):
+        for job in ({}, dict(extensions=["100mm@30deg"]), dict(universal_joint="40deg", tolerance_operator=0.2),
+                    dict(extensions=["500mm@60deg"], tolerance_hand="100mm", tolerance_extension_angle="30deg")):
+            pages.append(tauten.reach(torque=torque, wrench_length="400mm", **job))
+            pages.append(tauten.reach(setting=torque, wrench_length="400mm", **job))
+    pages.append(tauten.group(positions="circle:8:160mm", load="0kN:-8kN", preload="44kN", bolt_area="157mm2"))
+    asked = 0
+    for page in pages:
+        for words in recommended(page):
+            # The class and the condition are those that stand on the head and in the shop; what the page gives is the rest.
+            more = [] if words[0] != "clamp" else ["--thread", "M16", "--class", "8.8"]
+            more += ["--share", "75%"] if words[0] == "torque" and "--share" not in words else []
+            done = subprocess.run([PROGRAM, *words, *more, "--json"], capture_output=True, text=True)
+            assert done.returncode == 0, (words, done.stdout[:300], str(page)[:300])
+            asked += 1
+    assert asked > 25

@@ -248,6 +248,25 @@ def test_steel_class_names_give_the_nominal_strengths():
         assert int(r["hv_min"]) < int(r["hv_max"])
 
 
+# ISO 898-1:2009/2013, Table 3: least R_m, least yield, proof stress, MPa; 8.8 up to M16, above, and for structural bolts.
+STEEL = {"4.6": [(400, 240, 225)], "4.8": [(420, 340, 310)], "5.6": [(500, 300, 280)], "5.8": [(520, 420, 380)],
+         "6.8": [(600, 480, 440)], "8.8": [(800, 640, 580), (830, 660, 600)], "8.8 structural": [(800, 640, 580), (830, 660, 600)],
+         "9.8": [(900, 720, 650)], "10.9": [(1040, 940, 830)], "12.9": [(1220, 1100, 970)]}
+
+
+def test_strengths_of_steel_classes_are_those_typed_from_the_standard():
+    found = {}
+    for r in rows("property_class"):
+        found.setdefault(r["name"], []).append(tuple(int(r[c]) for c in ("tensile_min_MPa", "yield_min_MPa", "proof_stress_MPa")))
+    for name, strengths in STEEL.items():
+        assert set(found[name]) <= set(strengths) and found[name], (name, found[name])
+    # Austenitic: ISO 3506-1, yield of A.-50, -70, -80 is 210, 450, 600 MPa, up to 39 mm in the table.
+    for r in rows("property_class"):
+        if r["name"].startswith("A"):
+            assert int(r["yield_min_MPa"]) == {"50": 210, "70": 450, "80": 600}[r["name"].split("-")[1]], r
+            assert float(r["diameter_to_mm"]) == 39, r
+
+
 def test_austenitic_class_names_give_the_tensile_strength():
     """ISO 3506-1 designation: the number is R_m/10."""
     steel = [r for r in rows("property_class") if r["name"].startswith("A")]

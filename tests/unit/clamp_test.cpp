@@ -877,3 +877,39 @@ TEST_CASE("a thread that strips is no limit that was kept, and holds the suggest
   CHECK(deep.verdict == "within limits");
   CHECK(deep.suggested_torque == alone.suggested_torque);
 }
+
+TEST_CASE("a bearing face smaller than the thread is refused") {
+  ClampJob job = pump_foot();
+  job.bearing_diameter = Length(15.9e-3);
+  const auto too_small = try_clamp(job);
+  REQUIRE(!too_small);
+  CHECK(std::string(too_small.error().argument()) == "bearing_diameter");
+  CHECK(std::string(too_small.error().what()).find("at least the 16 mm of the thread") != std::string::npos);
+  job.bearing_diameter = Length(16e-3);
+  CHECK(try_clamp(job));
+  job.bearing_diameter.reset();
+  job.more_faces.push_back({Length(15e-3), "dry"});
+  CHECK(!try_clamp(job));
+}
+
+TEST_CASE("an enumeration that holds none of its values is refused") {
+  ClampJob job = pump_foot();
+  job.torsion = static_cast<Torsion>(7);
+  const auto answer = try_clamp(job);
+  REQUIRE(!answer);
+  CHECK(std::string(answer.error().what()) ==
+        "torsion is 7, but must be 0 (plastic), 1 (elastic); give one of these values");
+  CHECK(std::string(word_of(static_cast<Torsion>(7))) == "?");
+}
+
+TEST_CASE("the word of an answer compares with the verdict, and with the names of the tables") {
+  ClampJob job = pump_foot();
+  job.condition = conditions::oiled;
+  job.property_class = classes::class_8_8;
+  const Clamp answer = clamp(job);
+  const std::string& word = answer.candidates.front().verdict;
+  CHECK(word == "may be slack");
+  CHECK(word == Verdict::may_be_slack);
+  CHECK(Verdict::may_be_slack == word);
+  CHECK(word != Verdict::slack);
+}

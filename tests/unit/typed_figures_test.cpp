@@ -32,6 +32,7 @@ TEST_CASE("square drives: ISO 1174-1, ISO 1711-1, ISO 3315, from memory") {
     CHECK(find_square_drive(Length(typed[i].nominal * 1e-3)) == &square_drives[i]);
     CHECK(find_square_drive(Length(typed[i].male * 1e-3)) == &square_drives[i]);
     CHECK(find_square_drive(Length(typed[i].male * 1e-3 + 0.59e-3)) == &square_drives[i]);
+    CHECK(find_square_drive(Length(typed[i].nominal * 1e-3 + 0.59e-3)) == &square_drives[i]);
     CHECK(find_square_drive(Length(16e-3)) == nullptr);
   }
 }

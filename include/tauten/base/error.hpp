@@ -5,7 +5,9 @@
 #include <cstring>
 #include <exception>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// What became of a call on plain numbers.
 enum class Status : unsigned char {
@@ -52,4 +54,4 @@ inline void raise([[maybe_unused]] const Error& error) {
 #endif
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

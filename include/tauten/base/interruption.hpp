@@ -4,7 +4,9 @@
 #include <atomic>
 #include <chrono>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -58,4 +60,4 @@ class Interruption {
 };
 #endif
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

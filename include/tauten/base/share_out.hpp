@@ -11,8 +11,9 @@
 #endif
 
 #include "tauten/base/interruption.hpp"
+#include "tauten/base/version.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return what `act` throws, or nothing
 template <class Act>
@@ -64,4 +65,4 @@ void share_out(std::uint64_t count, [[maybe_unused]] int threads, const Work& wo
 #endif
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

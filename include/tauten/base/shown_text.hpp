@@ -9,7 +9,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/visible_text.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return `text` without blanks, with a decimal point for a decimal comma and x for a multiplication sign
 inline std::string tidy(std::string_view text) {
@@ -46,4 +46,4 @@ constexpr bool same_length(double a, double b) noexcept { return a - b < 1e-8 &&
 /// \return the weaker of two ways in which figures were seen
 constexpr Seen weaker(Seen a, Seen b) noexcept { return a > b ? a : b; }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -12,7 +12,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/visible_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A spelling of a unit.
 struct UnitSpelling {
@@ -217,4 +217,4 @@ inline Outcome<double> try_read_quantity(const char* argument, std::string_view 
   return refuse("has the unknown unit " + detail::shown(unit, 20));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,9 @@
 #include <string>
 #include <string_view>
 
-namespace tauten::detail {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return how many bytes at the start of `text` are one character in UTF-8; 0 if they are none
 inline std::size_t character_size(std::string_view text) noexcept {
@@ -55,4 +57,4 @@ inline std::string visible(std::string_view text, std::size_t most = std::string
 /// \return `text` in quotes for a message, shortened
 inline std::string shown(std::string_view text, std::size_t most = 40) { return "'" + visible(text, most) + "'"; }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

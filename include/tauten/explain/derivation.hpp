@@ -11,7 +11,7 @@
 #include "tauten/explain/paragraph.hpp"
 #include "tauten/explain/step_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How a derivation is laid out.
 enum class Layout : unsigned char {
@@ -370,4 +370,4 @@ inline std::string derivation_text(const Derivation& d, std::span<const Entry> r
   return try_derivation_text(d, registry, layout, style).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/visible_text.hpp"
 #include "tauten/explain/tree.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -70,4 +70,4 @@ inline std::string json_text(const Tree& tree, int indent = 0) {
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

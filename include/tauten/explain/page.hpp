@@ -11,7 +11,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/explain/paragraph.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A column of a table on a page. Text stands left, numbers right.
 struct PageColumn {
@@ -148,4 +148,4 @@ inline void Page::limit_cautions() {
   cautions.erase(beyond, cautions.end());
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

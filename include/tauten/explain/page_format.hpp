@@ -10,7 +10,7 @@
 #include "tauten/explain/page_markup.hpp"
 #include "tauten/explain/page_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What a page is written as. Notebooks take HTML.
 enum class PageFormat : unsigned char { text, markdown, html };
@@ -39,4 +39,4 @@ inline std::string page_as(const Page& page, PageFormat format, PaintCell paint 
   }
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/paragraph.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The escape code in front of a cell that gets a colour, or nullptr.
 using PaintCell = const char* (*)(const std::string& cell);
@@ -82,4 +82,4 @@ inline std::string page_text(const Page& page, PaintCell paint = nullptr) {
   return out + detail::text_list("How far to trust this", page.trust);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/base/band.hpp"
 #include "tauten/explain/style.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Significant digits of the figures of a page: no torque is set, and no clamp load known, more closely.
 inline constexpr int page_digits = 3;
@@ -139,7 +139,8 @@ class PageUnits {
     std::string_view word = text.substr(end + 1, text.find_first_of(" ,;:()", end + 1) - end - 1);
     if (word.ends_with('.')) word.remove_suffix(1);
     const UnitSpelling* unit = detail::find_unit(word);
-    if (unit == nullptr) return 0;
+    // "1 in 100" has no inch in it: sentences have the units of a workshop.
+    if (unit == nullptr || (word != describe(unit->dimension).shop_unit && word != "N")) return 0;
     const auto is_chosen = [&](const Style::Choice& choice) { return choice.quantity == word_of(unit->dimension); };
     const bool any = std::any_of(style_.choices.begin(), style_.choices.end(), is_chosen);
     if (!any || word == this->unit(unit->dimension)) return 0;
@@ -159,4 +160,4 @@ class PageUnits {
   Style style_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

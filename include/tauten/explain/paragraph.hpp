@@ -7,9 +7,10 @@
 #include <utility>
 #include <vector>
 
+#include "tauten/base/version.hpp"
 #include "tauten/base/visible_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Columns of a terminal that a page of text fills.
 inline constexpr std::size_t page_width = 100;
@@ -75,4 +76,4 @@ inline std::string paragraph(const std::string& text, const std::string& mark = 
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/base/spelling.hpp"
 #include "tauten/friction/condition_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A state of thread and bearing face.
 struct ThreadCondition {
@@ -146,4 +146,4 @@ inline Outcome<ThreadCondition> try_thread_condition(const std::string& key) {
 /// \throws Error  if there is no such state
 inline ThreadCondition thread_condition(const std::string& key) { return try_thread_condition(key).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/group/drilling.hpp"
 #include "tauten/group/fit.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -129,4 +129,4 @@ inline Outcome<Pattern> try_pattern_from_words(std::string_view words) {
   return try_pattern_by_name(words);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

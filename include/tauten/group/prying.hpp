@@ -9,7 +9,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A plate or leg pulled off by bolts in a line, after AISC.
 struct PryingPlate {
@@ -211,4 +211,4 @@ inline Outcome<TeeStrength> try_tee_strength(const TeeStub& tee) {
   return s;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

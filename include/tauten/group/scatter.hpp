@@ -15,7 +15,7 @@
 #include "tauten/base/philox.hpp"
 #include "tauten/group/interaction.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Relative standard deviations of the load that a torque gives.
 struct LoadScatter {
@@ -151,4 +151,4 @@ inline Outcome<ScatteredLoads> try_scattered_loads(const Interaction& joint, con
   return answer;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

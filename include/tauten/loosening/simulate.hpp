@@ -16,7 +16,7 @@
 #include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/torque_terms.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -358,4 +358,4 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
   return total;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

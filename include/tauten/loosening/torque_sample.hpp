@@ -7,7 +7,7 @@
 #include "tauten/loosening/learn.hpp"
 #include "tauten/loosening/simulate.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// Quantiles of the five torques, from a fixed number of draws.
 struct TorqueSample {
@@ -97,4 +97,4 @@ inline ReleaseModel with_learned_shank(ReleaseModel m, const Lognormal& learned,
   return m;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

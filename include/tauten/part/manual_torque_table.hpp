@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source manual_torque_sources[] = {
@@ -73,4 +73,4 @@ inline constexpr ManualTorque manual_torques[] = {
   {"M30x2", "12.9", 2750.0, 0},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

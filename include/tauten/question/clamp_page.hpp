@@ -17,7 +17,7 @@
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Fasteners that a page shows unless all are asked for.
 inline constexpr std::size_t shown_fasteners = 4;
@@ -63,6 +63,8 @@ inline std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
 
 inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {
   const std::string fastener = c.thread + ", class " + c.property_class;
+  for (const Notice& notice : c.notices)
+    if (notice.code == std::string_view("paste_first")) return "";
   if (!is_given(c.suggested_torque.si)) return "No torque can be suggested for " + fastener + ".";
   std::string text =
       "Suggested torque for " + fastener + ": " + units.settable(c.suggested_torque) + ", " + limit_text(job, c) + ".";
@@ -70,7 +72,8 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
     text += " Clamp load " + units.range(c.suggested_clamp_load) + ", typically " +
             units.text(c.suggested_clamp_load.nominal) + ".";
   // A steel class is no advice for a stainless joint.
-  const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A');
+  const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A') &&
+                        c.suggested_limit != "thread";  // a stronger bolt strips the thread all the same
   if (too_much && !c.least_class.empty() && c.least_class != c.property_class)
     text += " Class " + c.least_class + " would bear " + units.typed(c.torque) +
             "; check nut, thread, embrittlement and maker before a stronger bolt goes in.";
@@ -84,15 +87,20 @@ inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& uni
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
-inline constexpr std::string_view to_do_codes[] = {"unusual_torque",   "may_break",        "stretched",
-                                                   "may_have_yielded", "corrected_torque", "torque_suggests_class"};
+inline constexpr std::string_view to_do_codes[] = {
+    "unusual_torque",   "may_strip",        "may_break",   "stretched",
+    "may_have_yielded", "corrected_torque", "paste_first", "torque_suggests_class"};
 
 /// What to do with one fastener, the gravest first; texts in the units of the page.
 inline std::vector<Notice> clamp_actions(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {
   std::vector<Notice> out;
   for (const std::string_view code : to_do_codes)
     for (const Notice& notice : c.notices)
-      if (notice.code == code) out.push_back({notice.code, text_of_code(code, c, job, units), false});
+      if (notice.code == code) {
+        const bool in_shop_units = code == "may_strip" || code == "paste_first";
+        out.push_back(
+            {notice.code, in_shop_units ? units.restated(notice.text) : text_of_code(code, c, job, units), false});
+      }
   return out;
 }
 
@@ -117,11 +125,16 @@ inline PageTable case_table(const ClampCandidate& c, const PageUnits& units) {
 inline void add_clamp_figures(Page& page, const ClampJob& job, const Clamp& answer,
                               std::span<const ClampCandidate> shown, const PageUnits& units) {
   page.figures.push_back({"Worst case of friction and wrench", worst_case_text(shown.front(), units)});
-  const std::string& face = job.face_condition.empty() ? job.condition : job.face_condition;
+  if (const Torque lost(job.prevailing_torque.si + job.shank_torque.si); lost.si > 0)
+    page.figures.push_back(
+        {"Included in the torque",
+         units.typed(lost) + (job.shank_torque.si > 0 ? " of locking element and shank" : " of the locking element") +
+             ": do not add it again"});
+  const Conditions on = conditions_of(job).value();
   const std::string in_thread =
-      friction_text(answer.thread_friction, job.thread_friction ? "measured" : thread_condition(job.condition).title);
+      friction_text(answer.thread_friction, job.thread_friction ? "measured" : on.thread.title);
   const std::string under_head =
-      friction_text(answer.bearing_friction, job.bearing_friction ? "measured" : thread_condition(face).title);
+      friction_text(answer.bearing_friction, job.bearing_friction ? "measured" : on.face.title);
   if (in_thread == under_head) {
     page.figures.push_back({"Friction of thread and bearing face", in_thread});
   } else {
@@ -166,7 +179,7 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
     if (one_torque || for_load) row.push_back(units.settable_cell(c.suggested_torque));
     row.push_back(c.verdict);
     none |= !is_given(c.clamp_load.nominal.si);
-    strips |= c.verdict == "strips";
+    strips |= c.verdict == Verdict::strips;
   }
   table.legend.push_back(std::string(chance_columns_legend) +
                          (for_load ? "" : " Proof: typical share of the proof load."));
@@ -184,7 +197,13 @@ inline std::string clamp_headline(const ClampJob& job, const Clamp& answer, cons
   std::string text = inch ? inch_headline : "";
   text += job.torque ? "" : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". " : "Suggested torque. ";
   if (answer.candidates.size() > 1) text += "Most likely ";
-  return text + summary_of(first, conditions_of(job).value(), units);
+  text += summary_of(first, conditions_of(job).value(), units);
+  // The torque is not for what is on the threads: the line that is needed.
+  for (const Notice& notice : first.notices)
+    if (job.torque && notice.code == std::string_view("corrected_torque"))
+      text += " The torque is for '" + job.specified_condition + "': set " + units.text(*first.corrected_torque) +
+              " here for the load that it means.";
+  return text;
 }
 
 /// \return what to find out before anything is turned, "" if one fastener only fits
@@ -218,7 +237,7 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
     if (notice.code == std::string_view("inch_tool")) page.actions.push_back(units.restated(notice.text));
   for (const Notice& notice : detail::clamp_actions(job, first, units)) page.actions.push_back(notice.text);
   if (const std::string text = detail::identity_text(job, answer, units); !text.empty()) page.actions.push_back(text);
-  page.actions.push_back(detail::suggestion_text(job, first, units));
+  if (const std::string text = detail::suggestion_text(job, first, units); !text.empty()) page.actions.push_back(text);
   page.findings.push_back(units.restated(first.meaning));
   detail::add_clamp_figures(page, job, answer, shown, units);
   if (!first.by_condition.empty()) page.tables.push_back(detail::case_table(first, units));
@@ -316,4 +335,4 @@ inline Page page_of(const std::vector<ListedClamp>& joints, const PageUnits& uni
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

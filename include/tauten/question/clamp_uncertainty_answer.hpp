@@ -5,7 +5,7 @@
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What scatters about a tightening. What is absent follows from the job.
 struct ClampScatter {
@@ -56,4 +56,4 @@ struct ClampUncertainty {
 /// the diameter by 4 to 5 % with the typical heads and holes (a sixth of the width of the face, in the radius); judgement.
 inline constexpr double bearing_diameter_spread = 0.05;
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

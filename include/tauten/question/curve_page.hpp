@@ -6,7 +6,7 @@
 #include "tauten/explain/text_plot.hpp"
 #include "tauten/question/turn_page.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -130,4 +130,4 @@ inline Page page_of(const Curve& curve, const PageUnits& units = {}) {
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

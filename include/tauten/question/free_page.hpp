@@ -17,7 +17,7 @@
 #include "tauten/question/workings/stop_sentence.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -315,10 +315,17 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
     const Length bar = job.handle_length.value_or(Length(0.6));
     page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " +
                            units.text(Force(at.si / bar.si)) +
-                           ". A clicking wrench is for loosening only if its maker allows it.");
+                           ". Do not loosen with a clicking wrench unless its maker allows it.");
   }
   const PlanStep& next = answer.steps[answer.next];
-  page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + ".");
+  const bool cuts = !next.aids.empty() && next.aids.back().aid == Aid::cut;
+  if (cuts && limited && answer.breakaway.nominal > *job.limit)
+    page.actions.push_back("Your limit, " + units.typed(*job.limit) +
+                           ", is below what such a bolt takes to come free (" + "typically " +
+                           units.text(answer.breakaway.nominal) +
+                           "): check the limit and its unit, or take a stronger tool, before anything is cut.");
+  else
+    page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + ".");
   detail::add_free_figures(page, job, answer, units);
   page.tables.push_back(detail::plan_table(job, answer, units));
   page.tables.push_back(detail::chances_table(job, answer, units));
@@ -332,4 +339,4 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/group_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Shares a load among the bolts of a pattern.
 /// \return the loads, or an error for input without meaning and for a load that the pattern cannot carry, such as a moment
@@ -15,7 +15,7 @@ Outcome<BoltGroup> try_bolt_group(const GroupJob& job);
 /// \throws Error  in place of returning one
 BoltGroup bolt_group(const GroupJob& job);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/group.hpp"

@@ -9,7 +9,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/group_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return the bolts as they are drawn, with their loads
 inline PatternSketch sketch_of(const GroupJob& job, const BoltGroup& group, const PageUnits& units = {}) {
@@ -141,4 +141,4 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Names the pattern of measured holes.
 /// \return the facts, or an error for fewer than two holes, two in one place, chords that close no ring, or a tolerance
@@ -20,7 +20,7 @@ PatternFacts pattern_facts(const PatternJob& job);
 Outcome<std::vector<PatternWay>> try_pattern_ways(const std::vector<Position>& part, const std::vector<Position>& on,
                                                   Length tolerance, bool flipped);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/pattern.hpp"

@@ -6,7 +6,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Places that a person measured, as numbers to draw.
 inline std::vector<Position> positions_of(const std::vector<Coordinates>& list) {
@@ -154,4 +154,4 @@ inline Page page_of(const PatternJob& job, const PatternFacts& facts, const Page
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Plans the tightening and undoing of a joint.
 /// \return the plan, or an error for an order that does not name each bolt once, shares that fall or exceed the torque
@@ -15,7 +15,7 @@ Outcome<TighteningSequence> try_tightening_sequence(const SequenceJob& job);
 /// \throws Error  in place of returning one
 TighteningSequence tightening_sequence(const SequenceJob& job);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/sequence.hpp"

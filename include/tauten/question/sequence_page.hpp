@@ -8,7 +8,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return the bolts as they are drawn, each with its turn
 inline PatternSketch sketch_of(const SequenceJob& job, const TighteningSequence& sequence) {
@@ -166,4 +166,4 @@ inline Page page_of(const SequenceJob& job, const TighteningSequence& sequence, 
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

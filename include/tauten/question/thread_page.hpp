@@ -7,7 +7,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/thread_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -119,4 +119,4 @@ inline Page page_of(const ThreadJob& job, const ThreadFacts& thread, const PageU
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/tightening/residual.hpp"
 #include "tauten/turning/curve_points.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What was understood of a joint, and how it answers to load.
 struct TurnJoint {
@@ -234,4 +234,4 @@ struct CurveAnswer {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

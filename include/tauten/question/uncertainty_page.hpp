@@ -10,7 +10,7 @@
 #include "tauten/uncertainty/trial_chance.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One result of a question with all that was found out about it.
 struct UncertaintyResult {
@@ -172,4 +172,4 @@ inline Page page_of(const UncertaintyQuestion& question, const std::vector<Uncer
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/turning/curve_points.hpp"
 #include "tauten/turning/plastic_section.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What turning needs to know of bolt and joint. `turned_bolt` makes one from a joint.
 struct TurnedBolt {
@@ -215,4 +215,4 @@ class Turning {
   double work_ = 0, heat_ = 0;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/base/visible_text.hpp"
 #include "tauten/uncertainty/model.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One formula of a chain.
 struct Link {
@@ -154,4 +154,4 @@ inline Model formula_model(std::span<const Entry> known, const std::string& name
   return try_formula_model(known, name).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/uncertainty/distribution.hpp"
 #include "tauten/uncertainty/model.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What is known of one input. A plain number is a fixed one: `{{"pitch", 1.5e-3}, {"torque", Distribution::normal(...)}}`.
 struct InputDistribution {
@@ -181,4 +181,4 @@ inline JointDistribution joint_distribution(const Model& model, const std::vecto
   return try_joint(model, given, correlations).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/uncertainty/pulse.hpp"
 #include "tauten/uncertainty/trials.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What the trials have shown. Figures are in SI.
 struct MonteCarlo {
@@ -195,4 +195,4 @@ inline MonteCarlo monte_carlo(const Model& model, const JointDistribution& input
   return try_monte_carlo(model, inputs, options).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

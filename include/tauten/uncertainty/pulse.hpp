@@ -10,7 +10,7 @@
 
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// A model may be slow, so that a single block of trials takes seconds. Every thread calls `go_on` between a few trials;
 /// the one that made the pulse asks the progress call, ten times a second.
@@ -55,4 +55,4 @@ class Pulse {
   std::atomic<bool> stopped_{false};
 };
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

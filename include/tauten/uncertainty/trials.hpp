@@ -9,7 +9,7 @@
 
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The ends between which a stated share of all values lies.
 struct CoverageInterval {
@@ -157,4 +157,4 @@ struct Gathered {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/uncertainty/formula_model.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One or several results of the same inputs. A whole answer brings the spread of its inputs along; a formula does not.
 struct UncertaintyQuestion {
@@ -74,4 +74,4 @@ inline Outcome<Model> try_output(const UncertaintyQuestion& question, std::strin
   return Error("output", ("output " + detail::shown(name) + " is not known; there is " + known).c_str());
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/workings/clamp_candidate.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 TAUTEN_FUNCTION Outcome<Clamp> try_clamp(const ClampJob& job) {
   if (!job.torque) return Error("torque", "torque is missing; write it like 48N.m");
@@ -45,4 +45,4 @@ TAUTEN_FUNCTION Outcome<Clamp> try_torque_for(const ClampJob& job) {
 
 TAUTEN_FUNCTION Clamp torque_for(const ClampJob& job) { return try_torque_for(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

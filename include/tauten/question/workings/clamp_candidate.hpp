@@ -10,7 +10,7 @@
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_steps.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -319,4 +319,4 @@ Outcome<Clamp> answer(const ClampJob& job, std::string_view asked, Setting setti
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/clamp_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -64,4 +64,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const ClampCandidate& c) {
   return derivation_of(alone, c);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

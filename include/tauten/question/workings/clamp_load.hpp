@@ -13,7 +13,7 @@
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/stress.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A share of yield that tightening may use at the worst corner of the band: the typical 90 % of VDI 2230.
 inline constexpr double usable_yield_share = 0.9;
@@ -159,4 +159,4 @@ inline double setting_at_worst_yield(const ClampBolt& bolt, double most, double 
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/workings/clamp_candidate.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The clamp load that each of many torques leaves: what no torque changes is looked up and worked out once. Its answers are
 /// those of `clamp`, without explanation and texts of notices.
@@ -71,4 +71,4 @@ class ClampSeries {
   std::vector<Member> members_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

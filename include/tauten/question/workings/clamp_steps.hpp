@@ -9,7 +9,7 @@
 #include "tauten/question/workings/clamp_suspects.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// What the answer starts from, with what was assumed.
 inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, const Conditions& c,
@@ -166,4 +166,4 @@ class ClampSteps {
   std::vector<Step> out_;
 };
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

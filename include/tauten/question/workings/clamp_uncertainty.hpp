@@ -10,7 +10,7 @@
 #include "tauten/question/workings/clamp_candidate.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -219,4 +219,4 @@ TAUTEN_FUNCTION std::vector<ClampUncertainty> clamp_uncertainty(const ClampJob& 
   return try_clamp_uncertainty(job, scatter, options).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/question/identify.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -122,4 +122,4 @@ TAUTEN_FUNCTION std::optional<Error> look_up(const FreeNames& names, FreeJob& jo
   return std::nullopt;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/question/workings/capacity.hpp"
 #include "tauten/question/workings/free_checks.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -142,7 +142,8 @@ inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& 
   }
   past.past_yield =
       job.preload && job.preload->si > job.yield_strength->si * StressArea::eval(job.diameter->si, job.pitch->si);
-  past.rusted = job.rust != Rust::clean && job.rust != Rust::aged_dry;
+  past.galled = job.rust == Rust::galled_stainless;
+  past.rusted = !past.galled && job.rust != Rust::clean && job.rust != Rust::aged_dry;
   past.locking_element = job.prevailing_torque.si > 0 || job.surroundings.adhesive;
   for (const std::vector<AidUse>* aids : {&job.aids, &next})
     for (const AidUse& use : *aids) {
@@ -155,4 +156,4 @@ inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& 
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -11,7 +11,7 @@
 #include "tauten/tool/offset_error.hpp"
 #include "tauten/tool/universal_joint.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -128,4 +128,4 @@ TAUTEN_FUNCTION Outcome<Reach> try_reach(const ReachJob& job) {
 
 TAUTEN_FUNCTION Reach reach(const ReachJob& job) { return try_reach(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/reach_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -72,4 +72,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const ReachJob& job, const Reach& answe
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/hand.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Bend of a universal joint up to which it is used for torque work (common practice, no source).
 inline constexpr Angle moderate_joint_bend{15 * pi_constant.value / 180};
@@ -86,4 +86,4 @@ inline std::vector<Notice> notices_of(const ReachJob& job, const Reach& reach) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

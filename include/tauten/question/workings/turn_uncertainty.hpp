@@ -7,7 +7,7 @@
 #include "tauten/question/workings/turn_corner.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 TAUTEN_FUNCTION Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const TurnAnswer& answer) {
   Outcome<detail::TurnSetup> found = detail::try_turn_setup(job);
@@ -85,4 +85,4 @@ TAUTEN_FUNCTION UncertaintyQuestion turn_question(const TurnJob& job, const Turn
   return try_turn_question(job, answer).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
