@@ -1,4 +1,5 @@
 // What a module that only answers questions does without.
+#include <__verbose_abort>
 #include <limits>
 
 #include "shared/registry.hpp"
@@ -12,6 +13,9 @@ const Entry* formula_named(std::string_view) noexcept { return nullptr; }
 
 }  // namespace tauten::shared
 
+/// What the standard library says before it ends the program, with which the writing of files would come along: 2 kB.
+void std::__libcpp_verbose_abort(const char*, ...) { __builtin_trap(); }
+
 // Instead of functions of the C library (musl) that come along and are never called. They are used by what is linked
 // after the optimizer has looked.
 extern "C" {
@@ -21,6 +25,9 @@ extern "C" {
   remainder[0] = remainder[1] = std::numeric_limits<double>::quiet_NaN();
   return 0;
 }
+
+/// What the runtime of C++ says before it ends the program: 3 kB, for the writing of files comes along.
+[[gnu::used]] void abort_message(const char*, ...) { __builtin_trap(); }
 
 /// The texts of errors of a system, for a directive of printf that is not used: 1 kB.
 [[gnu::used]] char* strerror(int) {

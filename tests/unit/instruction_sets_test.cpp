@@ -11,6 +11,7 @@
 #include "tauten/base/registry.hpp"
 #include "tauten/friction/measured_friction.hpp"
 #include "tauten/thread/profile.hpp"
+#include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/stress.hpp"
 #include "tauten/tightening/torque.hpp"
 
