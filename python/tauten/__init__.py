@@ -1,7 +1,7 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
-`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group` and `sequence` answer whole
+`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group`, `sequence` and `prying` answer whole
 questions.
 
 >>> import tauten
@@ -20,7 +20,7 @@ from tauten._core import Style
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._explanation import Explanation
 from tauten._formula import Check, Formula, Formulas
-from tauten._groups import group, pattern, sequence
+from tauten._groups import group, pattern, prying, sequence, sheet
 
 
 def quantity(text):
@@ -61,4 +61,4 @@ def __getattr__(name):
 
 __all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
            "conditions", "curve", "formulas", "free_joint", "group", "identify", "pattern", "property_class", "quantity",
-           "reach", "sequence", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]
+           "prying", "reach", "sequence", "sheet", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]

@@ -48,6 +48,7 @@ from tauten._core import Pattern as Pattern
 from tauten._core import PatternWay as PatternWay
 from tauten._core import PlanStep as PlanStep
 from tauten._core import PropertyClass as PropertyClass
+from tauten._core import Prying as Prying
 from tauten._core import Range as Range
 from tauten._core import Reach as Reach
 from tauten._core import ResidualClamp as ResidualClamp
@@ -91,6 +92,7 @@ Friction = Union[float, str, Iterable[float], Band]
 conditions: tuple[str, ...]
 
 def quantity(text: str) -> float: ...
+def sheet(job: Any, format: str = ..., time: str = ...) -> str: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
 

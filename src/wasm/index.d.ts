@@ -654,7 +654,7 @@ export interface Tauten {
 
 /**
  * With everything; with all formulas and no questions; with the questions of one topic and no formulas:
- * clamp has clamp, torque and identify, group has group and sequence, each other one has the question of its name.
+ * clamp has clamp, torque and identify, group has group, sequence and prying, each other one has the question of its name.
  */
 export type ModuleName = "tauten" | "formulas" | "clamp" | "thread" | "turn" | "curve" | "reach" | "free" | "pattern" | "group";
 

@@ -1,9 +1,9 @@
 // A job sheet for a terminal, as Markdown, and as HTML that prints on A4.
-#include "command/sheet.hpp"
+#include "sheet/sheet.hpp"
 #include "tauten/explain/page_markup.hpp"
 #include "tauten/explain/page_text.hpp"
 
-namespace tauten::command {
+namespace tauten::sheet {
 
 namespace {
 
@@ -161,4 +161,4 @@ std::string sheet_as(const Sheet& sheet, PageFormat format) {
   return as_text(sheet);
 }
 
-}  // namespace tauten::command
+}  // namespace tauten::sheet
