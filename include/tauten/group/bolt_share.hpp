@@ -43,7 +43,7 @@ struct ResultantForce {
 
   template <class Real>
   static constexpr Real eval(Real F_x, Real F_y) noexcept {
-    return sqrt(F_x * F_x + F_y * F_y);
+    return sqrt(square(F_x) + square(F_y));
   }
 };
 /// \copydoc ResultantForce
@@ -63,7 +63,7 @@ struct PrincipalTension {
 
   template <class Real>
   static constexpr Real eval(Real T, Real V) noexcept {
-    return (T + sqrt(T * T + 4 * V * V)) / 2;
+    return (T + sqrt(square(T) + 4 * square(V))) / 2;
   }
 };
 /// \copydoc PrincipalTension

@@ -20,7 +20,7 @@ struct PlatePlasticMoment {
 
   template <class Real>
   static constexpr Real eval(Real l, Real t, Real S) noexcept {
-    return l * t * t * S / 4;
+    return l * square(t) * S / 4;
   }
 };
 /// \copydoc PlatePlasticMoment
@@ -65,7 +65,7 @@ struct PryingBendingShare {
 
   template <class Real>
   static constexpr Real eval(Real t_c, Real t, Real delta, Real rho) noexcept {
-    return (t_c / t * (t_c / t) - 1) / (delta * (1 + rho));
+    return (square(t_c / t) - 1) / (delta * (1 + rho));
   }
 };
 /// \copydoc PryingBendingShare
@@ -86,7 +86,7 @@ struct PryingStrengthShare {
 
   template <class Real>
   static constexpr Real eval(Real t_c, Real t, Real delta, Real alpha) noexcept {
-    return t / t_c * (t / t_c) * (1 + delta * alpha);
+    return square(t / t_c) * (1 + delta * alpha);
   }
 };
 /// \copydoc PryingStrengthShare

@@ -51,8 +51,8 @@ inline PageTable bolt_table(const GroupJob& job, const BoltGroup& group, const P
                            std::to_string(group.loads.size()) + ".");
   }
   for (const std::size_t i : bolts) {
-    std::vector<std::string> row = {std::to_string(i + 1), units.cell(Length(job.positions[i].x)),
-                                    units.cell(Length(job.positions[i].y))};
+    const auto place = [&](double x) { return units.cell(Length(std::fabs(x) < 1e-9 ? 0 : x)); };
+    std::vector<std::string> row = {std::to_string(i + 1), place(job.positions[i].x), place(job.positions[i].y)};
     if (shears) row.push_back(units.cell(Force(std::hypot(group.forces[i][0].si, group.forces[i][1].si))));
     if (pulls) row.push_back(units.cell(group.tension[i]));
     if (shears && pulls) row.push_back(units.cell(group.loads[i]));

@@ -213,8 +213,11 @@ TAUTEN_FUNCTION Outcome<BoltGroup> try_bolt_group(const GroupJob& job) {
                              true});
   const auto most = std::max_element(group.loads.begin(), group.loads.end(),
                                      [](Force one, Force other) { return one.si < other.si; });
-  group.worst = static_cast<int>(most - group.loads.begin()) + 1;
   group.largest = *most;
+  // Of bolts that carry alike the first, whatever rounding made of them.
+  const auto first = std::find_if(group.loads.begin(), group.loads.end(),
+                                  [&](Force one) { return one.si >= most->si - 1e-9 * std::fabs(most->si); });
+  group.worst = static_cast<int>(first - group.loads.begin()) + 1;
   if (job.preload)
     if (auto error = detail::add_preload(job, pattern->size(), elastic, group)) return *error;
   return group;
