@@ -345,6 +345,7 @@ class Composer {
     SheetSection section{"Undo", {}};
     for (const Worked& w : worked_) {
       SheetBlock block{title(w)};
+      block.new_page = &w != &worked_.front();
       std::string energy = cautions::stored_energy.text;
       for (const std::string& line : w.joint->unload) block.steps.push_back({line, std::exchange(energy, "")});
       block.steps.push_back(
@@ -478,6 +479,7 @@ class Composer {
       const Worked& w = *at;
       const ClampCandidate& bolt = w.bolt();
       SheetBlock block{title(w)};
+      block.new_page = &w != &worked_.back();
       block.lines.push_back("Full torque " + w.torque + ", " + w.source() + ". It leaves " +
                             units_.rough_range(bolt.clamp_load) + " clamp load in a bolt, " + bolt.verdict + ".");
       if (!w.is_suggested() && bolt.suggested_torque.si > 0)

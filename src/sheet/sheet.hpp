@@ -62,7 +62,8 @@ struct SheetBlock {
   std::vector<std::string> lines{};
   std::vector<SheetStep> steps{};
   std::optional<PageTable> table{};
-  bool to_fill = false;  ///< the table has room for handwriting
+  bool new_page = false;  ///< on paper
+  bool to_fill = false;   ///< the table has room for handwriting
   PageDrawing drawing{};
   std::vector<std::string> boxes{};  ///< room for handwriting, each with its title
 };
