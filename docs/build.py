@@ -6,6 +6,7 @@ missing unit, source or check ends the build with an error.
 import argparse
 import concurrent.futures
 import contextlib
+import html
 import io
 import pathlib
 import re
@@ -15,28 +16,68 @@ import subprocess
 import sys
 import time
 
+import furo
 import tauten
+from fontTools import subset
+from PIL import Image
 
 import notebook
-from pages import checks, cpp, formulas, notices, output, python_reference, stop_torques, toctree, verification, words, write
+from pages import bench, checks, cpp, formulas, notices, output, python_reference, stop_torques, toctree, verification, words, write
 
 DOCS = pathlib.Path(__file__).resolve().parent
 ROOT = DOCS.parent
 BUILD = pathlib.Path(tauten.__file__).resolve().parents[2]
 
 
-def lessons(folder):
-    """Runs every notebook and writes it as a page."""
+def lessons(folder, static):
+    """Runs every notebook and writes it as a page; small pictures for the list go into the folder of static files."""
     folder.mkdir(parents=True)
+    (static / "lessons").mkdir()
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
         pages = list(pool.map(lambda path: notebook.page(path, notebook.execute(path), folder), notebook.NOTEBOOKS))
+    doors = []
     for path, text in zip(notebook.NOTEBOOKS, pages):
         (folder / f"{path.stem}.md").write_text(text, encoding="utf-8")
+        with Image.open(folder / f"{path.stem}-1.png") as picture:
+            picture.convert("RGB").resize((560, round(560 * picture.height / picture.width)), Image.LANCZOS).quantize(64).save(
+                static / "lessons" / f"{path.stem}.png")
+        doors.append(f'<a href="{path.stem}.html"><img src="../_static/lessons/{path.stem}.png" alt=""><b>'
+                     f"{html.escape(notebook.title(path))}</b>{html.escape((notebook.goal(path) or '').capitalize())}.</a>")
     write(folder / "index.md", "# Lessons",
           "Each lesson has a goal, a little theory, an example that is computed, a picture to print, and exercises with "
-          "solutions. All play in one invented irrigation pumping station. They are notebooks: open them in `docs/notebooks/` to "
-          "change the figures.", toctree([path.stem for path in notebook.NOTEBOOKS]))
+          "solutions. All play in one invented irrigation pumping station. They are notebooks: download one at the end of its page to "
+          "change the figures.", '<div class="doors">' + "\n".join(doors) + "</div>",
+          toctree([path.stem for path in notebook.NOTEBOOKS], "hidden"))
     return f"{len(pages)} lessons"
+
+
+# Letters, digits and marks of formulas, with their upright and slanted Greek.
+_SIGNS = (*range(0x20, 0x7F), *range(0xA0, 0x100), *range(0x391, 0x3D7), *range(0x2010, 0x2070), *range(0x2190, 0x2194),
+          *range(0x2200, 0x2270), 0x22C5, 0x210E, *range(0x1D434, 0x1D468), *range(0x1D6FC, 0x1D71C))
+
+
+def font(path):
+    """Writes the font of formulas: the signs that formulas have, and what a browser needs to lay them out."""
+    options = subset.Options(flavor="woff2", layout_features=["ssty"])
+    options.drop_tables += ["FFTM"]
+    whole = subset.load_font("/usr/share/texmf/fonts/opentype/public/tex-gyre-math/texgyrepagella-math.otf", options)
+    chosen = subset.Subsetter(options)
+    chosen.populate(unicodes=_SIGNS)
+    chosen.subset(whole)
+    subset.save_font(whole, path, options)
+
+
+def theme(static):
+    """Script and style of the theme, each in one piece: Debian's look for more in places that only a server has."""
+    given = pathlib.Path(furo.__file__).parent / "theme" / "furo" / "static"
+    script = (given / "scripts" / "furo.js").read_text(encoding="utf-8")
+    if script.startswith("import "):
+        script = (given / "scripts" / "gumshoe-patched.js").read_text(encoding="utf-8") + script.partition("\n")[2]
+    style = re.sub(r"@import url\((/javascript/.*?)\);", lambda found: pathlib.Path("/usr/share" + found[1]).read_text(encoding="utf-8"),
+                   (given / "styles" / "furo.css").read_text(encoding="utf-8"))
+    for path, text in ((static / "scripts" / "furo.js", script), (static / "styles" / "furo.css", style)):
+        path.parent.mkdir()
+        path.write_text(text, encoding="utf-8")
 
 
 def run_examples(text):
@@ -50,7 +91,7 @@ def run_examples(text):
             if run.returncode:
                 raise RuntimeError(f"{line}: {run.stderr}")
             lines += [line, "", *run.stdout.rstrip().splitlines()]
-        return output("\n".join(lines))
+        return output("\n".join(lines), unbroken=True)
 
     def python(block):
         printed = io.StringIO()
@@ -69,8 +110,8 @@ def main():
     arguments = parser.parse_args()
     start = time.monotonic()
     arguments.output.mkdir(parents=True, exist_ok=True)
-    source, html = arguments.output / "source", arguments.output / "html"
-    for folder in (source, html, arguments.output / "doctrees", arguments.output / "xml"):
+    source, site = arguments.output / "source", arguments.output / "html"
+    for folder in (source, site, arguments.output / "doctrees", arguments.output / "xml"):
         shutil.rmtree(folder, ignore_errors=True)
     shutil.copytree(DOCS / "site", source)
     shutil.copytree(DOCS / "examples", source / "examples")
@@ -79,6 +120,9 @@ def main():
         shutil.copytree(ROOT / "tests" / "consumers" / project, source / "examples" / project)
     for page in source.rglob("*.md"):
         page.write_text(run_examples(page.read_text(encoding="utf-8")), encoding="utf-8")
+    shutil.copy(ROOT / "CHANGELOG.md", source / "changelog.md")
+    font(source / "_static" / "math.woff2")
+    theme(source / "_static")
     (source / "reference").mkdir()
     for page in DOCS.glob("*.md"):
         # In the repository these pages stand above the site.
@@ -95,13 +139,20 @@ def main():
     counts.append(notices.pages(source / "reference"))
     words.nomenclature(source / "background")
     words.bibliography(compared, source / "background")
-    counts.append(lessons(source / "lessons"))
+    counts.append(lessons(source / "lessons", source / "_static"))
 
+    settings = {"release": tauten.__version__, "html_title": f"tauten {tauten.__version__}"}
     if subprocess.run([sys.executable, "-m", "sphinx", "-b", "html", "-W", "--keep-going", "-n", "-q", "-j", "2",
-                       "-d", str(arguments.output / "doctrees"), str(source), str(html)]).returncode:
+                       *(word for name, value in settings.items() for word in ("-D", f"{name}={value}")),
+                       "-d", str(arguments.output / "doctrees"), str(source), str(site)]).returncode:
         sys.exit("The documentation has mistakes; see above.")
+    # Within the site, and as a folder to copy to a phone.
+    for folder, is_within in ((site / "bench", True), (arguments.output / "bench", False)):
+        shutil.rmtree(folder, ignore_errors=True)
+        bench.pages(BUILD / "wasm" / "tauten", BUILD / "bin" / "tauten", source / "_static" / "math.woff2", folder, is_within)
     print("\n".join(counts))
-    print(f"Built in {time.monotonic() - start:.0f} s. Open {html / 'index.html'}")
+    print(f"The pages that compute, as one folder to copy to a phone: {arguments.output / 'bench'}")
+    print(f"Built in {time.monotonic() - start:.0f} s. Open {site / 'index.html'}")
 
 
 if __name__ == "__main__":

@@ -1,8 +1,13 @@
-"""Runs the notebooks of the documentation, and turns them into pages. Used by the tests and by build.py."""
+"""Runs the notebooks of the documentation, and turns them into pages. Used by the tests and by build.py.
+
+    ./dev python docs/notebook.py FOLDER    writes the notebooks for students, without solutions, into the folder
+"""
 import base64
+import contextlib
 import os
 import pathlib
 import re
+import shutil
 import sys
 import tempfile
 
@@ -28,22 +33,53 @@ class ThisInterpreter(jupyter_client.KernelManager):
                                      display_name="Python 3", language="python")
 
 
-def execute(path):
-    """The notebook with its outputs. An error in a cell is raised."""
-    notebook = nbformat.read(path, as_version=4)
+@contextlib.contextmanager
+def kernel():
+    """A function that runs notebooks, one after the other in one process, which imports everything once.
+
+    Each begins with nothing of the ones before. It returns the notebook with its outputs; an error in a cell is raised.
+    """
     here = pathlib.Path(tauten.__file__).resolve().parents[1]
     with tempfile.TemporaryDirectory() as empty:
-        # Nothing of the user's own settings takes part, and the package is the one that runs here.
+        # Nothing of the user's own settings takes part, and the package is the one that runs here. Pictures have twice the pixels.
+        profile = pathlib.Path(empty) / "profile_default"
+        profile.mkdir()
+        (profile / "ipython_kernel_config.py").write_text('c.InlineBackend.figure_formats = {"retina"}\n', encoding="utf-8")
         settings = {**os.environ, **dict.fromkeys(("IPYTHONDIR", "JUPYTER_CONFIG_DIR", "MPLCONFIGDIR"), empty)}
         settings["PYTHONPATH"] = os.pathsep.join([str(here), os.environ.get("PYTHONPATH", "")])
         settings["PYDEVD_DISABLE_FILE_VALIDATION"] = "1"  # no talk of the debugger
         settings.pop("MPLBACKEND", None)
-        nbclient.NotebookClient(notebook, timeout=120, km=ThisInterpreter(),
-                                resources={"metadata": {"path": empty}}).execute(env=settings)
-    for cell in notebook.cells:
-        if cell.cell_type == "code":
-            cell.outputs = _joined(cell.outputs)
-    return notebook
+        manager = ThisInterpreter()
+        manager.start_kernel(env=settings, cwd=empty)
+        client = manager.client()
+        client.start_channels()
+        client.wait_for_ready(timeout=120)
+        client.allow_stdin = False
+
+        def run(path):
+            notebook = nbformat.read(path, as_version=4)
+            runner = nbclient.NotebookClient(notebook, timeout=120, km=manager)
+            runner.kc = client
+            for place, cell in enumerate(notebook.cells):
+                runner.execute_cell(cell, place)
+            client.execute("%reset -f\nimport matplotlib.pyplot\nmatplotlib.pyplot.close('all')\n%reset -f", silent=True, reply=True,
+                           timeout=60)
+            for cell in notebook.cells:
+                if cell.cell_type == "code":
+                    cell.outputs = _joined(cell.outputs)
+            return notebook
+
+        try:
+            yield run
+        finally:
+            client.stop_channels()
+            manager.shutdown_kernel(now=True)
+
+
+def execute(path):
+    """The notebook with its outputs, run in a process of its own."""
+    with kernel() as run:
+        return run(path)
 
 
 def _joined(outputs):
@@ -73,6 +109,41 @@ def title(path):
     return nbformat.read(path, as_version=4).cells[0].source.partition("\n")[0].removeprefix("# ")
 
 
+def solutions(notebook):
+    """Which cells hold solutions: those that begin with "# Solution", and all below "## Solutions" up to the next heading."""
+    places, below = set(), False
+    for place, cell in enumerate(notebook.cells):
+        heading = cell.cell_type == "markdown" and re.search("^## .*", cell.source, re.M)
+        if cell.cell_type == "code" and (below or cell.source.startswith("# Solution")):
+            places.add(place)
+        elif cell.cell_type == "markdown" and below and not heading:
+            places.add(place)
+        if heading:
+            below = re.findall("^## .*", cell.source, re.M)[-1] == "## Solutions"
+    return places
+
+
+def folded(notebook):
+    """The cells, those with solutions between two that fold them away on a page."""
+    solved = solutions(notebook)
+    for place, cell in enumerate(notebook.cells):
+        if place in solved and place - 1 not in solved:
+            yield nbformat.v4.new_markdown_cell("<details><summary>Show the solution</summary>")
+        yield cell
+        if place in solved and place + 1 not in solved:
+            yield nbformat.v4.new_markdown_cell("</details>")
+
+
+def for_students(path):
+    """The notebook without solutions: each has an empty cell in its place."""
+    notebook = nbformat.read(path, as_version=4)
+    for place in solutions(notebook):
+        cell = notebook.cells[place]
+        cell.source = "# Your solution" if cell.cell_type == "code" else ""
+    notebook.cells = [cell for cell in notebook.cells if cell.source]
+    return notebook
+
+
 def _fence(kind, text):
     return f"```{kind}\n{text.rstrip()}\n```"
 
@@ -85,11 +156,22 @@ def _one_row_each(text):
     return re.sub(r"\$\$\\begin\{aligned\}(.*?)\\end\{aligned\}\$\$", rows, text, flags=re.S)
 
 
+def _told(text):
+    """What a picture is about, for those who cannot see it: the last paragraph before it, without its marks."""
+    plain = re.sub(r"\\\w+|[*`#$\\{}]", "", " ".join(text.strip().rpartition("\n\n")[2].split()))
+    return plain if len(plain) < 250 else plain[:250].rpartition(" ")[0] + " ..."
+
+
+def _quoted(text):
+    return "'" + text.replace("'", "''") + "'"
+
+
 def page(path, notebook, folder):
-    """The executed notebook as Markdown; its pictures are written into the folder."""
-    parts, pictures = [], 0
-    for cell in notebook.cells:
+    """The executed notebook as Markdown; its pictures, and the notebook to download, are written into the folder."""
+    parts, pictures, before = [], 0, ""
+    for cell in folded(notebook):
         if cell.cell_type == "markdown":
+            before = before if cell.source.startswith("<") else cell.source
             parts.append(cell.source)
             continue
         # A page needs no word to the notebook on where pictures go.
@@ -103,7 +185,8 @@ def page(path, notebook, folder):
                 pictures += 1
                 name = f"{path.stem}-{pictures}.png"
                 (folder / name).write_bytes(base64.b64decode(data["image/png"]))
-                parts.append(f"![Picture {pictures} of this lesson]({name})")
+                width = output.metadata.get("image/png", {}).get("width", 640)
+                parts.append(f"```{{image}} {name}\n:alt: {_quoted(f'Picture {pictures}: {_told(before)}')}\n:width: {width}px\n```")
             elif "text/html" in data:
                 parts.append(f'<div class="answer">\n{data["text/html"]}\n</div>'.replace("\n\n", "\n"))
             elif "text/markdown" in data:
@@ -112,5 +195,22 @@ def page(path, notebook, folder):
                 parts.append("$$" + data["text/latex"].strip("$") + "$$")
             elif "text/plain" in data:
                 parts.append(pages.output(data["text/plain"]))
-    parts.append(f"*This lesson is the notebook* `docs/notebooks/{path.name}`.")
+    shutil.copy(path, folder)
+    exercises = f"{path.stem}_exercises.ipynb"
+    nbformat.write(for_students(path), folder / exercises)
+    parts.append(f"{{download}}`Download this lesson as a notebook <{path.name}>`, to change its figures and run it again, or "
+                 f"{{download}}`for students, without the solutions <{exercises}>`.")
     return "\n\n".join(parts) + "\n"
+
+
+def goal(path):
+    """What a lesson is for: its goal in one sentence."""
+    found = re.search(r"\*\*Goal:\*\* (.*?)(?:\n\n|\Z)", nbformat.read(path, as_version=4).cells[0].source, re.S)
+    return found and " ".join(found[1].split()).partition(". ")[0].rstrip(".")
+
+
+if __name__ == "__main__":
+    target = pathlib.Path(sys.argv[1])
+    target.mkdir(parents=True, exist_ok=True)
+    for each in NOTEBOOKS:
+        nbformat.write(for_students(each), target / each.name)

@@ -126,6 +126,7 @@ def main():
     median = statistics.median(counted or [0])
     print(f"{len(texts)} headers, {len(formulas)} of them with formulas, median {median:g} lines\n")
 
+    version = ".".join(re.findall(r"^#define TAUTEN_VERSION_[A-Z]+ (\d+)$", texts["tauten/base/version.hpp"], re.M))
     printed = {path.relative_to(INCLUDE.parent).as_posix(): path.read_text(encoding="utf-8")
                for folder in (INCLUDE, INCLUDE.parent / "src") for path in sorted(folder.rglob("*.[hc]pp"))}
     rooms = {}
@@ -164,6 +165,15 @@ def main():
         "what a question defines is included by its header alone": [
             f"{header} -> {other}" for header, others in includes.items() for other in sorted(others)
             if re.search(r"^TAUTEN_FUNCTION", texts[other], re.M) and header.count("/") > 2],
+        # A linker tells versions and modes apart by it.
+        "everything stands in namespace tauten::TAUTEN_ABI, which base/version.hpp defines": [
+            f"{header}: {opened}" for header, text in texts.items()
+            for opened in re.findall(r"^namespace tauten\b(?!::TAUTEN_ABI\b).*", text, re.M)] + [
+            f"{header} does not include it" for header, (_, opened) in preprocessed.items()
+            if "TAUTEN_ABI" in texts[header] and not any(file.endswith("base/version.hpp") for file in opened)],
+        "one version": [
+            f"{file}: not {version}" for file in ("pyproject.toml", "src/wasm/package.json", "packaging/vcpkg/tauten/vcpkg.json")
+            if not re.search(rf'^\s*"?version"?\s*[:=]\s*"{re.escape(version)}"', (INCLUDE.parent / file).read_text("utf-8"), re.M)],
         "no circle of headers": [" -> ".join(circle)] if circle else [],
         "no circle of rooms": [" -> ".join(found)] if (found := first_circle(rooms)) else [],
     }

@@ -7,6 +7,7 @@ tauten torque --thread M10x1.25 --class 10.9 --clamp-load 25kN --prevailing-torq
 tauten turn --thread M16 --class 8.8 --condition oiled --layer 20mm:grey_cast_iron --layer 35mm --snug-torque 60N.m --angle 60deg
 tauten curve --thread M16 --class 8.8 --condition oiled --grip 55mm --snug-torque 60N.m
 tauten reach --torque 130N.m --wrench-length 400mm --extension 100mm@30deg
+tauten chart torque --condition oiled --format svg
 tauten free --thread M16 --class 8.8 --socket 24mm --rust rusted --limit 300N.m --loosened freed:205N.m --loosened unmoved:210N.m
 tauten formulas torque
 tauten eval preload_from_torque torque=130N.m pitch=2mm pitch_diameter=14.7mm thread_friction=0.12 bearing_friction=0.12 bearing_diameter=20mm

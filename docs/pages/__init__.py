@@ -1,4 +1,5 @@
 """Pages of the documentation that are made from the library itself."""
+import html
 import re
 
 
@@ -31,29 +32,36 @@ def _unbroken(lines):
     return [text for text, _ in whole]
 
 
-def output(text):
-    """What a program prints. Sentences wrap on a narrow page, so that no caution is cut off; what is aligned scrolls."""
+def output(text, unbroken=False):
+    """What a program prints, in one block. Sentences wrap on a narrow page, so that no caution is cut off; what is aligned scrolls.
+    With ``unbroken``, sentences that the command line broke at its last column are put together again."""
+    lines = text.rstrip().splitlines()
     parts, kind = [], None
-    for line in _unbroken(text.rstrip().splitlines()):
-        if not line:
-            kind = None
-            continue
-        now = "aligned" if _ALIGNED.search(line) and len(line) <= _COLUMNS else "wraps"
+    for line in _unbroken(lines) if unbroken else lines:
+        now = "aligned" if _ALIGNED.search(line) and not (unbroken and len(line) > _COLUMNS) else "wraps"
+        if not line.strip():
+            now = kind or "wraps"
         if now != kind:
             parts.append((now, []))
         kind = now
         parts[-1][1].append(line)
-    blocks = ["```{code-block} text\n:class: " + kind + "\n\n" + "\n".join(lines) + "\n```" for kind, lines in parts]
-    return "::::{container} output\n" + "\n".join(blocks) + "\n::::"
+    spans = "".join(f'<span class="{kind}">' + "\n".join(map(html.escape, lines)) + "</span>" for kind, lines in parts)
+    return ('```{raw} html\n<div class="highlight-text notranslate output"><div class="highlight"><pre>'
+            f"{spans}</pre></div></div>\n```")
 
 
-def toctree(pages):
+def toctree(pages, *options):
     """List of pages that belong below this one."""
-    return "```{toctree}\n:maxdepth: 1\n\n" + "\n".join(pages) + "\n```"
+    return "```{toctree}\n:maxdepth: 1\n" + "".join(f":{option}:\n" for option in options) + "\n" + "\n".join(pages) + "\n```"
 
 
-def write(path, *parts, up=""):
-    """A page of paragraphs. With ``up``, a link to the page above, it does not stand in the list at the side."""
+def human(name):
+    """The code name of something, as a title for people."""
+    words = name.replace("_", " ").strip()
+    return words[:1].upper() + words[1:]
+
+
+def write(path, *parts):
+    """A page of paragraphs."""
     path.parent.mkdir(parents=True, exist_ok=True)
-    head = ("---\norphan: true\n---", up) if up else ()
-    path.write_text("\n\n".join(part for part in (*head, *parts) if part) + "\n", encoding="utf-8")
+    path.write_text("\n\n".join(part for part in parts if part) + "\n", encoding="utf-8")

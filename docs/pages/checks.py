@@ -12,8 +12,8 @@ PUBLISHED = ROOT / "tests" / "published"
 
 # The kind of document by how its name begins. A new document must be put in here.
 _KINDS = (
-    ("standard", r"ISO |VDI |ASME |EN |JIS |AISC |DIN |nominal stress area|limits of bolt thread"),
-    ("handbook", r"Machine Design|machine manual|(?:J\. H\. )?Bickford|Shigley|Speck|Ugural|Brown|Timoshenko|Textbook|"
+    ("standard", r"ISO |VDI |table after VDI |ASME |EN |JIS |AISC |DIN |nominal stress area|limits of bolt thread"),
+    ("handbook", r"Machine Design|manual of a machine|(?:J\. H\. )?Bickford|Shigley|Speck|Ugural|Brown|Timoshenko|Textbook|"
                  r"US Army|US Navy|NASA"),
     ("paper", r"W\. Eccles|Materials|R\. V\. Kukta"),
     ("lecture notes", r"Course lesson notes"),

@@ -9,7 +9,7 @@ from collections import defaultdict
 
 import tauten
 
-from pages import escaped, table, write
+from pages import escaped, table, toctree, write
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 INCLUDE = ROOT / "include"
@@ -27,6 +27,7 @@ def _settings(folder):
 INPUT = {INCLUDE}
 RECURSIVE = YES
 STRIP_FROM_PATH = {INCLUDE}
+INPUT_FILTER = "sed s/::TAUTEN_ABI//"
 OUTPUT_DIRECTORY = {folder}
 GENERATE_HTML = NO
 GENERATE_LATEX = NO
@@ -276,7 +277,7 @@ class Reference:
                 continue
             page, intro = _page(header), self.intro(header)
             types = [t for t in self.types[header] if self.description(t) and not self._is_formula(t)]
-            title = f"# {escaped(header.removeprefix('tauten/'))}"
+            title = f"# {intro[0].partition('. ')[0].rstrip('.')}: {escaped(header.removeprefix('tauten/'))}"
             parts = [_target(f"cpp-header-{page}", title), *intro, f"```cpp\n#include <{header}>\n```"]
             if by_header[header]:
                 parts += ["## Formulas", "\n".join(f"- {self.code(name)}: {escaped(formulas[name].summary)}"
@@ -291,21 +292,24 @@ class Reference:
                           *(self._function(member, seen) for member in enums)]
             if aliases:
                 parts += [_target(f"cpp-aliases-{page}", table(("alias", "of"), aliases))]
-            write(folder / f"{page}.md", *parts, up="[C++ reference](index.md)")
+            write(folder / f"{page}.md", *parts)
             inner = header.split("/")
             rooms[inner[1] if len(inner) > 2 else ""].append((page, header, intro[0]))
-        sections = []
+        overview = []
         for room, title in ROOMS.items():
-            if rooms[room]:
-                sections += [f"## {title}", table(("header", "what is in it"), [
+            if found := rooms[room]:
+                write(folder / f"of-{room or 'all'}.md", f"# {title}", table(("header", "what is in it"), [
                     (f"[{escaped(header.removeprefix('tauten/'))}]({page}.md)", intro.partition(". ")[0].rstrip("."))
-                    for page, header, intro in rooms[room]])]
+                    for page, header, intro in found]), toctree([page for page, *_ in found], "hidden"))
+                overview.append((f"of-{room or 'all'}", f"[{title}](of-{room or 'all'}.md)",
+                                 ", ".join(f"[{header.rpartition('/')[2].removesuffix('.hpp').replace('_', ' ')}]({page}.md)"
+                                           for page, header, _ in found)))
         if unknown := set(rooms) - set(ROOMS):
             raise ValueError(f"name these rooms in docs/pages/cpp.py: {sorted(unknown)}")
         write(folder / "index.md", "# C++ reference",
               "One concept, one header. `tauten/tauten.hpp` is everything; each header can be taken alone. All functions are "
               "in the namespace `tauten`. Functions named `try_...` return an `Outcome` and never throw; their twins throw.",
-              *sections)
+              table(("group", "headers"), [row[1:] for row in overview]), toctree([row[0] for row in overview], "hidden"))
 
     def header_of(self, formula):
         """Header in which a formula is defined."""

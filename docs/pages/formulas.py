@@ -7,7 +7,7 @@ import numpy as np
 import tauten
 from tauten import _text, plots
 
-from pages import escaped, table, verification, write
+from pages import escaped, human, table, toctree, verification, write
 from pages.cpp import ROOMS
 
 _SEEN = {"in_print": "seen in print", "once": "seen once in print", "memory": "from memory",
@@ -103,10 +103,14 @@ def draw(task):
     axes.set_ylabel(f"{out} in {y_unit}" if y_unit else f"{out} (no unit)")
     if lines[0][0]:
         plots._legend(axes)
-    axes.figure.savefig(path, dpi=80, metadata={"Software": None})
+    with plt.rc_context({"svg.fonttype": "none", "svg.hashsalt": "tauten"}):
+        axes.figure.savefig(path, metadata={"Date": None})
     plt.close(axes.figure)
     drawn = sum(int(np.isfinite(values).sum()) for _, values in lines)
-    return name, drawn
+    told = f"{human(out)} against {arg.name.replace('_', ' ')}"
+    if lines[0][0]:
+        told += ", for " + ", ".join(label for label, _ in lines)
+    return name, (drawn, told)
 
 
 def _unit(arg):
@@ -119,7 +123,7 @@ def _dimension(arg):
     return arg.dimension.removeprefix("a ").removeprefix("an ")
 
 
-def _page(formula, checks, reference, folder):
+def _page(formula, checks, reference, folder, told):
     if not formula.sources:
         raise ValueError(f"{formula.name} names no source")
     values = example(formula)
@@ -143,9 +147,9 @@ def _page(formula, checks, reference, folder):
         proof = [f"No published figure: {escaped(reason)}. A second, independent formulation in "
                  f"`tests/{test}` holds the arithmetic, not the model."]
     header = reference.header_of(formula.name)
-    name = escaped(formula.name)
     page = header.removeprefix("tauten/").removesuffix(".hpp").replace("/", "-")
-    write(folder / f"{formula.name}.md", f"(formula-{formula.name.replace('_', '-')})=\n# {name}", escaped(_text._sentence(formula.summary)) + ".",
+    write(folder / f"{formula.name}.md", f"(formula-{formula.name.replace('_', '-')})=\n# {human(formula.name)}",
+          f"`{formula.name}`: {escaped(_text._sentence(formula.summary))}.",
           f"$$\n{_text.latex(formula)}\n$$", reference.comment_of(formula.name),
           "## Inputs and result",
           table(("name", "symbol", "dimension", "SI unit", "domain", "range of validity", "example"), rows),
@@ -153,7 +157,7 @@ def _page(formula, checks, reference, folder):
           + (f" in {_unit(output)}" if output.unit else "") + f". With the values of the example: {escaped(result)}.",
           "Outside its domain a formula has no value: numbers raise an error, rows of arrays become NaN. Outside the range of validity "
           "the value comes with a warning. [More on errors](../../background/errors.md).",
-          "## Over its range", f"![{formula.name} over its range](plots/{formula.name}.png)",
+          "## Over its range", f"![{escaped(told)}](plots/{formula.name}.svg)",
           "## How to call it",
           "```{eval-rst}\n.. py:function:: tauten." + f"{formula.name}({', '.join(arg.name for arg in formula.inputs)})\n\n"
           "   Plain numbers are SI; text carries its unit; arrays broadcast.\n```",
@@ -164,7 +168,7 @@ def _page(formula, checks, reference, folder):
           "[nomenclature](../../background/nomenclature.md).",
           "## Sources", "\n".join(f"- {escaped(source.document)}, {escaped(source.place)} ({_SEEN[source.seen]})"
                                   for source in formula.sources),
-          "## Published checks", *proof, up="[Formulas](index.md)")
+          "## Published checks", *proof)
 
 
 def pages(checks, reference, folder):
@@ -172,21 +176,24 @@ def pages(checks, reference, folder):
     (folder / "plots").mkdir(parents=True, exist_ok=True)
     names = list(tauten.formulas)
     with multiprocessing.get_context("fork").Pool() as pool:
-        drawn = dict(pool.map(draw, [(name, folder / "plots" / f"{name}.png") for name in names], chunksize=8))
-    if empty := [name for name, points in drawn.items() if points < 20]:
+        drawn = dict(pool.map(draw, [(name, folder / "plots" / f"{name}.svg") for name in names], chunksize=8))
+    if empty := [name for name, (points, _) in drawn.items() if points < 20]:
         raise ValueError(f"nothing to draw for {', '.join(empty)}")
     rooms = defaultdict(list)
     for name, formula in tauten.formulas.items():
-        _page(formula, checks, reference, folder)
+        _page(formula, checks, reference, folder, drawn[name][1])
         rooms[reference.header_of(name).split("/")[1]].append(formula)
-    sections = []
+    overview = []
     for room, title in ROOMS.items():
-        if rooms[room]:
-            sections += [f"## {title}", table(("formula", "what it gives", "result", "figures in print"), [
-                (f"[{escaped(f.name)}]({f.name}.md)", escaped(f.summary), f"${f.output.latex}$", len(checks.of[f.name]) or "none")
-                for f in rooms[room]])]
+        if found := rooms[room]:
+            write(folder / f"of-{room}.md", f"# Formulas: {title[:1].lower()}{title[1:]}",
+                  table(("formula", "what it gives", "result", "figures in print"), [
+                      (f"[{human(f.name)}]({f.name}.md)", escaped(f.summary), f"${f.output.latex}$", len(checks.of[f.name]) or "none")
+                      for f in found]), toctree([f.name for f in found], "hidden"))
+            overview.append((room, f"[{title}](of-{room}.md)", ", ".join(f"[{f.name.replace('_', ' ')}]({f.name}.md)" for f in found)))
     counts = (f"{len(names)} formulas: {len(names)} with a page, a source, a domain and a plot; "
               f"{sum(bool(checks.of[name]) for name in names)} with published figures, {len(checks.no_figure)} with a reason "
               "why not.")
-    write(folder / "index.md", "# Formulas", counts, *sections)
+    write(folder / "index.md", "# Formulas", counts, table(("group", "formulas"), [row[1:] for row in overview]),
+          toctree([f"of-{room}" for room, *_ in overview], "hidden"))
     return counts

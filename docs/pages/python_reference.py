@@ -5,13 +5,23 @@ import inspect
 import pathlib
 
 import tauten
-from tauten import _core, plots, uncertainty
+from tauten import _core, exercises, plots, uncertainty
 
-from pages import escaped, table, write
+from pages import escaped, human, table, toctree, write
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 
-_UP = "[Python reference](index.md)"
+# What the pages are called. The name of the function comes second, so that who does not know it finds the page.
+_TITLES = {
+    "clamp": "Clamp load of a torque", "curve": "From snug past yield", "free_joint": "A stuck fastener", "group": "What each bolt carries",
+    "identify": "Which fastener it is", "pattern": "Pattern of holes", "property_class": "Property classes", "quantity": "Quantities as text",
+    "reach": "Wrench setting with extensions", "sequence": "Order of tightening", "thread": "All about a thread",
+    "thread_condition": "Conditions of threads", "to_frame": "Answers as tables of pandas", "torque_for": "Torque for a clamp load", "turn": "Turn from snug",
+}
+
+
+def _title(name):
+    return f"{_TITLES[name]}: {escaped(name)}" if name in _TITLES else human(name)
 
 
 def questions():
@@ -19,8 +29,8 @@ def questions():
     return [name for name in tauten.__all__ if inspect.isfunction(getattr(tauten, name))]
 
 
-def _first_line(name):
-    return escaped(inspect.getdoc(getattr(tauten, name)).splitlines()[0])
+def _first_line(home, name):
+    return escaped(inspect.getdoc(getattr(home, name)).splitlines()[0])
 
 
 def _members(stubs):
@@ -47,9 +57,10 @@ def _picture(name, folder):
     for example in doctest.DocTestParser().get_examples(getattr(plots, name).__doc__):
         exec(compile(example.source, name, "exec"), scope)
     folder.mkdir(parents=True, exist_ok=True)
-    plt.gcf().savefig(folder / f"{name}.png", dpi=70, metadata={"Software": None})
+    with plt.rc_context({"svg.fonttype": "none", "svg.hashsalt": "tauten"}):
+        plt.gcf().savefig(folder / f"{name}.svg", metadata={"Date": None})
     plt.close("all")
-    return f"![What the example of {name} draws](pictures/{name}.png)"
+    return f"![{_first_line(plots, name)}](pictures/{name}.svg)"
 
 
 # The function that asks a question, and what the command line and tables call the question.
@@ -71,14 +82,18 @@ def pages(folder):
     """Writes the pages of the package."""
     asked = questions()
     for name in asked:
-        write(folder / f"{name}.md", f"# {escaped(name)}", _rst(f".. autofunction:: tauten.{name}"), up=_UP)
+        write(folder / f"{name}.md", f"# {_title(name)}", _rst(f".. autofunction:: tauten.{name}"))
     drawn = plots.__all__
     write(folder / "plots.md", "# Pictures", _rst(".. automodule:: tauten.plots"),
           *(f"## {escaped(name)}\n\n{_picture(name, folder / 'pictures')}\n\n"
-            + _rst(f".. autofunction:: tauten.plots.{name}") for name in drawn), up=_UP)
+            + _rst(f".. autofunction:: tauten.plots.{name}") for name in drawn))
     write(folder / "uncertainty.md", "# Uncertainty", _rst(".. automodule:: tauten.uncertainty"),
           *(f"## {escaped(name)}\n\n" + _rst(f".. autofunction:: tauten.uncertainty.{name}")
-            for name in uncertainty.__all__ if inspect.isfunction(getattr(uncertainty, name))), up=_UP)
+            for name in uncertainty.__all__ if inspect.isfunction(getattr(uncertainty, name))))
+    write(folder / "exercises.md", "# Exercises with solutions", _rst(".. automodule:: tauten.exercises"),
+          *(f"## {escaped(name)}\n\n" + _rst(f".. auto{'class' if inspect.isclass(getattr(exercises, name)) else 'function'}:: tauten.exercises.{name}",
+                                            *(["   :members:"] if inspect.isclass(getattr(exercises, name)) else []))
+            for name in exercises.__all__))
     members = _members(ROOT / "python" / "tauten" / "_core.pyi")
     classes = [name for name in tauten.__all__ if inspect.isclass(getattr(tauten, name)) and members.get(name)]
     parts = []
@@ -86,13 +101,18 @@ def pages(folder):
         parts += [f"## {escaped(name)}", table(("member", "type"), [(f"`{member}`", f"`{kind}`") for member, kind in members[name]])]
     write(folder / "answers.md", "# Answers",
           "Answers are read-only records of plain numbers in SI. Each has `as_dict()` and `to_json()`, and shows itself as a table "
-          "in a notebook. A `Band` is low, typical and high, and can be unpacked.", *parts, up=_UP)
+          "in a notebook. A `Band` is low, typical and high, and can be unpacked; `band.to(\"kN\")` has them in another unit, and "
+          "`f\"{band:.1f}\"` writes them with one decimal. `answer.plot()` draws an answer, and `answer.to_frame()` makes it a DataFrame.",
+          *parts)
     write(folder / "index.md", "# Python reference",
           "Plain numbers are SI: m, N, N·m, Pa, rad. Text carries its unit, `\"48N.m\"`. A Pint quantity in gives a Pint "
           "quantity out. Every formula is a function of the package and works on arrays: see [the formulas](../formulas/index.md).",
-          table(("function", "question"), [(f"[{escaped(name)}]({name}.md)", _first_line(name)) for name in asked]),
+          table(("function", "question"), [(f"[{escaped(name)}]({name}.md)", _first_line(tauten, name)) for name in asked]),
           "[Pictures](plots.md) draws answers; [answers](answers.md) lists what they hold; [uncertainty](uncertainty.md) shows how "
-          "certain a figure is.",
+          "certain a figure is; [exercises](exercises.md) come with worked solutions. `tauten.threads`, `property_classes`, `heads`, "
+          "`materials` and `conditions` list the names that the questions take, and `tauten.formulas.search(\"nut factor\")` finds a "
+          "formula.",
+          toctree([*asked, "plots", "answers", "uncertainty", "exercises"], "hidden"),
           "## What the command line calls otherwise",
           "An argument `clamp_load` is the option `--clamp-load`, and so on, but for these. Tables take both names.",
           table(("argument", "option", "of"), [(f"`{name}`", f"`{option}`", ", ".join(f"`{verb}`" for verb in verbs))

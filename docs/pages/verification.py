@@ -1,5 +1,5 @@
 """The verification page: every published figure beside ours."""
-from pages import escaped, table, write
+from pages import escaped, human, table, toctree, write
 
 _COLUMNS = ("case", "formula", "given", "printed", "ours", "off by", "source", "kind")
 
@@ -18,7 +18,7 @@ _NOT_MEASURED = """
 
 def row(check):
     """One comparison as a row."""
-    formula = f"[{escaped(check.formula)}](../formulas/{check.formula}.md)"
+    formula = f"[{human(check.formula)}](../formulas/{check.formula}.md)"
     why = f"; {escaped(check.why)}" if check.why else ""
     unit = f" {escaped(check.unit)}" if check.unit else ""
     return (escaped(check.id), formula, escaped(check.given.replace("=", " = ")), escaped(check.published) + unit,
@@ -38,26 +38,25 @@ def pages(checks, names, folder):
                    "and their reason stands below.")
     overview = []
     for name, rows in checks.tables.items():
-        title = name.replace("_", " ")
+        title = human(name)
         worst = max(rows, key=lambda check: abs(check.percent))
         overview.append((f"[{title}]({name}.md)", len(rows), sum(bool(check.why) for check in rows),
                          sum(check.confidence == "memory" for check in rows),
                          f"{abs(worst.percent):.2g} %: {escaped(worst.why or 'within the rounding of the print')}"))
-        write(folder / f"{name}.md", f"# Checked: {title}",
+        write(folder / f"{name}.md", f"# {title}: figures in print",
               f"{len(rows)} figures. A figure agrees if it is no further from print than half a unit of its last place, plus "
               "what half a unit of the source's own rounded inputs (marked ~) explains. Where it is further, the reason "
-              "stands in the column *off by*.", table(_COLUMNS, [row(check) for check in rows]),
-              up="[Verification](index.md)")
+              "stands in the column *off by*.", table(_COLUMNS, [row(check) for check in rows]))
     write(folder / "index.md", "# Verification",
           "Each figure below was worked out by someone else. The library works it out again from the inputs that the source "
           "gives. This page is made from the run itself.", counts, of_formulas,
           "## Tables", table(("table", "figures", "with a reason", "from memory", "furthest off, and why"), overview),
-          "## What is not checked by measurement", _NOT_MEASURED,
+          toctree(list(checks.tables), "hidden"), "## What is not checked by measurement", _NOT_MEASURED,
           "## Formulas that are not verified by print",
           "These formulas have no published figure. A second, independent formulation holds each of them over its range: it "
           "holds the arithmetic, not the model.",
           table(("formula", "why no figure", "held by"),
-                [(f"[{escaped(name)}](../formulas/{name}.md)", escaped(reason), f"`tests/{held_by}`")
+                [(f"[{human(name)}](../formulas/{name}.md)", escaped(reason), f"`tests/{held_by}`")
                  for name, (reason, held_by) in checks.no_figure.items()]),
           "## Figures that were left out", "These stand in the collected sources, and are not compared.",
           table(("document", "figures", "why"), [[escaped(cell if len(cell) < 90 else cell[:87] + "...") for cell in line]

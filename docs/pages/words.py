@@ -25,7 +25,7 @@ def nomenclature(folder):
     """Writes the page of words."""
     rows = [(f"`{name}`", ", ".join(f"${symbol}$" for symbol in sorted(symbols)),
              dimension.removeprefix("a ").removeprefix("an "), unit.replace("N.m", "N·m"),
-             ", ".join(f"[{escaped(used)}](../reference/formulas/{used}.md)" for used in list(dict.fromkeys(where))[:3])
+             ", ".join(f"[{used.replace('_', ' ')}](../reference/formulas/{used}.md)" for used in list(dict.fromkeys(where))[:3])
              + (f" and {len(set(where)) - 3} more" if len(set(where)) > 3 else ""))
             for name, (symbols, dimension, unit, where) in terms().items()]
     write(folder / "nomenclature.md", "# Nomenclature",
@@ -51,7 +51,7 @@ def bibliography(checks, folder):
             places.add(source.place)
             used.add(name)
     of_formulas = [(escaped(document or "Common practice, no source"), len(used),
-                    ", ".join(f"[{escaped(name)}](../reference/formulas/{name}.md)" for name in sorted(used)[:4])
+                    ", ".join(f"[{name.replace('_', ' ')}](../reference/formulas/{name}.md)" for name in sorted(used)[:4])
                     + (" and more" if len(used) > 4 else "")) for document, (_, used) in sorted(documents.items())]
     tables = defaultdict(lambda: defaultdict(int))
     for name, document, confidence in _table_sources():

@@ -8,7 +8,7 @@
 
 #include "tauten/base/column.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -84,4 +84,4 @@ auto evaluate(Formula<F> formula, const In&... in) {
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

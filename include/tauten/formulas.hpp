@@ -42,10 +42,9 @@
 #include "tauten/tool/twist.hpp"
 #include "tauten/tool/universal_joint.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 inline constexpr Entry formulas[] = {
-    // thread
     entry_of(triangle_height),
     entry_of(pitch_diameter),
     entry_of(minor_diameter),
@@ -55,7 +54,6 @@ inline constexpr Entry formulas[] = {
     entry_of(stress_area),
     entry_of(stress_area_unified),
     entry_of(lead_angle),
-    // part
     entry_of(load_at_stress),
     entry_of(target_preload),
     entry_of(torsion_yield_torque),
@@ -70,7 +68,6 @@ inline constexpr Entry formulas[] = {
     entry_of(strip_load),
     entry_of(needed_engagement),
     entry_of(bearing_pressure),
-    // friction
     entry_of(mean_bearing_diameter),
     entry_of(uniform_pressure_bearing_diameter),
     entry_of(thread_lever),
@@ -80,7 +77,6 @@ inline constexpr Entry formulas[] = {
     entry_of(total_friction),
     entry_of(thread_friction_from_test),
     entry_of(bearing_friction_from_test),
-    // tightening
     entry_of(tightening_torque),
     entry_of(tightening_torque_exact),
     entry_of(preload_from_torque),
@@ -119,7 +115,6 @@ inline constexpr Entry formulas[] = {
     entry_of(joint_rate_angle),
     entry_of(embedding_loss),
     entry_of(thermal_loss),
-    // joint
     entry_of(segment_resilience),
     entry_of(two_area_stiffness),
     entry_of(shank_twist),
@@ -187,7 +182,6 @@ inline constexpr Entry formulas[] = {
     entry_of(open_end_test_torque),
     entry_of(hexagon_key_test_torque),
     entry_of(hexagon_key_strength),
-    // loosening
     entry_of(breakaway_torque),
     entry_of(restart_torque),
     entry_of(bond_torque),
@@ -217,6 +211,17 @@ inline constexpr Entry formulas[] = {
     entry_of(shear_before_free_index),
 };
 
+/// A room of the library, and the first of its formulas in the list.
+struct FormulaRoom {
+  const char* name;
+  const char* first;
+};
+
+inline constexpr FormulaRoom formula_rooms[] = {
+    {"thread", TriangleHeight::name},       {"part", LoadAtStress::name},       {"friction", MeanBearingDiameter::name},
+    {"tightening", TighteningTorque::name}, {"joint", SegmentResilience::name}, {"tool", WrenchSetting::name},
+    {"loosening", BreakawayTorque::name}};
+
 /// \param name  snake_case name of a formula
 /// \return its entry, or nullptr if there is none of this name
 constexpr const Entry* find_formula(const char* name) noexcept {
@@ -225,4 +230,4 @@ constexpr const Entry* find_formula(const char* name) noexcept {
   return nullptr;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

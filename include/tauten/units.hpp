@@ -1,4 +1,4 @@
-// Boost.Units quantities and literals: 48.0_N_m, 1.25_mm, 35.0_lbf_ft, 90.0_deg.
+// Boost.Units quantities and literals: 48_N_m, 1.25_mm, 35_ft_lb, 90_deg, 75_percent.
 //
 // Quantities of Boost.Units may be passed to every formula, and the answer is one again. A torque is not an energy:
 // Boost.Units keeps them apart, and so does the library.
@@ -19,7 +19,7 @@
 
 #include "tauten/base/quantity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -88,12 +88,26 @@ constexpr BoostQuantity<D, Real> boost_quantity(Quantity<D, Real> q) noexcept {
   return BoostQuantity<D, Real>::from_value(q.si);
 }
 
+/// The torque of a force square to a lever. By name, as the product of the two is an energy.
+/// \param force  any force, of this library or of Boost.Units
+/// \param lever  distance from the axis to its line
+template <AnyQuantity F, AnyQuantity L>
+constexpr BoostQuantity<Dim::torque> torque_of(const F& force, const L& lever) noexcept {
+  constexpr bool fits = QuantityTraits<F>::dimension == Dim::force && QuantityTraits<L>::dimension == Dim::length;
+  static_assert(fits, "tauten: torque_of takes a force and a lever, for example torque_of(350.0_N, 400.0_mm)");
+  return BoostQuantity<Dim::torque>::from_value(static_cast<double>(QuantityTraits<F>::si(force)) *
+                                                static_cast<double>(QuantityTraits<L>::si(lever)));
+}
+
 /// Literals for the units of the trade; `using namespace tauten::literals;`
 namespace literals {
 
 #define TAUTEN_LITERAL(suffix, dimension, factor)                                                                \
   constexpr BoostQuantity<Dim::dimension> operator""_##suffix(long double x) noexcept {                          \
     return BoostQuantity<Dim::dimension>::from_value(static_cast<double>(x * static_cast<long double>(factor))); \
+  }                                                                                                              \
+  constexpr BoostQuantity<Dim::dimension> operator""_##suffix(unsigned long long x) noexcept {                   \
+    return operator""_##suffix(static_cast<long double>(x));                                                     \
   }
 TAUTEN_LITERAL(m, length, 1)
 TAUTEN_LITERAL(mm, length, 1e-3L)
@@ -107,15 +121,21 @@ TAUTEN_LITERAL(kN, force, 1e3L)
 TAUTEN_LITERAL(lbf, force, unit_factor::pound_force)
 TAUTEN_LITERAL(kgf, force, unit_factor::kilogram_force)
 TAUTEN_LITERAL(N_m, torque, 1)
+TAUTEN_LITERAL(Nm, torque, 1)
 TAUTEN_LITERAL(kgf_m, torque, unit_factor::kilogram_force)
 TAUTEN_LITERAL(lbf_ft, torque, unit_factor::pound_force* unit_factor::foot)
+TAUTEN_LITERAL(ft_lb, torque, unit_factor::pound_force* unit_factor::foot)
 TAUTEN_LITERAL(lbf_in, torque, unit_factor::pound_force* unit_factor::inch)
+TAUTEN_LITERAL(in_lb, torque, unit_factor::pound_force* unit_factor::inch)
 TAUTEN_LITERAL(Pa, stress, 1)
 TAUTEN_LITERAL(MPa, stress, 1e6L)
 TAUTEN_LITERAL(GPa, stress, 1e9L)
 TAUTEN_LITERAL(K, temperature, 1)
 #undef TAUTEN_LITERAL
+/// 75_percent is 0.75.
+constexpr double operator""_percent(long double x) noexcept { return static_cast<double>(x / 100); }
+constexpr double operator""_percent(unsigned long long x) noexcept { return static_cast<double>(x) / 100; }
 
 }  // namespace literals
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

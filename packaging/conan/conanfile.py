@@ -19,8 +19,8 @@ class Tauten(ConanFile):
     default_options = {"c_interface": False}
 
     def set_version(self):
-        text = load(self, os.path.join(self.recipe_folder, ROOT, "CMakeLists.txt"))
-        self.version = re.search(r"^\s*VERSION (\S+)", text, re.M)[1]
+        text = load(self, os.path.join(self.recipe_folder, ROOT, "include/tauten/base/version.hpp"))
+        self.version = ".".join(re.findall(r"^#define TAUTEN_VERSION_\w+ (\d+)$", text, re.M))
 
     def export_sources(self):
         source = os.path.join(self.recipe_folder, ROOT)

@@ -2,6 +2,7 @@
 #include "answers.hpp"
 #include "bindings.hpp"
 #include "call.hpp"
+#include "listener.hpp"
 #include "shared/pages.hpp"
 #include "tauten/question/free.hpp"
 #include "tauten/question/free_lookup.hpp"
@@ -29,6 +30,7 @@ shared::GivenJob<shared::FreeQuestion> given_of(const py::dict& values) {
 FreeAnswer answer(const py::dict& values) {
   const auto given = given_of(values);
   const FreeJob& job = given.job.job;
+  const Interruptible by_the_interrupt_key;
   const Outcome<Free> found = [&] {
     const py::gil_scoped_release others_may_run;
     return try_free_joint(job);
@@ -39,6 +41,7 @@ FreeAnswer answer(const py::dict& values) {
 
 UncertaintyQuestion question(const py::dict& values) {
   const auto given = given_of(values);
+  const Interruptible by_the_interrupt_key;
   const auto found = try_free_question(given.job.job);
   if (!found) throw shared::in_words(given, found.error());
   return *found;

@@ -59,7 +59,8 @@ void add_drawing(py::class_<T>& type, F sketch) {
             throw Error("format", "format must be text or svg");
           },
           py::arg("format") = "text", py::arg("columns") = 60,
-          "The bolts with their numbers, to scale: as text, `columns` wide, or as svg with loads as arrows")
+          "drawing(self, /, format='text', columns=60)\n--\n\nThe bolts with their numbers, to scale: as text, "
+          "`columns` wide, or as svg with loads as arrows")
       .def("_repr_svg_", [sketch](const T& answer) { return sketch_svg(sketch(answer)); });
   if constexpr (!requires(const T& answer) { answer.positions; }) {
     type.attr("__annotations__")["positions"] = "tuple[tuple[float, ...], ...]";
@@ -83,10 +84,10 @@ void add_group(py::module_& module) {
   auto pattern = add_record<PatternAnswer>(
       module, "Pattern", "Which pattern the holes are; bolts are numbered from 1",
       [](const py::dict& values) { return value_or_throw(shared::try_pattern(PythonCall(values))).job; });
-  pattern.def(
-      "ways_on", ways_of, py::arg("on"), py::arg("tolerance") = py::str("0.5mm"), py::arg("flipped") = false,
-      "All ways in which this part goes on another pattern so that each bolt comes within the tolerance of its place; "
-      "flipped: turned over first. None of them: it does not fit.");
+  pattern.def("ways_on", ways_of, py::arg("on"), py::arg("tolerance") = py::str("0.5mm"), py::arg("flipped") = false,
+              "ways_on(self, /, on, tolerance='0.5mm', flipped=False)\n--\n\nAll ways in which this part goes on "
+              "another pattern so that each bolt comes within the tolerance of its place; "
+              "flipped: turned over first. None of them: it does not fit.");
   set_repr(pattern, [](const PatternAnswer& p) {
     return "Pattern(" + std::string(word_of(p.kind)) + ", " + std::to_string(p.count) + " holes" +
            (p.circle_diameter.si == p.circle_diameter.si ? " on " + to_text(p.circle_diameter) : "") + ", " +

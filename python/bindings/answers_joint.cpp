@@ -3,6 +3,7 @@
 #include "bindings.hpp"
 #include "call.hpp"
 #include "shared/clamp_inputs.hpp"
+#include "shared/class_words.hpp"
 #include "shared/identification.hpp"
 #include "shared/identification_page.hpp"
 #include "shared/pages.hpp"
@@ -10,6 +11,7 @@
 #include "tauten/base/chance_text.hpp"
 #include "tauten/base/notice_kind.hpp"
 #include "tauten/friction/condition.hpp"
+#include "tauten/joint/material.hpp"
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/clamp_uncertainty.hpp"
 
@@ -121,6 +123,16 @@ void add_joints(py::module_& module) {
   py::list conditions;
   for (const table::ThreadConditionRow& row : table::thread_conditions) conditions.append(row.key);
   module.attr("conditions") = py::tuple(conditions);
+  py::list classes, threads, materials;
+  for (const char* name : shared::class_words) classes.append(name);
+  for (const table::MetricSize& size : table::metric_sizes) threads.append(size.designation);
+  for (const Material& known : material::all) materials.append(known.name);
+  py::dict heads;  // a set that keeps its order
+  for (const table::Head& head : table::heads) heads[head.standard] = py::none();
+  module.attr("property_classes") = py::tuple(classes);
+  module.attr("threads") = py::tuple(threads);
+  module.attr("materials") = py::tuple(materials);
+  module.attr("heads") = py::tuple(py::list(heads));
 
   add_record<shared::ClassMark>(module, "ClassMark", "What the mark of a property class looks like and promises");
   auto one = add_record<shared::Identified>(module, "Identified", "A fastener that it may be");
@@ -154,6 +166,12 @@ void add_joints(py::module_& module) {
     const std::size_t more = c.candidates.size() - 1;
     return "Clamp(" + (c.name.empty() ? "" : c.name + ": ") + line_of(c.candidates.front()) +
            (more > 0 ? "; " + std::to_string(more) + " more candidates" : "") + ")";
+  });
+  // Where it can be only one fastener, the answer is about that one.
+  add_members<ClampCandidate>(clamp, [](const ClampAnswer& c) -> const ClampCandidate& {
+    if (c.candidates.size() == 1) return c.candidates.front();
+    throw py::attribute_error("it may be one of " + std::to_string(c.candidates.size()) +
+                              " fasteners: take one from candidates, or give thread and head");
   });
   add_page(clamp, [](const ClampAnswer& c, const PageUnits& units) { return shared::page_of(c, units, true); });
   add_explain(clamp, [](const ClampAnswer& c) { return derivation_of(c); });

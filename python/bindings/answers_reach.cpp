@@ -39,7 +39,8 @@ void add_reach(py::module_& module) {
             throw Error("format", "format must be text or svg");
           },
           py::arg("format") = "text", py::arg("columns") = 64,
-          "Wrench, extensions and fastener to scale: as text, `columns` wide, or as svg")
+          "drawing(self, /, format='text', columns=64)\n--\n\nWrench, extensions and fastener to scale: as text, "
+          "`columns` wide, or as svg")
       .def("_repr_svg_", [](const ReachAnswer& reach) { return reach_drawing_svg(reach.job, reach); });
   add_page(type, [](const ReachAnswer& reach, const PageUnits& units) { return shared::page_of(reach, units); });
   add_explain(type, [](const ReachAnswer& reach) { return derivation_of(reach); });

@@ -83,7 +83,8 @@ void add_turn(py::module_& module) {
   add_record<MethodBand>(module, "MethodBand", "Preload that a way of tightening would leave");
   add_record<NutRotation>(module, "NutRotation", "A prescribed rotation with what it may be off");
   add_record<StructuralTurn>(module, "StructuralTurn", "What the turns of structural bolting would leave");
-  auto turn = add_record<TurnAnswer>(module, "Turn", "How far to turn, or what a turn leaves, and between what limits");
+  auto turn = add_record<TurnAnswer, std::nullptr_t, true>(
+      module, "Turn", "How far to turn, or what a turn leaves, and between what limits");
   set_repr(turn, [](const TurnAnswer& a) { return "Turn(" + line_of(a) + ")"; });
   add_page(turn, [](const TurnAnswer& a, const PageUnits& units) { return shared::page_of(a, units); });
   add_explain(turn, [](const TurnAnswer& a) { return derivation_of(a); });
@@ -93,17 +94,19 @@ void add_turn(py::module_& module) {
   auto curve = add_record<Curve>(module, "Curve", "A tightening curve with its marks, for one friction");
   set_repr(curve, [](const Curve& c) { return "Curve(" + line_of(c) + ")"; });
   add_page(curve, [](const Curve& c, const PageUnits& units) { return shared::page_of(c, units); });
-  curve.def("columns", columns_of, "The points as NumPy arrays, by name, in SI");
+  curve.def("columns", columns_of, "columns(self, /)\n--\n\nThe points as NumPy arrays, by name, in SI");
   add_record<CurveZone>(module, "CurveZone", "A stretch of the curve");
-  auto answer = add_record<CurveAnswer>(module, "TighteningCurve",
-                                        "Torque and preload against the angle, at low, typical and high friction");
+  auto answer = add_record<CurveAnswer, std::nullptr_t, true>(
+      module, "TighteningCurve", "Torque and preload against the angle, at low, typical and high friction");
   set_repr(answer, [](const CurveAnswer& a) {
     return "TighteningCurve(" + a.joint.thread + ", class " + a.joint.property_class + ": " + line_of(a.nominal) + ")";
   });
   add_page(answer, [](const CurveAnswer& a, const PageUnits& units) { return shared::page_of(a, units); });
-  module.def("turn", [](const py::dict& values) { return value_or_throw(shared::try_turn(PythonCall(values))); });
+  module.def("turn", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_turn(PythonCall(values)))), values);
+  });
   module.def("turn_question", turn_question_of);
-  module.def("curve", curve_of);
+  module.def("curve", [](const py::dict& values) { return with_question(py::cast(curve_of(values)), values); });
 }
 
 }  // namespace tauten::python

@@ -56,7 +56,7 @@ void read(const std::string& name, pybind11::handle value, T& into) {
     using Limits = std::numeric_limits<T>;
     constexpr long long most = sizeof(T) < 8 ? static_cast<long long>(Limits::max()) : (1LL << 62);
     into = static_cast<T>(read_whole(name, value, std::is_signed_v<T> ? -most : 0, most));
-  } else if constexpr (std::is_same_v<T, std::string>) {
+  } else if constexpr (std::is_base_of_v<std::string, T>) {
     into = read_text(name, value);
   } else if constexpr (Worded<T>) {
     into = static_cast<T>(read_word(name, value, Words<T>::list, std::size(Words<T>::list)));

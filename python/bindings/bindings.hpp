@@ -14,6 +14,8 @@ inline constexpr int most_inputs = 16;
 
 /// \return every formula. Only one source file includes them all, because that takes the compiler its time.
 std::span<const Entry> entries() noexcept;
+/// \return the room of the library to which the formula belongs
+const char* room_of(const Entry& entry) noexcept;
 
 /// Counting what the rows of a call have wrong, in this thread.
 void start_count() noexcept;

@@ -7,11 +7,12 @@
 #include <string>
 #include <vector>
 
+#include "listener.hpp"
 #include "shared/inputs.hpp"
 
 namespace tauten::python {
 
-/// Holds what the values point into.
+/// Holds what the values point into. While it lives, the interrupt key is heard.
 class PythonCall {
  public:
   /// \param arguments  by name; those that are None have been left out
@@ -36,6 +37,7 @@ class PythonCall {
 
   shared::Value value_of(const std::string& name, const pybind11::object& object);
 
+  const Interruptible while_it_is_asked_{};
   std::deque<Object> objects_;
   std::deque<std::string> texts_;
   std::vector<shared::Assignment> said_;

@@ -3,7 +3,9 @@
 
 #include "answers.hpp"
 #include "bindings.hpp"
+#include "tauten/explain/markup.hpp"
 #include "tauten/explain/page_format.hpp"
+#include "tauten/question/uncertainty_page.hpp"
 
 namespace py = pybind11;
 
@@ -76,20 +78,38 @@ std::string page_text_of(const Page& page, const std::string& format) {
   return page_as(page, try_page_format(format).value());
 }
 
-PageUnits page_units_from(const py::object& units) {
+namespace {
+
+/// Takes the units of texts, in lists too.
+void take_units_of(const py::handle& value, PageUnits& shown) {
+  if (py::isinstance<py::str>(value)) return shown.take_unit_of(value.cast<std::string>());
+  if (py::isinstance<py::list>(value) || py::isinstance<py::tuple>(value))
+    for (const py::handle item : value) take_units_of(item, shown);
+}
+
+}  // namespace
+
+PageUnits page_units_of(const py::object& answer, const py::object& units) {
   PageUnits shown;
-  if (units.is_none()) return shown;
-  for (const auto& [dimension, unit] : units.cast<py::dict>())
-    if (const auto error = shown.set(std::string(py::str(dimension)) + "=" + std::string(py::str(unit)))) throw *error;
+  for (const auto& [name, value] : py::dict(py::getattr(answer, "_asked", py::dict()))) take_units_of(value, shown);
+  if (!units.is_none())
+    for (const auto& [dimension, unit] : units.cast<py::dict>())
+      if (const auto error = shown.set(std::string(py::str(dimension)) + "=" + std::string(py::str(unit))))
+        throw *error;
   return shown;
 }
 
 void add_derivation(py::module_& module) {
   auto band = add_record<AnyBand>(
       module, "Band", "A figure that rests on friction: low, nominal and high, in SI. Unpacks into the three.");
+  set_method(band, "_repr_html_", [](const AnyBand& b) { return html_text(b.text()); });
   band.def_property_readonly("unit", &AnyBand::unit, "Unit of the three numbers; \"\" for plain numbers")
       .def("__str__", &AnyBand::text)
       .def("__iter__", [](const AnyBand& b) { return py::iter(py::make_tuple(b.low, b.nominal, b.high)); });
+  // What one of a unit is in the SI unit of the same dimension.
+  module.def("unit_in_si", [](const std::string& unit, const std::string& of) {
+    return try_read_quantity("unit", "1" + unit, dimension_of_unit(of)).value();
+  });
   add_record<Notice>(module, "Notice", "A warning or a caution: a stable code for programs, text for people")
       .def("__str__", [](const Notice& notice) { return notice.text; });
   add_record<Step>(module, "Step", "A formula that was used, with the numbers that went in and came out, in SI");
@@ -116,10 +136,11 @@ void add_derivation(py::module_& module) {
            return to_python(step_texts(d, format, style));
          },
          py::arg("format") = "text", py::arg("style") = py::none(),
-         "Each step in words, as a `StepText`: the formula with symbols and with values, the result with its unit, "
+         "step_texts(self, /, format='text', style=None)\n--\n\nEach step in words, as a `StepText`: the formula with "
+         "symbols and with values, the result with its unit, "
          "source, stated range and warnings, in the notation of text, latex or html. A `Style` sets units and digits")
       .def("explain", &explained, py::arg("format") = "text", py::arg("style") = py::none(),
-           "The derivation as text, markdown, latex or html");
+           "explain(self, /, format='text', style=None)\n--\n\nThe derivation as text, markdown, latex or html");
   module.def("formula_derivation", [](const Entry& entry, const py::sequence& inputs) {
     std::vector<double> x;
     for (const auto& input : inputs) x.push_back(input.cast<double>());

@@ -3,11 +3,25 @@
 
 #include <pybind11/pybind11.h>
 
+#include <atomic>
 #include <utility>
 
+#include "tauten/base/interruption.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 
 namespace tauten::python {
+
+/// While it lives, the interrupt key ends the long work of this thread.
+class Interruptible : Interruption {
+ public:
+  Interruptible() : Interruption(ask, nullptr) {}
+
+ private:
+  static void ask(void*) {
+    const pybind11::gil_scoped_acquire python;
+    if (PyErr_CheckSignals() != 0) throw pybind11::error_already_set();
+  }
+};
 
 /// Lets the interrupt key, and a Python call if there is one, stop a run.
 class Listener {
@@ -17,6 +31,7 @@ class Listener {
   ProgressCall progress() {
     return [this](const Progress& p) {
       const pybind11::gil_scoped_acquire python;
+      if (failed_) return false;
       if (PyErr_CheckSignals() != 0) return !(failed_ = true);
       if (call_.is_none()) return true;
       try {
@@ -27,6 +42,12 @@ class Listener {
       }
     };
   }
+  /// Ends the long work of the thread that asked, once the run must stop.
+  static void end(void* listener) {
+    if (!static_cast<Listener*>(listener)->progress()({})) throw tauten::detail::Ended();
+  }
+  /// Raised once the run must stop.
+  const std::atomic<bool>& failed() const { return failed_; }
   /// Call it once Python runs again.
   void look() const {
     if (failed_) throw pybind11::error_already_set();
@@ -34,7 +55,7 @@ class Listener {
 
  private:
   pybind11::object call_;
-  bool failed_ = false;
+  std::atomic<bool> failed_ = false;
 };
 
 }  // namespace tauten::python

@@ -151,8 +151,8 @@ std::string expression_of(const Entry& entry, const std::string& notation, const
 double read_any(const std::string& text) {
   for (int i = 0; i < dimension_count; ++i)
     if (const auto value = try_read_quantity("text", text, static_cast<Dim>(i))) return *value;
-  throw Error("text", ("'" + text.substr(0, 60) +
-                       "' is not a number with a known unit; write for example 48N.m, 12mm, 25kN, 640MPa or 90deg")
+  throw Error("text", (tauten::detail::shown(text, 60) +
+                       " is not a number with a known unit; write for example 48N.m, 12mm, 25kN, 640MPa or 90deg")
                           .c_str());
 }
 
@@ -176,10 +176,10 @@ void add_metadata(py::module_& module) {
           [](const ArgInfo& arg, const std::string& text) {
             return try_read_quantity(arg.name.c_str(), text, arg.tag).value();
           },
-          "SI value of text with a unit, of this dimension")
+          "read(self, /, text)\n--\n\nSI value of text with a unit, of this dimension")
       .def(
           "text", [](const ArgInfo& arg, double si) { return quantity_text(si, arg.tag); },
-          "An SI value in the unit a workshop reads")
+          "text(self, /, si)\n--\n\nAn SI value in the unit a workshop reads")
       .def_property_readonly("latex", [](const ArgInfo& arg) { return latex_symbol(arg.symbol); })
       .def_property_readonly(
           "how_to_write", [](const ArgInfo& arg) { return describe(arg.tag).how_to_write; },
@@ -189,6 +189,7 @@ void add_metadata(py::module_& module) {
           "A value that fits to the examples of the other inputs");
   py::class_<Entry, std::unique_ptr<Entry, py::nodelete>>(module, "Entry", "A formula of the registry")
       .def_property_readonly("name", [](const Entry& entry) { return entry.name; })
+      .def_property_readonly("room", [](const Entry& entry) { return room_of(entry); })
       .def_property_readonly("summary", [](const Entry& entry) { return entry.summary; })
       .def_property_readonly("inputs", [](const Entry& entry) { return tuple_of<ArgInfo>(entry.inputs); })
       .def_property_readonly("output", [](const Entry& entry) { return ArgInfo::of(entry.output); })

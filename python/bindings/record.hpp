@@ -46,11 +46,6 @@ struct IsBand : std::false_type {};
 template <class T>
 struct IsBand<Band<T>> : std::true_type {};
 
-/// What stands under the field "class" in JSON: Python keeps that word for itself.
-inline const char* attribute_name(const char* field) {
-  return std::string_view(field) == "class" ? "property_class" : field;
-}
-
 }  // namespace detail
 
 /// A band of any dimension: in Python all of them are of one class.
@@ -202,7 +197,7 @@ std::string to_text(const T& value) {
   } else if constexpr (Record<T>) {
     std::string text;
     T::fields([&](const char* name, auto member) {
-      text += (text.empty() ? "" : ", ") + std::string(detail::attribute_name(name)) + "=" + to_text(value.*member);
+      text += (text.empty() ? "" : ", ") + std::string(name) + "=" + to_text(value.*member);
     });
     return std::string(py::str(py::type::of<T>().attr("__name__"))) + "(" + text + ")";
   } else if constexpr (std::is_floating_point_v<T>) {
@@ -219,9 +214,9 @@ std::vector<std::vector<std::string>> rows_of(const T& record) {
   T::fields([&](const char* field, auto member) {
     using Member = std::remove_cvref_t<decltype(record.*member)>;
     if constexpr (std::is_convertible_v<Member, std::string>)
-      rows.push_back({detail::attribute_name(field), std::string(record.*member)});
+      rows.push_back({field, std::string(record.*member)});
     else
-      rows.push_back({detail::attribute_name(field), to_text(record.*member)});
+      rows.push_back({field, to_text(record.*member)});
   });
   return rows;
 }
@@ -229,15 +224,37 @@ std::vector<std::vector<std::string>> rows_of(const T& record) {
 /// \return the members of a record that has no page of its own, for a notebook
 std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows);
 
+/// Gives a class the members of a record that it holds, but for those that it has itself.
+/// \param part_of  whole -> the record
+template <Record Part, class Whole, class PartOf>
+void add_members(pybind11::class_<Whole>& type, PartOf part_of) {
+  namespace py = pybind11;
+  const py::dict annotations = type.attr("__annotations__"), units = type.attr("_units");
+  Part::fields([&](const char* field, auto member) {
+    if (annotations.contains(field)) return;
+    using Member = std::remove_cvref_t<decltype(std::declval<const Part&>().*member)>;
+    std::string about;
+    if constexpr (requires(const Member& m) { m.shop(); })
+      about = []<Dim D, class Real>(std::type_identity<Quantity<D, Real>>) {
+        return std::string(describe(D).name) + ", " + describe(D).si_unit;
+      }(std::type_identity<Member>{});
+    type.def_property_readonly(
+        field, [part_of, member](const Whole& whole) { return to_python(part_of(whole).*member); }, about.c_str());
+    annotations[field] = annotation_of<Member>();
+    if (const char* unit = unit_of<Member>(); *unit != '\0') units[field] = unit;
+  });
+}
+
 /// Adds the class of `T` to a module. Classes of nested records must be added before.
 /// \param job_of  of an answer that holds its job: arguments of the call -> job; the answers come from `with_question`
-template <Record T, class JobOf = std::nullptr_t>
+/// \tparam is_asked  its records come from `with_question`, which notes what was asked
+template <Record T, class JobOf = std::nullptr_t, bool is_asked = !std::is_same_v<JobOf, std::nullptr_t>>
 pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const char* doc, JobOf job_of = nullptr) {
   namespace py = pybind11;
   constexpr bool has_job = requires(T record) { record.job; };
   static_assert(has_job != std::is_same_v<JobOf, std::nullptr_t>, "give job_of for an answer that holds its job");
   py::class_<T> type = [&] {
-    if constexpr (has_job)
+    if constexpr (is_asked)
       return py::class_<T>(scope, name, doc, py::dynamic_attr());
     else
       return py::class_<T>(scope, name, doc);
@@ -254,25 +271,13 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
                       if constexpr (has_job) record.job = job_of(asked.cast<py::dict>());
                       return py::cast(std::move(record));
                     }});
-  py::dict annotations, units;
-  T::fields([&](const char* field, auto member) {
-    using Member = std::remove_cvref_t<decltype(std::declval<const T&>().*member)>;
-    std::string about;
-    if constexpr (requires(const Member& m) { m.shop(); })
-      about = []<Dim D, class Real>(std::type_identity<Quantity<D, Real>>) {
-        return std::string(describe(D).name) + ", " + describe(D).si_unit;
-      }(std::type_identity<Member>{});
-    type.def_property_readonly(
-        detail::attribute_name(field), [member](const T& record) { return to_python(record.*member); }, about.c_str());
-    annotations[detail::attribute_name(field)] = annotation_of<Member>();
-    if (const char* unit = unit_of<Member>(); *unit != '\0') units[detail::attribute_name(field)] = unit;
-  });
-  type.attr("__annotations__") = annotations;  // of which stubs are made
-  type.attr("_units") = units;
+  type.attr("__annotations__") = py::dict();  // of which stubs are made
+  type.attr("_units") = py::dict();
+  add_members<T>(type, [](const T& record) -> const T& { return record; });
   type.def("__repr__", [](const T& record) { return to_text(record); });
   type.def(
       "as_dict", [](const T& record) { return to_python(record, true); },
-      "All members by name, in SI, nested ones too; None where there is no figure");
+      "as_dict(self, /)\n--\n\nAll members by name, in SI, nested ones too; None where there is no figure");
   type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
   type.def(
       "to_json",
@@ -280,7 +285,8 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
         return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
       },
       py::arg("indent") = py::none(),
-      "JSON with the keys of the command line and numbers in SI; null for what is not known");
+      "to_json(self, /, indent=None)\n--\n\nJSON with the keys of the command line and numbers in SI; null for what "
+      "is not known");
   return type;
 }
 

@@ -269,12 +269,20 @@ py::dict answer_rows(const std::string& name, const py::list& columns, const py:
     const py::gil_scoped_release others_may_run;
     const auto work = [&](Part& part) {
       shared::RowLoop loop(question, figures, constants);
-      answer_part(part, loop, table, refusals, figures, made, pulse);
+      try {
+        answer_part(part, loop, table, refusals, figures, made, pulse);
+      } catch (const tauten::detail::Ended&) {  // in the midst of a row
+      }
     };
+    const auto work_elsewhere = [&](Part& part) {
+      const Interruption with_the_others(listener.failed());
+      work(part);
+    };
+    const Interruption here(Listener::end, &listener);
     std::vector<std::future<void>> others;
     for (std::size_t i = 1; i < parts.size(); ++i)
       // A part whose thread cannot be started waits until it is asked for.
-      others.push_back(std::async(std::launch::async | std::launch::deferred, work, std::ref(parts[i])));
+      others.push_back(std::async(std::launch::async | std::launch::deferred, work_elsewhere, std::ref(parts[i])));
     work(parts.front());
     for (std::future<void>& other : others) {
       while (other.wait_for(std::chrono::milliseconds(100)) == std::future_status::timeout) pulse.go_on(0);
@@ -286,7 +294,7 @@ py::dict answer_rows(const std::string& name, const py::list& columns, const py:
   for (std::size_t i = 0; i < figures.size(); ++i) {
     const AnswerColumn& figure = question.figures[figures[i]];
     if (figure.kind == AnswerColumn::Kind::text) made[i].array = texts_of(made[i], i, parts);
-    answer[detail::attribute_name(figure.name.c_str())] = made[i].array;
+    answer[figure.name.c_str()] = made[i].array;
   }
   return answer;
 }

@@ -105,7 +105,7 @@ void read_bytes(std::string_view& in, T& value) {
     value = detail::read_number_from<char>(in) != 0;
   } else if constexpr (std::is_arithmetic_v<T> || std::is_enum_v<T>) {
     value = detail::read_number_from<T>(in);
-  } else if constexpr (std::is_same_v<T, std::string>) {
+  } else if constexpr (std::is_base_of_v<std::string, T>) {
     value = detail::read_characters(in);
   } else if constexpr (std::is_same_v<T, const char*>) {
     value = lasting(detail::read_characters(in));

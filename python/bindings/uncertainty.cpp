@@ -46,7 +46,7 @@ struct MonteCarloInfo : MonteCarlo {
   }
   template <class V>
   static void kept(V&& visit) {
-    visit(&MonteCarloInfo::sorted);
+    visit(&MonteCarloInfo::values);
     visit(&MonteCarloInfo::how);
   }
 };
@@ -150,7 +150,7 @@ Distribution read_distribution(const std::string& name, py::handle value, Dim di
 }
 
 JointDistribution joint_of(const UncertaintyQuestion& question, const py::dict& inputs,
-                           const py::iterable& correlations) {
+                           const py::iterable& correlations, bool apart = false) {
   const std::vector<Variable>& known = question.outputs.front().inputs;
   std::vector<tauten::InputDistribution> given;
   for (const auto& [key, value] : inputs) {
@@ -166,7 +166,7 @@ JointDistribution joint_of(const UncertaintyQuestion& question, const py::dict& 
     if (three.size() != 3) throw Error("correlations", "a correlation takes two inputs and a coefficient");
     pairs.push_back({py::str(three[0]), py::str(three[1]), read_number("correlations", three[2], Dim::number)});
   }
-  return try_joint(question, given, pairs).value();
+  return (apart ? try_joint_apart(question, given, pairs) : try_joint(question, given, pairs)).value();
 }
 
 py::object budget_of(const UncertaintyQuestion& question, const py::dict& inputs, const py::iterable& correlations,
@@ -207,7 +207,7 @@ py::object monte_carlo_of(const UncertaintyQuestion& question, const py::dict& i
 py::object sobol_of(const UncertaintyQuestion& question, const py::dict& inputs, const std::string& output,
                     const py::dict& options, const py::object& progress) {
   const Model model = try_output(question, output).value();
-  const JointDistribution joint = joint_of(question, inputs, py::tuple());
+  const JointDistribution joint = joint_of(question, inputs, py::tuple(), true);
   const tauten::python::Arguments given{options};
   SobolOptions how;
   given("trials", how.trials);
@@ -280,24 +280,25 @@ void add_uncertainty(py::module_& module) {
   run.def_property_readonly(
          "values",
          [](const MonteCarloInfo& m) {
-           return py::array_t<double>(static_cast<py::ssize_t>(m.sorted.size()), m.sorted.data());
+           const std::vector<double> sorted = m.sorted();
+           return py::array_t<double>(static_cast<py::ssize_t>(sorted.size()), sorted.data());
          },
          "Every value in SI, rising")
       .def(
           "quantile", [](const MonteCarloInfo& m, const py::object& chance) { return m.quantile(read_chance(chance)); },
-          "The value below which `chance` lies")
+          "quantile(self, /, chance)\n--\n\nThe value below which `chance` lies")
       .def(
           "chance_below",
           [](const MonteCarloInfo& m, const py::object& x) {
             return m.chance_below(read_number("x", x, dimension_of_unit(m.unit)));
           },
-          "Share of the trials at or below a value")
+          "chance_below(self, /, x)\n--\n\nShare of the trials at or below a value")
       .def(
           "chance_above",
           [](const MonteCarloInfo& m, const py::object& x) {
             return m.chance_above(read_number("x", x, dimension_of_unit(m.unit)));
           },
-          "Share of the trials above a value");
+          "chance_above(self, /, x)\n--\n\nShare of the trials above a value");
   add_record<SobolIndex>(module, "SobolIndex", "Shares of the variance that one input brings");
   auto sobol = add_record<SobolInfo>(module, "Sobol", "Sobol indices of all inputs");
   set_repr(sobol, [](const SobolInfo& s) { return text_of(s); });

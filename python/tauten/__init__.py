@@ -12,15 +12,15 @@ questions.
 >>> tauten.clamp(socket="24mm", property_class="8.8", torque="150N.m", condition="oiled").candidates[0].verdict
 'within limits'
 """
-from tauten import _core
+from tauten import _core, _records
 from tauten._answers import (clamp, curve, free_joint, identify, property_class, reach, thread, thread_condition,
                              torque_for, turn)
-from tauten._core import conditions
-from tauten._core import Style
+from tauten._core import Style, __version__, conditions, heads, materials, property_classes, threads
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._explanation import Explanation
 from tauten._formula import Check, Formula, Formulas
 from tauten._groups import group, pattern, prying, sequence, sheet
+from tauten._records import BandInUnit, to_frame
 
 
 def quantity(text):
@@ -36,29 +36,38 @@ def quantity(text):
     return _core.read_quantity(text)
 
 
-_records = {name: item for name, item in vars(_core).items() if hasattr(item, "as_dict")}
-for _record in _records.values():
-    _record.__module__ = __name__
+_classes = {name: item for name, item in vars(_core).items() if hasattr(item, "as_dict")}
+_records.add_to(_classes)
+for _class in _classes.values():
+    _class.__module__ = __name__
 
 formulas = Formulas(_core.entries)
 """Every formula by name."""
 
 Style.__module__ = __name__
 
-globals().update(_records)
+globals().update(_classes)
 globals().update(formulas)
 
 from tauten import uncertainty  # noqa: E402
 
 
+_LATER = ("exercises", "plots")
+
+
 def __getattr__(name):
-    """Pictures are loaded when they are asked for."""
-    if name == "plots":
+    """Pictures and exercises are loaded when they are asked for."""
+    if name in _LATER:
         import importlib
-        return importlib.import_module("tauten.plots")
+        return importlib.import_module(f"tauten.{name}")
     raise AttributeError(f"module 'tauten' has no attribute {name!r}")
 
 
-__all__ = ["Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning", "clamp",
-           "conditions", "curve", "formulas", "free_joint", "group", "identify", "pattern", "property_class", "quantity",
-           "prying", "reach", "sequence", "sheet", "thread", "thread_condition", "torque_for", "turn", "uncertainty", *_records, *formulas]
+def __dir__():
+    return sorted({*__all__, *_LATER, "__doc__", "__version__"})
+
+
+__all__ = ["BandInUnit", "Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning",
+           "clamp", "conditions", "curve", "formulas", "free_joint", "group", "heads", "identify", "materials", "pattern",
+           "property_class", "property_classes", "prying", "quantity", "reach", "sequence", "sheet", "thread", "thread_condition", "threads",
+           "to_frame", "torque_for", "turn", "uncertainty", *_classes, *formulas]

@@ -3,6 +3,7 @@ from typing import Any, Iterable, Optional, Protocol, overload, Sequence, TypeVa
 
 from numpy.typing import NDArray
 
+from tauten import exercises as exercises
 from tauten import plots as plots
 from tauten import uncertainty as uncertainty
 from tauten._core import AfterRelease as AfterRelease
@@ -79,6 +80,8 @@ from tauten._explanation import Explanation as Explanation
 from tauten._formula import Check as Check
 from tauten._formula import Formula as Formula
 from tauten._formula import Formulas as Formulas
+from tauten._records import BandInUnit as BandInUnit
+from tauten._records import to_frame as to_frame
 
 formulas: Formulas
 
@@ -90,6 +93,11 @@ Quantity = Union[float, str, Any]
 Friction = Union[float, str, Iterable[float], Band]
 
 conditions: tuple[str, ...]
+heads: tuple[str, ...]
+materials: tuple[str, ...]
+property_classes: tuple[str, ...]
+threads: tuple[str, ...]
+__version__: str
 
 def quantity(text: str) -> float: ...
 def sheet(job: Any, format: str = ..., time: str = ...) -> str: ...
@@ -719,6 +727,7 @@ class _Formula(Protocol):
     inputs: tuple[Arg, ...]
     output: Arg
     sources: tuple[Source, ...]
+    room: str
     ufunc: Any
     def expression(self, notation: str = ..., **inputs: Any) -> str: ...
     def gradient(self, *args: Any, **inputs: Any) -> dict[str, Any]: ...

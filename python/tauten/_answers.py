@@ -66,11 +66,27 @@ def restored(*state):
     return _core.restored(*state)
 
 
+def _with_remedy(error, said):
+    """What a value of a kind that one answer does not take is good for."""
+    for name, value in said.items():
+        if hasattr(value, "nominal_value"):
+            return TypeError(f"{name} takes a number without its uncertainty: give {name}.nominal_value, as answers have bands "
+                             "of their own; tauten.uncertainty takes distributions of the inputs")
+    name = str(error).partition(" ")[0]
+    value = said.get(name)
+    if hasattr(value, "__len__") and not isinstance(value, (str, dict)):
+        return TypeError(f"{error}; for one answer each give a table in front of the other arguments: "
+                         f"{{\"{name}\": [...]}}")
+    return error
+
+
 def _one(answer, said):
     try:
         found = answer(said)
     except Error as error:
         raise _text.with_si(error, said) from None
+    except TypeError as error:
+        raise _with_remedy(error, said) from None
     registry = _pint.met_in(said)
     return found if registry is None else _pint.of_answer(found, registry)
 
@@ -401,7 +417,7 @@ reach = _function("reach", _core.reach, """
     -------
     Reach
         setting in N.m, arrives as `Band` in N.m (about 95 % of cases), contributions, hand_force in N, twist in rad of
-        the bars, reaction, warnings and cautions; ``drawing("text")`` or ``drawing("svg")``, and ``explain()``.
+        the bars, reaction, notices; ``drawing("text")`` or ``drawing("svg")``, and ``explain()``.
 
     Raises
     ------

@@ -23,6 +23,12 @@ def _all_series(values):
     return [value if isinstance(value, pandas.Series) else pandas.Series(value, series[0].index) for value in values]
 
 
+def _is_uncertain(value):
+    """Whether it is a number of the package uncertainties."""
+    uncertainties = sys.modules.get("uncertainties")
+    return uncertainties is not None and isinstance(value, uncertainties.UFloat)
+
+
 def _is_dask_series(value):
     frames = sys.modules.get("dask.dataframe")
     return frames is not None and isinstance(value, frames.Series)
@@ -37,10 +43,13 @@ class Check(NamedTuple):
     """The notices about the inputs of a call."""
 
     status: str
-    """``ok``, ``unusual`` (a value comes with a warning), ``outside_domain`` or ``impossible`` (no value)."""
     argument: str
-    """The first argument at fault; "" if there is none, or if the arguments do not fit together."""
     message: str
+
+
+Check.status.__doc__ = "``ok``, ``unusual`` (a value comes with a warning), ``outside_domain`` or ``impossible`` (no value)."
+Check.argument.__doc__ = 'The first argument at fault; "" if there is none, or if the arguments do not fit together.'
+Check.message.__doc__ = "The notice as a sentence, with value, unit and range."
 
 
 class _OfInstance:
@@ -66,7 +75,8 @@ class Formula(_core.Kernel):
     __doc__ = _OfInstance(_text.doc, """A formula of the registry, to be called like a function.
 
     Plain numbers are SI and give a plain number. Arrays, Series, lazy and masked arrays broadcast and give their like.
-    A Pint quantity gives a Pint quantity. Text such as "48N.m" stands for its SI number.
+    A Pint quantity gives a Pint quantity. Text such as "48N.m" stands for its SI number. A number of the package uncertainties
+    gives one, to first order and with its correlations.
 
     Numbers outside the formula's domain raise `Error`. In arrays such rows become NaN, with one `DomainWarning`. An input
     outside the range that the source states gives a `ValidityWarning`. Lazy arrays are not looked at: NaN, no warning.
@@ -78,6 +88,7 @@ class Formula(_core.Kernel):
         self._entry = entry
         self.name = self.__name__ = self.__qualname__ = entry.name
         self.summary = entry.summary
+        self.room = entry.room
         self.inputs = entry.inputs
         self.output = entry.output
         self.sources = entry.sources
@@ -101,10 +112,18 @@ class Formula(_core.Kernel):
 
     def _value(self, *args, **options):
         values, registry = self._read(args, options)
+        uncertain = [(place, value) for place, value in enumerate(values) if _is_uncertain(value)]
+        for place, value in uncertain:
+            values[place] = value.nominal_value
         if not options and all(isinstance(value, float) for value in values):
             result = self._one(values)
         else:
             result = self._rows(values, options)
+        if uncertain:
+            if not isinstance(result, float):
+                raise TypeError(f"{self.name}() takes a number with uncertainty together with numbers, not with arrays")
+            slopes = self._entry.slopes(values)
+            result = sum((slopes[place] * (value - value.nominal_value) for place, value in uncertain), result)
         return result if registry is None else _pint.attach(registry, result, self.output.unit)
 
     def _one(self, numbers):
@@ -170,7 +189,9 @@ class Formula(_core.Kernel):
                 registry = registry or met
                 value = _pint.magnitude(self.name, arg, value)
             array = hasattr(value, "__array_ufunc__") or hasattr(value, "__len__")
-            if not array or isinstance(value, np.generic):
+            if _is_uncertain(value):
+                pass
+            elif not array or isinstance(value, np.generic):
                 try:
                     value = float(value)
                 except TypeError:
@@ -265,6 +286,27 @@ class Formulas(Mapping):
             close = difflib.get_close_matches(str(name), self._formulas)
             hint = f"; did you mean {' or '.join(close)}?" if close else "; list(tauten.formulas) has them all"
             raise KeyError(f"there is no formula {name!r}{hint}") from None
+
+    @property
+    def rooms(self):
+        """The formulas of each room of the library: a dict from its name to a tuple of formulas."""
+        rooms = {}
+        for formula in self._formulas.values():
+            rooms[formula.room] = (*rooms.get(formula.room, ()), formula)
+        return rooms
+
+    def search(self, text):
+        """The formulas that mention every word of a text in their name, summary, room or arguments, in a list.
+
+        >>> import tauten
+        >>> [formula.name for formula in tauten.formulas.search("nut factor torque")]
+        ['nut_factor_from_test', 'torque_from_nut_factor', 'preload_from_nut_factor']
+        """
+        def mentions(formula):
+            said = (formula.name, formula.summary, formula.room, *(arg.name for arg in (*formula.inputs, formula.output)))
+            said = " ".join(said).replace("_", " ").lower()
+            return all(word in said for word in text.replace("_", " ").lower().split())
+        return [formula for formula in self._formulas.values() if mentions(formula)]
 
     def __iter__(self):
         return iter(self._formulas)

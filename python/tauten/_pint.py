@@ -110,6 +110,9 @@ class Quantities:
     def __deepcopy__(self, memo):
         return self.__copy__()  # answers do not change
 
+    def __format__(self, spec):
+        return format(self._plain, spec)
+
     def __reduce__(self):
         return from_pickle, (self._plain,)
 
@@ -124,6 +127,10 @@ class BandOfQuantities(Quantities):
 
     def __iter__(self):
         return iter((self.low, self.nominal, self.high))
+
+    def to(self, unit):
+        """Low, nominal and high as quantities in another unit, one that Pint knows."""
+        return tuple(value.to(unit) for value in self)
 
 
 def from_pickle(answer):

@@ -45,6 +45,23 @@ def _shop(unit):
     return (1 / _core.read_quantity(f"1{shop}") if shop else 1.0), shop.replace("N.m", "N·m")
 
 
+def _even(values):
+    """Numbers of one kind with the same decimals, those that the largest has with three digits."""
+    size = max((abs(value) for value in values if math.isfinite(value)), default=0)
+    places = max(0, 2 - math.floor(math.log10(size))) if size else 0
+    return [f"{value:.{places}f}" for value in values]
+
+
+def _whole(shares, places=0):
+    """Shares in percent as texts that add up to what they add up to: what is cut off goes to those that lost most."""
+    unit = 10.0 ** -places
+    cut = [math.floor(share / unit + 1e-9) for share in shares]
+    missing = round(sum(shares) / unit) - sum(cut)
+    for place in sorted(range(len(cut)), key=lambda place: cut[place] - shares[place] / unit)[:missing]:
+        cut[place] += 1
+    return [f"{count * unit:.{places}f}" for count in cut]
+
+
 def _band_bar(axes, place, band, unit, words, reach):
     """Bar from low to high with a mark at typical, and the figures below, if there are any, in the unit that is drawn."""
     low, nominal, high = band
@@ -57,7 +74,8 @@ def _band_bar(axes, place, band, unit, words, reach):
         return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
-    axes.annotate(f"{low:.3g} to {high:.3g}, typical {nominal:.3g} {unit}".rstrip(), (at, place), (0, -15),
+    low, nominal, high = _even(band)
+    axes.annotate(f"{low} to {high}, typical {nominal} {unit}".rstrip(), (at, place), (0, -15),
                   textcoords="offset points", ha=side, va="top", fontsize=9,
                   bbox=_PLATE)
 
@@ -239,7 +257,8 @@ def plot_scatter(answers, axes=None):
     last = bolts[-1]
     lost = [bolt.torque for bolt in bolts if not math.isfinite(bolt.clamp_load.nominal)]
     if lost:
-        axes.axvspan(lost[0], max(torques[-1], lost[0] * 1.001), facecolor="white", edgecolor=ORANGE, hatch="//",
+        held = max((torque for torque in torques if torque < lost[0]), default=0)  # from there on, with no gap between
+        axes.axvspan(held, max(torques[-1], held * 1.001), facecolor="white", edgecolor=ORANGE, hatch="//",
                      linewidth=0, label="breaks: no clamp load")
     axes.axhline(last.proof_load / 1e3, color=VERMILION, linewidth=2, linestyle="--", label="proof load")
     if math.isfinite(last.suggested_torque):
@@ -296,8 +315,8 @@ def plot_budget(budget, axes=None):
     axes = _axes(axes, 8, 1.3 + 0.45 * len(lines))
     shares = [100 * share for _, share in lines]
     axes.barh(range(len(lines)), shares, height=0.62, color=BLUE)
-    for place, share in enumerate(shares):
-        axes.annotate("below 0.1 %" if 0 <= share < 0.1 else f"{share:.3g} %", (max(share, 0), place), (4, 0),
+    for place, (share, text) in enumerate(zip(shares, _whole(shares, 1))):
+        axes.annotate("below 0.1 %" if 0 <= share < 0.1 else f"{text} %", (max(share, 0), place), (4, 0),
                       textcoords="offset points", va="center", fontsize=9)
     axes.axvline(0, color=BLACK, linewidth=0.8)
     axes.set_yticks(range(len(lines)), [name.replace("_", " ") for name, _ in lines])
@@ -537,10 +556,11 @@ def plot_torque_share(rows, axes=None):
         thread = tauten.thread_torque_exact.ufunc(load, pitch, pitch_diameter, thread_friction) / torque
         face = tauten.bearing_torque.ufunc(load, bearing_friction, bearing_diameter) / torque
         left = 0.0
-        for (words, colour, hatch), share in zip(parts, (useful, thread - useful, face)):
+        shares = (useful, thread - useful, face)
+        for (words, colour, hatch), share, text in zip(parts, shares, _whole([100 * share for share in shares])):
             axes.barh(place, 100 * share, left=left, height=0.62, color=colour, hatch=hatch, edgecolor="white",
                       linewidth=0, label="" if place else words)
-            axes.annotate(f"{100 * share:.0f}", (left + 50 * share, place), ha="center", va="center", fontsize=10,
+            axes.annotate(text, (left + 50 * share, place), ha="center", va="center", fontsize=10,
                           bbox=_PLATE)
             left += 100 * share
     axes.set_yticks(range(len(rows)), [name for name, _ in rows])
@@ -665,7 +685,7 @@ def plot_curve(curve, turn=None, axes=None):
             band = [x * (1e-3 if what == "preload" else 1) for x in (turn.clamp_load if what == "preload" else turn.torque)]
             at = math.degrees(turn.angle)
             ax.errorbar([at], [band[1]], [[band[1] - band[0]], [band[2] - band[1]]], fmt="o", color=PURPLE,
-                        markersize=7, capsize=5, linewidth=2, label=f"turned by {at:.3g}°, with its band")
+                        markersize=7, capsize=5, linewidth=2, label=f"turned by {at:.3g}°: typical, bar from low to high")
         ax.set_xlim(0, end)
         ax.set_ylim(0)
         ax.set_ylabel(f"{what} in {unit}")
@@ -677,6 +697,9 @@ def plot_curve(curve, turn=None, axes=None):
 
 def plot_methods(turn, axes=None):
     """Draw the preload that each way of tightening would leave, aimed at the same typical preload.
+
+    No bolt carries more than the load at which it breaks; where a way of tightening would go beyond the minimum of the class,
+    its bar ends there with a mark.
 
     Parameters
     ----------
@@ -700,9 +723,14 @@ def plot_methods(turn, axes=None):
     methods = sorted(turn.methods, key=lambda method: method.tightening_factor)
     axes = _axes(axes, 10, 1.6 + 0.42 * (len(methods) + 1))
     own = [load / 1e3 for load in turn.clamp_load]
+    strength, cut = turn.joint.tensile_load / 1e3, False
     for place, method in enumerate(methods, 1):
         low, nominal, high = (load / 1e3 for load in method.clamp_load)
-        axes.plot([low, high], [place, place], color=SKY, linewidth=9, solid_capstyle="butt",
+        if high > strength:
+            axes.plot([strength], [place], "x", color=VERMILION, markersize=8, markeredgewidth=2, linestyle="none",
+                      label="" if cut else "a bolt that just meets its class may break")
+            high, cut = strength, True
+        axes.plot([min(low, high), high], [place, place], color=SKY, linewidth=9, solid_capstyle="butt",
                   label="minimum to maximum preload" if place == 1 else "")
     axes.plot([own[0], own[2]], [0, 0], color=GREEN, linewidth=9, solid_capstyle="butt", label="this tightening")
     axes.axvline(own[1], color=BLACK, linewidth=1.5, label=f"typical preload {own[1]:.3g} kN")
@@ -828,5 +856,165 @@ def plot_tightening(sequence, axes=None):
     return axes
 
 
+_LINES = ((BLUE, "-"), (VERMILION, "--"), (GREEN, "-."), (PURPLE, ":"), (ORANGE, (0, (6, 2))), (BLACK, (0, (6, 1, 1, 1))),
+          (SKY, (0, (1, 1))))
+
+
+def _settable(torque):
+    """A setting to three digits, never rounded up."""
+    places = 2 - math.floor(math.log10(torque))
+    return f"{math.floor(torque * 10.0**places * (1 + 1e-9)) / 10.0**places:.{max(0, places)}f}"
+
+
+def plot_torque_chart(condition, classes=("8.8", "10.9", "12.9"), threads=None, axes=None):
+    """Draw the suggested torque of threads for one condition, a mark for each class; torques on a scale of powers of ten.
+
+    The figures stand beside the names of the threads, in the order of the classes.
+
+    Parameters
+    ----------
+    condition : text
+        A name of ``tauten.conditions``.
+    classes : list of text
+        Property classes.
+    threads : list of text, optional
+        Designations; those of ISO 262 from M5 to M36 if not given.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    Error
+        For an unknown condition, class or thread.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> axes = tauten.plots.plot_torque_chart("oiled", threads=["M8", "M10", "M12", "M16", "M20"])  # doctest: +SKIP
+    """
+    import tauten
+    from tauten.exercises import everyday_threads
+    names = list(threads) if threads is not None else [thread.designation for thread in everyday_threads()]
+    axes = _axes(axes, 8, 1.8 + 0.28 * len(names))
+    rows_of = [[] for _ in names]
+    for number, mark in enumerate(classes):
+        torques = [tauten.torque_for(thread=name, property_class=mark, condition=condition).candidates[0].torque for name in names]
+        colour, shape = _LINES[number % len(_LINES)][0], "osD^vPX"[number % 7]
+        axes.plot(torques, range(len(names)), shape, color=colour, markersize=6, linestyle="none", label=f"class {mark}")
+        for place, torque in enumerate(torques):
+            rows_of[place].append(_settable(torque))
+    axes.set_xscale("log")
+    axes.set_yticks(range(len(names)), [f"{name}:  {' / '.join(figures)}" for name, figures in zip(names, rows_of)])
+    axes.set_ylim(len(names) - 0.5, -0.5)
+    axes.grid(axis="y", color="#DDDDDD", linewidth=0.6)
+    axes.set_xlabel("suggested torque in N·m; a maker's torque takes precedence")
+    axes.set_title(f"Torques, {condition}", loc="left")
+    _legend(axes)
+    return axes
+
+
+def plot_settings(torque, wrench_length, lengths=(0.05, 0.1, 0.15, 0.2), axes=None):
+    """Draw the setting of a wrench with an offset extension against its angle, a line for each length of the extension.
+
+    Parameters
+    ----------
+    torque : torque in N.m
+        Wanted at the fastener.
+    wrench_length : length in m
+        From the drive to the middle of the hand.
+    lengths : list of lengths in m
+        Of the extension.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    Error
+        Where the rule of the lever has no answer.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> axes = tauten.plots.plot_settings("130N.m", "400mm")  # doctest: +SKIP
+    """
+    import tauten
+    torque, wrench_length = _si(torque), _si(wrench_length)
+    angles = range(0, 181, 5)
+    axes = _axes(axes, 8, 4.6)
+    for (colour, line), length in zip(_LINES, map(_si, lengths)):
+        settings = [tauten.wrench_setting(torque, wrench_length, length, math.radians(angle)) for angle in angles]
+        axes.plot(angles, settings, color=colour, linestyle=line, linewidth=2, label=f"extension {1e3 * length:.4g} mm")
+    axes.axhline(torque, color=BLACK, linewidth=1, label=f"at the fastener, {torque:.4g} N·m")
+    axes.set_xlim(0, 180)
+    axes.set_ylim(0)
+    axes.set_xticks(range(0, 181, 30))
+    axes.set_xlabel("angle of the extension in degrees: 0 in line, 90 square, 180 back along the handle")
+    axes.set_ylabel("setting of the wrench in N·m")
+    axes.set_title(f"Wrench of {1e3 * wrench_length:.4g} mm", loc="left")
+    _legend(axes)
+    return axes
+
+
+def plot_load_by_friction(thread, property_class, frictions=(0.08, 0.10, 0.12, 0.14, 0.16, 0.20), axes=None):
+    """Draw the clamp load against the torque for one coefficient of friction after another, beside the proof load.
+
+    A line ends where a bolt that just meets its class yields.
+
+    Parameters
+    ----------
+    thread : text
+        Designation.
+    property_class : text
+        Such as "8.8".
+    frictions : list of numbers
+        Of thread and face alike.
+    axes : matplotlib Axes, optional
+        Where to draw; a new figure if not given.
+
+    Returns
+    -------
+    matplotlib Axes
+
+    Raises
+    ------
+    Error
+        For an unknown thread or class.
+
+    Examples
+    --------
+    >>> import tauten.plots
+    >>> axes = tauten.plots.plot_load_by_friction("M16", "8.8")  # doctest: +SKIP
+    """
+    import tauten
+    axes = _axes(axes, 8, 4.6)
+    for (colour, line), friction in zip(_LINES, frictions):
+        known = dict(thread=thread, property_class=property_class, thread_friction=friction, bearing_friction=friction,
+                     wrench_accuracy=0)
+        # Load and stress both follow the torque in proportion, so that one answer gives the end of the line.
+        bolt = tauten.torque_for(share=0.5, **known).candidates[0]
+        bolt = tauten.clamp(torque=bolt.target_torque, **known).candidates[0]
+        end = 1 / bolt.yield_utilisation.nominal
+        axes.plot([0, end * bolt.torque], [0, end * bolt.worst_case.nominal / 1e3], color=colour, linestyle=line, linewidth=2,
+                  label=f"friction {friction:.2f}")
+    axes.axhline(bolt.proof_load / 1e3, color=BLACK, linewidth=1, label=f"proof load {bolt.proof_load / 1e3:.3g} kN")
+    axes.set_xlim(0)
+    axes.set_ylim(0)
+    axes.set_xlabel("torque in N·m")
+    axes.set_ylabel("clamp load of one bolt in kN")
+    axes.set_title(f"{bolt.thread}, class {bolt.property_class}: each line ends where the bolt yields", loc="left")
+    _legend(axes)
+    return axes
+
+
 __all__ = ["plot_bands", "plot_bolt_loads", "plot_budget", "plot_chances", "plot_clamp_band", "plot_curve",
-           "plot_load_extension", "plot_tightening", "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_torque_share", "plot_trials"]
+           "plot_load_by_friction",
+           "plot_load_extension", "plot_methods", "plot_nut_factor", "plot_scatter", "plot_sensitivity", "plot_settings",
+           "plot_tightening", "plot_torque_chart", "plot_torque_share", "plot_trials"]

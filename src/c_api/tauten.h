@@ -33,7 +33,12 @@
 
 #include <stddef.h>
 
-#if defined(__GNUC__)
+/* A program that links the DLL defines TAUTEN_DLL; the library itself is built with TAUTEN_DLL_BUILD. Windows is untested. */
+#if defined(_WIN32) && defined(TAUTEN_DLL_BUILD)
+#define TAUTEN_API __declspec(dllexport)
+#elif defined(_WIN32) && defined(TAUTEN_DLL)
+#define TAUTEN_API __declspec(dllimport)
+#elif defined(__GNUC__)
 #define TAUTEN_API __attribute__((visibility("default")))
 #else
 #define TAUTEN_API
@@ -52,7 +57,8 @@ typedef enum tauten_status {
   TAUTEN_OUTSIDE_DOMAIN = 2, /* an input lies where the formula has no meaning */
   TAUTEN_IMPOSSIBLE = 3,     /* inputs are fine one by one, but together they have no solution */
   TAUTEN_WRONG_INPUT = 4,    /* a name, key or text is not understood, a value is refused, or a pointer is null */
-  TAUTEN_NO_MEMORY = 5
+  TAUTEN_NO_MEMORY = 5,
+  TAUTEN_STOPPED = 6 /* the progress call asked for it */
 } tauten_status;
 
 /* Why. The message is one sentence for the user: the argument, its value with unit, the allowed range, what to do. */
@@ -176,6 +182,40 @@ TAUTEN_API double tauten_answer_number(const tauten_answer* answer, const char* 
 TAUTEN_API const char* tauten_answer_unit(const tauten_answer* answer, const char* path); /* of a number, SI */
 TAUTEN_API const char* tauten_answer_words(const tauten_answer* answer, const char* path);
 TAUTEN_API size_t tauten_answer_json(const tauten_answer* answer, const char* path, char* buffer, size_t size);
+
+/* ---- Questions over columns ---- */
+
+typedef struct tauten_table tauten_table;
+
+/* What the rows say under one key: texts or numbers in SI, one for each row; the other pointer is NULL. A null or empty text
+ * and NaN mean that the row does not say it. */
+typedef struct tauten_column {
+  const char* key; /* "torque", "clamp_load" */
+  const char* const* texts;
+  const double* numbers;
+} tauten_column;
+
+/* Called five times a second, on the thread that asks, with the rows that are done. Anything but 0 stops. */
+typedef int (*tauten_progress)(size_t rows_done, size_t rows, void* context);
+
+/* Asks a question for every row, as tauten_ask does for one. A row that is refused has its sentence in the column "error" and
+ * spoils no other. `same` holds for all rows that do not say it themselves. `figures` are the names of columns that are wanted,
+ * "clamp_load_low"; with 0 of them the usual ones. "warnings" (codes of notices) and "error" always come last. `progress` may
+ * be NULL. It works on the thread that asks: several threads may each ask for a part of the rows. On failure *table is NULL. */
+TAUTEN_API tauten_status tauten_ask_columns(const char* question, const tauten_pair* same, size_t same_count,
+                                            const tauten_column* columns, size_t column_count, size_t rows,
+                                            const char* const* figures, size_t figure_count, tauten_progress progress,
+                                            void* context, tauten_table** table, tauten_error* error);
+
+TAUTEN_API void tauten_table_free(tauten_table* table);
+TAUTEN_API size_t tauten_table_rows(const tauten_table* table);
+TAUTEN_API size_t tauten_table_columns(const tauten_table* table);
+TAUTEN_API const char* tauten_table_name(const tauten_table* table, size_t column); /* NULL from the count on */
+TAUTEN_API const char* tauten_table_unit(const tauten_table* table, size_t column); /* SI; NULL for a column of texts */
+/* One number for each row, NaN where none is known; a truth is 0 or 1. NULL for a column of texts. */
+TAUTEN_API const double* tauten_table_numbers(const tauten_table* table, size_t column);
+/* The text of a row, "" where there is none; NULL for a column of numbers. */
+TAUTEN_API const char* tauten_table_text(const tauten_table* table, size_t column, size_t row);
 
 #ifdef __cplusplus
 }

@@ -82,7 +82,7 @@ Json fastener_of(const shared::Question& question, const shared::Call& call) {
   Json more = Json::object();
   if (std::string_view(question.result) != "Clamp") return more;
   const Tree answer = question.answer(call).value();
-  for (const char* key : {"thread", "head", "class"})
+  for (const char* key : {"thread", "head", "property_class"})
     more[key] = find(answer, "candidates/0/" + std::string(key))->text;
   more["torque"] = find(answer, "candidates/0/torque")->number;
   return more;

@@ -106,7 +106,7 @@ int main(int count, char** words) {
         found->second(program);
       else
         add_question(program, question);
-    for (const auto add : {add_sheet, add_formulas, add_eval, add_explain, add_uncertainty, add_conditions,
+    for (const auto add : {add_sheet, add_chart, add_formulas, add_eval, add_explain, add_uncertainty, add_conditions,
                            add_cautions, add_completion})
       add(program);
     run(program, count, words);

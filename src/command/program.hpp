@@ -54,5 +54,6 @@ void add_cautions(Program& program);
 void add_conditions(Program& program);
 void add_sheet(Program& program);
 void add_completion(Program& program);
+void add_chart(Program& program);
 
 }  // namespace tauten::command

@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 
 #include "tauten/base/shown_text.hpp"
+#include "tauten/explain/paragraph.hpp"
 
 namespace tauten::command {
 
@@ -20,10 +21,9 @@ std::vector<std::string> options_of(const CLI::App& app) {
 std::string in_quotes(const std::string& text) { return detail::shown(text); }
 
 std::string path_text(const std::string& path) {
-  std::string text = path.size() > 60 ? "..." + path.substr(path.size() - 57) : path;
-  for (char& c : text)
-    if (c >= 0 && c < ' ') c = '?';
-  return "'" + text + "'";
+  std::size_t from = path.size() > 60 ? path.size() - 57 : 0;
+  while (from > 0 && from < path.size() && !detail::starts_character(path[from])) ++from;
+  return (from > 0 ? "'..." : "'") + detail::visible(std::string_view(path).substr(from)) + "'";
 }
 
 Error refusal_of(const CLI::App& app, const CLI::ParseError& problem) {

@@ -9,6 +9,7 @@
 #include <chrono>
 #include <cstring>
 #include <filesystem>
+#include <unordered_set>
 
 #include "command/refusal.hpp"
 #include "command/stop_signal.hpp"
@@ -57,9 +58,9 @@ std::vector<std::string> Source::header() {
     refuse_table(path_, "has no header; name the columns in its first line, like thread,class,torque");
   if (names.size() == 1 && names[0].find('\t') != std::string::npos)
     refuse_table(path_, "has no commas in its first line; save it with commas between the columns");
+  std::unordered_set<std::string_view> seen;
   for (const std::string& name : names)
-    if (!name.empty() && std::count(names.begin(), names.end(), name) > 1)
-      refuse_table(path_, "has two columns named " + in_quotes(name));
+    if (!name.empty() && !seen.insert(name).second) refuse_table(path_, "has two columns named " + in_quotes(name));
   return names;
 }
 

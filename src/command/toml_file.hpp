@@ -7,6 +7,9 @@
 
 namespace tauten::command {
 
+/// \throws Error  that the file is of no use
+[[noreturn]] void refuse_file(const std::string& path, const std::string& why);
+
 /// \param content  receives the bytes of the file
 /// \throws Error  if it cannot be read, or is not TOML that the parser survives
 toml::table toml_file(const std::string& path, std::string& content);

@@ -122,7 +122,7 @@ void answer(Program& program, const UncertaintyQuestion& question, const std::ve
       const MonteCarloOptions o = options_of(run, nullptr);
       SobolOptions how;
       how.seed = o.seed, how.jobs = o.jobs, how.progress = watch.call("Sobol");
-      one.sobol = try_sobol(model, joint, how).value();
+      one.sobol = try_sobol(model, try_joint_apart(question, given, correlations).value(), how).value();
       result["sobol"] = json_of(*one.sobol);
       if (one.sobol->stopped) stopped_after = one.sobol->trials;
     }

@@ -185,7 +185,7 @@ std::unique_ptr<RowAnswers> start_clamp(const RowQuestion& question, std::span<c
 }
 
 constexpr const char* standard_figures[] = {
-    "thread",          "class",           "torque",  "clamp_load_low",   "clamp_load_nominal",
+    "thread",          "property_class",  "torque",  "clamp_load_low",   "clamp_load_nominal",
     "clamp_load_high", "chance_of_yield", "verdict", "suggested_torque", "candidates"};
 
 RowQuestion with_standard_figures(RowQuestion question) {

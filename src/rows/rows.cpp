@@ -25,13 +25,13 @@ constexpr std::string_view said_once[] = {"jobs", "columns"};
 /// What a row answers of a tool: the most likely fastener, and how many there are.
 struct IdentifiedRow : Identified {
   double candidates = 0;
-  std::optional<ClassMark> mark;
+  std::optional<ClassMark> property_class;
 
   template <class V>
   static void fields(V&& visit) {
     Identified::fields([&](const char* name, auto member) { visit(name, member); });
     visit("candidates", &IdentifiedRow::candidates);
-    visit("class", &IdentifiedRow::mark);
+    visit("property_class", &IdentifiedRow::property_class);
   }
 };
 
@@ -39,7 +39,8 @@ Outcome<IdentifiedRow> try_identified_row(const Call& call) {
   const Outcome<Identification> answer = try_identify(call);
   if (!answer) return answer.error();
   if (answer->candidates.empty()) return Error("socket", "say which tool fits: a socket, a key or a bit");
-  return IdentifiedRow{answer->candidates.front(), static_cast<double>(answer->candidates.size()), answer->mark};
+  return IdentifiedRow{answer->candidates.front(), static_cast<double>(answer->candidates.size()),
+                       answer->property_class};
 }
 
 std::string with_dashes(std::string_view name) {
@@ -135,9 +136,12 @@ int key_called(const RowQuestion& question, std::string_view name) {
 Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<const std::string> names,
                                       std::span<const RowCell> said) {
   std::vector<int> places;
+  const auto size_apart = [](std::string_view a, std::string_view b) {
+    return std::max(a.size(), b.size()) - std::min(a.size(), b.size());
+  };
   for (const std::string& name : names) {
     const int place = key_called(question, name);
-    const std::string shown = tauten::detail::shown(name);
+    const std::string shown = tauten::detail::shown(name), dashed = with_dashes(name);
     if (std::find(std::begin(said_once), std::end(said_once), name) != std::end(said_once))
       return Error(name.c_str(), ("column " + shown +
                                   " cannot differ from row to row; give it once for the whole table, "
@@ -154,9 +158,10 @@ Outcome<std::vector<int>> try_columns(const RowQuestion& question, std::span<con
                       key.name + ", or give it another name if it is something else")
                          .c_str());
     // A slip of the pen must not go for a column of somebody else's: what it says would be left out without a word.
+    const std::size_t near = std::max<std::size_t>(1, name.size() / 4);
     for (const RowKey& key : question.keys)
-      if (place < 0 && name.size() > 3 && name.size() < 40 &&
-          tauten::detail::letters_apart(with_dashes(name), key.name) <= std::max<std::size_t>(1, name.size() / 4))
+      if (place < 0 && name.size() > 3 && name.size() < 40 && size_apart(dashed, key.name) <= near &&
+          tauten::detail::letters_apart(dashed, key.name) <= near)
         return Error(shown.c_str(), ("column " + shown + " is not a key; did you mean " + key.name +
                                      "? If it is something else, give it a name that is less alike")
                                         .c_str());
@@ -182,13 +187,12 @@ Outcome<std::vector<std::size_t>> try_figures(const RowQuestion& question, std::
   if (wanted.empty()) wanted.assign(question.standard.begin(), question.standard.end());
   std::vector<std::size_t> places;
   for (const std::string& name : wanted) {
-    const std::string figure = name == "property_class" ? "class" : name;
     const auto found = std::find_if(question.figures.begin(), question.figures.end(),
-                                    [&](const AnswerColumn& one) { return one.name == figure; });
+                                    [&](const AnswerColumn& one) { return one.name == name; });
     if (found == question.figures.end())
       return Error(
           "columns",
-          ("the answer has no column " + tauten::detail::shown(name) + "; " + known_instead(question, figure)).c_str());
+          ("the answer has no column " + tauten::detail::shown(name) + "; " + known_instead(question, name)).c_str());
     const auto place = static_cast<std::size_t>(found - question.figures.begin());
     if (place + 2 < question.figures.size() && std::find(places.begin(), places.end(), place) == places.end())
       places.push_back(place);

@@ -3,15 +3,6 @@
 #include "shared/class_words.hpp"
 #include "shared/friction_text.hpp"
 
-namespace tauten {
-
-template <>
-struct Words<Torsion> {
-  static constexpr const char* list[] = {"plastic", "elastic"};
-};
-
-}  // namespace tauten
-
 namespace tauten::shared {
 
 /// 26mm:oiled, the effective diameter of the face and what is on it.
@@ -130,9 +121,6 @@ Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<Cl
 
 Outcome<ClampAnswer> try_clamp(const Call& call) { return answer(call, tauten::try_clamp); }
 
-Outcome<ClampAnswer> try_torque_for(const Call& call) {
-  if (has(call.said, "torque")) return Error("torque", "the torque is what is asked for; leave it out");
-  return answer(call, tauten::try_torque_for);
-}
+Outcome<ClampAnswer> try_torque_for(const Call& call) { return answer(call, tauten::try_torque_for); }
 
 }  // namespace tauten::shared

@@ -91,7 +91,7 @@ Outcome<Identification> try_identify(const Call& call) {
   const Outcome<std::string> marks = try_head_marks(job.property_class);
   if (!c) return given->in_words(c.error());
   if (!marks) return given->in_words(marks.error());
-  out.mark =
+  out.property_class =
       ClassMark{c->name, *marks, c->tensile_strength, c->yield_strength, c->proof_stress, c->withdrawn, c->source};
   return out;
 }

@@ -80,14 +80,14 @@ struct ClassMark {
 struct Identification {
   std::vector<Identified> candidates;  ///< the most likely first
   std::optional<Length> tool;          ///< width of the socket or key that was asked about
-  std::optional<ClassMark> mark;
+  std::optional<ClassMark> property_class;
   std::string unmarked_class = tauten::unmarked_class;  ///< what a head without a mark must be taken for
 
   template <class V>
   static void fields(V&& visit) {
     visit("candidates", &Identification::candidates);
     visit("tool", &Identification::tool);
-    visit("class", &Identification::mark);
+    visit("property_class", &Identification::property_class);
     visit("unmarked_class", &Identification::unmarked_class);
   }
 };

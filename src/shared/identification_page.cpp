@@ -61,8 +61,8 @@ void add_candidates(Page& page, const Identification& answer, const PageUnits& u
 Page page_of(const Identification& answer, const PageUnits& units, bool all) {
   Page page;
   if (!answer.candidates.empty()) add_candidates(page, answer, units, all);
-  if (answer.mark) {
-    const ClassMark& mark = *answer.mark;
+  if (answer.property_class) {
+    const ClassMark& mark = *answer.property_class;
     const std::string sentence = "Class " + mark.name + ": " + mark.marks + ".";
     if (page.headline.empty())
       page.headline = sentence;

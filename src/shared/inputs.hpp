@@ -20,6 +20,7 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/shown_text.hpp"
 #include "tauten/base/spelling.hpp"
+#include "tauten/base/text.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/base/words.hpp"
 
@@ -318,6 +319,8 @@ struct MemberOf<std::string> {
   static constexpr Dim dimension = Dim::number;
 };
 template <>
+struct MemberOf<Text> : MemberOf<std::string> {};
+template <>
 struct MemberOf<char> : MemberOf<std::string> {};
 template <>
 struct MemberOf<bool> {
@@ -544,7 +547,7 @@ Outcome<GivenJob<Job>> try_read(std::span<const Input<Job>> inputs, const Call& 
   Errors errors;
   for (const Assignment& said : call.said) {
     const int place = place_of(inputs, said.key, call.spelling);
-    const std::string name(said.key.substr(0, 40));
+    const std::string name = tauten::detail::visible(said.key, 40);
     if (place < 0) {
       std::vector<const char*> keys;
       std::string known;

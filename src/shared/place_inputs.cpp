@@ -23,7 +23,7 @@ constexpr std::pair<const char*, Stress FlangeOnGasket::*> gasket_moduli[] = {
 /// \return whether there is one of that name
 bool read_figure(const char* called, std::string_view name, const Value& value, FlangeOnGasket& into,
                  Problem& problem) {
-  const std::string place = std::string(called) + "." + std::string(name.substr(0, 40));
+  const std::string place = std::string(called) + "." + tauten::detail::visible(name, 40);
   for (const auto& [known, member] : gasket_lengths)
     if (name == known) return problem = shared::read(place.c_str(), value, into.*member), true;
   for (const auto& [known, member] : gasket_moduli)

@@ -10,6 +10,16 @@ namespace tauten::shared {
 
 std::span<const Entry> registry() noexcept { return formulas; }
 
+const char* room_of(const Entry& formula) noexcept {
+  const char* room = "";
+  auto next = std::begin(formula_rooms);
+  for (const Entry& entry : formulas) {
+    if (next != std::end(formula_rooms) && std::string_view(entry.name) == next->first) room = (next++)->name;
+    if (&entry == &formula) break;
+  }
+  return room;
+}
+
 const Entry* formula_named(std::string_view name) noexcept {
   for (const Entry& entry : formulas)
     if (name == entry.name) return &entry;

@@ -10,6 +10,9 @@ namespace tauten::shared {
 
 std::span<const Entry> registry() noexcept;
 
+/// \return the room of the library to which the formula belongs
+const char* room_of(const Entry& formula) noexcept;
+
 /// \return the formula of this name, or null
 const Entry* formula_named(std::string_view name) noexcept;
 

@@ -40,7 +40,7 @@ using In = Declares<CurveJob>;
 using TurnInput = Input<CurveJob>;
 using Line = std::string_view;
 
-template <std::string TurnJob::* member>
+template <Text TurnJob::* member>
 Problem put_condition(const TurnInput&, const char* called, const Value& value, CurveJob& job) {
   return read_condition(called, value, job.joint.*member);
 }

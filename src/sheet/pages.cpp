@@ -156,7 +156,7 @@ class Composer {
     w.clamp =
         ask<shared::ClampAnswer>("clamp", shared::try_clamp, clamp, joint, "Clamp load of a bolt",
                                  [&](const auto& a) { return units_.rough_range(a.candidates.front().clamp_load); });
-    if (w.bolt().verdict == "breaks")
+    if (w.bolt().verdict == "breaks" || w.bolt().verdict == "strips")
       throw Error("maker-torque", ("joint " + in_quotes(joint.name) + ": " + w.bolt().summary +
                                    " No sheet is made for it; check maker-torque, thread and class")
                                       .c_str());

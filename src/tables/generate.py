@@ -15,6 +15,7 @@ A cell that is known better or worse than its row stands in `cell_confidence` ("
 import argparse
 import csv
 import os
+import re
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
@@ -110,8 +111,9 @@ def graded_array(member, cells, comment):
 # ---- the tables ---------------------------------------------------------------------------------------------------
 
 class Table:
-    def __init__(self, csv_name, struct, array, comment, fields, not_shipped=()):
+    def __init__(self, csv_name, struct, array, comment, fields, not_shipped=(), constants=()):
         self.csv_name, self.struct, self.array, self.comment, self.fields = csv_name, struct, array, comment, fields
+        self.constants = constants  # namespace of constants for the first field, and the comment on it
         self.not_shipped = not_shipped  # columns that only checks read
 
 
@@ -232,7 +234,7 @@ HEADERS = [
                   seen("shear_ratio_seen", "shear_ratio", "how the shear ratio was seen"),
                   flag("withdrawn", "withdrawn", "no longer in the standard"),
                   name("note", "note", 'what limits the row, "" for nothing'),
-              ]),
+              ], constants=("classes", "Property classes, spelled for the compiler: `.property_class = classes::class_8_8`.")),
     ]),
     ("part/bolt_load_table.hpp", "Least tensile loads and proof loads of steel bolts.", "", [
         Table("bolt_load", "BoltLoad", "bolt_loads",
@@ -319,7 +321,7 @@ HEADERS = [
                   flag("lubricated", "lubricated", "true if a fluid, paste or wax is on the surface"),
                   name("note", "note", 'what else to know; may be ""'),
                   name("words", "words", "trade words that are taken for it, semicolons between them"),
-              ]),
+              ], constants=("conditions", "Names of the states, spelled for the compiler: `.condition = conditions::oiled`.")),
     ]),
     ("part/hole_table.hpp", "Clearance holes.", "", [
         Table("hole", "ClearanceHole", "clearance_holes", "Clearance holes for bolts and screws.", [
@@ -328,6 +330,13 @@ HEADERS = [
             real("medium", "medium_mm", "medium series, m"),
             real("coarse", "coarse_mm", "coarse series, m"),
             seen("coarse_seen", "coarse", "how the coarse series was seen"),
+        ]),
+    ]),
+    ("part/manual_torque_table.hpp", "Torques as manuals of machines print them.", "", [
+        Table("manual_torque", "ManualTorque", "manual_torques", "Torques that stand in manuals, to compare with.", [
+            name("thread", "designation", 'thread: "M10", "M10x1.25"'),
+            name("property_class", "class", 'class of the bolt: "8.8"'),
+            real("torque", "torque_Nm", "printed torque, N.m"),
         ]),
     ]),
     ("part/washer_table.hpp", "Plain washers.", "", [
@@ -389,11 +398,17 @@ def read(table):
     return rows
 
 
+def identifier(word):
+    """A name in C++: class_8_8, A2_70, zinc_oiled."""
+    name = re.sub(r"\W", "_", word)
+    return f"class_{name}" if name[0].isdigit() else name
+
+
 def header(path, title, preamble, tables):
     files = ", ".join(f"src/tables/{table.csv_name}.csv" for table in tables)
     out = [f"// Generated from {files} by src/tables/generate.py; do not edit.",
            "// clang-format off", f"// {title}", "#pragma once", "", "#include <tauten/base/source.hpp>", "",
-           "namespace tauten::table {", ""]
+           "namespace tauten::TAUTEN_ABI::table {", ""]
     if preamble:
         out += [preamble]
     stem = os.path.basename(path)[: -len("_table.hpp")]
@@ -413,7 +428,14 @@ def header(path, title, preamble, tables):
         fail(f"{path}: more than 256 sources")
     out += ["/// Where the rows come from.", f"inline constexpr Source {stem}_sources[] = {{"]
     out += [f"  {{{text(document)}, {text(place)}, {SEEN[word]}}}," for document, place, word in sources]
-    out += ["};", ""] + bodies + ["}  // namespace tauten::table", ""]
+    out += ["};", ""] + bodies + ["}  // namespace tauten::TAUTEN_ABI::table", ""]
+    for table in tables:
+        if table.constants:
+            namespace, comment = table.constants
+            words = dict.fromkeys(row[table.fields[0].columns[0]] for row in read(table))
+            out += [f"/// {comment}", f"namespace tauten::TAUTEN_ABI::{namespace} {{", ""]
+            out += [f'inline constexpr const char* {identifier(word)} = "{word}";' for word in words]
+            out += ["", f"}}  // namespace tauten::TAUTEN_ABI::{namespace}", ""]
     return "\n".join(out)
 
 

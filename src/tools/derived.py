@@ -28,6 +28,7 @@ class _Formula(Protocol):
     inputs: tuple[Arg, ...]
     output: Arg
     sources: tuple[Source, ...]
+    room: str
     ufunc: Any
     def expression(self, notation: str = ..., **inputs: Any) -> str: ...
     def gradient(self, *args: Any, **inputs: Any) -> dict[str, Any]: ...
@@ -101,10 +102,12 @@ SHARED = {
     "explain": "def explain(self, format: str = ..., style: Optional[Style] = ...) -> Explanation: ...",
     "drawing": "def drawing(self, format: str = ..., columns: int = ...) -> str: ...",
     "_repr_svg_": "def _repr_svg_(self) -> str: ...",
+    "plot": "def plot(self, axes: Any = ..., **options: Any) -> Any: ...",
 }
 OWN = {
     "Arg": ["def read(self, text: str) -> float: ...", "def text(self, si: float) -> str: ..."],
-    "Band": ["def __iter__(self) -> Iterator[float]: ..."],
+    "Band": ["def __iter__(self) -> Iterator[float]: ...", "def to(self, unit: str) -> BandInUnit: ...",
+             "def __format__(self, spec: str) -> str: ..."],
     "Curve": ["def columns(self) -> dict[str, NDArray[np.float64]]: ..."],
     "Derivation": ["def step_texts(self, format: str = ..., style: Optional[Style] = ...) -> tuple[StepText, ...]: ..."],
     "MonteCarlo": ["def quantile(self, chance: float) -> float: ...", "def chance_below(self, x: Any) -> float: ...",

@@ -29,7 +29,7 @@ def expand(header, done):
 
 
 def single_header(headers):
-    version = re.search(r"^\s*VERSION (\S+)", (ROOT / "CMakeLists.txt").read_text(encoding="utf-8"), re.M)[1]
+    version = ".".join(re.findall(r"^#define TAUTEN_VERSION_\w+ (\d+)$", (INCLUDE / "tauten/base/version.hpp").read_text("utf-8"), re.M))
     licence = (ROOT / "LICENSE").read_text(encoding="utf-8").strip()
     done = set()
     body = "".join(expand(header, done) for header in headers)

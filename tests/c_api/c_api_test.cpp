@@ -9,6 +9,7 @@
 #include <new>
 #include <string>
 #include <thread>
+#include <utility>
 #include <vector>
 
 #include "shared/registry.hpp"
@@ -196,7 +197,7 @@ TEST_CASE("torque and identify answer too") {
   const Answer found("identify", {{"socket", "24mm"}, {"class", "8.8"}});
   REQUIRE_MESSAGE(found.status == TAUTEN_OK, found.error.message);
   CHECK(std::string(tauten_answer_words(found.handle, "candidates/0/thread")) == "M16");  // ISO 4014: s = 24 mm
-  CHECK(tauten_answer_number(found.handle, "class/tensile_strength") == 800e6);
+  CHECK(tauten_answer_number(found.handle, "property_class/tensile_strength") == 800e6);
 }
 
 TEST_CASE("reach answers too") {
@@ -419,4 +420,105 @@ TEST_CASE("eight threads at once get what one gets") {
     });
   threads.clear();
   for (const int count : wrong) CHECK(count == 0);
+}
+
+namespace {
+
+/// Rows of one question, freed at the end.
+struct Table {
+  Table() = default;
+  ~Table() { tauten_table_free(handle); }
+  Table(const Table&) = delete;
+  Table& operator=(const Table&) = delete;
+
+  std::size_t column(const std::string& name) const {
+    for (std::size_t i = 0; i < tauten_table_columns(handle); ++i)
+      if (tauten_table_name(handle, i) == name) return i;
+    return std::size_t(-1);
+  }
+  double number(const std::string& name, std::size_t row) const {
+    return tauten_table_numbers(handle, column(name))[row];
+  }
+  std::string text(const std::string& name, std::size_t row) const {
+    return tauten_table_text(handle, column(name), row);
+  }
+
+  tauten_table* handle = nullptr;
+  tauten_error error{};
+};
+
+int stop_at_once(std::size_t, std::size_t, void* asked) { return ++*static_cast<int*>(asked); }
+
+}  // namespace
+
+TEST_CASE("a question over columns answers each row as the question alone does") {
+  const char* const conditions[] = {"oiled", "dry", "", nullptr, "wine"};
+  const double torques[] = {130, 90, 130, NAN, 130};
+  const tauten_pair same[] = {{"thread", "M16"}, {"property_class", "8.8"}, {"condition", "zinc"}};
+  const tauten_column columns[] = {{"condition", conditions, nullptr}, {"torque", nullptr, torques}};
+  const char* const figures[] = {"clamp_load_low", "verdict"};
+  Table table;
+  REQUIRE(tauten_ask_columns("clamp", same, 3, columns, 2, 5, figures, 2, nullptr, nullptr, &table.handle,
+                             &table.error) == TAUTEN_OK);
+  CHECK(tauten_table_rows(table.handle) == 5);
+  CHECK(tauten_table_columns(table.handle) == 4);
+  CHECK(tauten_table_name(table.handle, 3) == std::string("error"));
+  CHECK(tauten_table_unit(table.handle, 0) == std::string("N"));
+  CHECK(tauten_table_unit(table.handle, 1) == nullptr);
+  const char* const torque_texts[] = {"130N.m", "90N.m", "130N.m"};
+  const char* const conditions_said[] = {"oiled", "dry", "zinc"};
+  for (std::size_t row = 0; row < 3; ++row) {
+    CAPTURE(row);
+    const Answer alone(
+        "clamp",
+        {{"thread", "M16"}, {"class", "8.8"}, {"torque", torque_texts[row]}, {"condition", conditions_said[row]}});
+    REQUIRE(alone.status == TAUTEN_OK);
+    CHECK(table.number("clamp_load_low", row) == tauten_answer_number(alone.handle, "candidates/0/clamp_load/low"));
+    CHECK(table.text("verdict", row) == tauten_answer_words(alone.handle, "candidates/0/verdict"));
+    CHECK(table.text("error", row).empty());
+  }
+  CHECK(table.text("error", 3).find("torque is missing") != std::string::npos);
+  CHECK(std::isnan(table.number("clamp_load_low", 3)));
+  CHECK(table.text("error", 4).find("wine") != std::string::npos);
+}
+
+TEST_CASE("questions over columns refuse what is wrong with all rows, stop when asked, and take null pointers") {
+  const double one[] = {130};
+  const tauten_column torque[] = {{"torque", nullptr, one}};
+  const tauten_column unknown[] = {{"torqe", nullptr, one}};
+  const tauten_column neither[] = {{"torque", nullptr, nullptr}};
+  const tauten_pair same[] = {{"thread", "M16"}, {"class", "8.8"}};
+  const char* const no_figure[] = {"clamp_lod_low"};
+  Table table;
+  const auto ask = [&](const char* question, const tauten_column* columns, const char* const* figures) {
+    return tauten_ask_columns(question, same, 2, columns, 1, 1, figures, figures ? 1 : 0, nullptr, nullptr,
+                              &table.handle, &table.error);
+  };
+  CHECK(ask("clamp", unknown, nullptr) == TAUTEN_WRONG_INPUT);
+  CHECK(std::string(table.error.message).find("torque") != std::string::npos);
+  CHECK(ask("clamp", torque, no_figure) == TAUTEN_WRONG_INPUT);
+  CHECK(ask("clasp", torque, nullptr) == TAUTEN_WRONG_INPUT);
+  CHECK(ask("clamp", neither, nullptr) == TAUTEN_WRONG_INPUT);
+  CHECK(ask(nullptr, torque, nullptr) == TAUTEN_WRONG_INPUT);
+  CHECK(ask("clamp", nullptr, nullptr) == TAUTEN_WRONG_INPUT);
+  CHECK(table.handle == nullptr);
+  CHECK(tauten_ask_columns("clamp", same, 2, torque, 1, 1, nullptr, 0, nullptr, nullptr, nullptr, nullptr) ==
+        TAUTEN_WRONG_INPUT);
+  // No rows are an empty table.
+  REQUIRE(tauten_ask_columns("clamp", same, 2, torque, 1, 0, nullptr, 0, nullptr, nullptr, &table.handle, nullptr) ==
+          TAUTEN_OK);
+  CHECK(tauten_table_rows(table.handle) == 0);
+  CHECK(tauten_table_text(table.handle, 0, 0) == nullptr);
+  CHECK(tauten_table_name(table.handle, 1000) == nullptr);
+  CHECK(tauten_table_numbers(nullptr, 0) == nullptr);
+  tauten_table_free(std::exchange(table.handle, nullptr));
+  // A row of its own each, so that none is remembered: more than the fifth of a second that passes before the first call.
+  std::vector<double> torques(2'000'000);
+  for (std::size_t i = 0; i < torques.size(); ++i) torques[i] = 100 + 1e-5 * static_cast<double>(i);
+  const tauten_column many[] = {{"torque", nullptr, torques.data()}};
+  int asked = 0;
+  CHECK(tauten_ask_columns("clamp", same, 2, many, 1, torques.size(), nullptr, 0, stop_at_once, &asked, &table.handle,
+                           &table.error) == TAUTEN_STOPPED);
+  CHECK(asked == 1);
+  CHECK(table.handle == nullptr);
 }

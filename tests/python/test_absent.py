@@ -95,3 +95,67 @@ def test_the_test_of_the_library_tries_every_member_that_may_be_absent():
     assert len(members) > 40
     left_out = {name for name in members if not re.search(rf"[.>]{name} = ", tried)}
     assert left_out == {"bit"}, left_out  # a number of a table, which has no unit to be NaN in
+
+
+# The ends of what an input may be, typed from the tables of the manual and from what the sources behind it say. SI. None: no
+# end, or one that depends on the job.
+POSITIVE = "above 0"
+TURNED = dict(thread="M16", property_class="8.8", grip="55mm", snug_torque="50N.m", angle="30deg")
+STUCK = dict(thread="M16", property_class="8.8", trials=1000)
+MULTIPLIED = dict(torque="130N.m", multiplier_ratio=4, multiplier_efficiency=0.9)
+HELD = dict(torque="130N.m", thread="M16", property_class="8.8")
+LIMITS = [  # verb, the rest of the job, argument, least, most
+    ("identify", {}, "socket", POSITIVE, 0.2), ("identify", {}, "key", POSITIVE, 0.2),
+    ("clamp", {}, "torque", POSITIVE, 1e5), ("clamp", {}, "share", POSITIVE, 1), ("clamp", {}, "wrench_accuracy", 0, 0.5),
+    ("clamp", {}, "prevailing_torque", 0, None), ("clamp", {}, "shank_torque", 0, None),
+    ("clamp", {}, "bearing_diameter", POSITIVE, 0.5), ("clamp", dict(tapped_material="steel"), "engagement", POSITIVE, 1),
+    ("torque", {}, "clamp_load", POSITIVE, None), ("torque", {}, "share", POSITIVE, 1),
+    ("turn", dict(angle=None), "share", POSITIVE, 1.3), ("turn", dict(angle=None), "utilisation", POSITIVE, 1.2),
+    ("turn", {}, "angle", POSITIVE, 6 * math.pi), ("turn", {}, "angle_tolerance", 0, math.pi),
+    ("turn", {}, "resilience_tolerance", 0, 0.5), ("turn", {}, "strength_surplus", 0, 1), ("turn", {}, "roughness", 0, None),
+    ("turn", {}, "bolt_warming", -100, 400), ("turn", {}, "plate_warming", -100, 400), ("turn", {}, "neighbours", 0, None),
+    ("turn", dict(working_load="1kN"), "load_introduction", 0, 1), ("turn", {}, "washers", 0, 2),
+    ("turn", dict(structural=True), "k_factor", 0.05, 0.3), ("turn", dict(structural=True), "sloping_faces", 0, 2),
+    ("turn", {}, "snug_torque", POSITIVE, 1e5), ("turn", {}, "wrench_accuracy", 0, 0.5), ("turn", {}, "prevailing_torque", 0, None),
+    ("curve", dict(angle=None), "points", 2, 100_000), ("curve", dict(angle=None), "end_angle", POSITIVE, 40 * math.pi),
+    ("reach", {}, "torque", POSITIVE, 1e6), ("reach", {}, "wrench_length", POSITIVE, 10), ("reach", {}, "tilt", None, math.radians(5)),
+    ("reach", {}, "universal_joint", 0, math.pi / 4), ("reach", {}, "drive_square", POSITIVE, 1),
+    ("reach", {}, "scale_low", 0, None), ("reach", {}, "scale_high", POSITIVE, 1e6), ("reach", {}, "division", POSITIVE, None),
+    ("reach", {}, "tolerance_extension", 0, 1), ("reach", {}, "tolerance_pull_angle", 0, 0.8),
+    ("reach", {}, "tolerance_operator", 0, 1), ("reach", dict(multiplier_ratio=None), "multiplier_ratio", 1, 1000),
+    ("reach", MULTIPLIED, "multiplier_efficiency", 0.25, 1), ("reach", MULTIPLIED, "efficiency_range", 0, 0.9),
+    ("reach", MULTIPLIED, "reaction_arm", POSITIVE, 10),
+    ("free", {}, "limit", POSITIVE, 1e6), ("free", {}, "preload", 0, None), ("free", {}, "drive_square", POSITIVE, 0.2),
+    ("free", {}, "handle_length", POSITIVE, 5), ("free", {}, "shear_risk", 1e-4, 0.5), ("free", {}, "wanted_chance", 0.1, 0.999),
+    ("free", {}, "thread_friction", 0.02, 1), ("free", {}, "bearing_friction", 0.02, 1), ("free", {}, "prevailing_torque", 0, None),
+    ("free", {}, "engaged_length", POSITIVE, 0.16), ("free", {}, "head_height", POSITIVE, 0.048),
+    ("free", {}, "corner_loss", 0, 0.0048), ("free", {}, "drive_clearance", 0, 0.012), ("free", {}, "nut_yield", POSITIVE, 3e9),
+    ("free", {}, "trials", 1000, None), ("group", {}, "load_factor", 0, 1), ("group", {}, "friction", POSITIVE, 2),
+    ("sequence", {}, "rounds", 0, 100), ("sequence", {}, "most", 1, 1.5),
+]
+WHOLE = {"points", "washers", "sloping_faces", "trials", "rounds"}
+AROUND = {"clamp": HELD, "torque": HELD | dict(torque=None), "turn": TURNED, "curve": TURNED, "reach": dict(torque="130N.m"),
+          "free": STUCK, "identify": {}, "sequence": dict(pattern="circle:8:160mm", torque="100N.m"),
+          "group": dict(positions="circle:8:160mm", load="0kN:-8kN", force="8kN", preload="44kN", bolt_area="157mm2")}
+
+
+@pytest.mark.parametrize("verb, rest, name, least, most", LIMITS, ids=[f"{verb} {name}" for verb, _, name, _, _ in LIMITS])
+def test_the_ends_of_what_may_be_given(verb, rest, name, least, most):
+    def refused(value):
+        job = {key: given for key, given in {**AROUND[verb], **rest, name: value}.items() if given is not None}
+        try:
+            getattr(tauten, ASKED[verb]["function"])(**job)
+        except tauten.Error as error:
+            return error.argument == name and re.search(r"must (be|lie)|below|at most|at least", str(error)) is not None
+        return False
+
+    step = 1 if name in WHOLE else None
+    for end, sign in ((least, -1), (most, 1)):
+        if end is None:
+            continue
+        inside = end if end != POSITIVE else (1 if step else 1e-7 * (most or 1e-3))
+        beyond = -1e-9 if end == POSITIVE else end + sign * (step or 1e-6 * max(1e-3, abs(end)))
+        assert end == POSITIVE or not refused(inside), (name, inside)
+        assert refused(beyond), (name, beyond)
+        if end == POSITIVE:
+            assert refused(0 if step else 0.0), name

@@ -104,7 +104,7 @@ def test_threads(text):
 def test_classes_are_guessed_and_the_guess_is_noted(text, taken):
     got = answer("clamp", "--thread", "M12", "--class", text, "--torque", "20N.m", "--condition", "oiled")
     assert f"Class '{text}' is taken as {taken}." in [notice["text"] for notice in got["notices"]]
-    assert got["candidates"][0]["class"] == taken.split(",")[0]
+    assert got["candidates"][0]["property_class"] == taken.split(",")[0]
 
 
 @pytest.mark.parametrize("text", ["grade 8", "Grade 5", "SAE 8", "B7", "A325"])
@@ -155,6 +155,60 @@ def test_a_table_with_semicolons_decimal_commas_comments_and_headings_in_any_cas
     assert second[header.index("verdict")] == "breaks"  # 1250 N.m
     assert "'M99' is not an ISO 261 size" in done.stdout
     assert "first in row 5 (line 7): 'M99'" in done.stderr
+
+
+HOSTILE = ["x" * 39 + "\u00e4\u00f6", "\x1b[31mred\x1b[0m\x07", "\u202enut\u2066", "\u00e9" * 300, "a\nb\x00c".replace("\x00", "\x7f")]
+
+
+def is_plain(text):
+    return all(c.isprintable() or c == "\n" for c in text) and text.encode("utf-8", "surrogatepass").decode("utf-8") == text
+
+
+def test_texts_of_others_are_cut_between_characters_and_never_act_on_a_terminal(tmp_path):
+    from tauten import _core
+    asked = 0
+    for question in _core.questions:
+        function = getattr(tauten, question["function"])
+        for name in [entry["name"] for entry in question["inputs"]] + ["\u00e4" * 39]:
+            for text in HOSTILE:
+                try:
+                    said = str(function(**{name: text}))
+                except (tauten.Error, TypeError) as error:
+                    said = f"{error} {getattr(error, 'argument', '')}"
+                assert is_plain(said), (question["name"], name, said)
+                asked += 1
+    assert asked > 600
+    with pytest.warns(tauten.DomainWarning):
+        table = tauten.clamp({"thread": ["M10"] * len(HOSTILE), "torque": ["48N.m"] * len(HOSTILE), "condition": HOSTILE})
+    assert all(error.startswith("condition '") and is_plain(error) for error in table["error"])
+    # Bytes that are no UTF-8 come from files alone.
+    rows = [text.encode().replace(b"\n", b" ") for text in HOSTILE] + [b"\xc3(\xff", b"x" * 39 + b"\xc3"]
+    path = tmp_path / "cut.csv"
+    path.write_bytes(b"thread,torque,condition\n" + b"".join(b'M10,48N.m,"' + row + b'"\n' for row in rows))
+    done = subprocess.run([PROGRAM, "clamp", "--file", path, "--columns", "verdict"], capture_output=True)
+    for line in done.stdout.splitlines()[1:]:
+        error = line[line.index(b"condition '"):]
+        assert is_plain(error.decode()), line
+    assert is_plain(done.stderr.decode()) and len(done.stdout.splitlines()) == len(rows) + 1
+    for text in (b"\xc3\x1b[2J", b"\xff" * 50):
+        done = subprocess.run([PROGRAM.encode(), b"clamp", b"--thread", text, b"--torque", b"48N.m", b"--json"], capture_output=True)
+        assert is_plain(json.loads(done.stdout)["error"]["message"]) and is_plain(done.stderr.decode())
+    path = tmp_path / "named.toml"
+    path.write_text('[[joint]]\nname = "pump \\u001b[31mfoot\\u202e"\nthread = "M16"\ntorque = "130N.m"\n', encoding="utf-8")
+    page = run("clamp", "--file", path).stdout
+    assert "pump \\x1b[31mfoot" in page and is_plain(page)
+
+
+def test_wide_headers_and_long_names_take_no_longer_than_they_are(tmp_path):
+    wide, named, joint = (tmp_path / name for name in ("wide.csv", "named.csv", "joint.toml"))
+    wide.write_text("thread,torque," + ",".join(f"c{i}" for i in range(50_000)) + "\nM10,48N.m" + ",1" * 50_000 + "\n")
+    named.write_text("thread,torque," + "x" * 900_000 + "\nM10,48N.m,1\n")
+    joint.write_text('[[joint]]\nname = "' + "x" * 900_000 + '"\nthread = "M10"\ntorque = "48N.m"\n')
+    for path in (wide, named, joint):
+        before = os.times().children_user
+        done = run("clamp", "--file", path)
+        assert done.returncode in (0, 3) and len(done.stdout) > 800_000 or path is wide, done.stderr[:300]
+        assert os.times().children_user - before < 1.5, path  # they took 8 to 60 s while the cost was quadratic
 
 
 def test_the_line_of_an_error_counts_line_breaks_within_quotes():

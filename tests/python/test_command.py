@@ -170,13 +170,13 @@ def test_clamp_has_the_keys_that_others_rely_on():
         got = answer("clamp", *words, "--class", "10.9", "--torque", "48N.m", "--condition", "oiled")
         assert got["candidates"]
         for candidate in got["candidates"]:
-            assert {"thread", "head", "socket", "class", "nut_factor", "clamp_load", "yield_utilisation",
+            assert {"thread", "head", "socket", "property_class", "nut_factor", "clamp_load", "yield_utilisation",
                     "verdict"} <= set(candidate)
             for band in ("nut_factor", "clamp_load", "yield_utilisation"):
                 assert list(candidate[band]) == ["low", "nominal", "high"]
                 assert candidate[band]["low"] <= candidate[band]["nominal"] <= candidate[band]["high"]
             assert candidate["socket"] == pytest.approx(16 * MM)
-            assert candidate["class"] == "10.9"
+            assert candidate["property_class"] == "10.9"
             assert candidate["verdict"] in ("slack", "may be slack", "within limits", "may yield", "yields", "may break", "breaks")
             assert isinstance(candidate["steps"], list) and candidate["steps"]
         for notice in got["notices"]:
@@ -257,8 +257,8 @@ def test_identify_inch_width_key_bit_and_marks():
     assert answer("identify", "--key", "8mm")["candidates"][0]["thread"] == "M10"  # ISO 4762
     assert answer("identify", "--bit", "30")["candidates"][0]["thread"] == "M6"  # ISO 14579
     marks = answer("identify", "--class", "10.9")
-    assert "10.9" in marks["class"]["marks"] and marks["unmarked_class"] == "4.6"
-    assert marks["class"]["tensile_strength"] == 1040e6  # ISO 898-1
+    assert "10.9" in marks["property_class"]["marks"] and marks["unmarked_class"] == "4.6"
+    assert marks["property_class"]["tensile_strength"] == 1040e6  # ISO 898-1
     assert "4.6" in said("identify", "--socket", "16mm", "--class", "10.9")
 
 
@@ -286,13 +286,13 @@ def test_reach_by_statics():
 def test_reach_has_the_keys_that_others_rely_on():
     got = answer("reach", "--torque", "130N.m")
     assert {"setting", "arrives", "contributions", "extension", "lever_ratio", "hand_force", "torsional_stiffness", "twist",
-            "reaction_torque", "warnings", "cautions", "steps"} <= set(got)
+            "reaction_torque", "notices", "steps"} <= set(got)
     assert list(got["arrives"]) == ["low", "nominal", "high"] and got["torsional_stiffness"] is None
     for cause in got["contributions"]:
         assert list(cause) == ["cause", "range", "is_estimate"]
-    for notice in got["warnings"] + got["cautions"]:
+    for notice in got["notices"]:
         assert list(notice) == ["code", "text", "is_estimate"]
-    assert {"no_pipe", "no_release"} <= {notice["code"] for notice in got["cautions"]}
+    assert {"no_pipe", "no_release"} <= {notice["code"] for notice in got["notices"]}
 
 
 def test_reach_shows_drawing_band_causes_and_cautions(tmp_path):
@@ -811,7 +811,7 @@ def test_a_file_says_the_same_as_the_options(tmp_path):
 def test_numbers_are_fine_in_a_file_where_no_unit_belongs(tmp_path):
     path = write(tmp_path, '[[joint]]\nthread = "M10"\nclass = 8.8\nclamp-load = "20kN"\nwrench-accuracy = 0.03\nthread-friction = 0.12\n')
     joint = answer("clamp", "--file", path)["joints"][0]
-    assert joint["wrench_accuracy"] == 0.03 and joint["candidates"][0]["class"] == "8.8"
+    assert joint["wrench_accuracy"] == 0.03 and joint["candidates"][0]["property_class"] == "8.8"
     assert joint["candidates"][0]["clamp_load"]["nominal"] == pytest.approx(20 * KN)
 
 

@@ -156,7 +156,7 @@ def test_texts_and_comments_may_hold_anything(tmp_path):
                  "thread = 'M10' # \"\n" + 'torque = """30N.m"""\nthread-friction = [0.08,0.12,\n 0.16]\n"class" = "8.8"\n')
     joint, = json.loads(run("clamp", "--file", path, "--json").stdout)["joints"]
     assert joint["name"].startswith("Flansch größe [[[[ # ....")
-    assert joint["candidates"][0]["class"] == "8.8"
+    assert joint["candidates"][0]["property_class"] == "8.8"
 
 
 def test_random_files_never_break_the_program(tmp_path):

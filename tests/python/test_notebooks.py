@@ -19,12 +19,20 @@ plt = pytest.importorskip("matplotlib.pyplot")
 DOCS = pathlib.Path(__file__).resolve().parents[2] / "docs"
 sys.path.insert(0, str(DOCS))
 from test_plots import check_texts
-from notebook import FOLDER, NOTEBOOKS, execute, outputs, page, shown, title
+from notebook import FOLDER, NOTEBOOKS, execute, for_students, kernel, outputs, page, shown, solutions, title
+
+
+@pytest.fixture(scope="module", autouse=True)
+def one_kernel():
+    """The documentation runs each notebook in a process of its own; here one is enough."""
+    global run
+    with kernel() as run:
+        yield
 
 
 @functools.cache
 def executed(path):
-    return execute(path)
+    return run(path)
 
 
 def test_there_are_lessons():
@@ -106,7 +114,8 @@ def test_no_text_of_a_picture_lies_on_another(path, monkeypatch):
 def test_becomes_a_page(tmp_path):
     path = FOLDER / "nut_factor.ipynb"
     text = page(path, executed(path), tmp_path)
-    assert text.startswith("# What is a nut factor?") and text.count("![Picture") == len(list(tmp_path.iterdir())) == 2
+    assert text.startswith("# What is a nut factor?") and text.count("```{image}") == text.count(":alt: 'Picture ") == len(list(tmp_path.glob("*.png"))) == 2
+    assert (tmp_path / path.name).read_bytes() == path.read_bytes() and f"<{path.name}>" in text
     assert "```python" in text and "$$K = " in text and "oiled on the" not in text
 
 
@@ -201,3 +210,56 @@ def test_a_print_that_arrives_in_pieces_is_one(tmp_path):
     path = tmp_path / "pieces.ipynb"
     nbformat.write(notebook, path)
     assert [output.text for output in outputs(execute(path))] == ["pump feet\n"]
+
+
+def test_students_get_the_lessons_without_solutions():
+    for path in NOTEBOOKS:
+        whole, theirs = nbformat.read(path, as_version=4), for_students(path)
+        nbformat.validate(theirs)
+        solved = [whole.cells[place].source for place in solutions(whole) if whole.cells[place].cell_type == "code"]
+        kept = "\n".join(cell.source for cell in theirs.cells)
+        assert solved and not any(source in kept for source in solved)
+        assert kept.count("# Your solution") == len(solved)
+        untouched = [cell.source for place, cell in enumerate(whole.cells) if place not in solutions(whole)]
+        assert [cell.source for cell in theirs.cells if cell.source != "# Your solution"] == untouched
+
+
+def test_solutions_are_folded_on_a_page(tmp_path):
+    text = page(FOLDER / "snug_to_yield.ipynb", executed(FOLDER / "snug_to_yield.ipynb"), tmp_path)
+    assert text.count("<details>") == text.count("</details>") == 1
+    inside = text.partition("<details>")[2].partition("</details>")[0]
+    assert "# Softer parts take more" in inside and "## Where the figures come from" not in inside
+
+
+def test_joint_diagram_agrees_with_two_springs_by_hand():
+    text = printed("joint_diagram")
+    bolt, parts = map(float, re.search(r"bolt ([\d.]+) µm/kN, parts ([\d.]+) µm/kN", text).groups())
+    share = parts / (bolt + parts)
+    lines = {int(pull): tuple(map(float, both)) for pull, *both in
+             re.findall(r"^ *(\d+) kN from outside: bolt +([\d.]+) kN, parts +([\d.]+) kN", text, re.M)}
+    preload = lines[0][0]
+    for pull in (15, 30, 45):
+        assert lines[pull] == pytest.approx((preload + share * pull, preload - (1 - share) * pull), abs=0.25)
+    assert lines[75] == (75, 0)
+    assert float(re.search(r"it opens at ([\d.]+)", text)[1]) == pytest.approx(preload / (1 - share), rel=0.01)
+
+
+def test_what_settles_follows_the_springs():
+    text = printed("what_settles")
+    losses = [float(loss) for loss in re.findall(r"mm: ([\d.]+) kN lost", text)]
+    assert losses == sorted(losses, reverse=True) and len(losses) == 6
+    assert "1. 4um: 0.91 kN" in text and "1. 8um: 1.82 kN" in text  # 4 and 8 over 3.6 + 0.8
+    assert "2. 32 kN" in text  # 40/1.25
+
+
+def test_self_locking_by_the_slope():
+    text = printed("self_locking")
+    for name, pitch, diameter in (("M16", 2, 14.701), ("M6", 1, 5.350)):  # ISO 724
+        assert f"{name} " in text and f"above a friction of {pitch / (np.pi * diameter) * np.cos(np.pi / 6):.3f}" in text
+    assert f"1. {8 / (np.pi * 20) * np.cos(np.pi / 6):.3f}" in text
+
+
+def test_pressure_and_engagement_by_hand():
+    text = printed("pressure_and_engagement")
+    assert f"1. {40e3 / (np.pi / 4 * (16.6**2 - 13.5**2)):.0f} MPa" in text
+    assert "the bolt breaks first" in text and "bears 260 MPa" in text

@@ -154,6 +154,26 @@ def parts_of(page):
     return parts
 
 
+POUND_FOOT = 0.45359237 * 9.80665 * 0.3048  # N.m, from the definitions of pound, gravity and foot
+
+
+def figures_in(text, unit):
+    return [float(number) for number in re.findall(r"(?<![\w.])([\d.]+)(?: to [\d.]+)? " + re.escape(unit) + r"(?!\w)", text)]
+
+
+def test_sentences_speak_in_the_units_of_the_page():
+    answer = tauten.clamp(thread="M16", property_class="8.8", condition="oiled", torque="150lbf.ft", specified_condition="dry")
+    metric = [notice.text for notice in answer.notices + answer.candidates[0].notices if "N.m" in notice.text]
+    assert metric  # the data keep the units of a workshop
+    page = " ".join(str(answer.page()).split())
+    assert " N.m" not in page and "lbf.ft" in page
+    for text in metric:
+        for value in figures_in(text, "N.m"):
+            assert any(abs(shown * POUND_FOOT / value - 1) < 0.006 for shown in figures_in(page, "lbf.ft")), (text, page)
+    turned = tauten.turn(thread="M16", property_class="8.8", condition="oiled", snug_torque="45lbf.ft", angle="60deg", grip="55mm")
+    assert " N.m" not in " ".join(str(turned.page()).split())
+
+
 def test_line_one_speaks_in_the_units_that_were_typed():
     page = program("clamp", "--thread", "M16", "--class", "8.8", "--condition", "oiled", "--torque", "110lbf.ft").stdout
     # 110 lbf.ft x 1.3558179 N.m = 149.1 N.m by hand; the suggested 173.x N.m are 127.x lbf.ft.
@@ -356,3 +376,38 @@ def test_how_each_step_is_done_comes_on_request_everywhere():
     assert step.what in " ".join(said.split())
     as_json = json.loads(subprocess.run([*words, "--json"], capture_output=True, text=True, check=True).stdout)
     assert as_json["steps"][0]["instructions"][0]["watch"]
+
+
+def recommended(page):
+    """The commands that a page tells to type, as words."""
+    words = " ".join(str(page).split()).replace(",", " ").split(" ")
+    for at, word in enumerate(words):
+        if word == "tauten" and at + 2 < len(words) and words[at + 2].startswith("--"):
+            end = at + 2
+            while end + 1 < len(words) and words[end].startswith("--"):
+                end += 2
+                while words[end - 1].startswith("'") and not words[end - 1].endswith("'"):  # a name with blanks
+                    words[end - 1:end + 1] = [words[end - 1] + " " + words[end]]
+            yield [each.strip("'.") for each in words[at + 1:end]]
+
+
+@pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")
+def test_what_a_page_recommends_to_type_is_accepted():
+    pages = [tauten.thread(thread, property_class=steel) for thread, steel in (
+        ("M16", "8.8"), ("M12", "8.8 structural"), ("M8", "A2-70"), ("M10x1.25", None), ("M3", None), ("M16-6g", None))]
+    for torque in (0.3, 9, 130, 2500, 9.9e4):
+        for job in ({}, dict(extensions=["100mm@30deg"]), dict(universal_joint="40deg", tolerance_operator=0.2),
+                    dict(extensions=["500mm@60deg"], tolerance_hand="100mm", tolerance_extension_angle="30deg")):
+            pages.append(tauten.reach(torque=torque, wrench_length="400mm", **job))
+            pages.append(tauten.reach(setting=torque, wrench_length="400mm", **job))
+    pages.append(tauten.group(positions="circle:8:160mm", load="0kN:-8kN", preload="44kN", bolt_area="157mm2"))
+    asked = 0
+    for page in pages:
+        for words in recommended(page):
+            # The class and the condition are those that stand on the head and in the shop; what the page gives is the rest.
+            more = [] if words[0] != "clamp" else ["--thread", "M16", "--class", "8.8"]
+            more += ["--share", "75%"] if words[0] == "torque" and "--share" not in words else []
+            done = subprocess.run([PROGRAM, *words, *more, "--json"], capture_output=True, text=True)
+            assert done.returncode == 0, (words, done.stdout[:300], str(page)[:300])
+            asked += 1
+    assert asked > 25

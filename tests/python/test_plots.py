@@ -196,6 +196,17 @@ def test_methods(joint):
                    for band in bands), method.key
 
 
+def test_no_method_is_drawn_with_a_load_that_the_bolt_does_not_bear():
+    answer = tauten.turn(thread="M16", property_class="8.8", condition="oiled", grip="55mm", snug_torque="60N.m", angle="60deg")
+    strength = 125.0  # kN: ISO 898-1, M16 8.8
+    assert max(method.clamp_load.high for method in answer.methods) / 1e3 > strength
+    axes = plots.plot_methods(answer)
+    bands = [line.get_xdata() for line in axes.get_lines() if line.get_linewidth() == 9]
+    *methods, own = sorted(bands, key=lambda band: list(band) == pytest.approx([x / 1e3 for x in (answer.clamp_load.low, answer.clamp_load.high)]))
+    assert max(max(band) for band in methods) == pytest.approx(strength)
+    assert "a bolt that just meets its class may break" in {" ".join(word.split()) for word in check_texts(axes)}
+
+
 def test_no_load_is_drawn_of_a_bolt_that_may_break():
     broken = tauten.turn(angle="450deg", **FOOT)
     for plot in (plots.plot_load_extension, plots.plot_methods):
@@ -452,3 +463,52 @@ def test_stub_names_what_there_is():
         assert arguments == list(inspect.signature(getattr(plots, name)).parameters)
     constants = {item.target.id for item in stub.body if isinstance(item, ast.AnnAssign)}
     assert constants == {name for name in vars(plots) if name.isupper() and not name.startswith("_")}
+
+
+def test_shares_add_up_and_bands_have_like_digits():
+    for parts in ([8.6, 42.7, 48.7], [33.4, 33.3, 33.3], [12.5, 12.5, 75.0], [0.04, 99.96]):
+        for places in (0, 1):
+            texts = plots._whole(parts, places)
+            assert sum(map(float, texts)) == pytest.approx(100) and all(abs(float(t) - p) < 10.0**-places for t, p in zip(texts, parts))
+    assert plots._even([47.78, 58.95, 76.5]) == ["47.8", "59.0", "76.5"]
+    assert plots._even([8.1, 59, 104.4]) == ["8", "59", "104"] and plots._even([0.08, 0.12, 0.2]) == ["0.080", "0.120", "0.200"]
+
+
+def test_scatter_has_no_gap_before_the_bolt_breaks():
+    answers = [tauten.clamp(torque=torque, **OILED) for torque in range(20, 420, 40)]
+    axes = plots.plot_scatter(answers)
+    check_texts(axes)
+    last = max(a.candidates[0].torque for a in answers if math.isfinite(a.candidates[0].clamp_load.nominal))
+    hatched = next(patch for patch in axes.patches if patch.get_hatch())
+    assert hatched.get_xy()[:, 0].min() == last
+
+
+def test_torque_chart_has_the_torques_of_the_question():
+    axes = plots.plot_torque_chart("oiled", ["8.8", "10.9"], ["M8", "M16x1.5"])
+    words = check_texts(axes)
+    for name, marks in (("M8", ("8.8", "10.9")), ("M16x1.5", ("8.8", "10.9"))):
+        torques = [tauten.torque_for(thread=name, property_class=mark, condition="oiled").candidates[0].torque for mark in marks]
+        shown = next(word for word in words if word.startswith(f"{name}:"))
+        for torque, text in zip(torques, shown.partition(":")[2].split("/")):
+            assert 0 <= torque - float(text) < 0.01 * torque  # never rounded up
+    assert [plots._settable(t) for t in (5.019, 1289, 173.9, 100.0)] == ["5.01", "1280", "173", "100"]
+    with pytest.raises(tauten.Error, match="M99"):
+        plots.plot_torque_chart("oiled", threads=["M99"])
+
+
+def test_settings_follow_the_lever():
+    axes = plots.plot_settings("130N.m", "400mm", ["100mm"])
+    check_texts(axes)
+    line = axes.get_lines()[0]
+    for angle, setting in zip(*line.get_data()):
+        assert setting == pytest.approx(130 * 400 / (400 + 100 * math.cos(math.radians(angle))))
+
+
+def test_load_by_friction_ends_at_yield():
+    axes = plots.plot_load_by_friction("M16", "8.8", [0.10, 0.16])
+    check_texts(axes)
+    for line, friction in zip(axes.get_lines(), (0.10, 0.16)):
+        torque, load = (data[-1] for data in line.get_data())
+        at_end = tauten.clamp(thread="M16", property_class="8.8", torque=torque, thread_friction=friction, bearing_friction=friction,
+                              wrench_accuracy=0).candidates[0]
+        assert at_end.worst_case.nominal / 1e3 == pytest.approx(load, rel=1e-9) and at_end.yield_utilisation.nominal == pytest.approx(1)

@@ -225,7 +225,7 @@ def test_every_language_gives_the_same_answer(question, asked, tmp_path):
                     differing.append(("table", job, here, row))
             else:
                 first = {**here, **here["candidates"][0]} if here.get("candidates") and question != "pattern" else here
-                known = {("property_class" if name == "class" else name): value for name, value in flattened(first)}
+                known = dict(flattened(first))
                 compared = [name for name in row if name in known and name != "name" and (known[name] is None or type(known[name]) in (int, float, str, bool))]
                 assert len(compared) > 2, (question, row.keys())
                 for name in compared:
@@ -244,3 +244,35 @@ def test_all_inputs_take_part():
     for question in QUESTIONS:
         said = {option for job in jobs_of(question) for option in job}
         assert said == {entry["option"] for entry in QUESTIONS[question]["inputs"]}, question
+
+
+def bands_in(value, path=""):
+    """Low, nominal and high wherever they stand, with their place."""
+    if isinstance(value, dict):
+        if {"low", "nominal", "high"} <= set(value) and None not in (value["low"], value["nominal"], value["high"]):
+            yield path, value["low"], value["nominal"], value["high"]
+        for name, item in value.items():
+            yield from bands_in(item, f"{path}/{name}")
+    elif isinstance(value, list):
+        for place, item in enumerate(value):
+            yield from bands_in(item, f"{path}/{place}")
+
+
+@pytest.mark.parametrize("question", QUESTIONS)
+def test_bands_rise(question, asked):
+    """The ends are extremes: nothing between them lies beyond."""
+    bands = [(job, *band) for job, answer in asked[question] if not isinstance(answer, Refused) for band in bands_in(answer)]
+    assert bands or question in ("identify", "thread", "pattern", "group"), question
+    assert not [band for band in bands if not band[2] <= band[3] <= band[4]]
+
+
+def test_bands_of_faces_in_turn_and_of_a_trace_of_yield_rise():
+    """What random jobs met in the past: another face slides at each end of friction, and a bolt that flows by a rounding error."""
+    worn = dict(socket="30mm", property_class="4.6", condition="waxed")
+    for faces in (["28.6mm:oiled"], ["39mm:oiled"], ["20.8mm:oiled", "39mm:dry"]):
+        answers = [tauten.clamp(torque="43.2N.m", more_faces=faces, **worn), tauten.torque_for(more_faces=faces, share=0.5, **worn)]
+        for answer in answers:
+            assert not [band for band in bands_in(json.loads(answer.to_json())) if not band[1] <= band[2] <= band[3]]
+    turned = tauten.turn(thread="M20", head="ISO 4762", shank_diameter="10.4mm", layers=["35mm:grey_cast_iron"], snug_torque="15lbf.ft",
+                         resilience_tolerance="12.5%", load_across=True, sloping_faces=1)
+    assert not [band for band in bands_in(json.loads(turned.to_json())) if not band[1] <= band[2] <= band[3]]

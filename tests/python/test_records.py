@@ -37,7 +37,7 @@ def records_in(record):
     for name in dir(type(record)):
         if name.startswith("_") or callable(getattr(type(record), name)):
             continue
-        value = getattr(record, name)
+        value = getattr(record, name, ())  # of one of several fasteners there is none
         for item in value if isinstance(value, tuple) else [value]:
             if type(item).__module__.startswith("tauten"):
                 yield from records_in(item)

@@ -4,6 +4,9 @@ import os
 import pathlib
 import re
 import signal
+import subprocess
+import sys
+import textwrap
 import threading
 import time
 import warnings
@@ -296,6 +299,43 @@ def test_the_interrupt_key_stops_a_table(threads):
     assert 0.3 <= time.monotonic() - start < 12
 
 
+@pytest.mark.parametrize("ask", [
+    lambda: tauten.free_joint(thread="M16", property_class="8.8", trials=30_000_000),
+    lambda: tauten.free_joint(thread="M16", property_class="8.8", trials=30_000_000, jobs=3),
+    lambda: tauten.free_joint({"thread": ["M16", "M12"], "property_class": "8.8"}, trials=30_000_000, jobs=2),
+    lambda: tauten.sequence("circle:8:160mm", trials=3_000_000, torque="120N.m", interaction=0.1, load="50kN", wrench_scatter=0.1),
+], ids=["free", "free on threads", "a row of free", "sequence"])
+def test_the_interrupt_key_is_heard_in_the_midst_of_one_answer(ask):
+    """Within a fifth of a second of the processor's time, whoever else uses it. Unheard it takes ten times as long and more.
+    An alarm stands for the key: another thread of Python may have no turn."""
+    before = signal.signal(signal.SIGPROF, signal.default_int_handler)
+    try:
+        struck = time.process_time() + 0.2
+        signal.setitimer(signal.ITIMER_PROF, 0.2)
+        with pytest.raises(KeyboardInterrupt):
+            ask()
+        assert time.process_time() - struck < 0.2
+    finally:
+        signal.setitimer(signal.ITIMER_PROF, 0)
+        signal.signal(signal.SIGPROF, before)
+
+
+def test_a_subinterpreter_is_refused():
+    """It would wait without end for the lock of the other interpreter."""
+    interpreters = pytest.importorskip("_xxsubinterpreters")
+    script = textwrap.dedent("""
+        import _xxsubinterpreters as interpreters, sys
+        other = interpreters.create()
+        try:
+            interpreters.run_string(other, f"import sys; sys.path[:0] = {sys.path!r}; import tauten")
+        except interpreters.RunFailedError as error:
+            print(error)
+    """)
+    assert interpreters
+    done = subprocess.run([sys.executable, "-c", script], capture_output=True, text=True, timeout=60)
+    assert "ImportError" in done.stdout and "main interpreter" in done.stdout, done
+
+
 def test_more_threads_than_rows_change_nothing():
     few, many = (silent(tauten.clamp, {"thread": ["M12", "M16"], "torque": 60}, **FEET, jobs=n) for n in (1, 256))
     np.testing.assert_array_equal(few["clamp_load_low"], many["clamp_load_low"])
@@ -328,7 +368,7 @@ def test_an_unknown_column_shows_whole_names(ask):
                                r"many joints lists their names", str(caught.value)).groups()
     # Each name that is shown is a whole one: it can be asked for.
     answers = ask({"thread": [], "torque": []}, columns=known.split(", "))
-    shown = {"property_class" if name == "class" else name for name in known.split(", ")}
+    shown = set(known.split(", "))
     assert len(shown) > 5 and set(answers) >= shown
     assert ask is tauten.reach or int(more) > 5
 

@@ -107,9 +107,12 @@ def test_sentences_wrap_and_columns_scroll():
     caution = "- Keep everyone out of the path of a wrench, bar or extension that may slip. Pull, do not push. Wear eye protection."
     printed = ("$ tauten clamp\n\nEnd            Chance\n-------------  ------\ncomes free         88\n"
                + "\n  ".join(textwrap.wrap(caution, 100)))
-    shown = pages.output(printed)
-    assert shown.count(":class: aligned") == 1 and shown.count(":class: wraps") == 2
-    assert len(caution) > 100 and f"\n{caution}\n" in shown
+    shown = pages.output(printed, unbroken=True)
+    assert shown.count('class="aligned"') == 1 and shown.count('class="wraps"') == 2 and shown.count("<pre>") == 1
+    assert len(caution) > 100 and f">{caution}<" in shown
+    # What a notebook prints keeps its lines, whatever their length.
+    rows = "\n".join(f"{'x' * 95} {n:5}" for n in range(3))
+    assert rows in pages.output(rows)
 
 
 def test_marks_of_markdown_are_taken_for_text():

@@ -86,7 +86,7 @@ def test_columns_may_be_called_otherwise():
     table = "place,Size,grade,torque\na,M16,8.8,130N.m\n"
     done = run("clamp", "--file", "-", "--rename", "Size=thread,grade=class", table=table)
     row, = rows_of(done)
-    assert (row["Size"], row["grade"]) == ("M16", "8.8") and "thread" not in row and "class" not in row
+    assert (row["Size"], row["grade"]) == ("M16", "8.8") and "thread" not in row and "property_class" not in row
     assert float(row["clamp_load_low"]) == alone("--thread", "M16", "--class", "8.8", "--torque", "130N.m")["clamp_load"]["low"]
     assert said_beside(done) == "tauten: not read, only copied: 'place'\n"
     for words, sentence in [(["Size=thred"], "did you mean thread?"), (["Sizes=thread"], "did you mean Size?"),

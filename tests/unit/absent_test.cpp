@@ -105,13 +105,18 @@ TEST_CASE("clamp: what is given counts, zero and NaN too") {
       {"shank_torque", [](ClampJob& j, double x) { j.shank_torque = Torque(x); }, Zero::taken},
       {"thread_friction", [](ClampJob& j, double x) { j.thread_friction = Band<double>{x, x, x}; }},
       {"bearing_friction", [](ClampJob& j, double x) { j.bearing_friction = Band<double>{x, x, x}; }},
-      {"clamp_load", [](ClampJob& j, double x) { j.clamp_load = Force(x); }},
   };
   const auto leaves = [](const ClampJob& asked) { return error_of(try_clamp(asked)); };
   const auto wanted = [](const ClampJob& asked) { return error_of(try_torque_for(asked)); };
   check_members<ClampJob>(job, both, leaves);
   check_members<ClampJob>(job, {{"torque", [](ClampJob& j, double x) { j.torque = Torque(x); }}}, leaves);
   check_members<ClampJob>(pump_bolt(), both, wanted);
+  check_members<ClampJob>(pump_bolt(), {{"clamp_load", [](ClampJob& j, double x) { j.clamp_load = Force(x); }}},
+                          wanted);
+  ClampJob excess = job;
+  excess.clamp_load = Force(50e3);  // what is not asked for is refused, not passed over
+  CHECK(std::string(try_clamp(excess).error().argument()) == "clamp_load");
+  CHECK(std::string(try_torque_for(excess).error().argument()) == "torque");
   CHECK(std::string(try_clamp(pump_bolt()).error().argument()) == "torque");
   // A perfect wrench is not the one of the standard.
   const ClampCandidate typical = clamp(job).candidates.front();

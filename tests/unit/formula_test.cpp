@@ -180,3 +180,23 @@ TEST_CASE("inputs that are fine one by one and nonsense together are impossible"
   CHECK_THROWS_AS(tightening_torque_exact(Force(1e3), Length(6e-3), Length(1e-3), 1.0, 1.0, Length(10e-3)), Error);
   CHECK(stress_area.check(10e-3, 1.5e-3).status == Status::ok);
 }
+
+TEST_CASE("what lies outside the range that the source states is heard of by who asks for it") {
+  std::string heard;
+  const auto listen = [&](const Error& unusual) { heard = std::string(unusual.argument()) + ": " + unusual.what(); };
+  const auto load = preload_from_torque(48_N_m, 1.5_mm, 9.026_mm, 0.12, 0.12, 12.8_mm);
+  CHECK(preload_from_torque(listen, 48_N_m, 1.5_mm, 9.026_mm, 0.12, 0.12, 12.8_mm) == load);
+  CHECK(heard.empty());
+  // Pitch and pitch diameter have changed places: silent, heard of, thrown.
+  const auto swapped = preload_from_torque(48_N_m, 9.026_mm, 1.5_mm, 0.12, 0.12, 12.8_mm);
+  CHECK(preload_from_torque(listen, 48_N_m, 9.026_mm, 1.5_mm, 0.12, 0.12, 12.8_mm) == swapped);
+  CHECK(heard ==
+        "pitch: preload_from_torque: pitch is 9.026 mm, but the source states at least 0.2 mm and at most 8 mm; check "
+        "that it is a length, for example 12mm");
+  CHECK_THROWS_AS(preload_from_torque(throw_unusual, 48_N_m, 9.026_mm, 1.5_mm, 0.12, 0.12, 12.8_mm), Error);
+  CHECK_NOTHROW(preload_from_torque(throw_unusual, 48_N_m, 1.5_mm, 9.026_mm, 0.12, 0.12, 12.8_mm));
+  // Outside the domain there is no value, so that nothing is heard of: it throws as ever.
+  heard.clear();
+  CHECK_THROWS_AS(preload_from_torque(listen, 48_N_m, -1_mm, 9.026_mm, 0.12, 0.12, 12.8_mm), Error);
+  CHECK(heard.empty());
+}

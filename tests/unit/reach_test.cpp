@@ -106,7 +106,7 @@ TEST_CASE("reach: a couple of two hands makes the extension drop out of setting 
   CHECK(range_of(result, "extension") == 0);
   // A tenth of the pull at 100 mm, against the torque of the pull at 400 mm, both ways.
   CHECK(range_of(result, "support_hand") == near(2 * 0.1 * 0.1 / 0.4));
-  CHECK(has(result.warnings, "support_hand"));
+  CHECK(has(result.notices, "support_hand"));
 }
 
 TEST_CASE("reach: longer extensions, more bend and wider tolerances never narrow the band") {
@@ -153,8 +153,8 @@ TEST_CASE("reach: bars in series, energy and reaction") {
   CHECK(result.behind_extension.si == near(120 / 4.5));
   CHECK(result.reaction_torque.si == near(120 - 120 / 4.5));
   CHECK(result.reaction_force.si == near((120 - 120 / 4.5) / 0.5));
-  CHECK(has(result.cautions, "reaction_arm"));
-  CHECK(has(result.cautions, "wound_up_bars"));
+  CHECK(has(result.notices, "reaction_arm"));
+  CHECK(has(result.notices, "wound_up_bars"));
 }
 
 TEST_CASE("reach: what breaks the rule of the lever is refused, with the argument and a way out") {
@@ -225,7 +225,7 @@ TEST_CASE("reach: what breaks the rule of the lever is refused, with the argumen
   ReachJob hinged = pump_foot();
   hinged.extensions.clear();
   hinged.wrench.hinged_handle = true;
-  CHECK(has(reach(hinged).warnings, "hinged_handle"));
+  CHECK(has(reach(hinged).notices, "hinged_handle"));
 }
 
 TEST_CASE("reach: bars that steel can bear are let pass") {
@@ -271,21 +271,21 @@ TEST_CASE("reach: warnings come where they apply and stay away where not") {
   for (const Warned& warned : cases) {
     ReachJob job = pump_foot();
     CAPTURE(warned.code);
-    CHECK_FALSE(has(reach(job).warnings, warned.code));
+    CHECK_FALSE(has(reach(job).notices, warned.code));
     warned.change(job);
-    CHECK(has(reach(job).warnings, warned.code));
+    CHECK(has(reach(job).notices, warned.code));
   }
   for (const char* code : {"line_of_slip", "eye_protection", "no_pipe", "no_release"})
-    CHECK(has(reach(pump_foot()).cautions, code));
+    CHECK(has(reach(pump_foot()).notices, code));
   ReachJob couple = pump_foot();
   couple.extensions[0].angle = Angle(150 * degree);
   couple.support_share = 1;
-  CHECK_FALSE(has(reach(couple).warnings, "folded_back"));  // two hands turn it whatever lies between
+  CHECK_FALSE(has(reach(couple).notices, "folded_back"));  // two hands turn it whatever lies between
   ReachJob job = pump_foot();
   job.multiplier = TorqueMultiplier{4, 0.9, 0.05, Length(0.3)};
   job.bars = {{DriveBar::Section::square, Length(0.4), Length(9.5e-3), Stress(79e9)}};
-  CHECK(has(reach(job).cautions, "reaction_arm"));
-  CHECK(has(reach(job).cautions, "wound_up_bars"));
+  CHECK(has(reach(job).notices, "reaction_arm"));
+  CHECK(has(reach(job).notices, "wound_up_bars"));
 }
 
 TEST_CASE("accuracy: small wrenches and bar types have the wider deviation") {

@@ -103,7 +103,7 @@ TEST_CASE("a row of clamp is the answer to the question, whatever rows came befo
     CHECK(text("summary") == c.summary);
     CHECK(text("suggested_limit") == c.suggested_limit);
     CHECK(text("thread") == c.thread);
-    CHECK(text("class") == c.property_class);
+    CHECK(text("property_class") == c.property_class);
     CHECK(text("verdict") == c.verdict);
     CHECK(text("meaning") == c.meaning);
     CHECK(text("least_class") == c.least_class);

@@ -126,6 +126,31 @@ TEST_CASE("the class of the thread is taken where none is given") {
   CHECK(nut_limits(thread("M10"), "6G").minor_diameter.max.shop() == near(8.676 + 0.032).epsilon(1e-4));
 }
 
+TEST_CASE("5g6g takes grade 5 for the pitch diameter and grade 6 for the crest; G lies above H") {
+  // ISO 965-1:1998 from memory, um: pitch 1.5 at 5.6 to 11.2 mm has Td2(5) 106 and Td2(6) 132, Td(6) 236, g -32; pitch 1
+  // at 5.6 to 11.2 mm TD2(6) 150, TD1(6) 236, G +26; pitch 1.25 TD2(6) 160, TD1(6) 265, G +28.
+  const auto bolt = detail::bolt_limits_even_remembered(thread("M10"), "5g6g");
+  REQUIRE(bolt);
+  CHECK(same(bolt->diameter.max, 9.968));
+  CHECK(same(bolt->diameter.min, 9.732));
+  CHECK(same(bolt->pitch_diameter.max, 8.994));
+  CHECK(same(bolt->pitch_diameter.min, 8.888));
+  const auto plain = detail::bolt_limits_even_remembered(thread("M10"), "6g");
+  CHECK(bolt->root_diameter.min.shop() == near(plain->root_diameter.min.shop() + 0.026).epsilon(1e-6));
+  const auto m6 = detail::nut_limits_even_remembered(thread("M6"), "6G");
+  REQUIRE(m6);
+  CHECK(same(m6->diameter_min, 6.026));
+  CHECK(same(m6->pitch_diameter.min, 5.376));
+  CHECK(same(m6->pitch_diameter.max, 5.526));
+  CHECK(same(m6->minor_diameter.min, 4.943));
+  CHECK(same(m6->minor_diameter.max, 5.179));
+  const auto m8 = detail::nut_limits_even_remembered(thread("M8"), "6G");
+  REQUIRE(m8);
+  CHECK(same(m8->pitch_diameter.min, 7.216));
+  CHECK(same(m8->pitch_diameter.max, 7.376));
+  CHECK(same(m8->minor_diameter.max, 6.940));
+}
+
 TEST_CASE("classes that are not known are refused with the reason") {
   const Thread m10 = thread("M10");
   CHECK(says(try_bolt_limits(m10, "6H").error(), "a bolt thread takes e, f, g or h"));

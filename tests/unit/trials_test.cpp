@@ -38,7 +38,7 @@ TEST_CASE("half a unit of the last digit that counts: JCGM 101, 7.9.2") {
   CHECK(detail::numerical_tolerance(0, 2) == 0);
 }
 
-TEST_CASE("sums of parts are the sum of the whole, and blocks merge into order") {
+TEST_CASE("sums of parts are the sum of the whole, and no value is lost") {
   std::mt19937 random(3);
   std::normal_distribution<double> normal(1e6, 1);
   for (const std::size_t blocks : {1u, 2u, 3u, 7u, 8u}) {
@@ -58,6 +58,39 @@ TEST_CASE("sums of parts are the sum of the whole, and blocks merge into order")
     CHECK(gathered.standard_uncertainty() ==
           near(std::sqrt(squares / static_cast<double>(all.size() - 1))).epsilon(1e-9));
     std::sort(all.begin(), all.end());
-    CHECK(std::move(gathered).sorted() == all);
+    std::sort(gathered.values.begin(), gathered.values.end());
+    CHECK(gathered.values == all);
   }
+}
+
+TEST_CASE("intervals of values whose ends alone are in order are those of sorted values") {
+  std::mt19937 random(5);
+  std::normal_distribution<double> normal(0, 1);
+  for (const std::size_t count : {1u, 2u, 19u, 20u, 200u, 1001u, 20'000u})
+    for (const double coverage : {0.1, 0.5, 0.6827, 0.95, 0.99, 0.9999}) {
+      std::vector<double> values(count);
+      for (double& x : values) x = std::exp(normal(random));  // skew, so that the two intervals differ
+      std::vector<double> sorted = values;
+      std::sort(sorted.begin(), sorted.end());
+      detail::sort_ends(values, coverage);
+      const CoverageInterval symmetric = detail::symmetric_interval(values, coverage);
+      const CoverageInterval shortest = detail::shortest_interval(values, coverage);
+      const CoverageInterval all_symmetric = detail::symmetric_interval(sorted, coverage);
+      const CoverageInterval all_shortest = detail::shortest_interval(sorted, coverage);
+      CHECK((symmetric.low == all_symmetric.low && symmetric.high == all_symmetric.high));
+      CHECK((shortest.low == all_shortest.low && shortest.high == all_shortest.high));
+      std::sort(values.begin(), values.end());
+      CHECK(values == sorted);
+    }
+}
+
+TEST_CASE("quantiles lie on straight lines between neighbours, in whatever order the values come") {
+  const std::vector<double> values{4, 1, 3, 2};  // the k-th of n values stands at (k - 1/2)/n
+  CHECK(detail::quantile_of(values, 0) == 1);
+  CHECK(detail::quantile_of(values, 0.125) == 1);
+  CHECK(detail::quantile_of(values, 0.25) == near(1.5));
+  CHECK(detail::quantile_of(values, 0.5) == near(2.5));
+  CHECK(detail::quantile_of(values, 0.8) == near(3.7));
+  CHECK(detail::quantile_of(values, 1) == 4);
+  CHECK(std::isnan(detail::quantile_of({}, 0.5)));
 }

@@ -3,7 +3,7 @@
 
 #include "tauten/base/quantity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Low, nominal and high value of the same figure. `T` is a quantity or a plain number.
 template <class T>
@@ -21,4 +21,4 @@ struct Band {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

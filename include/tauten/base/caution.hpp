@@ -7,7 +7,7 @@
 
 #include "tauten/base/notice.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A caution of the trade, as data.
 struct Caution {
@@ -101,4 +101,4 @@ constexpr bool is_one(std::string_view code) noexcept {
 
 }  // namespace cautions
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 
 #include "tauten/base/number_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A chance in words: "1 in 14", "7 in 10". What is rarer than 1 in 100 gets no number, for it depends on the shape of
 /// the bands far out in their tails, which nobody knows.
@@ -19,4 +19,4 @@ inline std::string chance_text(double chance) {
   return number_text(std::fmin(9, std::round(10 * chance))) + " in 10";
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

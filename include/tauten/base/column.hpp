@@ -13,7 +13,7 @@
 #define TAUTEN_ROWS_ARE_INDEPENDENT
 #endif
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A column whose numbers do not stand side by side: one member of many structs, a column of a matrix stored by rows, a
 /// column read backwards.
@@ -109,4 +109,4 @@ bool evaluate(Formula<F> formula, std::span<Real> out, const In&... in) noexcept
   return true;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

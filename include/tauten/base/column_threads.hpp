@@ -4,7 +4,7 @@
 #include "tauten/base/column.hpp"
 #include "tauten/base/share_out.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -35,4 +35,4 @@ bool evaluate_on(int threads, Formula<F> formula, std::span<Real> out, const In&
   return true;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/base/notice.hpp"
 #include "tauten/base/step.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The derivation of an answer. Each question has its own function `derivation_of` that makes one;
 /// `explain/derivation.hpp` writes it as text, Markdown, LaTeX or HTML.
@@ -31,4 +31,4 @@ struct Derivation {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

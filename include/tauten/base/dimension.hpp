@@ -1,9 +1,25 @@
 // The dimensions that quantities of threaded fasteners have, and the factors of their units.
 #pragma once
 
+#include "tauten/base/version.hpp"
+
+// How a dimension is asked for in a compiler message.
+#define TAUTEN_ASK_number "a plain number, for example 0.14"
+#define TAUTEN_ASK_length "a length, for example 1.5_mm"
+#define TAUTEN_ASK_area "an area, for example 58.0_mm2"
+#define TAUTEN_ASK_angle "an angle, for example 90.0_deg"
+#define TAUTEN_ASK_force "a force, for example 25.0_kN"
+#define TAUTEN_ASK_torque "a torque, for example 48.0_N_m"
+#define TAUTEN_ASK_stress "a stress, for example 640.0_MPa"
+#define TAUTEN_ASK_compliance "a compliance, in metres per newton"
+#define TAUTEN_ASK_stiffness "a stiffness, in newtons per metre"
+#define TAUTEN_ASK_temperature "a temperature difference, in kelvin"
+#define TAUTEN_ASK_energy "an energy, in joules"
+#define TAUTEN_ASK_expansion "a thermal expansion coefficient, per kelvin"
+
 /// Factors between the units of the trade and SI, once, for texts, literals and printing. Kept with more digits than a
 /// double has, and rounded where they are used.
-namespace tauten::unit_factor {
+namespace tauten::TAUTEN_ABI::unit_factor {
 
 inline constexpr long double inch = 25.4e-3L;                 ///< m, by definition
 inline constexpr long double foot = 12 * inch;                ///< m
@@ -11,9 +27,9 @@ inline constexpr long double pound_force = 4.4482216152605L;  ///< N: 0.45359237
 inline constexpr long double kilogram_force = 9.80665L;       ///< N, by definition
 inline constexpr long double degree = 3.141592653589793238462643383279502884L / 180;  ///< rad
 
-}  // namespace tauten::unit_factor
+}  // namespace tauten::TAUTEN_ABI::unit_factor
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Dimension tag. Torque is a dimension of its own: a torque is never an energy.
 enum class Dim : unsigned char {
@@ -62,4 +78,4 @@ constexpr DimensionText describe(Dim dimension) noexcept {
   return {"a quantity", "", "", 1, ""};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/math.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Value and `N` partial derivatives. Arithmetic follows the chain rule, so any formula evaluated on duals yields its
 /// gradient to rounding error.
@@ -113,4 +113,4 @@ Dual<N> pow(const Dual<N>& a, double exponent) noexcept {
   return chain(a, pow(a.value, exponent), exponent * pow(a.value, exponent - 1));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,9 @@
 #include <cstring>
 #include <exception>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// What became of a call on plain numbers.
 enum class Status : unsigned char {
@@ -33,7 +35,8 @@ class Error : public std::exception {
  private:
   static void copy(const char* text, char* into, std::size_t room) noexcept {
     const std::size_t size = std::strlen(text);
-    const std::size_t length = size < room ? size : room - 1;
+    std::size_t length = size < room ? size : room - 1;
+    while (size >= room && length > 0 && (text[length] & '\xc0') == '\x80') --length;  // never half a character
     std::memcpy(into, text, length);
     into[length] = '\0';
   }
@@ -51,4 +54,4 @@ inline void raise([[maybe_unused]] const Error& error) {
 #endif
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 
 #include "tauten/base/dimension.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// An example of a value, for a message. Plain numbers of different kinds look different; the last word of the
 /// argument's name tells them apart.
@@ -20,4 +20,4 @@ constexpr const char* example_of(std::string_view argument, Dim dimension) {
   return describe(dimension).how_to_write;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

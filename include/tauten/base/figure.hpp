@@ -7,7 +7,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 template <>
 struct Words<Dim> {
@@ -63,4 +63,4 @@ inline Figure figure_in_words(const char* name, std::string text, std::string no
   return {name, Dim::number, {absent, absent, absent}, std::move(text), std::move(note), assumed};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

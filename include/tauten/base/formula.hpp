@@ -25,7 +25,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/vocabulary.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One input or the output of a formula.
 struct Arg {
@@ -81,14 +81,15 @@ struct FirstQuantity<Q, Rest...>
 
 // What is wrong lives out of line, so that a typed call stays as small as its arithmetic.
 
-/// \return the error of an input outside its domain
-[[gnu::cold, gnu::noinline]] inline Error domain_error(const char* formula, const Arg& arg, double si) {
-  const double low = arg.domain.low;
-  const double high = arg.domain.high;
+/// \return the error of an input outside a range
+[[gnu::cold, gnu::noinline]] inline Error range_error(const char* formula, const Arg& arg, const Interval& allowed,
+                                                      double si, const char* rule, const char* remedy) {
+  const double low = allowed.low;
+  const double high = allowed.high;
   const DimensionText text = describe(arg.dimension);
   const double unit = text.shop_unit_in_si;
   const char* space = *text.shop_unit == '\0' ? "" : " ";
-  const char* from = arg.domain.excludes_low ? "above" : "at least";
+  const char* from = allowed.excludes_low ? "above" : "at least";
   const bool finite = si >= -largest && si <= largest;
   char range[160];
   if (high < largest)
@@ -99,9 +100,20 @@ struct FirstQuantity<Q, Rest...>
   else
     std::snprintf(range, sizeof range, "a finite number");
   char message[512];
-  std::snprintf(message, sizeof message, "%s: %s is %s%s%s, but must be %s; give it as %s, for example %s", formula,
-                arg.name, PlainNumber(si / unit).c_str(), space, text.shop_unit, range, text.name, text.how_to_write);
+  std::snprintf(message, sizeof message, "%s: %s is %s%s%s, %s %s; %s %s, for example %s", formula, arg.name,
+                PlainNumber(si / unit).c_str(), space, text.shop_unit, rule, range, remedy, text.name,
+                text.how_to_write);
   return {arg.name, message};
+}
+
+/// \return the error of an input outside its domain
+inline Error domain_error(const char* formula, const Arg& arg, double si) {
+  return range_error(formula, arg, arg.domain, si, "but must be", "give it as");
+}
+
+/// \return what to hear of an input outside the range that the source states
+inline Error unusual_error(const char* formula, const Arg& arg, double si) {
+  return range_error(formula, arg, arg.validity, si, "but the source states", "check that it is");
 }
 
 /// \return the error of inputs that are fine one by one and have no solution together
@@ -115,6 +127,9 @@ struct FirstQuantity<Q, Rest...>
 }
 
 }  // namespace detail
+
+/// For typed calls that refuse what lies outside the range that the source states: `preload_from_torque(throw_unusual, ...)`.
+inline constexpr auto throw_unusual = [](const Error& unusual) { raise(unusual); };
 
 /// All uses of the formula `F`. An object of this type is the formula: `preload_from_torque(48.0_N_m, ...)`.
 /// The second parameter only counts the inputs.
@@ -140,6 +155,19 @@ class Formula<F, std::index_sequence<I...>> {
             checked<Real>(static_cast<Real>(QuantityTraits<Q>::si(q))...));
       }
     }
+  }
+
+  /// The same, and an input outside the range that the source states is heard of, such as pitch and pitch diameter that have
+  /// changed places: `preload_from_torque(print_it, 48_N_m, ...)`. Without the first argument the call is silent about it.
+  /// \param heard  called with the Error that describes the input; `throw_unusual` throws it
+  template <class Heard, class... Q>
+    requires std::is_invocable_v<Heard&, const Error&>
+  constexpr auto operator()(Heard&& heard, const Q&... q) const {
+    const auto value = (*this)(q...);
+    const double x[] = {static_cast<double>(QuantityTraits<Q>::si(q))...};
+    if (const Check found = check(x[I]...); found.status == Status::unusual)
+      heard(detail::unusual_error(F::name, F::inputs[found.argument], x[found.argument]));
+    return value;
   }
 
   /// Plain kernel: SI numbers in, SI number out; NaN outside the domain. Takes float, double and dual numbers.
@@ -249,4 +277,4 @@ class Formula<F, std::index_sequence<I...>> {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,9 @@
 #include <cstdint>
 #include <type_traits>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// As many bits as a floating-point number has.
 template <class Real>
@@ -56,4 +58,4 @@ inline constexpr Interval any_sign{-largest, largest};
 /// \return the closed interval from `low` to `high`
 constexpr Interval within(double low, double high) noexcept { return {low, high}; }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

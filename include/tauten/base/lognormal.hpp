@@ -3,7 +3,7 @@
 
 #include "tauten/base/normal.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Lognormal quantity. A median of zero means that the quantity is zero.
 struct Lognormal {
@@ -42,4 +42,4 @@ inline Lognormal lognormal_between(double low, double high) noexcept {
   return {std::sqrt(low * high), std::sqrt(std::expm1(z * z))};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

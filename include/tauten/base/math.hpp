@@ -8,11 +8,13 @@
 #include <cmath>
 #endif
 
+#include "tauten/base/version.hpp"
+
 #if defined(__FAST_MATH__) || (defined(__FINITE_MATH_ONLY__) && __FINITE_MATH_ONLY__)
 #error "tauten: build without -ffast-math and -ffinite-math-only, for it relies on NaN and on IEEE arithmetic"
 #endif
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 #if defined(__GNUC__)
 inline double sqrt(double x) noexcept { return __builtin_sqrt(x); }
@@ -135,4 +137,4 @@ constexpr double power_of_ten(double n) noexcept {
   return n < 0 ? 1 / power : power;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -1,6 +1,8 @@
 // Header-only or compiled: in which of its two modes a program uses the library.
 #pragma once
 
+#include "tauten/base/version.hpp"
+
 /// A program that links `tauten::compiled` defines TAUTEN_COMPILED. The header of a question then declares its functions and
 /// the library holds them; without it they are defined, inline, at the end of that header. TAUTEN_FUNCTION stands before such
 /// a function where it is defined.
@@ -12,7 +14,7 @@
 #define TAUTEN_MODE "tauten_header_only_mode"
 #endif
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 // One program, one mode: else a function would be inline here and not there, against the one-definition rule. Files of one
 // mode share one definition of a symbol, those of the other mode another one, and no linker takes both: it names the symbol.
@@ -35,4 +37,4 @@ namespace tauten::detail {
 }
 #endif
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

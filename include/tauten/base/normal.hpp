@@ -5,7 +5,9 @@
 #include <cmath>
 #include <cstdint>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// \return the chance that a standard normal variable lies below x
 inline double normal_chance(double x) noexcept { return std::erfc(-x * 0.70710678118654752440) / 2; }
@@ -81,4 +83,4 @@ inline double normal_quantile(double chance) noexcept {
   return chance < 0.5 ? x : -x;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,9 @@
 
 #include <string>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// A warning or a caution. Programs look at the code, people read the text.
 struct Notice {
@@ -20,4 +22,4 @@ struct Notice {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Where a notice stands on a page.
 enum class NoticeKind : unsigned char {
@@ -49,11 +49,13 @@ inline constexpr std::string_view hazard_notices[] = {"bar_twist",
                                                       "may_open",
                                                       "may_separate",
                                                       "may_strip",
+                                                      "paste_first",
                                                       "pressure",
                                                       "pressure_trapped",
                                                       "rating_unknown",
                                                       "reaction_arm",
                                                       "replace_damaged",
+                                                      "replace_galled",
                                                       "replace_glowed",
                                                       "replace_heated",
                                                       "replace_locking",
@@ -74,6 +76,7 @@ inline constexpr std::string_view hazard_notices[] = {"bar_twist",
                                                       "unusual_angle",
                                                       "unusual_torque",
                                                       "watch_the_torque",
+                                                      "weak_nut",
                                                       "wound_up_bars"};
 
 /// Notices on what an answer rests on, that no estimate is behind.
@@ -98,4 +101,4 @@ constexpr NoticeKind kind_of(std::string_view code, bool is_estimate) noexcept {
   return is_estimate || detail::lists(detail::trust_notices, code) ? NoticeKind::trust : NoticeKind::finding;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/base/math.hpp"
 #include "tauten/base/plain_number.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \param x       any number
 /// \param digits  significant digits
@@ -46,4 +46,4 @@ inline std::string exact_text(double x) {
   return {text, std::to_chars(text, text + sizeof text, x).ptr};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,9 @@
 
 #include <cstdint>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// Four random words.
 struct Philox4 {
@@ -33,4 +35,4 @@ constexpr Philox4 philox4x32(Philox4 counter, std::uint64_t key) noexcept {
   return {{c0, c1, c2, c3}};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

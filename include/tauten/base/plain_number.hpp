@@ -4,7 +4,9 @@
 
 #include <charconv>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// A number as text in a buffer of its own, for messages that allocate nothing.
 class PlainNumber {
@@ -51,4 +53,4 @@ class PlainNumber {
   char* end_ = text_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,9 @@
 #include <algorithm>
 #include <string>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// \return "thread friction" of thread_friction
 inline std::string plain_words(std::string code) {
@@ -12,4 +14,4 @@ inline std::string plain_words(std::string code) {
   return code;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

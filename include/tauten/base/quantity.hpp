@@ -6,7 +6,7 @@
 
 #include "tauten/base/dimension.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Customisation point: what a type means as a quantity. Specialise it for the quantity type of a unit library with
 ///   static constexpr bool known = true;   static constexpr Dim dimension = ...;
@@ -17,9 +17,12 @@ struct QuantityTraits {
   static constexpr bool known = false;
 };
 
+/// A plain number. The truth is none.
+template <class N>
+concept Number = std::is_arithmetic_v<N> && !std::is_same_v<N, bool>;
+
 /// Plain numbers are dimensionless.
-template <class Q>
-  requires std::is_arithmetic_v<Q>
+template <Number Q>
 struct QuantityTraits<Q> {
   static constexpr bool known = true;
   static constexpr Dim dimension = Dim::number;
@@ -34,6 +37,42 @@ struct QuantityTraits<Q> {
 template <class Q>
 concept AnyQuantity = QuantityTraits<Q>::known;
 
+namespace detail {
+
+/// False, but only once a type is given.
+template <class Given>
+inline constexpr bool never = false;
+
+/// Fails to compile, in one plain sentence, unless `fits`.
+template <Dim D, bool fits>
+struct MustBe;
+#define TAUTEN_DIMENSION(dimension)                                      \
+  template <bool fits>                                                   \
+  struct MustBe<Dim::dimension, fits> {                                  \
+    static_assert(fits, "tauten: this must be " TAUTEN_ASK_##dimension); \
+    static constexpr bool sentence = true;                               \
+  };
+TAUTEN_DIMENSION(number)
+TAUTEN_DIMENSION(length)
+TAUTEN_DIMENSION(area)
+TAUTEN_DIMENSION(angle)
+TAUTEN_DIMENSION(force)
+TAUTEN_DIMENSION(torque)
+TAUTEN_DIMENSION(stress)
+TAUTEN_DIMENSION(compliance)
+TAUTEN_DIMENSION(stiffness)
+TAUTEN_DIMENSION(temperature)
+TAUTEN_DIMENSION(energy)
+TAUTEN_DIMENSION(expansion)
+#undef TAUTEN_DIMENSION
+
+/// What is given by mistake for a quantity: a bare number, a text, the truth, or a quantity of another dimension.
+template <class T, Dim D>
+concept Mistaken = Number<T> || std::is_same_v<T, bool> || std::is_convertible_v<T, const char*> ||
+                   (QuantityTraits<T>::known && QuantityTraits<T>::dimension != D);
+
+}  // namespace detail
+
 /// A number in SI that knows its dimension: what tables and answers are made of. It holds a value and has no
 /// arithmetic; for that, `units.hpp` converts to and from Boost.Units.
 template <Dim D, class Real = double>
@@ -42,12 +81,21 @@ struct Quantity {
 
   constexpr Quantity() noexcept = default;
   constexpr explicit Quantity(Real value) noexcept : si(value) {}
+  template <Number N>
+  constexpr explicit Quantity(N value) noexcept : si(static_cast<Real>(value)) {}
 
   /// From any quantity type of the same dimension, so that `job.torque = 48.0_N_m` works.
   template <AnyQuantity Q>
-    requires(QuantityTraits<Q>::dimension == D && !std::is_arithmetic_v<Q>)
+    requires(QuantityTraits<Q>::dimension == D && !Number<Q>)
   constexpr Quantity(const Q& q) noexcept  // NOLINT(google-explicit-constructor)
       : si(static_cast<Real>(QuantityTraits<Q>::si(q))) {}
+
+  /// Refuses what is given by mistake without a word of templates, also through std::optional: the sentence stands where
+  /// a compiler reads it as soon as this constructor is chosen.
+  template <class Given>
+    requires detail::Mistaken<Given, D>
+  constexpr Quantity(Given) noexcept(detail::MustBe<D, detail::never<Given>>::sentence) {
+  }  // NOLINT(google-explicit-constructor)
 
   /// \return the value in the unit a workshop reads: mm, kN, MPa, N.m, degrees
   constexpr Real shop() const noexcept { return si / static_cast<Real>(describe(D).shop_unit_in_si); }
@@ -73,4 +121,4 @@ using Force = Quantity<Dim::force>;
 using Torque = Quantity<Dim::torque>;
 using Stress = Quantity<Dim::stress>;
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

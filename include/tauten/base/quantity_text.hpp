@@ -6,7 +6,7 @@
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/number_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return an SI value in the unit a workshop reads, "29.93 kN"
 inline std::string quantity_text(double si, Dim dimension, int digits = 4) {
@@ -16,4 +16,4 @@ inline std::string quantity_text(double si, Dim dimension, int digits = 4) {
   return text;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

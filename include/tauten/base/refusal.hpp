@@ -3,12 +3,15 @@
 
 #include <cmath>
 #include <cstdio>
+#include <optional>
+#include <string>
 
 #include "tauten/base/error.hpp"
 #include "tauten/base/plain_number.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \param argument  name of the argument at fault
 /// \param si        what was given
@@ -34,6 +37,16 @@ inline Error refusal(const char* argument, double value, const char* rule) noexc
   return refusal(argument, Quantity<Dim::number>(value), rule);
 }
 
+/// \return the error that an enumeration holds none of its values, as it may when it comes from a number, or nothing
+template <Worded E>
+std::optional<Error> unknown_value(const char* argument, E value) {
+  if (has_word(value)) return std::nullopt;
+  std::string text = std::string(argument) + " is " + std::to_string(static_cast<int>(value)) + ", but must be ";
+  int i = 0;
+  for (const char* word : Words<E>::list) text += (i == 0 ? "" : ", ") + std::to_string(i) + " (" + word + ")", ++i;
+  return Error(argument, (text + "; give one of these values").c_str());
+}
+
 /// \return true for a finite value above zero; NaN is refused by it
 template <Dim D>
 bool is_positive(Quantity<D> q) noexcept {
@@ -46,4 +59,4 @@ bool is_not_negative(Quantity<D> q) noexcept {
   return q.si >= 0 && std::isfinite(q.si);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

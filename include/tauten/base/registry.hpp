@@ -23,7 +23,7 @@
 #endif
 #endif
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A formula without its type. All numbers are SI; `x` points at `arity()` numbers in the order of `inputs`.
 struct Entry {
@@ -201,4 +201,4 @@ constexpr Entry entry_of(Formula<F, Indices>) noexcept {
           E::template strided<float>};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,10 @@
 #include <thread>
 #endif
 
-namespace tauten::detail {
+#include "tauten/base/interruption.hpp"
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return what `act` throws, or nothing
 template <class Act>
@@ -28,7 +31,8 @@ std::exception_ptr thrown_by(const Act& act) noexcept {
 }
 
 /// Calls `work(i)` for every i below `count`. The calls must not depend on each other. With one thread none is started.
-/// Where a thread cannot be had, those that run do its share. What a call throws is thrown here, after all have ended.
+/// Where a thread cannot be had, those that run do its share. What a call throws is thrown here, after all have ended;
+/// those that call `attend` do so soon.
 template <class Work>
 void share_out(std::uint64_t count, [[maybe_unused]] int threads, const Work& work) {
   std::atomic<std::uint64_t> next{0};
@@ -45,7 +49,13 @@ void share_out(std::uint64_t count, [[maybe_unused]] int threads, const Work& wo
     std::vector<std::jthread> others;  // joined at the end of this block, however it is left
     const auto workers = std::min(count, static_cast<std::uint64_t>(std::clamp(threads, 1, 256)));
     thrown_by([&] {
-      while (others.size() + 1 < workers) others.emplace_back(run);
+      while (others.size() + 1 < workers)
+        others.emplace_back([&]() noexcept {
+#if defined(__cpp_exceptions)
+          const Interruption with_the_others(failed);
+#endif
+          run();
+        });
     });
     run();
   }
@@ -55,4 +65,4 @@ void share_out(std::uint64_t count, [[maybe_unused]] int threads, const Work& wo
 #endif
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -10,7 +10,7 @@
 #include "tauten/base/interval.hpp"
 #include "tauten/base/number_text.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return "82.5 N.m": the unit that a workshop reads, four digits, no trailing zeros
 inline std::string shop_text(double si, Dim dimension) {
@@ -65,4 +65,4 @@ std::optional<Error> outside(const char* argument, const std::optional<Value>& v
   return value ? outside(argument, *value, allowed) : std::nullopt;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -1,4 +1,4 @@
-// Text that people typed, prepared for comparison and for error messages.
+// Text that people typed, prepared for comparison, and refusals.
 #pragma once
 
 #include <string>
@@ -7,16 +7,9 @@
 #include "tauten/base/error.hpp"
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/visible_text.hpp"
 
-namespace tauten::detail {
-
-/// \return `text` in quotes for a message: cut to 40 characters, anything but printable ASCII shown as ?
-inline std::string shown(std::string_view text) {
-  std::string result = "'";
-  for (const char c : text.substr(0, 40)) result += c >= ' ' && c <= '~' ? c : '?';
-  if (text.size() > 40) result += "...";
-  return result + "'";
-}
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return `text` without blanks, with a decimal point for a decimal comma and x for a multiplication sign
 inline std::string tidy(std::string_view text) {
@@ -53,4 +46,4 @@ constexpr bool same_length(double a, double b) noexcept { return a - b < 1e-8 &&
 /// \return the weaker of two ways in which figures were seen
 constexpr Seen weaker(Seen a, Seen b) noexcept { return a > b ? a : b; }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -1,7 +1,9 @@
 // Where a figure or a formula comes from.
 #pragma once
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// How a figure was come by. A figure seen in print is worth more than one from memory.
 enum class Seen : unsigned char {
@@ -21,4 +23,4 @@ struct Source {
 /// Marks a figure that a source does not give.
 inline constexpr double absent = __builtin_nan("");
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include "tauten/base/source.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return how a figure was seen, in words
 inline const char* seen_text(Seen seen) noexcept {
@@ -24,4 +24,4 @@ inline std::string source_text(const Source& source) {
   return where + (*source.place == '\0' ? "" : std::string(", ") + source.place) + " (" + seen_text(source.seen) + ")";
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,9 @@
 #include <utility>
 #include <vector>
 
-namespace tauten::detail {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return how many letters must be changed, added or left out to make one word of the other
 inline std::size_t letters_apart(std::string_view a, std::string_view b) {
@@ -24,4 +26,4 @@ inline std::size_t letters_apart(std::string_view a, std::string_view b) {
   return row.back();
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -4,7 +4,9 @@
 #include <string>
 #include <vector>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// A formula that was used, with the numbers that went in and came out.
 struct Step {
@@ -31,4 +33,4 @@ double step(std::vector<Step>& steps, const char* note, F formula, const X&... x
   return value;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

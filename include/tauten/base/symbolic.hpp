@@ -6,7 +6,7 @@
 
 #include "tauten/base/math.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// An expression in the inputs of a formula. Nodes are shared and never change.
 class Symbolic {
@@ -98,4 +98,4 @@ struct Constant<Symbolic> {
   static Symbolic on(const NamedConstant& constant) { return Symbolic::of_constant(constant); }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

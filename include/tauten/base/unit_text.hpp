@@ -10,8 +10,9 @@
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/example_text.hpp"
 #include "tauten/base/outcome.hpp"
+#include "tauten/base/visible_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A spelling of a unit.
 struct UnitSpelling {
@@ -181,13 +182,6 @@ inline std::size_t read_number(std::string_view text, double& value) {
   return read;
 }
 
-/// The beginning of a text, for a message; never half a character.
-inline std::string beginning(std::string_view text, std::size_t length) {
-  if (text.size() <= length) return std::string(text);
-  while (length > 0 && (static_cast<unsigned char>(text[length]) & 0xc0u) == 0x80u) --length;
-  return std::string(text.substr(0, length));
-}
-
 }  // namespace detail
 
 /// Reads a quantity.
@@ -198,8 +192,8 @@ inline std::string beginning(std::string_view text, std::size_t length) {
 inline Outcome<double> try_read_quantity(const char* argument, std::string_view text, Dim wanted) {
   const DimensionText ask = describe(wanted);
   const auto refuse = [&](const std::string& why) {
-    return Error(argument, (std::string(argument) + " '" + detail::beginning(text, 60) + "' " + why + "; write " +
-                            ask.name + " like " + example_of(argument, wanted))
+    return Error(argument, (std::string(argument) + " " + detail::shown(text, 60) + " " + why + "; write " + ask.name +
+                            " like " + example_of(argument, wanted))
                                .c_str());
   };
   double value = 0;
@@ -220,7 +214,7 @@ inline Outcome<double> try_read_quantity(const char* argument, std::string_view 
       }
       return refuse(std::string("is ") + describe(known.dimension).name + ", not " + ask.name);
     }
-  return refuse("has the unknown unit '" + detail::beginning(unit, 20) + "'");
+  return refuse("has the unknown unit " + detail::shown(unit, 20));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -173,21 +173,7 @@
   WORD(years, "t", number)                        \
   WORD(yield_strength, "R_p0.2", stress)
 
-// How a dimension is asked for in a compiler message.
-#define TAUTEN_ASK_number "a plain number, for example 0.14"
-#define TAUTEN_ASK_length "a length, for example 1.5_mm"
-#define TAUTEN_ASK_area "an area, for example 58.0_mm2"
-#define TAUTEN_ASK_angle "an angle, for example 90.0_deg"
-#define TAUTEN_ASK_force "a force, for example 25.0_kN"
-#define TAUTEN_ASK_torque "a torque, for example 48.0_N_m"
-#define TAUTEN_ASK_stress "a stress, for example 640.0_MPa"
-#define TAUTEN_ASK_compliance "a compliance, in metres per newton"
-#define TAUTEN_ASK_stiffness "a stiffness, in newtons per metre"
-#define TAUTEN_ASK_temperature "a temperature difference, in kelvin"
-#define TAUTEN_ASK_energy "an energy, in joules"
-#define TAUTEN_ASK_expansion "a thermal expansion coefficient, per kelvin"
-
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 enum class Word : unsigned char {
   unlisted,
@@ -237,4 +223,4 @@ struct RequireDimension {
 TAUTEN_VOCABULARY(TAUTEN_WORD)
 #undef TAUTEN_WORD
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 
 #include "tauten/drawing/plan.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A box that words fill, by its middle.
 struct LabelBox {
@@ -99,4 +99,4 @@ class LabelLayout {
   std::vector<LabelBox> labels_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/drawing/svg.hpp"
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What is drawn of a pattern. Lists are empty or have an item for each bolt.
 struct PatternSketch {
@@ -161,4 +161,4 @@ inline std::string sketch_text(const PatternSketch& sketch, int columns = 60) {
   return drawing + "Seen from the side that is tightened.\n";
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 
 #include "tauten/tool/chain.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// On the plan x runs in the wrench's direction and y to the side of positive angles; on paper x runs to the right and
 /// y downward.
@@ -63,4 +63,4 @@ inline PlanScale fit_plan(const std::vector<PlanPoint>& points, double width, do
   return {scale, left->x, top->y, wide * scale, high * scale};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/drawing/label_layout.hpp"
 #include "tauten/drawing/plan.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -145,4 +145,4 @@ inline std::string draw_svg(const ToolPlan& plan) {
   return page.finish(width, end);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include "tauten/drawing/plan.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -91,4 +91,4 @@ inline std::string draw_text(const ToolPlan& plan, int columns = 64) {
   return page.text() + legend + "  F  " + plan.fastener_words + "\n";
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

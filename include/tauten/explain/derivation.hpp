@@ -5,12 +5,13 @@
 
 #include "tauten/base/derivation.hpp"
 #include "tauten/base/plain_words.hpp"
+#include "tauten/base/visible_text.hpp"
 #include "tauten/base/vocabulary.hpp"
 #include "tauten/explain/latex_lines.hpp"
 #include "tauten/explain/paragraph.hpp"
 #include "tauten/explain/step_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How a derivation is laid out.
 enum class Layout : unsigned char {
@@ -36,7 +37,7 @@ inline Outcome<Layout> try_layout(std::string_view name) {
     if (name == Words<Layout>::list[i]) return static_cast<Layout>(i);
     known += (i == 0 ? "" : i == 3 ? " or " : ", ") + std::string(Words<Layout>::list[i]);
   }
-  return Error("format", ("format '" + detail::beginning(name, 40) + "' is not known; write " + known).c_str());
+  return Error("format", ("format " + detail::shown(name) + " is not known; write " + known).c_str());
 }
 
 /// The derivation of a single formula.
@@ -369,4 +370,4 @@ inline std::string derivation_text(const Derivation& d, std::span<const Entry> r
   return try_derivation_text(d, registry, layout, style).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/explain/markup.hpp"
 #include "tauten/explain/style.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How an expression is written.
 enum class Notation : unsigned char {
@@ -196,4 +196,4 @@ inline std::string expression_text(const Entry& entry, Notation notation) {
   return ExpressionWriter(entry.inputs, notation)(entry.expression());
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -1,27 +1,12 @@
 // A tree as JSON.
 #pragma once
 
+#include "tauten/base/visible_text.hpp"
 #include "tauten/explain/tree.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
-
-/// \return how many bytes at the start of `text` are one character in UTF-8; 0 if they are none
-inline std::size_t character_size(std::string_view text) noexcept {
-  const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u; };
-  const unsigned first = byte(0);
-  if (first < 0x80) return 1;
-  const std::size_t size = first < 0xc2 ? 0 : first < 0xe0 ? 2 : first < 0xf0 ? 3 : first < 0xf5 ? 4 : 0;
-  for (std::size_t i = 1; i < size; ++i)
-    if ((byte(i) & 0xc0u) != 0x80) return 0;
-  // Not the shortest form, a half of a pair, or beyond the last character.
-  const unsigned second = byte(1);
-  if ((first == 0xe0 && second < 0xa0) || (first == 0xed && second > 0x9f) || (first == 0xf0 && second < 0x90) ||
-      (first == 0xf4 && second > 0x8f))
-    return 0;
-  return size;
-}
 
 inline void write_json(std::string& out, std::string_view text) {
   constexpr const char* digits = "0123456789abcdef";
@@ -85,4 +70,4 @@ inline std::string json_text(const Tree& tree, int indent = 0) {
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 
 #include "tauten/explain/markup.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Width of a formula's lines in em: an article on A4 or letter paper has 34.5, of which the left-hand side takes some.
 inline constexpr double latex_page_width = 31;
@@ -162,4 +162,4 @@ inline std::vector<std::string> latex_lines(const std::string& formula, double m
   return lines;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 
 #include "tauten/base/dimension.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -178,4 +178,4 @@ inline std::string html_unit(std::string_view unit) {
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

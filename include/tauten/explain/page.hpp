@@ -8,9 +8,10 @@
 #include "tauten/base/caution.hpp"
 #include "tauten/base/notice.hpp"
 #include "tauten/base/notice_kind.hpp"
+#include "tauten/explain/page_units.hpp"
 #include "tauten/explain/paragraph.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A column of a table on a page. Text stands left, numbers right.
 struct PageColumn {
@@ -57,7 +58,7 @@ struct Page {
   /// \return line 1, with the name of the joint
   std::string first_line() const { return name.empty() ? headline : name + ": " + headline; }
   /// Puts each notice where its kind belongs; a sentence stands once.
-  void add(const std::vector<Notice>& notices);
+  void add(const std::vector<Notice>& notices, const PageUnits& units = {});
   /// Leaves the gravest cautions where they are; those beyond `most_cautions` lead the findings.
   void limit_cautions();
 };
@@ -131,12 +132,12 @@ inline std::vector<std::string> all_cautions(const Page& page) {
 
 }  // namespace detail
 
-inline void Page::add(const std::vector<Notice>& notices) {
+inline void Page::add(const std::vector<Notice>& notices, const PageUnits& units) {
   for (const Notice& notice : notices) switch (kind_of(notice.code, notice.is_estimate)) {
       case NoticeKind::standing: break;
-      case NoticeKind::hazard: detail::add_once(cautions, notice.text); break;
-      case NoticeKind::finding: detail::add_once(findings, notice.text); break;
-      case NoticeKind::trust: detail::add_once(trust, notice.text); break;
+      case NoticeKind::hazard: detail::add_once(cautions, units.restated(notice.text)); break;
+      case NoticeKind::finding: detail::add_once(findings, units.restated(notice.text)); break;
+      case NoticeKind::trust: detail::add_once(trust, units.restated(notice.text)); break;
     }
 }
 
@@ -147,4 +148,4 @@ inline void Page::limit_cautions() {
   cautions.erase(beyond, cautions.end());
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

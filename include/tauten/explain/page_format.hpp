@@ -5,12 +5,12 @@
 #include <string_view>
 
 #include "tauten/base/outcome.hpp"
-#include "tauten/base/unit_text.hpp"
+#include "tauten/base/visible_text.hpp"
 #include "tauten/base/words.hpp"
 #include "tauten/explain/page_markup.hpp"
 #include "tauten/explain/page_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What a page is written as. Notebooks take HTML.
 enum class PageFormat : unsigned char { text, markdown, html };
@@ -27,7 +27,7 @@ inline Outcome<PageFormat> try_page_format(std::string_view name) {
     if (name == Words<PageFormat>::list[i]) return static_cast<PageFormat>(i);
     known += (i > 0 ? ", " : "") + std::string(Words<PageFormat>::list[i]);
   }
-  return Error("format", ("format '" + detail::beginning(name, 40) + "' is not known; write " + known).c_str());
+  return Error("format", ("format " + detail::shown(name) + " is not known; write " + known).c_str());
 }
 
 /// \param paint  colours words in the tables of a text
@@ -39,4 +39,4 @@ inline std::string page_as(const Page& page, PageFormat format, PaintCell paint 
   }
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/explain/markup.hpp"
 #include "tauten/explain/page.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -104,4 +104,4 @@ inline std::string page_html(const Page& page) {
   return out + detail::html_list("How far to trust this", page.trust);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/paragraph.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The escape code in front of a cell that gets a colour, or nullptr.
 using PaintCell = const char* (*)(const std::string& cell);
@@ -32,7 +32,7 @@ inline std::string table_text(const PageTable& table, PaintCell paint = nullptr)
   for (const auto& row : table.rows) {
     auto& cells = lines.emplace_back();
     for (std::size_t i = 0; i < columns.size(); ++i) {
-      cells.push_back(columns[i].most ? wrapped(row[i], columns[i].most) : std::vector{row[i]});
+      cells.push_back(columns[i].most ? wrapped(row[i], columns[i].most) : std::vector{detail::visible(row[i])});
       for (const std::string& line : cells.back()) width[i] = std::max(width[i], width_of(line));
     }
   }
@@ -82,4 +82,4 @@ inline std::string page_text(const Page& page, PaintCell paint = nullptr) {
   return out + detail::text_list("How far to trust this", page.trust);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

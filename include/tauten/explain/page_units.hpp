@@ -1,6 +1,7 @@
 // In which units a page shows its figures: those that were typed, else those of a workshop.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 #include <string_view>
@@ -8,7 +9,7 @@
 #include "tauten/base/band.hpp"
 #include "tauten/explain/style.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Significant digits of the figures of a page: no torque is set, and no clamp load known, more closely.
 inline constexpr int page_digits = 3;
@@ -55,14 +56,17 @@ class PageUnits {
   }
 
   /// \return "48 to 77 kN"
+  std::string range(double low, double high, Dim dimension, int digits = page_digits) const {
+    // Both ends in the unit of the upper one.
+    const Shown top = shown_as(high, dimension, digits);
+    Style same = style_;
+    if (!top.unit.empty()) same.choices.push_back({word_of(dimension), top.unit, 0});
+    same.digits = digits;
+    return shown(same, low, "", dimension).number + " to " + top.text();
+  }
   template <Dim D>
   std::string range(Quantity<D> low, Quantity<D> high, int digits = page_digits) const {
-    // Both ends in the unit of the upper one.
-    const Shown top = shown_as(high.si, D, digits);
-    Style same = style_;
-    if (!top.unit.empty()) same.choices.push_back({word_of(D), top.unit, 0});
-    same.digits = digits;
-    return shown(same, low.si, "", D).number + " to " + top.text();
+    return range(low.si, high.si, D, digits);
   }
   template <Dim D>
   std::string range(const Band<Quantity<D>>& band, int digits = page_digits) const {
@@ -104,10 +108,47 @@ class PageUnits {
     return rough_text(in_unit(band.low)) + " to " + rough(band.high);
   }
 
+  /// \param text  a sentence of an answer, which has the units of a workshop: "above 173 N.m", "48 to 77 kN"
+  /// \return the same with the units of this page
+  std::string restated(std::string_view text) const {
+    std::string out;
+    for (std::size_t at = 0; at < text.size();) {
+      const bool starts = at == 0 || text[at - 1] == ' ' || text[at - 1] == '(';
+      const std::size_t read = starts && !style_.choices.empty() ? restated_figure(text.substr(at), out) : 0;
+      if (read == 0) out += text[at];
+      at += std::max(read, std::size_t{1});
+    }
+    return out;
+  }
+
   /// \return "4 %"
   static std::string percent(double share, int digits = page_digits) { return number_text(100 * share, digits) + " %"; }
 
  private:
+  /// Adds the figure that a text begins with in the unit that was chosen for its dimension.
+  /// \return its length; 0 if it begins with none, or none is chosen
+  std::size_t restated_figure(std::string_view text, std::string& out) const {
+    double low = 0, high = 0;
+    std::size_t end = detail::read_number(text, low);
+    if (end == 0) return 0;
+    constexpr std::string_view to = " to ";
+    const bool is_range = text.substr(end).starts_with(to);
+    const std::size_t second = is_range ? detail::read_number(text.substr(end + to.size()), high) : 0;
+    if (second > 0) end += to.size() + second;
+    if (end == text.size() || text[end] != ' ') return 0;
+    std::string_view word = text.substr(end + 1, text.find_first_of(" ,;:()", end + 1) - end - 1);
+    if (word.ends_with('.')) word.remove_suffix(1);
+    const UnitSpelling* unit = detail::find_unit(word);
+    // "1 in 100" has no inch in it: sentences have the units of a workshop.
+    if (unit == nullptr || (word != describe(unit->dimension).shop_unit && word != "N")) return 0;
+    const auto is_chosen = [&](const Style::Choice& choice) { return choice.quantity == word_of(unit->dimension); };
+    const bool any = std::any_of(style_.choices.begin(), style_.choices.end(), is_chosen);
+    if (!any || word == this->unit(unit->dimension)) return 0;
+    low *= unit->si;
+    out += second > 0 ? range(low, high * unit->si, unit->dimension) : this->text(low, unit->dimension);
+    return end + 1 + word.size();
+  }
+
   Shown shown_as(double si, Dim dimension, int digits) const {
     Style style = style_;
     style.digits = digits;
@@ -119,4 +160,4 @@ class PageUnits {
   Style style_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

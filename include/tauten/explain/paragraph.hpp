@@ -3,10 +3,14 @@
 
 #include <algorithm>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
-namespace tauten {
+#include "tauten/base/version.hpp"
+#include "tauten/base/visible_text.hpp"
+
+namespace tauten::TAUTEN_ABI {
 
 /// Columns of a terminal that a page of text fills.
 inline constexpr std::size_t page_width = 100;
@@ -16,7 +20,7 @@ namespace detail {
 inline bool starts_character(char c) noexcept { return (static_cast<unsigned char>(c) & 0xc0u) != 0x80u; }
 
 /// \return how many bytes the first `columns` characters of `text` have
-inline std::size_t bytes_of(const std::string& text, std::size_t columns) {
+inline std::size_t bytes_of(std::string_view text, std::size_t columns) {
   std::size_t at = 0;
   for (std::size_t seen = 0; at < text.size(); ++at)
     if (starts_character(text[at]) && seen++ == columns) break;
@@ -32,26 +36,31 @@ inline std::string without_trailing_blanks(std::string line) {
 }  // namespace detail
 
 /// \return how many columns of a terminal `text` takes
-inline std::size_t width_of(const std::string& text) {
+inline std::size_t width_of(std::string_view text) {
   return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), detail::starts_character));
 }
 
-/// \return `text` in lines of at most `width` columns, broken between words; a longer word is broken itself
-inline std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
+/// \return `text` in lines of at most `width` columns, broken between words; a longer word is broken itself. What would act
+///         on a terminal is shown
+inline std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
+  const std::string seen = detail::visible(text);
+  text = seen;
   std::vector<std::string> lines;
   std::string line;
-  std::size_t at = 0;
-  while (at < text.size()) {
-    const std::size_t end = std::min(text.find(' ', at), text.size());
-    std::string word = text.substr(at, end - at);
-    at = end + 1;
-    if (!line.empty() && width_of(line) + 1 + width_of(word) > width) lines.push_back(std::exchange(line, ""));
-    while (width_of(word) > width) {
+  std::size_t taken = 0;  // columns of the line
+  while (!text.empty()) {
+    std::string_view word = text.substr(0, text.find(' '));
+    text.remove_prefix(std::min(word.size() + 1, text.size()));
+    std::size_t size = width_of(word);
+    if (!line.empty() && taken + 1 + size > width) lines.push_back(std::exchange(line, "")), taken = 0;
+    for (; size > width; size -= width) {
       const std::size_t bytes = detail::bytes_of(word, width);
-      lines.push_back(word.substr(0, bytes));
-      word.erase(0, bytes);
+      lines.emplace_back(word.substr(0, bytes));
+      word.remove_prefix(bytes);
     }
-    line += (line.empty() ? "" : " ") + word;
+    if (!line.empty()) line += ' ', ++taken;
+    line += word;
+    taken += size;
   }
   if (!line.empty() || lines.empty()) lines.push_back(line);
   return lines;
@@ -67,4 +76,4 @@ inline std::string paragraph(const std::string& text, const std::string& mark = 
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/base/registry.hpp"
 #include "tauten/base/source_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return a range in the units of a workshop: "above 0 mm", "0.2 mm to 6 mm", "any finite value"
 inline std::string range_text(const Interval& range, Dim dimension) {
@@ -21,4 +21,4 @@ inline bool has_validity_range(const Arg& arg) noexcept {
   return arg.validity.low > -largest || arg.validity.high < largest;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/explain/expression.hpp"
 #include "tauten/explain/range_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The parts of a step as text in one notation. What is not a formula is plain text.
 struct StepText {
@@ -83,4 +83,4 @@ inline StepText step_text(const Entry& entry, const Step& step, Notation notatio
   return text;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

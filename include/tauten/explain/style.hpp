@@ -11,7 +11,7 @@
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/unit_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Units and digits of what is printed. The default shows the units of a workshop with four digits.
 struct Style {
@@ -68,7 +68,7 @@ inline bool is_name(std::string_view word) {
 }
 
 inline Error style_refusal(const char* argument, std::string_view text, const char* why) {
-  return {argument, (std::string(argument) + " '" + beginning(text, 60) + "' " + why).c_str()};
+  return {argument, (std::string(argument) + " " + shown(text, 60) + " " + why).c_str()};
 }
 
 }  // namespace detail
@@ -137,4 +137,4 @@ inline Shown shown(const Style& style, double si, std::string_view name, Dim dim
   return {number_text(si / one, digits != nullptr ? digits->significant : digits_shown), named};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -11,7 +11,7 @@
 #include "tauten/base/number_text.hpp"
 #include "tauten/explain/paragraph.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Both axes begin at zero. What is drawn later lies on top.
 class TextPlot {
@@ -81,4 +81,4 @@ class TextPlot {
   std::vector<std::string> rows_;  ///< from the top
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -14,7 +14,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A value with what lies below it.
 struct Tree {
@@ -53,10 +53,13 @@ template <class T>
 Tree tree_of(const T& x) {
   const auto ignore = [](const char*, const auto&) {};
   Tree tree;
-  if constexpr (AnyQuantity<T>) {
+  if constexpr (std::is_same_v<T, bool>) {
+    tree.kind = Tree::Kind::truth;
+    tree.number = x;
+  } else if constexpr (AnyQuantity<T>) {
     const auto si = static_cast<double>(QuantityTraits<T>::si(x));
     if (!std::isfinite(si)) return tree;
-    tree.kind = std::is_same_v<T, bool> ? Tree::Kind::truth : Tree::Kind::number;
+    tree.kind = Tree::Kind::number;
     tree.dimension = QuantityTraits<T>::dimension;
     tree.number = si;
   } else if constexpr (std::is_convertible_v<const T&, std::string_view>) {
@@ -110,4 +113,4 @@ inline const Tree* find(const Tree& tree, std::string_view path) {
   return at;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

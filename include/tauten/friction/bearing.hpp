@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Outer diameter d_w of a hexagon's bearing face over the width across flats, where no standard gives d_w (estimate).
 /// The minimum d_w of ISO 4014 and ISO 4032 lies between 0.89 and 0.94 of the nominal width from M8 to M64, which is 0.95
@@ -61,4 +61,4 @@ struct UniformPressureBearingDiameter {
 /// \copydoc UniformPressureBearingDiameter
 inline constexpr Formula<UniformPressureBearingDiameter> uniform_pressure_bearing_diameter{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/base/spelling.hpp"
 #include "tauten/friction/condition_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A state of thread and bearing face.
 struct ThreadCondition {
@@ -137,7 +137,7 @@ inline Outcome<ThreadCondition> try_thread_condition(const std::string& key) {
   for (const table::ThreadConditionRow& row : table::thread_conditions)
     names += (names.empty() ? "" : ", ") + std::string(row.key);
   return Error("condition",
-               ("condition '" + key.substr(0, 40) + "' is not known; " +
+               ("condition " + detail::shown(key) + " is not known; " +
                 (near ? "did you mean " + std::string(near->key) + "? Give" : std::string("give")) + " one of " + names)
                    .c_str());
 }
@@ -146,4 +146,4 @@ inline Outcome<ThreadCondition> try_thread_condition(const std::string& key) {
 /// \throws Error  if there is no such state
 inline ThreadCondition thread_condition(const std::string& key) { return try_thread_condition(key).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source condition_sources[] = {
@@ -73,4 +73,31 @@ inline constexpr ThreadConditionRow thread_conditions[] = {
   {"unknown", "not known", "field", 0.08, 0.14, 0.35, 0.08, 0.14, 0.35, false, "friction unknown: the band runs from oiled steel to dry zinc; wax and paste are lower and galvanised or stainless threads higher", "?;don't know;not known;do not know;unsure;not sure;no idea", 20},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table
+
+/// Names of the states, spelled for the compiler: `.condition = conditions::oiled`.
+namespace tauten::TAUTEN_ABI::conditions {
+
+inline constexpr const char* dry = "dry";
+inline constexpr const char* oiled = "oiled";
+inline constexpr const char* phosphate_oil = "phosphate-oil";
+inline constexpr const char* zinc = "zinc";
+inline constexpr const char* zinc_oiled = "zinc-oiled";
+inline constexpr const char* waxed = "waxed";
+inline constexpr const char* zinc_flake = "zinc-flake";
+inline constexpr const char* galvanised = "galvanised";
+inline constexpr const char* galvanised_waxed = "galvanised-waxed";
+inline constexpr const char* cadmium = "cadmium";
+inline constexpr const char* moly_paste = "moly-paste";
+inline constexpr const char* anti_seize = "anti-seize";
+inline constexpr const char* dry_film = "dry-film";
+inline constexpr const char* penetrating_fluid = "penetrating-fluid";
+inline constexpr const char* rusty = "rusty";
+inline constexpr const char* rusty_oiled = "rusty-oiled";
+inline constexpr const char* stainless = "stainless";
+inline constexpr const char* stainless_oiled = "stainless-oiled";
+inline constexpr const char* stainless_paste = "stainless-paste";
+inline constexpr const char* adhesive = "adhesive";
+inline constexpr const char* unknown = "unknown";
+
+}  // namespace tauten::TAUTEN_ABI::conditions

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The three lengths of which every linear torque formula is made, per unit of preload and coefficient of friction.
 /// Compilers do not turn a division by a constant into the far cheaper multiplication, as the last digit may differ.
@@ -94,4 +94,4 @@ struct BearingTorque {
 /// \copydoc BearingTorque
 inline constexpr Formula<BearingTorque> bearing_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

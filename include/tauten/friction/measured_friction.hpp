@@ -3,7 +3,7 @@
 
 #include "tauten/friction/lever.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Friction cannot be negative, but the difference of two torques may round to just below zero.
 inline constexpr Interval measured_friction{-1e-9, largest};
@@ -71,4 +71,4 @@ struct BearingFrictionFromTest {
 /// \copydoc BearingFrictionFromTest
 inline constexpr Formula<BearingFrictionFromTest> bearing_friction_from_test{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

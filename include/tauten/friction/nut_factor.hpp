@@ -3,7 +3,7 @@
 
 #include "tauten/friction/lever.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Nut factor from the two coefficients of friction: the torque lever over the nominal diameter.
 struct NutFactor {
@@ -48,4 +48,4 @@ struct NutFactorFromTest {
 /// \copydoc NutFactorFromTest
 inline constexpr Formula<NutFactorFromTest> nut_factor_from_test{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Load of one bolt of a group along one direction: an equal part of the force, and of the moment a part that grows with
 /// the distance from the centre. In the plane of the joint one direction after the other, with the sum of squares about
@@ -69,4 +69,4 @@ struct PrincipalTension {
 /// \copydoc PrincipalTension
 inline constexpr Formula<PrincipalTension> principal_tension{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/group/tension.hpp"
 #include "tauten/joint/load.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Tension alone that strains a bolt as much as tension and shear together, by the greatest principal stress:
 /// (T + sqrt(T^2 + 4 V^2))/2.
@@ -251,4 +251,4 @@ inline Outcome<Force> try_round_flange_tilting(std::size_t count, Length circle,
   return Force(2 * moment.si * (big + small) / (static_cast<double>(count) * (2 * big * big + small * small)));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

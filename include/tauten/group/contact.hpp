@@ -6,7 +6,7 @@
 
 #include "tauten/group/tension.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A rigid part on an elastic support of any outline, with bolts that only pull.
 struct ContactFace {
@@ -218,4 +218,4 @@ inline ContactTension tension_with_contact(const Pattern& pattern, const Lifting
   return try_tension_with_contact(pattern, load, face).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

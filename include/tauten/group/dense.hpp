@@ -6,7 +6,9 @@
 #include <cstddef>
 #include <vector>
 
-namespace tauten::detail {
+#include "tauten/base/version.hpp"
+
+namespace tauten::TAUTEN_ABI::detail {
 
 /// Sum of products in four parts, which processors add up at once.
 inline double dot(const double* a, const double* b, std::size_t count) noexcept {
@@ -64,4 +66,4 @@ constexpr void add_outer(Matrix3& a, double w, const Vector3& b) noexcept {
 
 constexpr double dot(const Vector3& a, const Vector3& b) noexcept { return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]; }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

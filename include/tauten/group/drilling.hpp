@@ -15,7 +15,7 @@
 #include "tauten/group/drilling_table.hpp"
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Measurements of a drilling; absent: not measured.
 struct MeasuredDrilling {
@@ -47,11 +47,11 @@ struct DrillingCandidate {
 namespace detail {
 
 /// \return true unless both figures are known and differ by more than allowed
-inline bool may_be(double one, double other, double within) noexcept {
+inline bool figures_may_be(double one, double other, double within) noexcept {
   return std::isnan(one) || std::isnan(other) || std::fabs(one - other) <= within;
 }
 inline bool may_be(const std::optional<Length>& measured, double figure, double within) noexcept {
-  return !measured || may_be(measured->si, figure, within);
+  return figures_may_be(measured ? measured->si : absent, figure, within);
 }
 
 inline std::optional<Error> measured_drilling_error(const MeasuredDrilling& m) {
@@ -128,7 +128,7 @@ inline NextMeasurement next_measurement(const std::vector<DrillingCandidate>& ca
     double left = 0;  // sum over candidates of how many would remain if it were this one
     for (const DrillingCandidate& is : candidates)
       for (const DrillingCandidate& other : candidates)
-        left += detail::may_be((is.*choice.figure).si, (other.*choice.figure).si, choice.within) ? 1 : 0;
+        left += detail::figures_may_be((is.*choice.figure).si, (other.*choice.figure).si, choice.within) ? 1 : 0;
     if (left < least) {
       least = left;
       best = choice.what;
@@ -203,4 +203,4 @@ inline Outcome<Pattern> try_pattern_by_name(std::string_view name) {
   return Error("name", "no standard drilling has this name; write it like EN 1092-1 PN16 DN100, or circle:8:160mm");
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

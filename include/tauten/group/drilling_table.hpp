@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source drilling_sources[] = {
@@ -422,4 +422,4 @@ inline constexpr RectangleDrilling rectangle_drillings[] = {
   {"ISO 6162-1 port", "DN127", 152.4e-3, 92.1e-3, absent, absent, 25},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

@@ -12,7 +12,7 @@
 #include "tauten/group/dense.hpp"
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A circle through places.
 struct CircleFit {
@@ -244,4 +244,4 @@ inline Outcome<Pattern> try_pattern_from_chords(const std::vector<Length>& chord
   return try_pattern(std::move(at));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

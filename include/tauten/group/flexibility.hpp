@@ -8,7 +8,7 @@
 
 #include "tauten/group/interaction.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -176,4 +176,4 @@ inline Outcome<MeasuredLosses> try_measured_losses(BoltOrder order, const std::v
   return MeasuredLosses(std::move(order), std::move(loss));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

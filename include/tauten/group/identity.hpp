@@ -11,7 +11,7 @@
 #include "tauten/group/fit.hpp"
 #include "tauten/group/ways.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What measured holes are, and what the measurement can tell.
 struct PatternIdentity {
@@ -221,4 +221,4 @@ inline PatternIdentity identify_pattern(const Pattern& pattern, Length tolerance
   return try_identify_pattern(pattern, tolerance).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

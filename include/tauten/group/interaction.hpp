@@ -12,7 +12,7 @@
 #include "tauten/group/ring.hpp"
 #include "tauten/group/sequence.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Flexibilities of a joint, A = bolt flexibility on the diagonal plus compression of the joint at i by a load at k.
 /// Symmetric (virtual work) and positive definite; any unit, as only ratios count. `try_interaction` makes it.
@@ -292,4 +292,4 @@ inline double passes_by_rule(double c, double t) noexcept {
   return c > 0 && c < 1 && t > 0 && t < 1 ? std::ceil(PassesForEvenness::eval(c, t)) : std::nan("");
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -15,7 +15,7 @@
 #include "tauten/group/ring.hpp"
 #include "tauten/group/terms.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return distance between two places in m
 inline double distance(Position a, Position b) noexcept { return std::hypot(a.x - b.x, a.y - b.y); }
@@ -223,4 +223,4 @@ inline Outcome<Length> try_centre_distance(Length inside, Length outside) {
   return Length((inside.si + outside.si) / 2);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

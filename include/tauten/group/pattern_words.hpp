@@ -10,7 +10,7 @@
 #include "tauten/group/drilling.hpp"
 #include "tauten/group/fit.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -28,8 +28,7 @@ inline Outcome<std::size_t> try_read_count(std::string_view text) {
   std::size_t count = 0;
   const auto [end, problem] = std::from_chars(text.data(), text.data() + text.size(), count);
   if (problem != std::errc{} || end != text.data() + text.size())
-    return Error("pattern",
-                 ("'" + std::string(text) + "' is not a number of bolts; write it like circle:8:160mm").c_str());
+    return Error("pattern", (shown(text) + " is not a number of bolts; write it like circle:8:160mm").c_str());
   return count;
 }
 
@@ -54,8 +53,7 @@ inline Outcome<Pattern> try_pattern_from_words(std::string_view words) {
   const std::vector<std::string_view> parts = detail::parts_of(words, ':');
   const auto shape = parts.front();
   const auto wrong = [&](const char* like) {
-    return Error("pattern",
-                 ("'" + std::string(words) + "' has too few or too many parts; write it like " + like).c_str());
+    return Error("pattern", (detail::shown(words) + " has too few or too many parts; write it like " + like).c_str());
   };
   if (shape == "circle") {
     if (parts.size() != 3 && parts.size() != 4) return wrong("circle:8:160mm");
@@ -125,11 +123,10 @@ inline Outcome<Pattern> try_pattern_from_words(std::string_view words) {
     return try_pattern(std::move(at));
   }
   if (parts.size() > 1)
-    return Error("pattern", ("'" + std::string(shape) +
-                             "' is not a pattern; write circle, rectangle, grid, line, "
-                             "chords or places, like circle:8:160mm")
+    return Error("pattern", (detail::shown(shape) + " is not a pattern; write circle, rectangle, grid, line, "
+                                                    "chords or places, like circle:8:160mm")
                                 .c_str());
   return try_pattern_by_name(words);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Moment at which a strip of plate yields through its whole thickness. With the tensile strength times a resistance
 /// factor in place of the yield strength it is that of the AISC form.
@@ -162,4 +162,4 @@ struct TeeCombinedStrength {
 /// \copydoc TeeCombinedStrength
 inline constexpr Formula<TeeCombinedStrength> tee_combined_strength{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/base/words.hpp"
 #include "tauten/group/plate_bending.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A plate or leg pulled off by bolts in a line, after AISC.
 struct PryingPlate {
@@ -213,4 +213,4 @@ inline Outcome<TeeStrength> try_tee_strength(const TeeStub& tee) {
   return s;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The bolt circle of evenly spaced holes from one chord. Measure over as many holes as possible: an error of the chord of
 /// neighbours is multiplied, 2.6 times with 8 holes and 7.7 times with 24.
@@ -57,4 +57,4 @@ struct PassesForEvenness {
 /// \copydoc PassesForEvenness
 inline constexpr Formula<PassesForEvenness> passes_for_evenness{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,11 +10,12 @@
 #include <vector>
 
 #include "tauten/base/band.hpp"
+#include "tauten/base/interruption.hpp"
 #include "tauten/base/normal.hpp"
 #include "tauten/base/philox.hpp"
 #include "tauten/group/interaction.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Relative standard deviations of the load that a torque gives.
 struct LoadScatter {
@@ -36,6 +37,7 @@ namespace detail {
 /// \return quantiles by nearest rank; the numbers are reordered
 inline Band<Force> quantiles(std::vector<double>& numbers) {
   const auto at = [&](double share) {
+    attend();
     const auto place = numbers.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(numbers.size() - 1));
     std::nth_element(numbers.begin(), place, numbers.end());
     return Force(*place);
@@ -89,6 +91,7 @@ inline Outcome<ScatteredLoads> try_scattered_loads(const Interaction& joint, con
   const auto words_each = static_cast<std::uint32_t>((1 + n + steps.size() + 3) / 4);
   std::vector<float> normal(4 * words_each);
   for (std::size_t block = 0; block < trials; block += width) {
+    detail::attend();
     const std::size_t count = std::min(width, trials - block);
     for (std::size_t t = 0; t < width; ++t) {
       const std::uint64_t trial = block + t;
@@ -148,4 +151,4 @@ inline Outcome<ScatteredLoads> try_scattered_loads(const Interaction& joint, con
   return answer;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

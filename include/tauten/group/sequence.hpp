@@ -8,7 +8,7 @@
 
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Indices of bolts from 0, in the order in which they are worked on.
 using BoltOrder = std::vector<std::size_t>;
@@ -287,4 +287,4 @@ inline UndoingPlan undoing_plan(const Pattern& pattern, bool pressurised = false
   return try_undoing_plan(pattern, crosswise_order(pattern), pressurised, person).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

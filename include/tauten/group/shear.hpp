@@ -12,7 +12,7 @@
 #include "tauten/group/dense.hpp"
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A load in the plane of the joint: a force along its line, and a torque on top.
 struct ShearLoad {
@@ -337,4 +337,4 @@ inline UltimateShear ultimate_shear(const Pattern& pattern, const ShearLoad& loa
   return try_ultimate_shear(pattern, load, law).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

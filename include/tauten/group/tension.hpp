@@ -12,7 +12,7 @@
 #include "tauten/group/dense.hpp"
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A load across the plane of the joint, at the centroid of the pattern.
 struct LiftingLoad {
@@ -203,4 +203,4 @@ inline Tension tension_plastic(const Pattern& pattern, Angle towards, Torque mom
   return try_tension_plastic(pattern, towards, moment).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

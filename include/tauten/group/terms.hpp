@@ -6,7 +6,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A place in the plane of the joint in m, seen from the side that is tightened: x to the right, y up.
 struct Position {
@@ -59,17 +59,17 @@ struct Words<TensionModel> {
 
 /// A flange ring that bends between its bolts on a gasket that lies all round.
 struct FlangeOnGasket {
-  std::size_t count = 0;  ///< bolts, evenly spaced
-  Length circle;          ///< bolt circle
-  Length ring_width;      ///< radial width of the flange ring
-  Length ring_thickness;  ///< thickness of the flange
+  std::size_t count = 0;    ///< bolts, evenly spaced
+  Length circle{};          ///< bolt circle
+  Length ring_width{};      ///< radial width of the flange ring
+  Length ring_thickness{};  ///< thickness of the flange
   Stress ring_modulus{210e9};
-  Length gasket_width;  ///< radial
-  Length gasket_thickness;
-  Stress gasket_modulus;  ///< on loading: rubber about 50 MPa, fibre 300 to 3000 MPa (common practice, no source)
-  Length bolt_length;     ///< that stretches: the grip and about half of head and nut
-  Area bolt_area;
+  Length gasket_width{};  ///< radial
+  Length gasket_thickness{};
+  Stress gasket_modulus{};  ///< on loading: rubber about 50 MPa, fibre 300 to 3000 MPa (common practice, no source)
+  Length bolt_length{};     ///< that stretches: the grip and about half of head and nut
+  Area bolt_area{};
   Stress bolt_modulus{210e9};
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 
 #include "tauten/group/pattern.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One way in which a part goes on another.
 struct Way {
@@ -147,4 +147,4 @@ inline Outcome<std::vector<Way>> try_ways_round(const Pattern& pattern, Length t
   return try_ways_on(pattern, pattern, tolerance, flipped);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/joint/material.hpp"
 #include "tauten/part/head_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Form of the head; it decides how much the head yields under load.
 enum class HeadForm : unsigned char { hexagon, socket };
@@ -122,4 +122,4 @@ inline Length nut_height_of(Length diameter) noexcept {
   return Length(0.8 * diameter.si);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/part/hole_table.hpp"
 #include "tauten/thread/profile.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What the far end needs. Zero stands for what is typical.
 struct FarEnd {
@@ -203,4 +203,4 @@ inline Joint stud_joint(const Bolt& bolt, std::vector<Layer> layers, const FarEn
   return try_stud_joint(bolt, std::move(layers), end).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

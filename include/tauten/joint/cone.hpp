@@ -3,7 +3,7 @@
 
 #include "tauten/joint/segment.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Resilience of a hollow cone of pressure that widens from the bearing face by the half angle. Stress counts as even
 /// over each cross-section. One layer of one material.
@@ -79,4 +79,4 @@ struct FrustumStiffness {
 /// \copydoc FrustumStiffness
 inline constexpr Formula<FrustumStiffness> frustum_stiffness{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Half angle of the deformation cone of a bolt with nut: tan phi_D = 0.362 + 0.032 ln(beta_L/2) + 0.153 ln y with
 /// beta_L = l_K/d_w and y = D_A/d_w.
@@ -56,4 +56,4 @@ struct ConeAngleTapped {
 /// \copydoc ConeAngleTapped
 inline constexpr Formula<ConeAngleTapped> cone_angle_tapped{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/joint/load.hpp"
 #include "tauten/joint/service.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What a working load leaves: on the bolt, and between the parts.
 struct ServiceLoads {
@@ -67,4 +67,4 @@ inline LoadDiagram load_diagram(Force preload, Quantity<Dim::compliance> bolt_re
   return try_load_diagram(preload, bolt_resilience, plate_resilience, working_load, load_introduction).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

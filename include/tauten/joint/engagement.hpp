@@ -10,7 +10,7 @@
 #include "tauten/part/strip.hpp"
 #include "tauten/thread/tolerance.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -121,4 +121,4 @@ inline Outcome<ThreadEngagement> try_nut_engagement(const Thread& thread, std::s
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/joint/service.hpp"
 #include "tauten/part/strip.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -49,4 +49,4 @@ inline std::vector<FacePressure> face_pressures(const Joint& joint, Force load, 
   return list;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/joint/diagram.hpp"
 #include "tauten/joint/service.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \param tightened       preload after tightening
 /// \param left            preload after all losses
@@ -26,4 +26,4 @@ inline InService in_service(const Band<Force>& tightened, const Band<Force>& lef
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

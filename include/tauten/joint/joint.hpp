@@ -6,7 +6,7 @@
 #include "tauten/joint/bolt.hpp"
 #include "tauten/joint/kind.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A clamped layer, washers included.
 struct Layer {
@@ -55,4 +55,4 @@ struct Joint {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How the bolt is held at its far end.
 enum class JointKind : unsigned char { through_bolt, tapped_hole, stud };
@@ -29,4 +29,4 @@ struct Words<PlateModel> {
   static constexpr const char* list[] = {"chosen", "deformation_cone", "frustum", "exponential"};
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

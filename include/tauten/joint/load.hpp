@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Share of a working load that the bolt gets, by stiffness; the load acts under head and nut.
 struct JointConstant {
@@ -115,4 +115,4 @@ struct SeparationLoad {
 /// \copydoc SeparationLoad
 inline constexpr Formula<SeparationLoad> separation_load{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

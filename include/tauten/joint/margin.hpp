@@ -4,7 +4,7 @@
 #include "tauten/joint/load.hpp"
 #include "tauten/part/strength.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Tensile stress in the thread under a working load. Torsion left over from tightening is not in it, nor in the factors
 /// below: as long as it stays, the bolt yields earlier by what `assembly_stress` shows, up to a fifth or so; vibration
@@ -113,4 +113,4 @@ struct SeparationFactor {
 /// \copydoc SeparationFactor
 inline constexpr Formula<SeparationFactor> separation_factor{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/shown_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 using Expansion = Quantity<Dim::expansion>;
 
@@ -79,4 +79,4 @@ inline Outcome<Material> try_material(std::string_view name) {
   return detail::refuse("material", "material " + detail::shown(name) + " is not known; give one of " + known);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

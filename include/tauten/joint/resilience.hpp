@@ -13,7 +13,7 @@
 #include "tauten/joint/kind.hpp"
 #include "tauten/joint/stiffness.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Resilience of the clamped layers, by which model, and what speaks against it here.
 struct PlateResilience {
@@ -178,4 +178,4 @@ inline PlateResilience plate_resilience(const Joint& joint, PlateModel model = P
   return try_plate_resilience(joint, model).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Resilience of a cylindrical piece under tension: its stretch per unit of force. The resilience of a bolt is the sum
 /// over its pieces; what head, engaged thread and nut add is given as extra lengths (see `bolt.hpp`).
@@ -71,4 +71,4 @@ struct ShankTwist {
 /// \copydoc ShankTwist
 inline constexpr Formula<ShankTwist> shank_twist{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 
 #include "tauten/base/band.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A point of the diagram.
 struct LoadPoint {
@@ -105,4 +105,4 @@ struct InService {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Stiffness of clamped parts of one material by an exponential fit to finite elements, for a bearing face of 1.5 d
 /// and wide parts. Against finite elements -7 to +9 % up to a grip of 2 d, and 7 to 24 % too stiff beyond.
@@ -67,4 +67,4 @@ struct LayerStiffness {
 /// \copydoc LayerStiffness
 inline constexpr Formula<LayerStiffness> layer_stiffness{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/loosening/reuse_advice.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What happened on the way out, as far as it matters for going back in.
 struct ReleaseHistory {
@@ -19,6 +19,7 @@ struct ReleaseHistory {
   bool glowed = false;
   bool sheared = false;
   bool rounded = false;
+  bool galled = false;
   bool past_yield = false;       ///< tightened past yield, or a torque-to-yield type
   bool locking_element = false;  ///< locking nut, patch or adhesive
   double nut_factor = 0.20;      ///< that the torque figure of the sheet stands for
@@ -41,6 +42,7 @@ inline AfterRelease after_release(const ReleaseHistory& past) {
       "Fluid left on the thread lowers friction: the torque of the sheet may overload the bolt. Clean it off, or take "
       "a torque for oiled threads.");
   say(past.sheared || past.rounded, true, "replace_damaged", "Replace the sheared or rounded fastener.");
+  say(past.galled, true, "replace_galled", "Replace a galled bolt and its nut: the threads are torn.");
   say(past.past_yield, true, "replace_past_yield", "Replace fasteners tightened past yield and torque-to-yield types.");
   say(past.glowed, true, "replace_glowed", "Replace any fastener that has been red-hot.");
   say(past.heated && !past.glowed, true, "replace_heated",
@@ -51,4 +53,4 @@ inline AfterRelease after_release(const ReleaseHistory& past) {
   return advice;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// In the order in which they are tried.
 enum class Aid : unsigned char { brush, fluid, tighten_first, impact, heat, cold, cooled, another_tool, cut };
@@ -32,4 +32,4 @@ struct AidUse {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque to shear a bond on the thread flanks: strength times flank area times half the pitch diameter. The flank
 /// factor is the bonded area over that of the cylinder of the pitch diameter: 0.625 one flank, 1.25 both, 1.5 to 1.6
@@ -53,4 +53,4 @@ struct RustTorque {
 /// \copydoc RustTorque
 inline constexpr Formula<RustTorque> rust_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/friction/lever.hpp"
 #include "tauten/loosening/torque_terms.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque that starts a joint: residual preload on grown friction, less what the pitch gives back, plus bond, rust
 /// pressure and a prevailing element. Zero means nothing holds; negative, that the joint turns by itself. The growth
@@ -63,4 +63,4 @@ struct RestartTorque {
 /// \copydoc RestartTorque
 inline constexpr Formula<RestartTorque> restart_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

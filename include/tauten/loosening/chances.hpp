@@ -3,7 +3,7 @@
 
 #include "tauten/base/quantity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How the fastener ends when the torque grows up to a limit. The five chances add up to one.
 struct Chances {
@@ -25,4 +25,4 @@ struct Chances {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

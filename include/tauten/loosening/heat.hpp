@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Play in diameter that opens when the nut is hotter than the bolt.
 struct ThermalOpening {
@@ -90,4 +90,4 @@ struct UnloadingTemperature {
 /// \copydoc UnloadingTemperature
 inline constexpr Formula<UnloadingTemperature> unloading_temperature{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/base/notice.hpp"
 #include "tauten/base/quantity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What is at and near the fastener.
 struct HeatSurroundings {
@@ -68,4 +68,4 @@ inline HeatLimit heat_limit(const HeatSurroundings& near) {
   return limit;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Geometry of a hexagon of width s in an opening of width s + D, its corner circle worn down to radius R - w.
 ///
@@ -153,4 +153,4 @@ struct RoundingTorque {
 /// \copydoc RoundingTorque
 inline constexpr Formula<RoundingTorque> rounding_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/loosening/learned.hpp"
 #include "tauten/loosening/neighbour.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -215,4 +215,4 @@ inline Learned learn(const FreeTorquePrior& prior, const std::vector<Neighbour>&
   return try_learn(prior, undone).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

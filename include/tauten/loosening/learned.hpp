@@ -6,7 +6,7 @@
 #include "tauten/base/band.hpp"
 #include "tauten/base/lognormal.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Chances at which a prediction is kept.
 inline constexpr int learned_points = 9;
@@ -34,4 +34,4 @@ struct Learned {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,14 +4,14 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What became of one fastener. Only a freed one shows its breakaway torque; of the others it is known that it lies above
 /// the torque that was reached.
 struct Neighbour {
   enum class How : unsigned char { freed, sheared, rounded, unmoved };
   How how = How::freed;
-  Torque torque;         ///< at which it happened, or the greatest that was tried
+  Torque torque{};       ///< at which it happened, or the greatest that was tried
   bool treated = false;  ///< it had the aids that are named as done; else it was turned without them
 
   template <class V>
@@ -26,4 +26,4 @@ struct Words<Neighbour::How> {
   static constexpr const char* list[] = {"freed", "sheared", "rounded", "unmoved"};
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

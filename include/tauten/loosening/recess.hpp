@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Depth of each flank on which the lobes of bit and recess overlap: (A - B - D)/2 - w. The bit is narrower than the
 /// recess by the play D; the ridges between the lobes of the recess are worn back by w. No flank is left where the bit
@@ -56,4 +56,4 @@ struct LobeLever {
 /// \copydoc LobeLever
 inline constexpr Formula<LobeLever> lobe_lever{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

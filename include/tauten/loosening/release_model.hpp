@@ -6,7 +6,7 @@
 
 #include "tauten/base/lognormal.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A capacity that nothing reaches: the mode is absent.
 inline constexpr Lognormal never_reached{1e30, 0};
@@ -77,4 +77,4 @@ struct LearnedShift {
   LearnedCurve free, shear, round;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

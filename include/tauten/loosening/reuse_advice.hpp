@@ -6,7 +6,7 @@
 #include "tauten/base/band.hpp"
 #include "tauten/base/notice.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Advice for the next tightening.
 struct AfterRelease {
@@ -24,4 +24,4 @@ struct AfterRelease {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Volume of rust over the volume of the iron it was made of: 2.1 for magnetite to 3.2 for lepidocrocite.
 /// Both molar volumes in the same unit, for example cm3/mol; iron has 7.092.
@@ -134,4 +134,4 @@ struct FlankPressure {
 /// \copydoc FlankPressure
 inline constexpr Formula<FlankPressure> flank_pressure{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How far a joint has rusted, from best to worst; the last three lie beside the row.
 enum class Rust : unsigned char {
@@ -146,4 +146,4 @@ constexpr const RustState* find_rust_state(std::string_view key) noexcept {
   return nullptr;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/formula.hpp"
 #include "tauten/base/lognormal.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Index beta of shearing before coming free, for lognormal breaking and freeing torque given by median and
 /// coefficient of variation. The normal chance below -beta is the chance of shearing, and zero means even odds, on two
@@ -42,4 +42,4 @@ inline double shear_chance(const Lognormal& breaks, const Lognormal& frees) noex
   return normal_chance(-ShearBeforeFreeIndex::eval(breaks.median, breaks.variation, frees.median, frees.variation));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,6 +8,7 @@
 #include <optional>
 #include <vector>
 
+#include "tauten/base/interruption.hpp"
 #include "tauten/base/philox.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/share_out.hpp"
@@ -15,7 +16,7 @@
 #include "tauten/loosening/release_model.hpp"
 #include "tauten/loosening/torque_terms.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -316,6 +317,7 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
   const auto work = [&](std::uint64_t from, std::uint64_t to, Simulation& result) {
     Draws draws;
     for (std::uint64_t block = from; block < to; ++block) {
+      detail::attend();
       const std::uint64_t first = block * Draws::size;
       const auto count = static_cast<int>(std::min<std::uint64_t>(Draws::size, run - first));
       const detail::Block of = some ? detail::Block(stuck->trial, first) : detail::Block(first);
@@ -340,7 +342,8 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
     }
   };
   Simulation total(some ? stuck->all : trials, end);
-  const auto shares = static_cast<std::uint64_t>(std::clamp(threads, 1, 256));
+  // Several for each thread, so that all end at about the same time.
+  const auto shares = static_cast<std::uint64_t>(threads > 1 ? 4 * std::min(threads, 256) : 1);
   std::vector<Simulation> parts(shares, Simulation(trials, end));
   detail::share_out(shares, threads,
                     [&](std::uint64_t i) { work(blocks * i / shares, blocks * (i + 1) / shares, parts[i]); });
@@ -355,4 +358,4 @@ inline Simulation simulate(const ReleaseModel& model, std::uint64_t trials, std:
   return total;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/loosening/learn.hpp"
 #include "tauten/loosening/simulate.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// Quantiles of the five torques, from a fixed number of draws.
 struct TorqueSample {
@@ -21,6 +21,7 @@ struct TorqueSample {
     Draws draws;
     constexpr std::uint64_t most = 16 * size;
     for (std::uint64_t first = 0; first < most && torque[0].size() < size; first += Draws::size) {
+      attend();
       alignas(64) std::int8_t before[Draws::size];
       const Block block(first);
       borne(held, seed, block, draws, before);
@@ -96,4 +97,4 @@ inline ReleaseModel with_learned_shank(ReleaseModel m, const Lognormal& learned,
   return m;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

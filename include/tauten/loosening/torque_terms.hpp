@@ -3,7 +3,7 @@
 
 #include "tauten/base/math.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque at breakaway, split by where it acts: the thread part goes through the shank, the face part does not.
 struct BreakawayParts {
@@ -34,4 +34,4 @@ struct SectionParts {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/loosening/torque_terms.hpp"
 #include "tauten/part/strength.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Breaking torque of a bolt whose root has lost a depth of steel all round. It falls with the cube of the diameter.
 struct CorrodedBreakingTorque {
@@ -104,4 +104,4 @@ struct ShearingTorqueAtHead {
 /// \copydoc ShearingTorqueAtHead
 inline constexpr Formula<ShearingTorqueAtHead> shearing_torque_at_head{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/base/shown_text.hpp"
 #include "tauten/method/scatter.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A way of tightening and the scatter of the preload that it leaves, as a share of the nominal preload.
 struct TighteningMethod {
@@ -105,4 +105,4 @@ inline Band<Force> preload_band(Force preload, const TighteningMethod& method) {
   return try_preload_band(preload, method).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Greatest preload for a relative scatter.
 struct GreatestPreload {
@@ -80,4 +80,4 @@ struct PreloadAfterRelaxation {
 /// \copydoc PreloadAfterRelaxation
 inline constexpr Formula<PreloadAfterRelaxation> preload_after_relaxation{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/base/source.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Rotation of the nut from snug, all steel within the grip. One row holds for lengths up to `length_to` diameters.
 struct TurnOfNutRow {
@@ -105,4 +105,4 @@ inline NutRotation combined_method(Length diameter, Length thickness) {
   return try_combined_method(diameter, thickness).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source bolt_load_sources[] = {
@@ -236,4 +236,4 @@ inline constexpr BoltLoad bolt_loads[] = {
   {"M16", "8.8 structural", 130000.0, Seen::in_print, 94500.0, Seen::once, 4},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

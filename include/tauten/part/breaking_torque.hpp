@@ -9,7 +9,7 @@
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/tolerance.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How a breaking torque was found.
 enum class BreakingBasis : unsigned char {
@@ -83,4 +83,4 @@ inline MinimumBreakingTorque minimum_breaking_torque(const Thread& t, std::strin
   return try_minimum_breaking_torque(t, name).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source breaking_torque_sources[] = {
@@ -93,4 +93,4 @@ inline constexpr BreakingTorque breaking_torques[] = {
   {"M16", "80", 330.0, 2},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

@@ -9,7 +9,7 @@
 #include "tauten/part/head_table.hpp"
 #include "tauten/part/hole.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 using table::Drive;
 using table::HeadKind;
@@ -163,4 +163,4 @@ inline BearingDiameter bearing_diameter(const Head& part, HoleSeries series = Ho
   return try_bearing_diameter(part, series).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

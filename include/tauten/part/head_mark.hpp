@@ -6,7 +6,7 @@
 
 #include "tauten/part/property_class.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The class that a metric steel bolt without a mark must be taken for: the lowest that is still made. A missing mark
 /// promises nothing, so no more may be assumed. Common practice, no source.
@@ -33,4 +33,4 @@ inline Outcome<std::string> try_head_marks(std::string_view name) {
 /// \throws Error  in place of returning one
 inline std::string head_marks(std::string_view name) { return try_head_marks(name).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

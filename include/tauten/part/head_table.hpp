@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// The shape that a tool fits on, or into.
 enum class HeadKind : unsigned char {
@@ -264,4 +264,4 @@ inline constexpr Head heads[] = {
   {"M36", "EN 14399-4", "structural, system HV", HeadKind::heavy_structural_bolt, Drive::hexagon, 60e-3, 58.8e-3, 66.44e-3, 55.9e-3, 23e-3, 0, 4, "Europe", "large hexagon head, marked HV", Seen::in_print, Seen::in_print, 28},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

@@ -9,7 +9,7 @@
 #include "tauten/base/shown_text.hpp"
 #include "tauten/part/hexalobular_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A six-lobed drive of ISO 10664.
 struct HexalobularDrive {
@@ -45,4 +45,4 @@ inline Outcome<HexalobularDrive> try_hexalobular_drive(int number) {
 /// \throws Error  in place of returning one
 inline HexalobularDrive hexalobular_drive(int number) { return try_hexalobular_drive(number).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

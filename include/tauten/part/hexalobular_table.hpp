@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source hexalobular_sources[] = {
@@ -44,4 +44,4 @@ inline constexpr HexalobularDrive hexalobular_drives[] = {
   {100, 22.4e-3, 16e-3, Seen::in_print, Seen::memory, 0},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

@@ -6,7 +6,7 @@
 #include "tauten/part/hole_table.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The three series of ISO 273. Medium is the typical one.
 enum class HoleSeries : unsigned char { fine, medium, coarse };
@@ -51,4 +51,4 @@ inline ClearanceHole clearance_hole(const Thread& t, HoleSeries series = HoleSer
   return try_clearance_hole(t, series).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

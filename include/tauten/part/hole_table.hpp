@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source hole_sources[] = {
@@ -61,4 +61,4 @@ inline constexpr ClearanceHole clearance_holes[] = {
   {"M64", 66e-3, 70e-3, 74e-3, Seen::memory, 1},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

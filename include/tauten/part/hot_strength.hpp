@@ -3,7 +3,7 @@
 
 #include "tauten/base/quantity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Service temperatures between which ISO 898-1 lets the strengths of its classes hold, as differences to 20 degrees
 /// Celsius: -50 to +150 degrees. Above, strength and modulus fall; below, steel may become brittle.
@@ -33,4 +33,4 @@ inline double hot_strength_austenitic(Quantity<Dim::temperature> rise) noexcept 
   return share[5];
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

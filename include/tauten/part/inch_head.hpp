@@ -5,7 +5,7 @@
 
 #include "tauten/base/quantity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -49,4 +49,4 @@ inline std::string inch_bolt(Length width, bool key) {
 inline constexpr const char* inch_headline =
     "Probably an inch bolt, which the tables do not have. If the thread is metric: ";
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/part/nut_table.hpp"
 #include "tauten/part/rated_load.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A bolt and a nut side by side.
 struct NutPairing {
@@ -145,4 +145,4 @@ inline NutPairing nut_pairing(const Thread& t, std::string_view bolt_class, std:
   return try_nut_pairing(t, bolt_class, nut_class).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source nut_sources[] = {
@@ -192,4 +192,4 @@ inline constexpr StainlessNut stainless_nuts[] = {
   {"80", 1, 800e6, 3},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

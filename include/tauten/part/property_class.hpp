@@ -10,7 +10,7 @@
 #include "tauten/base/shown_text.hpp"
 #include "tauten/part/property_class_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 using table::YieldKind;
 
@@ -84,6 +84,10 @@ inline std::string class_key(std::string_view name) {
     if (key.starts_with(word)) key.erase(0, word.size());
   while (key.ends_with('.')) key.pop_back();
   if (is_class_key(key)) return key;
+  // The dot of a mark may be left out on the head (ISO 898-1, from memory): 88, 109.
+  if (key.size() > 1 && key.find('.') == std::string::npos)
+    if (const std::string dotted = key.substr(0, key.size() - 1) + "." + key.back(); is_class_key(dotted))
+      return dotted;
   for (const std::string_view mark : {"S", "HV", "HR"})  // structural bolts
     if (const std::string plain = key.substr(0, key.size() - std::min(key.size(), mark.size()));
         key.ends_with(mark) && is_class_key(plain))
@@ -150,4 +154,4 @@ inline PropertyClass property_class(std::string_view name, Length diameter = Len
   return try_property_class(name, diameter).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

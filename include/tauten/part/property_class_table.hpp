@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// What the yield figure of a class is.
 enum class YieldKind : unsigned char {
@@ -80,4 +80,36 @@ inline constexpr PropertyClassRow property_classes[] = {
   {"A5-80", 0e-3, 39e-3, absent, 800e6, absent, 600e6, YieldKind::proof_02, 600e6, true, absent, absent, 0.3, absent, absent, absent, absent, Seen::memory, 0.68, Seen::memory, false, "the 1997 edition stops at 24 mm", 2},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table
+
+/// Property classes, spelled for the compiler: `.property_class = classes::class_8_8`.
+namespace tauten::TAUTEN_ABI::classes {
+
+inline constexpr const char* class_3_6 = "3.6";
+inline constexpr const char* class_4_6 = "4.6";
+inline constexpr const char* class_4_8 = "4.8";
+inline constexpr const char* class_5_6 = "5.6";
+inline constexpr const char* class_5_8 = "5.8";
+inline constexpr const char* class_6_8 = "6.8";
+inline constexpr const char* class_8_8 = "8.8";
+inline constexpr const char* class_8_8_structural = "8.8 structural";
+inline constexpr const char* class_9_8 = "9.8";
+inline constexpr const char* class_10_9 = "10.9";
+inline constexpr const char* class_12_9 = "12.9";
+inline constexpr const char* A1_50 = "A1-50";
+inline constexpr const char* A1_70 = "A1-70";
+inline constexpr const char* A1_80 = "A1-80";
+inline constexpr const char* A2_50 = "A2-50";
+inline constexpr const char* A2_70 = "A2-70";
+inline constexpr const char* A2_80 = "A2-80";
+inline constexpr const char* A3_50 = "A3-50";
+inline constexpr const char* A3_70 = "A3-70";
+inline constexpr const char* A3_80 = "A3-80";
+inline constexpr const char* A4_50 = "A4-50";
+inline constexpr const char* A4_70 = "A4-70";
+inline constexpr const char* A4_80 = "A4-80";
+inline constexpr const char* A5_50 = "A5-50";
+inline constexpr const char* A5_70 = "A5-70";
+inline constexpr const char* A5_80 = "A5-80";
+
+}  // namespace tauten::TAUTEN_ABI::classes

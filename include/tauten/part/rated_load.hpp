@@ -9,7 +9,7 @@
 #include "tauten/part/strength.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A load that a part must bear.
 struct RatedLoad {
@@ -66,4 +66,4 @@ inline Outcome<RatedLoad> try_tensile_load(const Thread& t, std::string_view nam
 /// \throws Error  in place of returning one
 inline RatedLoad tensile_load(const Thread& t, std::string_view name) { return try_tensile_load(t, name).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Load at which a section reaches a given stress: proof load with the proof stress, least tensile load with the
 /// tensile strength, proof load of a nut with its own stress. Standards print the result rounded; use the printed
@@ -111,4 +111,4 @@ struct BreakingTorque {
 /// \copydoc BreakingTorque
 inline constexpr Formula<BreakingTorque> breaking_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Area along which the thread of a bolt shears: the cylinder of the nut's minor diameter, as far as it cuts the ridges
 /// of the bolt. Take the largest minor diameter of the nut and the smallest pitch diameter of the bolt for the area that
@@ -219,4 +219,4 @@ struct BearingPressure {
 /// \copydoc BearingPressure
 inline constexpr Formula<BearingPressure> bearing_pressure{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

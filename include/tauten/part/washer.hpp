@@ -7,7 +7,7 @@
 #include "tauten/part/washer_table.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A plain washer.
 struct Washer {
@@ -53,4 +53,4 @@ inline Washer washer(const Thread& t, std::string_view standard = "ISO 7089") {
   return try_washer(t, standard).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

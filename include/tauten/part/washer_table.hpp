@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source washer_sources[] = {
@@ -101,4 +101,4 @@ inline constexpr Washer washers[] = {
   {"ISO 7093-1", "large", "M36", 39e-3, 110e-3, 8e-3, 5},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

@@ -6,7 +6,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/clamp_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What clamp load does this torque leave, in every fastener that it can be?
 /// \param job  socket or thread, torque, condition, and whatever else is known
@@ -46,7 +46,7 @@ Derivation derivation_of(const Clamp& answer);
 /// The derivation of a candidate by itself, without what is said of all of them.
 Derivation derivation_of(const ClampCandidate& c);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/clamp.hpp"

@@ -9,19 +9,25 @@
 #include "tauten/base/notice.hpp"
 #include "tauten/base/source.hpp"
 #include "tauten/base/step.hpp"
+#include "tauten/base/text.hpp"
+#include "tauten/question/verdict.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How the thread section is taken to carry torsion. The editions of VDI 2230 differ, so it is a choice.
 enum class Torsion : unsigned char {
   plastic,  ///< fully plastic, torsion factor 3/2: editions from 2001 on
   elastic  ///< elastic at the surface, torsion factor 2: editions before; torques 4 to 16 % lower, more at high friction
 };
+template <>
+struct Words<Torsion> {
+  static constexpr const char* list[] = {"plastic", "elastic"};
+};
 
 /// Another pair of rubbing faces under the turned part, such as a washer. The pair that rubs least slides.
 struct Face {
   Length bearing_diameter{};  ///< effective diameter D_Km
-  std::string condition{};    ///< what is between the faces
+  Text condition{};           ///< what is between the faces
 
   template <class V>
   static void fields(V&& visit) {
@@ -32,18 +38,18 @@ struct Face {
 
 /// A joint to be tightened, as a person knows it. What is not known stays absent: zero and NaN are values, and refused.
 struct ClampJob {
-  std::string name{};                 ///< how the joint is called in lists
+  Text name{};                        ///< how the joint is called in lists
   std::optional<Length> socket{};     ///< width across flats that fits, or the size of the hexagon key
   bool inner_hexagon = false;         ///< `socket` is a hexagon key that fits into the head
-  std::string thread{};               ///< designation, "M10x1.25"; may be "" if a socket is given
-  std::string head{};                 ///< standard of the turned head or nut, "ISO 4014"; "" for any
-  std::string property_class{};       ///< "10.9"; "" if there is no mark
+  Text thread{};                      ///< designation, "M10x1.25"; may be "" if a socket is given
+  Text head{};                        ///< standard of the turned head or nut, "ISO 4014"; "" for any
+  Text property_class{};              ///< "10.9"; "" if there is no mark
   std::optional<Torque> torque{};     ///< wrench torque, of `clamp`
   std::optional<Force> clamp_load{};  ///< wanted clamp load, of `torque_for`; absent: by `share`
   std::optional<double> share{};      ///< share of the proof load that the suggested torque aims at; absent: 0.75
-  std::string condition = "unknown";  ///< what is on the threads, a key of `thread_condition`
-  std::string face_condition{};       ///< what is under head or nut, if not the same
-  std::string specified_condition{};  ///< the condition that the torque figure was meant for; "" if not known
+  Text condition = "unknown";         ///< what is on the threads, a key of `thread_condition`
+  Text face_condition{};              ///< what is under head or nut, if not the same
+  Text specified_condition{};         ///< the condition that the torque figure was meant for; "" if not known
   std::optional<Band<double>> thread_friction{};   ///< mu_G, measured; goes before `condition`
   std::optional<Band<double>> bearing_friction{};  ///< mu_K, measured; goes before `face_condition`
   std::optional<bool> friction_together{};         ///< thread and face rub much or little together, as under one film
@@ -55,9 +61,9 @@ struct ClampJob {
   std::optional<Length> bearing_diameter{};  ///< effective diameter D_Km; absent: that of the head's standard
   std::vector<Face> more_faces{};            ///< washers and the like under the turned part
   Torsion torsion = Torsion::plastic;
-  std::string seat_material{};         ///< what head or nut bears on, "grey_cast_iron"; "": the pressure is not checked
-  std::string nut_class{};             ///< "8"; "": taken as the one that matches the bolt
-  std::string tapped_material{};       ///< what the thread is tapped in, "aluminium"; "" for a nut
+  Text seat_material{};                ///< what head or nut bears on, "grey_cast_iron"; "": the pressure is not checked
+  Text nut_class{};                    ///< "8"; "": taken as the one that matches the bolt
+  Text tapped_material{};              ///< what the thread is tapped in, "aluminium"; "" for a nut
   std::optional<Length> engagement{};  ///< engaged thread in `tapped_material`
 };
 
@@ -94,7 +100,7 @@ struct ClampCandidate {
   double wrench_accuracy = 0;  ///< relative, at this setting
   Band<double> nut_factor;     ///< K = T/(F d)
   Band<Force> clamp_load;      ///< right after tightening, in 19 of 20 cases among bolts that hold, and typical;
-                               ///< `absent` if half of the bolts break or more
+                               ///< `absent` if half of the bolts break or more, or the thread strips
   Band<Force> worst_case;      ///< the same at the ends of friction and wrench, among bolts that hold
   double chance_of_yield = 0;  ///< that a bolt that just meets its class stretches for good. Chances below 0.01
                                ///< depend on the shape of the bands: read them as "below 1 in 100"
@@ -108,7 +114,8 @@ struct ClampCandidate {
   Force proof_load;
   Torque suggested_torque;      ///< setting for this condition: the target torque, held back; `absent` if there is none
   std::string suggested_limit;  ///< what it rests on: "share" (of the proof load), "chance of yield" (1 in 100) or
-                                ///< "worst case" (just yields; where friction is unknown); "" if there is none
+                                ///< "worst case" (just yields; where friction is unknown) or "thread" (that holds
+                                ///< the bolt, bears it in 19 of 20 cases); "" if there is none
   Band<Torque>
       typical_torque;  ///< what such fasteners are tightened to: typically 75 % of the proof load (class 8.8 if none
                        ///< is given), from a third of that of the weakest class to 1.5 times that of the strongest
@@ -120,9 +127,11 @@ struct ClampCandidate {
                             ///< nominal friction; for `torque_for` the setting there. `absent` if none is specified
   std::string least_class;  ///< the lowest class of ISO 898-1 of which fewer than 1 in 100 yield at the torque (unknown
                             ///< friction: none in the worst case); "" if there is none
-  std::string verdict;      ///< slack, may be slack, within limits, may yield, yields, may break, breaks
-  std::string meaning;      ///< the verdict in a sentence
-  std::string summary;      ///< the answer in one line
+  std::string
+      verdict;  ///< the word of a `Verdict`: slack, may be slack, within limits, may yield, yields, may break, may strip, breaks,
+                ///< strips; the thread that holds the bolt counts as far as the job says what it is
+  std::string meaning;                      ///< the verdict in a sentence
+  std::string summary;                      ///< the answer in one line
   std::vector<ConditionCase> by_condition;  ///< unknown friction only: the answer if threads are dry, oiled or pasted
   std::vector<Notice> notices;
   std::vector<Figure> given;  ///< what the figures start from, with what was assumed
@@ -135,7 +144,7 @@ struct ClampCandidate {
     visit("look", &ClampCandidate::look);
     visit("commonness", &ClampCandidate::commonness);
     visit("socket", &ClampCandidate::socket);
-    visit("class", &ClampCandidate::property_class);
+    visit("property_class", &ClampCandidate::property_class);
     visit("class_assumed", &ClampCandidate::class_assumed);
     visit("torque", &ClampCandidate::torque);
     visit("wrench_accuracy", &ClampCandidate::wrench_accuracy);
@@ -189,4 +198,4 @@ struct Clamp {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

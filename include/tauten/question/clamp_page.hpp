@@ -17,7 +17,7 @@
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Fasteners that a page shows unless all are asked for.
 inline constexpr std::size_t shown_fasteners = 4;
@@ -35,6 +35,7 @@ inline constexpr const char* chance_columns_legend =
     "Low to high: clamp load in 19 of 20 cases. Yield: chance that a bolt that just meets its class stretches for "
     "good.";
 inline constexpr const char* no_load_legend = "\"-\": the bolt breaks, so no clamp load is given.";
+inline constexpr const char* strips_legend = "\"-\": the thread strips or the bolt breaks, so no clamp load is given.";
 
 inline std::string class_cell(const ClampCandidate& c) { return c.property_class + (c.class_assumed ? " ?" : ""); }
 inline std::string torque_cell(const ClampCandidate& c, const PageUnits& units) {
@@ -55,12 +56,15 @@ inline std::string friction_text(const Band<double>& band, const std::string& co
 /// What the suggested torque rests on.
 inline std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
   if (c.suggested_limit == "chance of yield") return "held back to a chance of yielding of 1 in 100";
+  if (c.suggested_limit == "thread") return "held back to what the thread that holds the bolt bears";
   if (c.suggested_limit == "worst case") return "held back to where the worst case just yields";
   return PageUnits::percent(share_of(job)) + " of the proof load at nominal friction";
 }
 
 inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {
   const std::string fastener = c.thread + ", class " + c.property_class;
+  for (const Notice& notice : c.notices)
+    if (notice.code == std::string_view("paste_first")) return "";
   if (!is_given(c.suggested_torque.si)) return "No torque can be suggested for " + fastener + ".";
   std::string text =
       "Suggested torque for " + fastener + ": " + units.settable(c.suggested_torque) + ", " + limit_text(job, c) + ".";
@@ -68,7 +72,8 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
     text += " Clamp load " + units.range(c.suggested_clamp_load) + ", typically " +
             units.text(c.suggested_clamp_load.nominal) + ".";
   // A steel class is no advice for a stainless joint.
-  const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A');
+  const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A') &&
+                        c.suggested_limit != "thread";  // a stronger bolt strips the thread all the same
   if (too_much && !c.least_class.empty() && c.least_class != c.property_class)
     text += " Class " + c.least_class + " would bear " + units.typed(c.torque) +
             "; check nut, thread, embrittlement and maker before a stronger bolt goes in.";
@@ -78,19 +83,24 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
 
 inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& units) {
   const std::string yield = "up to " + number_text(std::round(100 * c.yield_utilisation.high)) + " % of yield";
-  return c.verdict == "breaks" ? yield : units.range(c.worst_case) + ", " + yield;
+  return !is_given(c.worst_case.nominal.si) ? yield : units.range(c.worst_case) + ", " + yield;
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
-inline constexpr std::string_view to_do_codes[] = {"unusual_torque",   "may_break",        "stretched",
-                                                   "may_have_yielded", "corrected_torque", "torque_suggests_class"};
+inline constexpr std::string_view to_do_codes[] = {
+    "unusual_torque",   "may_strip",        "may_break",   "stretched",
+    "may_have_yielded", "corrected_torque", "paste_first", "torque_suggests_class"};
 
 /// What to do with one fastener, the gravest first; texts in the units of the page.
 inline std::vector<Notice> clamp_actions(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {
   std::vector<Notice> out;
   for (const std::string_view code : to_do_codes)
     for (const Notice& notice : c.notices)
-      if (notice.code == code) out.push_back({notice.code, text_of_code(code, c, job, units), false});
+      if (notice.code == code) {
+        const bool in_shop_units = code == "may_strip" || code == "paste_first";
+        out.push_back(
+            {notice.code, in_shop_units ? units.restated(notice.text) : text_of_code(code, c, job, units), false});
+      }
   return out;
 }
 
@@ -115,11 +125,16 @@ inline PageTable case_table(const ClampCandidate& c, const PageUnits& units) {
 inline void add_clamp_figures(Page& page, const ClampJob& job, const Clamp& answer,
                               std::span<const ClampCandidate> shown, const PageUnits& units) {
   page.figures.push_back({"Worst case of friction and wrench", worst_case_text(shown.front(), units)});
-  const std::string& face = job.face_condition.empty() ? job.condition : job.face_condition;
+  if (const Torque lost(job.prevailing_torque.si + job.shank_torque.si); lost.si > 0)
+    page.figures.push_back(
+        {"Included in the torque",
+         units.typed(lost) + (job.shank_torque.si > 0 ? " of locking element and shank" : " of the locking element") +
+             ": do not add it again"});
+  const Conditions on = conditions_of(job).value();
   const std::string in_thread =
-      friction_text(answer.thread_friction, job.thread_friction ? "measured" : thread_condition(job.condition).title);
+      friction_text(answer.thread_friction, job.thread_friction ? "measured" : on.thread.title);
   const std::string under_head =
-      friction_text(answer.bearing_friction, job.bearing_friction ? "measured" : thread_condition(face).title);
+      friction_text(answer.bearing_friction, job.bearing_friction ? "measured" : on.face.title);
   if (in_thread == under_head) {
     page.figures.push_back({"Friction of thread and bearing face", in_thread});
   } else {
@@ -151,7 +166,7 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
   column(true, "Yield", "");
   column(one_torque || for_load, "Suggest", torque);
   column(true, "Verdict", "", false);
-  bool none = false;
+  bool none = false, strips = false;
   for (const ClampCandidate& c : shown) {
     auto& row = table.rows.emplace_back();
     row = {std::to_string(table.rows.size()), c.thread, c.head.empty() ? "-" : standards_text(c.head, 20),
@@ -163,11 +178,12 @@ inline PageTable fastener_table(const ClampJob& job, std::span<const ClampCandid
     row.push_back(chance_cell(c.chance_of_yield));
     if (one_torque || for_load) row.push_back(units.settable_cell(c.suggested_torque));
     row.push_back(c.verdict);
-    none |= c.verdict == "breaks";
+    none |= !is_given(c.clamp_load.nominal.si);
+    strips |= c.verdict == Verdict::strips;
   }
   table.legend.push_back(std::string(chance_columns_legend) +
                          (for_load ? "" : " Proof: typical share of the proof load."));
-  if (none) table.legend.push_back(no_load_legend);
+  if (none) table.legend.push_back(strips ? strips_legend : no_load_legend);
   if (more > 0)
     table.legend.push_back(std::to_string(more) + " less common " + (more == 1 ? "fastener fits" : "fasteners fit") +
                            " this tool too; --all shows " + (more == 1 ? "it." : "them."));
@@ -181,7 +197,13 @@ inline std::string clamp_headline(const ClampJob& job, const Clamp& answer, cons
   std::string text = inch ? inch_headline : "";
   text += job.torque ? "" : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". " : "Suggested torque. ";
   if (answer.candidates.size() > 1) text += "Most likely ";
-  return text + summary_of(first, conditions_of(job).value(), units);
+  text += summary_of(first, conditions_of(job).value(), units);
+  // The torque is not for what is on the threads: the line that is needed.
+  for (const Notice& notice : first.notices)
+    if (job.torque && notice.code == std::string_view("corrected_torque"))
+      text += " The torque is for '" + job.specified_condition + "': set " + units.text(*first.corrected_torque) +
+              " here for the load that it means.";
+  return text;
 }
 
 /// \return what to find out before anything is turned, "" if one fastener only fits
@@ -212,11 +234,11 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
   page.name = job.name;
   page.headline = detail::clamp_headline(job, answer, units);
   for (const Notice& notice : answer.notices)
-    if (notice.code == std::string_view("inch_tool")) page.actions.push_back(notice.text);
+    if (notice.code == std::string_view("inch_tool")) page.actions.push_back(units.restated(notice.text));
   for (const Notice& notice : detail::clamp_actions(job, first, units)) page.actions.push_back(notice.text);
   if (const std::string text = detail::identity_text(job, answer, units); !text.empty()) page.actions.push_back(text);
-  page.actions.push_back(detail::suggestion_text(job, first, units));
-  page.findings.push_back(first.meaning);
+  if (const std::string text = detail::suggestion_text(job, first, units); !text.empty()) page.actions.push_back(text);
+  page.findings.push_back(units.restated(first.meaning));
   detail::add_clamp_figures(page, job, answer, shown, units);
   if (!first.by_condition.empty()) page.tables.push_back(detail::case_table(first, units));
   page.tables.push_back(detail::fastener_table(job, shown, answer.candidates.size() - count, units));
@@ -228,10 +250,10 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
       if (&c != &first || !detail::lists(detail::to_do_codes, notice.code)) notes.add(notice, number);
     looks.push_back({number, c.thread, c.look});
   }
-  page.add(notes.notices(count));
+  page.add(notes.notices(count), units);
   std::vector<Notice> others = answer.notices;
   std::erase_if(others, [](const Notice& notice) { return notice.code == std::string_view("inch_tool"); });
-  page.add(others);
+  page.add(others, units);
   if (count > 1) page.tables.push_back(detail::look_table(looks));
   page.limit_cautions();
   return page;
@@ -239,8 +261,8 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
 
 /// \return a list of joints laid out for people: a summary, a table, and each notice once with the numbers of its joints
 inline Page page_of(const std::vector<ListedClamp>& joints, const PageUnits& units = {}) {
-  static constexpr std::array verdicts = {"breaks", "may break",    "yields",       "may yield",
-                                          "slack",  "may be slack", "within limits"};
+  static constexpr std::array verdicts = {"strips",    "breaks", "may strip",    "may break",    "yields",
+                                          "may yield", "slack",  "may be slack", "within limits"};
   const std::string load = units.unit(Dim::force), torque = units.unit(Dim::torque);
   PageTable table{"",
                   {{"#", "", true},
@@ -300,14 +322,17 @@ inline Page page_of(const std::vector<ListedClamp>& joints, const PageUnits& uni
     if (counts[i] > 0) counted += (counted.empty() ? "" : ", ") + std::to_string(counts[i]) + " " + verdicts[i];
   if (failed > 0) counted += (counted.empty() ? "" : ", ") + std::to_string(failed) + " without an answer";
   page.headline += counted + ".";
-  if (counts[0] > 0) table.legend.push_back(detail::no_load_legend);
-  for (const Notice& notice : to_do.notices(joints.size())) page.actions.push_back(notice.text);
+  if (counts[0] > 0)
+    table.legend.push_back(detail::strips_legend);
+  else if (counts[1] > 0)
+    table.legend.push_back(detail::no_load_legend);
+  for (const Notice& notice : to_do.notices(joints.size())) page.actions.push_back(units.restated(notice.text));
   page.tables.push_back(std::move(table));
   page.lists.push_back(std::move(each));
-  page.add(notes.notices(answered));
-  page.add(common.notices(answered));
+  page.add(notes.notices(answered), units);
+  page.add(common.notices(answered), units);
   page.limit_cautions();
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

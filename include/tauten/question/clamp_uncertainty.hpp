@@ -5,7 +5,7 @@
 #include "tauten/question/clamp_uncertainty_answer.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A clamp job as models with distributions, one for each fastener that it can be.
 /// \param job      as for `clamp`
@@ -42,7 +42,7 @@ UncertaintyQuestion clamp_question(const ClampJob& job, const ClampScatter& scat
 std::vector<ClampUncertainty> clamp_uncertainty(const ClampJob& job, const ClampScatter& scatter = {},
                                                 const MonteCarloOptions& options = {});
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/clamp_uncertainty.hpp"

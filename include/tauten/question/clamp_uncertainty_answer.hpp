@@ -5,15 +5,15 @@
 #include "tauten/uncertainty/budget.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What scatters about a tightening. What is absent follows from the job.
 struct ClampScatter {
   std::optional<Distribution> torque;            ///< of the wrench; absent: even within its accuracy
   std::optional<Distribution> thread_friction;   ///< absent: triangular over the band of the condition
   std::optional<Distribution> bearing_friction;  ///< the same
-  std::optional<double> friction_correlation;    ///< of thread and face; absent: as the job says, else independent. One
-                                                 ///< lubricant on both makes them go together, which widens the spread
+  std::optional<double> friction_correlation;    ///< of thread and face; absent: as the job says, else 1 where one
+                                                 ///< condition names both and neither is given, which widens the spread
   std::optional<Distribution> bearing_diameter;  ///< D_Km; absent: triangular, 5 % to either side
   std::optional<Distribution> strength;  ///< factor on the minimum strengths of the class; absent: as bolts are sold
 };
@@ -56,4 +56,4 @@ struct ClampUncertainty {
 /// the diameter by 4 to 5 % with the typical heads and holes (a sixth of the width of the face, in the radius); judgement.
 inline constexpr double bearing_diameter_spread = 0.05;
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

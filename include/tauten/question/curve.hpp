@@ -5,7 +5,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/turn_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Draws the curve of a joint, past yield to the end of uniform elongation, for low, typical and high friction.
 /// \param job  the joint, where to end and how many points
@@ -18,7 +18,7 @@ Outcome<CurveAnswer> try_curve(const CurveJob& job);
 /// \throws Error  in place of returning one
 CurveAnswer curve(const CurveJob& job);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/curve.hpp"

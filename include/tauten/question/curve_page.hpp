@@ -6,7 +6,7 @@
 #include "tauten/explain/text_plot.hpp"
 #include "tauten/question/turn_page.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -113,10 +113,10 @@ inline Page page_of(const CurveAnswer& a, const PageUnits& units = {}) {
   std::vector<Notice> others;
   for (const Notice& notice : a.notices)
     if (detail::lists(to_do, notice.code))
-      page.actions.push_back(notice.text);
+      page.actions.push_back(units.restated(notice.text));
     else
       others.push_back(notice);
-  page.add(others);
+  page.add(others, units);
   page.limit_cautions();
   return page;
 }
@@ -130,4 +130,4 @@ inline Page page_of(const Curve& curve, const PageUnits& units = {}) {
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

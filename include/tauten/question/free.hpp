@@ -7,7 +7,7 @@
 #include "tauten/question/free_answer.hpp"
 #include "tauten/question/free_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Judges a stuck fastener.
 /// \return chances, torque to stop at, next steps and cautions, or what is wrong with the description
@@ -21,7 +21,7 @@ Free free_joint(const FreeJob& job);
 /// and chances come from the simulation.
 Derivation derivation_of(const FreeJob& job, const Free& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/free.hpp"

@@ -15,7 +15,7 @@
 #include "tauten/loosening/learned.hpp"
 #include "tauten/loosening/reuse_advice.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What limits the torque.
 enum class StopLimit : unsigned char {
@@ -163,4 +163,4 @@ struct Free {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

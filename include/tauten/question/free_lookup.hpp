@@ -5,7 +5,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/free_names.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Fills thread and class where only a tool is given, as `clamp` assumes them: the most common thread that takes socket or
 /// key, and the class of an unmarked head. The job keeps that they are assumed.
@@ -17,7 +17,7 @@ std::optional<Error> assume(FreeNames& names, FreeJob& job);
 /// \return what is missing, unknown or said twice, or nothing
 std::optional<Error> look_up(const FreeNames& names, FreeJob& job);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/free_lookup.hpp"

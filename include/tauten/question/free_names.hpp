@@ -6,7 +6,7 @@
 
 #include "tauten/question/free_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What is read off a stuck fastener and its tool. What is left out stands in the `FreeJob` as plain figures.
 struct FreeNames {
@@ -19,4 +19,4 @@ struct FreeNames {
   std::optional<DriveFit> drive{};
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

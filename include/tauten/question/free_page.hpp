@@ -17,7 +17,7 @@
 #include "tauten/question/workings/stop_sentence.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -239,7 +239,7 @@ inline void add_free_figures(Page& page, const FreeJob& job, const Free& answer,
 /// tensile strength (ISO 898-1): shares of it at which a bolt may yield or break.
 inline constexpr double yields_at = 1 / (0.75 * 0.9), breaks_at = 1 / (0.75 * 0.73);
 
-inline PageList after_list(const AfterRelease& after) {
+inline PageList after_list(const AfterRelease& after, const PageUnits& units) {
   const auto percent = [](double share) { return number_text(std::round(100 * share)); };
   const Band<double>& ratio = after.preload_ratio;
   PageList list{"Afterwards",
@@ -248,7 +248,7 @@ inline PageList after_list(const AfterRelease& after) {
                  (ratio.high >= breaks_at   ? "; it may break."
                   : ratio.high >= yields_at ? "; it may yield."
                                             : ".")}};
-  for (const Notice& notice : after.notices) list.items.push_back(notice.text);
+  for (const Notice& notice : after.notices) list.items.push_back(units.restated(notice.text));
   return list;
 }
 
@@ -296,9 +296,9 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
     const std::string_view code = notice.code;
     if (code == "impact_sockets" && !impact && !detail::is_used(Aid::impact, job.aids, {})) continue;
     if (detail::lists(to_do, code))
-      page.actions.push_back(notice.text);
+      page.actions.push_back(units.restated(notice.text));
     else if (detail::is_of_later_step(job, answer, code))
-      detail::add_once(later.items, notice.text);
+      detail::add_once(later.items, units.restated(notice.text));
     else
       others.push_back(notice);
   }
@@ -315,10 +315,17 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
     const Length bar = job.handle_length.value_or(Length(0.6));
     page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " +
                            units.text(Force(at.si / bar.si)) +
-                           ". A clicking wrench is for loosening only if its maker allows it.");
+                           ". Do not loosen with a clicking wrench unless its maker allows it.");
   }
   const PlanStep& next = answer.steps[answer.next];
-  page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + ".");
+  const bool cuts = !next.aids.empty() && next.aids.back().aid == Aid::cut;
+  if (cuts && limited && answer.breakaway.nominal > *job.limit)
+    page.actions.push_back("Your limit, " + units.typed(*job.limit) +
+                           ", is below what such a bolt takes to come free (" + "typically " +
+                           units.text(answer.breakaway.nominal) +
+                           "): check the limit and its unit, or take a stronger tool, before anything is cut.");
+  else
+    page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + ".");
   detail::add_free_figures(page, job, answer, units);
   page.tables.push_back(detail::plan_table(job, answer, units));
   page.tables.push_back(detail::chances_table(job, answer, units));
@@ -326,10 +333,10 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
   page.tables.push_back(detail::strength_table(answer, units));
   detail::add_steps(page, job, answer, with_instructions);
   if (!later.items.empty()) page.lists.push_back(std::move(later));
-  page.lists.push_back(detail::after_list(answer.after));
-  page.add(others);
+  page.lists.push_back(detail::after_list(answer.after, units));
+  page.add(others, units);
   page.limit_cautions();
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/question/free_job.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A stuck fastener as a question of uncertainty. Results: breakaway_torque and shear_torque at the head, and
 /// torque_ratio of the first to the second, above 1 where the bolt shears first. What was learned from fasteners already
@@ -18,7 +18,7 @@ Outcome<UncertaintyQuestion> try_free_question(const FreeJob& job);
 /// \throws Error  instead of returning one
 UncertaintyQuestion free_question(const FreeJob& job);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/free_uncertainty.hpp"

@@ -5,7 +5,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/group_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Shares a load among the bolts of a pattern.
 /// \return the loads, or an error for input without meaning and for a load that the pattern cannot carry, such as a moment
@@ -19,7 +19,7 @@ BoltGroup bolt_group(const GroupJob& job);
 /// The derivation of it.
 Derivation derivation_of(const GroupJob& job, const BoltGroup& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/group.hpp"

@@ -9,7 +9,7 @@
 #include "tauten/group/terms.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How a load is shared: the first two in the plane of the joint, the others across it.
 enum class GroupModel : unsigned char { elastic, instantaneous_centre, centroid, contact, tilting, plastic };
@@ -22,35 +22,35 @@ struct Words<GroupModel> {
 
 /// A force in the plane of the joint.
 struct PlaneForce {
-  Force x;  ///< to the right
-  Force y;  ///< up
+  Force x{};  ///< to the right
+  Force y{};  ///< up
 };
 
 /// Moments that lift a part off.
 struct LiftingMoment {
-  Torque right;  ///< pulls on the bolts on the right
-  Torque up;     ///< pulls on the bolts at the top
+  Torque right{};  ///< pulls on the bolts on the right
+  Torque up{};     ///< pulls on the bolts at the top
 };
 
 /// What is asked about a group. A load in the plane of the joint, or one across it, or both are given.
 struct GroupJob {
-  std::vector<Position> positions;
-  std::optional<PlaneForce> load;
-  std::optional<Position> at;     ///< a place on its line; the centroid of the bolts if not given
-  std::optional<Torque> torque;   ///< in the plane, counter-clockwise, on top of that of the load
-  std::vector<double> weights{};  ///< for bolts that differ: areas in bearing, clamp loads in friction
-  std::optional<Force> force;     ///< across the plane at the centroid; negative: presses
-  std::optional<LiftingMoment> moment;
-  std::vector<Position> outline{};            ///< corners of the part, in order, for contact and tilting
-  std::optional<Length> outside{};            ///< diameter of a round part, instead of the outline
-  bool worst_clocking = false;                ///< the moment may act in any direction: each bolt at its worst
-  std::optional<Area> bolt_area;              ///< stress area of one bolt, for contact
-  double modular_ratio = 1;                   ///< modulus of the bolts over that of the support
-  std::optional<GroupModel> model;            ///< elastic in the plane, centroid across it if not given
-  std::optional<TensionModel> tension_model;  ///< across the plane, where `model` is that in it
-  std::optional<Force> preload;               ///< of every bolt
-  double load_factor = 0.2;                   ///< share of an external load that reaches the bolt
-  std::optional<double> friction;             ///< between the parts
+  std::vector<Position> positions{};
+  std::optional<PlaneForce> load{};
+  std::optional<Position> at{};    ///< a place on its line; the centroid of the bolts if not given
+  std::optional<Torque> torque{};  ///< in the plane, counter-clockwise, on top of that of the load
+  std::vector<double> weights{};   ///< for bolts that differ: areas in bearing, clamp loads in friction
+  std::optional<Force> force{};    ///< across the plane at the centroid; negative: presses
+  std::optional<LiftingMoment> moment{};
+  std::vector<Position> outline{};              ///< corners of the part, in order, for contact and tilting
+  std::optional<Length> outside{};              ///< diameter of a round part, instead of the outline
+  bool worst_clocking = false;                  ///< the moment may act in any direction: each bolt at its worst
+  std::optional<Area> bolt_area{};              ///< stress area of one bolt, for contact
+  double modular_ratio = 1;                     ///< modulus of the bolts over that of the support
+  std::optional<GroupModel> model{};            ///< elastic in the plane, centroid across it if not given
+  std::optional<TensionModel> tension_model{};  ///< across the plane, where `model` is that in it
+  std::optional<Force> preload{};               ///< of every bolt
+  double load_factor = 0.2;                     ///< share of an external load that reaches the bolt
+  std::optional<double> friction{};             ///< between the parts
 };
 
 /// What one of the other models gives.
@@ -107,4 +107,4 @@ struct BoltGroup {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

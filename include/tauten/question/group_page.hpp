@@ -9,7 +9,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/group_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return the bolts as they are drawn, with their loads
 inline PatternSketch sketch_of(const GroupJob& job, const BoltGroup& group, const PageUnits& units = {}) {
@@ -138,8 +138,8 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
   page.drawing = {sketch_text(sketch), sketch_svg(sketch)};
   page.tables.push_back(detail::bolt_table(job, group, units));
   page.tables.push_back(detail::model_table(group, units));
-  page.add(group.notices);
+  page.add(group.notices, units);
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/identify_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Finds the fasteners that a socket, spanner or hexagon key fits.
 /// \param width_across_flats  width of the tool, or of the head as measured; above 0 and at most 200 mm
@@ -27,7 +27,7 @@ Outcome<std::vector<Candidate>> try_identify_drive_number(int number);
 /// \throws Error  in place of returning one
 std::vector<Candidate> identify_drive_number(int number);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/identify.hpp"

@@ -7,7 +7,7 @@
 
 #include "tauten/part/head.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How a tool and a head agree.
 enum class Fit : unsigned char {
@@ -38,4 +38,4 @@ struct Candidate {
   std::string look;         ///< what to look at to tell it from the others
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

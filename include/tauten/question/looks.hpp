@@ -6,7 +6,7 @@
 
 #include "tauten/explain/page.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 inline std::vector<std::string> look_parts(const std::string& look) {
   std::vector<std::string> parts;
@@ -52,4 +52,4 @@ inline std::string standards_text(const std::string& list, std::size_t most) {
   return more == 0 ? list : list.substr(0, list.find(',')) + " and " + std::to_string(more) + " more";
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

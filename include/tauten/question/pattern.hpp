@@ -5,7 +5,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Names the pattern of measured holes.
 /// \return the facts, or an error for fewer than two holes, two in one place, chords that close no ring, or a tolerance
@@ -24,7 +24,7 @@ Outcome<std::vector<PatternWay>> try_pattern_ways(const std::vector<Position>& p
 /// The derivation of it.
 Derivation derivation_of(const PatternJob& job, const PatternFacts& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/pattern.hpp"

@@ -7,9 +7,10 @@
 
 #include "tauten/base/notice.hpp"
 #include "tauten/base/source.hpp"
+#include "tauten/base/text.hpp"
 #include "tauten/group/terms.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// x and y, seen from the side that is tightened: x to the right, y up.
 using Coordinates = std::vector<Length>;
@@ -24,16 +25,16 @@ struct Words<HoleEdges> {
 
 /// What is asked about holes. Positions, chords or a name are given.
 struct PatternJob {
-  std::vector<Position> positions;  ///< centres of the holes, in m
-  std::vector<Length> chords;       ///< distances of neighbours clockwise round the ring, the last one back to hole 1
-  std::optional<HoleEdges> edges;   ///< between which edges the chords were measured; centres if not given
-  std::string name;                 ///< "circle:8:160mm", "EN 1092-1 PN16 DN100"
-  std::optional<Length> hole;       ///< diameter of the holes
-  std::optional<Length> outside;    ///< outside diameter of a flange
-  std::optional<Length> height;     ///< shaft height of a motor
-  Length tolerance{0.5e-3};         ///< how far a hole may be from its place by error of measurement
-  std::vector<Position> on;         ///< the holes that the part is to go on
-  bool flipped = false;             ///< it goes on turned over
+  std::vector<Position> positions{};  ///< centres of the holes, in m
+  std::vector<Length> chords{};       ///< distances of neighbours clockwise round the ring, the last one back to hole 1
+  std::optional<HoleEdges> edges{};   ///< between which edges the chords were measured; centres if not given
+  Text name{};                        ///< "circle:8:160mm", "EN 1092-1 PN16 DN100"
+  std::optional<Length> hole{};       ///< diameter of the holes
+  std::optional<Length> outside{};    ///< outside diameter of a flange
+  std::optional<Length> height{};     ///< shaft height of a motor
+  Length tolerance{0.5e-3};           ///< how far a hole may be from its place by error of measurement
+  std::vector<Position> on{};         ///< the holes that the part is to go on
+  bool flipped = false;               ///< it goes on turned over
 };
 
 /// A standard drilling that fits the holes; it proves no rating.
@@ -133,4 +134,4 @@ struct PatternFacts {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Places that a person measured, as numbers to draw.
 inline std::vector<Position> positions_of(const std::vector<Coordinates>& list) {
@@ -149,9 +149,9 @@ inline Page page_of(const PatternJob& job, const PatternFacts& facts, const Page
   page.drawing = {sketch_text(sketch), sketch_svg(sketch)};
   if (!facts.ways.empty()) page.tables.push_back(detail::way_table(facts, units));
   if (!facts.candidates.empty()) page.tables.push_back(detail::candidate_table(facts, units));
-  page.add(facts.notices);
+  page.add(facts.notices, units);
   page.trust.push_back("A hole counts as in its place within " + units.text(job.tolerance) + ".");
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

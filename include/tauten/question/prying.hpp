@@ -5,7 +5,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/prying_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Strength of plate and bolts together, what gives way, and what thickness a pull needs.
 /// \return the figures, or an error for a measure that is not above 0 or is missing, and for a pull beyond the bolts
@@ -18,7 +18,7 @@ PlatePrying plate_prying(const PryingJob& job);
 /// The derivation of it.
 Derivation derivation_of(const PryingJob& job, const PlatePrying& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/prying.hpp"

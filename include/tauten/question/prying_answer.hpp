@@ -10,7 +10,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/group/prying.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// After which standard.
 enum class PryingForm : unsigned char {
@@ -25,32 +25,33 @@ struct Words<PryingForm> {
 
 /// What is asked about prying. One of `tributary` and `effective_length` is given: it decides after which standard.
 struct PryingJob {
-  std::optional<Length> tributary;         ///< AISC: length of plate for one bolt
-  std::optional<Length> effective_length;  ///< T-stub: sum of l_eff of its rows
-  Length bolt_to_web;                    ///< AISC: b, to the face of the web; T-stub: m, to 0.8 of the fillet's radius
-  Length bolt_to_edge;                   ///< to the free edge, as measured
-  std::optional<Length> thickness;       ///< of the plate
-  Stress plate_strength;                 ///< AISC: F_u; T-stub: f_y over gamma_M0
-  Force bolt_strength;                   ///< of one bolt in tension, factors of the standard included
-  std::size_t bolts = 2;                 ///< of the T-stub or plate, all rows
-  std::optional<Length> diameter, hole;  ///< AISC: of the bolt, and of its hole
-  double resistance_factor = 0.9;        ///< AISC: phi on the plate
-  std::optional<Length> washer;          ///< T-stub: outside diameter of the washer, for the stronger form of mode 1
-  std::optional<Length> elongation_length;  ///< T-stub: L_b of the bolts, with `bolt_area`: whether edges press at all
-  std::optional<Area> bolt_area;            ///< T-stub: stress area of one bolt
-  std::optional<Force> pull;                ///< on all bolts together
+  std::optional<Length> tributary{};         ///< AISC: length of plate for one bolt
+  std::optional<Length> effective_length{};  ///< T-stub: sum of l_eff of its rows
+  Length bolt_to_web{};               ///< AISC: b, to the face of the web; T-stub: m, to 0.8 of the fillet's radius
+  Length bolt_to_edge{};              ///< to the free edge, as measured
+  std::optional<Length> thickness{};  ///< of the plate
+  Stress plate_strength{};            ///< AISC: F_u; T-stub: f_y over gamma_M0
+  Force bolt_strength{};              ///< of one bolt in tension, factors of the standard included
+  std::size_t bolts = 2;              ///< of the T-stub or plate, all rows
+  std::optional<Length> diameter{}, hole{};  ///< AISC: of the bolt, and of its hole
+  double resistance_factor = 0.9;            ///< AISC: phi on the plate
+  std::optional<Length> washer{};  ///< T-stub: outside diameter of the washer, for the stronger form of mode 1
+  std::optional<Length>
+      elongation_length{};          ///< T-stub: L_b of the bolts, with `bolt_area`: whether edges press at all
+  std::optional<Area> bolt_area{};  ///< T-stub: stress area of one bolt
+  std::optional<Force> pull{};      ///< on all bolts together
 };
 
 /// How plate and bolts carry a pull. What the standard or the question does not have is NaN.
 struct PlatePrying {
   PryingForm form = PryingForm::aisc;
   Force strength{absent};            ///< of plate and bolts together; NaN without a thickness
-  Force bolts_alone;                 ///< of the bolts, if nothing pried
+  Force bolts_alone{};               ///< of the bolts, if nothing pried
   double strength_share = absent;    ///< the first over the second
-  std::optional<TeeMode> mode;       ///< what gives way
-  std::optional<bool> presses;       ///< whether the edge presses when it does
+  std::optional<TeeMode> mode{};     ///< what gives way
+  std::optional<bool> presses{};     ///< whether the edge presses when it does
   Torque plastic_moment{absent};     ///< of the plate; AISC: for one bolt
-  Length no_prying_thickness;        ///< as thick, the plate leaves the bolts their full strength
+  Length no_prying_thickness{};      ///< as thick, the plate leaves the bolts their full strength
   Length bolt_lever{absent};         ///< AISC: b' = b - d/2; T-stub: m
   Length edge_lever{absent};         ///< AISC: a' = min(a, 1.25 b) + d/2; T-stub: n = min(e, 1.25 m)
   double bending_share = absent;     ///< AISC: alpha'
@@ -85,4 +86,4 @@ struct PlatePrying {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/prying_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \param job     what was asked
 /// \param answer  what came of it
@@ -53,4 +53,4 @@ inline Page page_of(const PryingJob& job, const PlatePrying& answer, const PageU
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

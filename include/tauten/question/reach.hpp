@@ -6,10 +6,10 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/reach_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Works out a reach: the setting for a torque at the fastener, or the torque at the fastener for a setting.
-/// \return numbers with their band, warnings and cautions; or an error where input has no meaning or the rule of the
+/// \return numbers with their band, and notices; or an error where input has no meaning or the rule of the
 ///         lever does not hold (pipe on the handle, tilt, hinged handle with an extension, folded back to no lever)
 Outcome<Reach> try_reach(const ReachJob& job);
 
@@ -20,7 +20,7 @@ Reach reach(const ReachJob& job);
 /// The derivation of a reach.
 Derivation derivation_of(const ReachJob& job, const Reach& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/reach.hpp"

@@ -13,7 +13,7 @@
 #include "tauten/tool/drive_bar.hpp"
 #include "tauten/tool/torque_budget.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The torque wrench. What is not known stays absent.
 struct TorqueWrench {
@@ -49,17 +49,17 @@ struct ReachTolerances {
 struct ReachJob {
   enum class Known : unsigned char { at_fastener, setting };
   Known known = Known::at_fastener;
-  Torque torque;  ///< the one that is known
-  TorqueWrench wrench;
-  std::vector<ExtensionLink> extensions;
-  Length hand_offset;        ///< where the hand is meant to stand beyond the mark (negative: nearer to the drive)
+  Torque torque{};  ///< the one that is known
+  TorqueWrench wrench{};
+  std::vector<ExtensionLink> extensions{};
+  Length hand_offset{};      ///< where the hand is meant to stand beyond the mark (negative: nearer to the drive)
   double support_share = 0;  ///< of a second hand at the wrench head: 0 none, 1 a couple
-  Angle tilt;                ///< of the wrench out of the plane square to the fastener
-  Angle universal_joint;     ///< bend; 0: no joint, or a straight one
-  std::optional<TorqueMultiplier> multiplier;
-  std::vector<DriveBar> bars;
+  Angle tilt{};              ///< of the wrench out of the plane square to the fastener
+  Angle universal_joint{};   ///< bend; 0: no joint, or a straight one
+  std::optional<TorqueMultiplier> multiplier{};
+  std::vector<DriveBar> bars{};
   std::optional<Length> drive_square{};  ///< width of the smallest square in the line; absent: not known
-  ReachTolerances tolerances;
+  ReachTolerances tolerances{};
 };
 
 /// What to set, what arrives, and how surely.
@@ -77,8 +77,7 @@ struct Reach {
   Quantity<Dim::energy> stored_energy;        ///< in the bars at the torque
   Torque reaction_torque;                     ///< at the housing of the multiplier
   Force reaction_force;                       ///< where its arm rests; 0 if the arm is not known
-  std::vector<Notice> warnings;
-  std::vector<Notice> cautions;
+  std::vector<Notice> notices;
   std::vector<Step> steps;  ///< how setting and torque came about; empty if the wrench sits on the fastener
 
   template <class V>
@@ -96,10 +95,9 @@ struct Reach {
     visit("stored_energy", &Reach::stored_energy);
     visit("reaction_torque", &Reach::reaction_torque);
     visit("reaction_force", &Reach::reaction_force);
-    visit("warnings", &Reach::warnings);
-    visit("cautions", &Reach::cautions);
+    visit("notices", &Reach::notices);
     visit("steps", &Reach::steps);
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,8 +8,9 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/reach_job.hpp"
 #include "tauten/question/workings/reach_drawing.hpp"
+#include "tauten/tool/hand.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -62,7 +63,7 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
         (reach.reaction_force.si > 0 ? units.text(reach.reaction_force) : units.text(reach.reaction_torque)) + ".");
   if (reach.wrench_accuracy > maximum_wrench_accuracy)
     page.actions.push_back("Do not tighten with this line of tools: its torque may be off by more than half.");
-  else
+  else if (reach.arrives.nominal <= greatest_tightening_torque)
     page.actions.push_back("To carry this into a clamp load: tauten clamp --torque " +
                            number_text(reach.arrives.nominal.si, typed_digits) + "N.m --wrench-accuracy " +
                            number_text(100 * reach.wrench_accuracy, 3) + "%");
@@ -77,9 +78,8 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
   const ToolPlan plan = tool_plan(job, reach, [&](auto quantity) { return units.text(quantity, 4); });
   page.drawing = {draw_text(plan, detail::drawing_columns), draw_svg(plan)};
   page.tables = {detail::contribution_table(reach)};
-  page.add(reach.warnings);
-  page.add(reach.cautions);
+  page.add(reach.notices, units);
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

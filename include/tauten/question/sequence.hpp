@@ -5,7 +5,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Plans the tightening and undoing of a joint.
 /// \return the plan, or an error for an order that does not name each bolt once, shares that fall or exceed the torque
@@ -19,7 +19,7 @@ TighteningSequence tightening_sequence(const SequenceJob& job);
 /// The derivation of it.
 Derivation derivation_of(const SequenceJob& job, const TighteningSequence& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/sequence.hpp"

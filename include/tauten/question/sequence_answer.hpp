@@ -13,7 +13,7 @@
 #include "tauten/base/words.hpp"
 #include "tauten/group/terms.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How the order is found.
 enum class OrderMethod : unsigned char {
@@ -30,27 +30,27 @@ struct Words<OrderMethod> {
 
 /// What is asked about an order. Bolts are numbered from 1.
 struct SequenceJob {
-  std::vector<Position> pattern;
+  std::vector<Position> pattern{};
   OrderMethod method = OrderMethod::crosswise;
-  std::optional<Position> start;            ///< the stiffest place, for middle_out; the centroid if not given
+  std::optional<Position> start{};          ///< the stiffest place, for middle_out; the centroid if not given
   std::vector<std::size_t> order{};         ///< an order of one's own
   std::vector<std::size_t> labels{};        ///< going clockwise, the bolt at each place carries the number of its turn
-  std::optional<std::size_t> at_once;       ///< bolts that several tools tighten at once
+  std::optional<std::size_t> at_once{};     ///< bolts that several tools tighten at once
   std::vector<double> shares{0.3, 0.6, 1};  ///< of the full torque, for each pass
   std::size_t rounds = 1;                   ///< circular rounds at the full torque after that
   double most = 1;                          ///< maximum share
-  std::optional<Torque> torque;             ///< the full one
+  std::optional<Torque> torque{};           ///< the full one
   bool pressurised = false;                 ///< pressure may be trapped: undo away from the person first
-  std::optional<Position> person;           ///< where that one stands
+  std::optional<Position> person{};         ///< where that one stands
   std::vector<std::vector<double>> interaction{};  ///< one number: what a neighbour loses; else count x count
-  std::optional<FlangeOnGasket> gasket;        ///< geometry instead of it; count and circle are those of the pattern
+  std::optional<FlangeOnGasket> gasket{};      ///< geometry instead of it; count and circle are those of the pattern
   std::vector<std::vector<Force>> readings{};  ///< or loads of all bolts, measured after each turn of the order
-  std::optional<Force> load;                   ///< that the full torque gives; 1 if not given
-  std::optional<double> shortfall;             ///< how far below the load the lowest bolt may end
-  std::optional<Force> limit;                  ///< yield load of a bolt
-  std::optional<double> friction_scatter;      ///< relative standard deviation of what stays with a bolt
-  std::optional<double> act_scatter;           ///< of each act anew
-  std::optional<double> wrench_scatter;        ///< of the wrench
+  std::optional<Force> load{};                 ///< that the full torque gives; 1 if not given
+  std::optional<double> shortfall{};           ///< how far below the load the lowest bolt may end
+  std::optional<Force> limit{};                ///< yield load of a bolt
+  std::optional<double> friction_scatter{};    ///< relative standard deviation of what stays with a bolt
+  std::optional<double> act_scatter{};         ///< of each act anew
+  std::optional<double> wrench_scatter{};      ///< of the wrench
   std::size_t trials = 10000;
   std::uint64_t seed = 1;
 };
@@ -112,4 +112,4 @@ struct TighteningSequence {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

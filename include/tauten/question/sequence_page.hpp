@@ -8,7 +8,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \return the bolts as they are drawn, each with its turn
 inline PatternSketch sketch_of(const SequenceJob& job, const TighteningSequence& sequence) {
@@ -163,9 +163,9 @@ inline Page page_of(const SequenceJob& job, const TighteningSequence& sequence, 
   const PatternSketch sketch = sketch_of(job, sequence);
   page.drawing = {sketch_text(sketch), sketch_svg(sketch)};
   if (!sequence.history.empty()) page.tables.push_back(detail::load_table(job, sequence, units));
-  page.add(sequence.notices);
+  page.add(sequence.notices, units);
   page.trust.emplace_back("Order, passes and the way to undo are common practice; the maker's own takes precedence.");
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -4,7 +4,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/thread_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Looks up all that follows from a designation.
 /// \return the facts, or an error for a size that ISO 261 does not have, an unknown class, or one that is not made in this
@@ -16,7 +16,7 @@ Outcome<ThreadFacts> try_thread_facts(const ThreadJob& job);
 /// \throws Error  in place of returning one
 ThreadFacts thread_facts(const ThreadJob& job);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/thread.hpp"

@@ -7,13 +7,14 @@
 
 #include "tauten/base/notice.hpp"
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What is asked about a thread.
 struct ThreadJob {
-  std::string thread;          ///< designation of ISO 261, M1 to M64: "M16", "M16x1.5", "M16-6g"
-  std::string property_class;  ///< "8.8"; "" for every class that is made today
+  Text thread{};          ///< designation of ISO 261, M1 to M64: "M16", "M16x1.5", "M16-6g"
+  Text property_class{};  ///< "8.8"; "" for every class that is made today
 };
 
 /// Maximum and minimum of a diameter.
@@ -57,7 +58,7 @@ struct ClassLoads {
 
   template <class V>
   static void fields(V&& visit) {
-    visit("class", &ClassLoads::property_class);
+    visit("property_class", &ClassLoads::property_class);
     visit("proof_load", &ClassLoads::proof_load);
     visit("tensile_load", &ClassLoads::tensile_load);
     visit("breaking_torque", &ClassLoads::breaking_torque);
@@ -120,4 +121,4 @@ struct ThreadFacts {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

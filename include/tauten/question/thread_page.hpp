@@ -7,7 +7,7 @@
 #include "tauten/explain/page_units.hpp"
 #include "tauten/question/thread_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -95,8 +95,9 @@ inline Page page_of(const ThreadJob& job, const ThreadFacts& thread, const PageU
                     (one.breaking_torque ? ", twisted off from " + text(*one.breaking_torque) : "") +
                     (tools.empty() ? "" : "; " + tools) + ".";
   }
+  const std::string name = job.property_class.empty() ? "8.8" : thread.classes.front().property_class;
   page.actions.push_back("For a torque to tighten to: tauten torque --thread " + thread.name + " --class " +
-                         (job.property_class.empty() ? "8.8" : thread.classes.front().property_class) +
+                         (name.find(' ') == std::string::npos ? name : "'" + name + "'") +
                          " --condition oiled, with the class that is on the head and what is on the threads.");
 
   page.figures = {{"Pitch diameter d_2", units.text(thread.pitch_diameter, detail::limit_digits)},
@@ -113,9 +114,9 @@ inline Page page_of(const ThreadJob& job, const ThreadFacts& thread, const PageU
     page.findings.push_back(thread.name +
                             " is not in the selection of ISO 262 for bolts and nuts: "
                             "check the pitch with a gauge before a part is ordered.");
-  page.add(thread.notices);
+  page.add(thread.notices, units);
   page.trust.push_back("Sockets and keys are those of ISO 4014, ISO 4032 and ISO 4762; other heads have other widths.");
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/turn_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Works out a tightening by angle.
 /// \param job  joint, condition, and the angle or what is wanted
@@ -24,7 +24,7 @@ TurnAnswer turn(const TurnJob& job);
 /// corners of friction, angle, resilience and strength.
 Derivation derivation_of(const TurnAnswer& a);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/turn.hpp"

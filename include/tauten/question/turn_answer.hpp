@@ -12,7 +12,7 @@
 #include "tauten/tightening/residual.hpp"
 #include "tauten/turning/curve_points.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What was understood of a joint, and how it answers to load.
 struct TurnJoint {
@@ -40,7 +40,7 @@ struct TurnJoint {
   static void fields(V&& visit) {
     visit("thread", &TurnJoint::thread);
     visit("head", &TurnJoint::head);
-    visit("class", &TurnJoint::property_class);
+    visit("property_class", &TurnJoint::property_class);
     visit("class_assumed", &TurnJoint::class_assumed);
     visit("kind", &TurnJoint::kind);
     visit("length", &TurnJoint::length);
@@ -234,4 +234,4 @@ struct CurveAnswer {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,16 +5,17 @@
 #include <string>
 #include <vector>
 
+#include "tauten/base/text.hpp"
 #include "tauten/joint/kind.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/drive_bar.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A clamped layer in a few words.
 struct TurnLayer {
   Length thickness{};
-  std::string material = "steel";           ///< a name of `try_material`
+  Text material = "steel";                  ///< a name of `try_material`
   std::optional<Length> outer_diameter{};   ///< of the part around this bolt; absent: three bearing faces wide
   std::optional<Length> hole_diameter{};    ///< absent: medium clearance hole of ISO 273
   std::optional<Stress> elastic_modulus{};  ///< absent: that of the material
@@ -44,19 +45,19 @@ struct AfterTurn {
 /// A joint to be tightened by angle. What is not known stays absent: zero and NaN are values, and refused. One of `angle`, `clamp_load`, `share` and `utilisation` says what is asked for;
 /// without any it is a share of the proof load, 0.75.
 struct TurnJob {
-  std::string name{};            ///< how the joint is called in lists
-  std::string thread{};          ///< designation, "M16"
-  std::string property_class{};  ///< "8.8"; "" if there is no mark
-  std::string head{};  ///< standard of the turned head or nut; "" for ISO 4014. ISO 4017 is threaded to the head
+  Text name{};            ///< how the joint is called in lists
+  Text thread{};          ///< designation, "M16"
+  Text property_class{};  ///< "8.8"; "" if there is no mark
+  Text head{};            ///< standard of the turned head or nut; "" for ISO 4014. ISO 4017 is threaded to the head
   JointKind kind = JointKind::through_bolt;
   std::optional<Length> length{};          ///< of the bolt under its head; absent: the shortest of ISO 888 that reaches
   std::optional<Length> shank_diameter{};  ///< of a reduced shank; absent: full
   std::vector<TurnLayer> layers{};         ///< from the turned face down
   std::optional<Length> grip{};            ///< instead of layers: so much steel
   int washers = 0;                         ///< of ISO 7089: 1 under the turned face, 2 at both ends of a through bolt
-  std::string tapped_material = "steel";   ///< of the part with the tapped hole
+  Text tapped_material = "steel";          ///< of the part with the tapped hole
   std::optional<Length> engagement{};  ///< in the tapped hole; absent: what the length leaves, or what the bolt needs
-  std::string nut_class{};             ///< "8"; "" for the class that matches the bolt
+  Text nut_class{};                    ///< "8"; "" for the class that matches the bolt
   std::optional<Length> nut_height{};  ///< absent: ISO 4032
   PlateModel plate_model = PlateModel::chosen;
 
@@ -67,8 +68,8 @@ struct TurnJob {
   std::optional<double> share{};      ///< wanted share of the proof load
   std::optional<double> utilisation{};  ///< wanted share of the yield strength while the wrench turns, torsion counted
 
-  std::string condition = "unknown";               ///< what is on the threads, a key of `thread_condition`
-  std::string face_condition{};                    ///< what is under head or nut, if not the same
+  Text condition = "unknown";                      ///< what is on the threads, a key of `thread_condition`
+  Text face_condition{};                           ///< what is under head or nut, if not the same
   std::optional<Band<double>> thread_friction{};   ///< mu_G, measured; goes before `condition`
   std::optional<Band<double>> bearing_friction{};  ///< mu_K, measured; goes before `face_condition`
   Torque prevailing_torque{};                      ///< of a locking nut or insert
@@ -96,4 +97,4 @@ struct CurveJob {
   double slope_share = 0.5;  ///< yield point: slope of torque over angle down to this share of its greatest value
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/question/turn_answer.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -37,23 +37,24 @@ inline void add_joint_figures(Page& page, const TurnJoint& joint, const PageUnit
 inline std::string turn_advice(const TurnAnswer& a) {
   std::string text = a.verdict;
   text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  const double chance = a.verdict == "may neck"                               ? a.chance_of_necking
-                        : a.verdict == "may yield"                            ? a.chance_of_yield
-                        : a.verdict == "may be slack" || a.verdict == "slack" ? a.chance_of_slack
-                                                                              : absent;
+  const double chance = a.verdict == Verdict::may_neck                                      ? a.chance_of_necking
+                        : a.verdict == Verdict::may_yield                                   ? a.chance_of_yield
+                        : a.verdict == Verdict::may_be_slack || a.verdict == Verdict::slack ? a.chance_of_slack
+                                                                                            : absent;
   if (chance >= 0.01 && chance <= 0.99) text += " (" + chance_text(chance) + ")";
-  if (a.verdict.ends_with("neck") || a.verdict == "necks") return text + "; do not turn so far.";
-  if (a.verdict.ends_with("strip") || a.verdict == "strips") return text + "; do not tighten so far.";
-  return text + (a.verdict == "yields as intended" ? "; use the bolt once only." : ".");
+  if (a.verdict.ends_with("neck") || a.verdict == Verdict::necks) return text + "; do not turn so far.";
+  if (a.verdict.ends_with("strip") || a.verdict == Verdict::strips) return text + "; do not tighten so far.";
+  return text + (a.verdict == Verdict::yields_as_intended ? "; use the bolt once only." : ".");
 }
 
 inline std::string turn_headline(const TurnAnswer& a, const PageUnits& units) {
   const bool twisted = a.tool_twist.si > 0;
+  const bool none = a.may_neck || a.verdict == Verdict::strips;
   return turned_text(a.joint, a.snug_torque, units) + ", turned by " + units.text(a.angle) +
          (twisted ? " (" + units.text(a.handle_angle) + " at the handle)" : std::string()) + ": " +
-         (a.may_neck ? std::string("no clamp load is given")
-                     : "clamp load " + units.text(a.clamp_load.nominal) + " (" + units.range(a.clamp_load) +
-                           " in 19 of 20 cases)") +
+         (none ? std::string("no clamp load is given")
+               : "clamp load " + units.text(a.clamp_load.nominal) + " (" + units.range(a.clamp_load) +
+                     " in 19 of 20 cases)") +
          ". " + turn_advice(a);
 }
 
@@ -129,17 +130,20 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   Page page;
   page.name = a.name;
   page.headline = detail::turn_headline(a, units);
-  const bool strips = a.verdict == "strips" || a.verdict == "may strip";
-  if (strips) page.actions.push_back(a.meaning);
+  const bool strips = a.verdict == Verdict::strips || a.verdict == Verdict::may_strip;
+  if (strips) page.actions.push_back(units.restated(a.meaning));
   // In the order of the work: whether to turn at all, where to begin, how far, and how to see that it went well.
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)
     for (const Notice& notice : a.notices)
-      if (notice.code == code) page.actions.push_back(notice.text);
+      if (notice.code == code && !(strips && code == "watch_the_torque"))
+        page.actions.push_back(units.restated(notice.text));
   if (a.may_neck)
     page.actions.push_back("Replace every bolt that was turned so far.");
   else if (a.past_yield)
-    page.actions.push_back("Use the bolt once only: replace it when it is loosened.");
+    page.actions.push_back(strips ? "Replace every bolt that was turned so far."
+                                  : "Turn so far only if the maker specifies tightening past yield. Use the bolt once "
+                                    "only: replace it when it is loosened.");
 
   detail::add_joint_figures(page, a.joint, units);
   page.figures.push_back({"Of the angle", units.text(a.clamping) + " stretches the joint, " +
@@ -151,7 +155,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   page.tables.push_back(detail::turn_table(a, units));
   if (a.structural) page.tables.push_back(detail::structural_table(*a.structural, units));
 
-  if (!strips) page.findings.push_back(a.meaning);
+  if (!strips) page.findings.push_back(units.restated(a.meaning));
   if (!a.may_neck && !a.past_yield) {
     if (a.tightenings == 0)
       page.cautions.push_back("The bolt cannot take this tightening even once.");
@@ -164,9 +168,9 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   std::vector<Notice> others;
   for (const Notice& notice : a.notices)
     if (!detail::lists(to_do, notice.code)) others.push_back(notice);
-  page.add(others);
+  page.add(others, units);
   page.limit_cautions();
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

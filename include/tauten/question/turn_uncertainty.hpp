@@ -5,7 +5,7 @@
 #include "tauten/question/turn_answer.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A tightening by angle as a question of uncertainty. Results: clamp_load, torque at the end of the turn, and
 /// yield_utilisation, the stress while the wrench turns over the yield strength of the very bolt. Every trial turns the
@@ -22,7 +22,7 @@ Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const TurnAns
 /// \throws Error  instead of returning one
 UncertaintyQuestion turn_question(const TurnJob& job, const TurnAnswer& answer);
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/turn_uncertainty.hpp"

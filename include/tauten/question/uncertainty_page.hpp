@@ -1,6 +1,7 @@
 // The pages of a study of uncertainty: how certain a figure is, and which input makes it uncertain.
 #pragma once
 
+#include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
 #include "tauten/uncertainty/budget.hpp"
@@ -9,7 +10,7 @@
 #include "tauten/uncertainty/trial_chance.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One result of a question with all that was found out about it.
 struct UncertaintyResult {
@@ -91,7 +92,7 @@ inline PageTable run_table(const MonteCarlo& run, const Budget* budget, Dim d, c
   if (run.outside > 0) table.rows.push_back({"Without a value, left out", std::to_string(run.outside)});
   table.rows.push_back({"Numerical tolerance", text(run.tolerance, 2)});
   if (d == Dim::number)
-    table.legend.push_back("The ratio exceeds 1 in " + trial_chance_text(run.chance_above(1), run.sorted.size()) +
+    table.legend.push_back("The ratio exceeds 1 in " + trial_chance_text(run.chance_above(1), run.values.size()) +
                            " of trials.");
   if (run.stopped)
     table.legend.push_back("The run was stopped; these are the figures so far.");
@@ -159,12 +160,16 @@ inline Page page_of(const UncertaintyQuestion& question, const std::vector<Uncer
   for (const UncertaintyResult& result : results) {
     page.tables.push_back(detail::run_table(result.run, &result.budget, dimension_of_unit(result.budget.unit), units));
     page.tables.push_back(detail::budget_table(result.budget, units));
-    if (result.sobol) page.tables.push_back(detail::sobol_table(*result.sobol));
+    if (!result.sobol) continue;
+    page.tables.push_back(detail::sobol_table(*result.sobol));
+    for (const Correlation& pair : question.correlations)
+      page.tables.back().legend.push_back("The indices take " + plain_words(pair.first) + " and " +
+                                          plain_words(pair.second) + " as independent.");
   }
   page.standing_cautions = !question.notices.empty();
-  page.add(question.notices);
+  page.add(question.notices, units);
   page.limit_cautions();
   return page;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -13,7 +13,7 @@
 #include "tauten/thread/profile.hpp"
 #include "tauten/thread/size_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A single-start ISO metric thread. Get one from `thread("M10x1.25")` or `threads_of`; its dimensions are the basic
 /// ones of the profile.
@@ -197,4 +197,4 @@ inline std::string thread_taken(std::string_view text, const Thread& thread) {
 /// \throws Error  instead of returning one
 inline Thread thread(std::string_view text) { return try_parse_thread(text).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

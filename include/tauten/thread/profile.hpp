@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Height of the fundamental triangle of the 60 degree profile.
 struct TriangleHeight {
@@ -197,4 +197,4 @@ struct LeadAngle {
 /// \copydoc LeadAngle
 inline constexpr Formula<LeadAngle> lead_angle{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

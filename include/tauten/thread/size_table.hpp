@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// Where the rows come from.
 inline constexpr Source size_sources[] = {
@@ -192,4 +192,4 @@ inline constexpr MetricSize metric_sizes[] = {
   {"M64x1.5", 64e-3, 1.5e-3, false, 1, false, 3},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

@@ -7,7 +7,7 @@
 #include "tauten/thread/designation.hpp"
 #include "tauten/thread/tolerance_table.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Maximum and minimum size of one diameter.
 struct SizeLimits {
@@ -160,4 +160,4 @@ inline NutLimits nut_limits(const Thread& t, std::string_view tolerance_class = 
   return try_nut_limits(t, tolerance_class).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 
 #include <tauten/base/source.hpp>
 
-namespace tauten::table {
+namespace tauten::TAUTEN_ABI::table {
 
 /// One figure with how it was seen.
 struct Graded {
@@ -191,4 +191,4 @@ inline constexpr ConfirmedLimits confirmed_limits[] = {
   {"M30x2", 30e-3, 2e-3, Seen::memory, Seen::memory, 6},
 };
 
-}  // namespace tauten::table
+}  // namespace tauten::TAUTEN_ABI::table

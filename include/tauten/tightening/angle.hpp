@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Angle that a preload asks for. Friction does not enter. Valid up to yield, after snug: the turn that closes gaps is
 /// to be measured, never computed from zero torque. While torque acts, the wrench turns further by the twist of bolt
@@ -80,4 +80,4 @@ inline constexpr Formula<JointRateAngle> joint_rate_angle{};
 inline constexpr double hard_joint_angle = 27 * 3.14159265358979323846 / 180;
 inline constexpr double soft_joint_angle = 650 * 3.14159265358979323846 / 180;
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/stress.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A friction, or a friction times the radius at which it acts, between low and high: its median is nominal, and its
 /// density falls linearly from there to zero at low and at high, as two half triangles that hold half of the cases
@@ -270,4 +270,4 @@ class TighteningChance {
   Loads face_lever_{};
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

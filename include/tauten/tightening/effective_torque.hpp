@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque that reaches thread and bearing face: what the wrench really gives, less what is lost before.
 /// The prevailing torque of a locking nut or insert is measured while it turns without preload; it is taken to stay the
@@ -49,4 +49,4 @@ struct ShankTorsion {
 /// \copydoc ShankTorsion
 inline constexpr Formula<ShankTorsion> shank_torsion{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

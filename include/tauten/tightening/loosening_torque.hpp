@@ -3,7 +3,7 @@
 
 #include "tauten/friction/lever.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Loosening torque of a clean, newly tightened joint: friction as in tightening, less the pitch share that now
 /// helps. Rust and time are not in it. Negative if the joint loosens by itself.
@@ -97,4 +97,4 @@ struct PreloadFromTorquePair {
 /// \copydoc PreloadFromTorquePair
 inline constexpr Formula<PreloadFromTorquePair> preload_from_torque_pair{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Preload lost as the surfaces embed. Stiff, short joints lose most.
 struct EmbeddingLoss {
@@ -51,4 +51,4 @@ struct ThermalLoss {
 /// \copydoc ThermalLoss
 inline constexpr Formula<ThermalLoss> thermal_loss{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

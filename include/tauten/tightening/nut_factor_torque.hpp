@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque for a preload by the nut factor.
 struct TorqueFromNutFactor {
@@ -86,4 +86,4 @@ struct SettingWithPrevailing {
 /// \copydoc SettingWithPrevailing
 inline constexpr Formula<SettingWithPrevailing> setting_with_prevailing{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/tightening/loss.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What embeds: guide values per interface for one class of roughness.
 struct EmbeddingRow {
@@ -113,4 +113,4 @@ inline ResidualClamp residual_clamp(const Band<Force>& preload, const Losses& lo
   return try_residual_clamp(preload, losses, bolt_resilience, plate_resilience).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,9 +3,9 @@
 
 #include "tauten/friction/lever.hpp"
 #include "tauten/part/strength.hpp"
-#include "tauten/tightening/screw_torque.hpp"
+#include "tauten/tightening/thread_incline.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torsion of the thread section while tightening, as stress over tension stress (tau/sigma), for a torsion factor of
 /// 3/2 (section fully plastic, VDI 2230 from 2001 on) or 2 (elastic, editions before). All formulas below rest on it.
@@ -181,4 +181,4 @@ struct YieldUtilisationElastic : YieldUtilisationArgs {
 /// \copydoc YieldUtilisationElastic
 inline constexpr Formula<YieldUtilisationElastic> yield_utilisation_elastic{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

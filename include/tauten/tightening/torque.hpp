@@ -3,7 +3,7 @@
 
 #include "tauten/friction/lever.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Tightening torque for a preload, friction of thread and bearing face given apart.
 /// Linear in both coefficients; 0.2 to 1 % below `tightening_torque_exact` for M6 to M16 and mu 0.08 to 0.30.
@@ -76,4 +76,4 @@ struct ThreadTorque {
 /// \copydoc ThreadTorque
 inline constexpr Formula<ThreadTorque> thread_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A tool that is further off than this does not control a torque (judgement).
 inline constexpr double maximum_wrench_accuracy = 0.5;
@@ -73,4 +73,4 @@ constexpr double permissible_deviation(const WrenchClass& tool, Torque greatest)
   return greatest.si > 0 && greatest <= small_tool_torque ? tool.small_deviation : tool.deviation;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 // A torsional stiffness is a torque per radian of twist; it is written in the unit of torque.
 
@@ -116,4 +116,4 @@ struct RoundBarTwist {
 /// \copydoc RoundBarTwist
 inline constexpr Formula<RoundBarTwist> round_bar_twist{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,13 +10,13 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/shop_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One offset extension. The angle is measured from the wrench's own direction (hand to drive), not from the link
 /// before; `links_from_bends` takes bends at each joint instead.
 struct ExtensionLink {
-  Length length;
-  Angle angle;
+  Length length{};
+  Angle angle{};
 
   template <class V>
   static void fields(V&& visit) {
@@ -75,4 +75,4 @@ inline std::vector<ExtensionLink> links_from_bends(std::vector<ExtensionLink> be
   return bends;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

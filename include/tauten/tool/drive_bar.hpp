@@ -5,20 +5,21 @@
 #include <vector>
 
 #include "tauten/base/quantity.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/shop_text.hpp"
 #include "tauten/base/step.hpp"
 #include "tauten/base/words.hpp"
 #include "tauten/tool/bar.hpp"
 #include "tauten/tool/twist.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A straight bar or shank between wrench and fastener.
 struct DriveBar {
   enum class Section : unsigned char { square, round, hexagon };
   Section section = Section::square;
-  Length length;
-  Length size;                 ///< side, diameter or width across the flats
+  Length length{};
+  Length size{};               ///< side, diameter or width across the flats
   Stress shear_modulus{79e9};  ///< of steel
 
   template <class V>
@@ -39,6 +40,7 @@ namespace detail {
 /// \return the first error among the bars, or nothing
 inline std::optional<Error> bars_error(const std::vector<DriveBar>& bars) {
   for (const DriveBar& bar : bars) {
+    if (auto e = unknown_value("bar_section", bar.section)) return e;
     if (auto e = outside("bar_length", bar.length, {0, 10, true})) return e;
     if (auto e = outside("bar_size", bar.size, {0, 1, true})) return e;
     if (auto e = outside("shear_modulus", bar.shear_modulus, {0, 1e12, true})) return e;
@@ -70,4 +72,4 @@ inline std::optional<Torque> torsional_stiffness(const std::vector<DriveBar>& ba
   return line;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/source.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A square drive. The torques are from memory: a hint.
 struct SquareDrive {
@@ -77,4 +77,4 @@ constexpr const HexagonKey* find_hexagon_key(Length width) noexcept {
   return nullptr;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

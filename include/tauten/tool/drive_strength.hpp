@@ -4,7 +4,7 @@
 #include "tauten/base/formula.hpp"
 #include "tauten/part/strength.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque at which the middle of each face of a square bar reaches a shear strength; elastic below.
 struct SquareYieldTorque {
@@ -188,4 +188,4 @@ constexpr double hexagon_key_breaking_stress(double width) noexcept {
   return width < 8.5e-3 ? stress : stress * (width < 16.5e-3 ? 217e6 : 198.5e6) / tested;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torque that a geared multiplier gives. The efficiency is 0.90 to 0.95 per stage (from memory); a maker's stated
 /// torque ratio already includes it, so that the efficiency is then 1.
@@ -104,4 +104,4 @@ struct CounterHoldTorque {
 /// \copydoc CounterHoldTorque
 inline constexpr Formula<CounterHoldTorque> counter_hold_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

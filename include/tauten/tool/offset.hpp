@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The lever of a force square to the handle: at the drive L, at the fastener longer by what the extension reaches in the
 /// wrench's direction.
@@ -109,4 +109,4 @@ struct SettingWithSupportHand {
 /// \copydoc SettingWithSupportHand
 inline constexpr Formula<SettingWithSupportHand> setting_with_support_hand{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/tool/offset.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Relative change of the torque at the fastener when the hand stands `hand_shift` beyond the length that the setting
 /// was worked out for (positive: away from the drive). Without an extension a torque wrench does not care where the hand
@@ -90,4 +90,4 @@ struct PullAngleError {
 /// \copydoc PullAngleError
 inline constexpr Formula<PullAngleError> pull_angle_error{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 
 #include "tauten/base/band.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One cause of uncertainty: any value within a range is taken as equally likely.
 struct TorqueContribution {
@@ -51,4 +51,4 @@ inline TorqueBand torque_band(Torque nominal, const std::vector<TorqueContributi
   return {Torque(nominal.si * (share < 1 ? 1 - share : 0)), nominal, Torque(nominal.si * (1 + share))};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Torsional stiffness of two bars in series. The result is below the weaker of the two.
 struct SeriesStiffness {
@@ -108,4 +108,4 @@ struct BlowTorque {
 /// \copydoc BlowTorque
 inline constexpr Formula<BlowTorque> blow_torque{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

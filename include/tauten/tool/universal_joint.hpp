@@ -3,7 +3,7 @@
 
 #include "tauten/base/formula.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Speed of the driven shaft over speed of the driving shaft, cos(beta)/(1 - sin(beta)^2 cos(theta)^2). Without friction
 /// the torque ratio is its inverse. `rotation` is the angle of the driving shaft, zero where its fork lies in the plane
@@ -82,4 +82,4 @@ struct UniversalJointBend {
 /// \copydoc UniversalJointBend
 inline constexpr Formula<UniversalJointBend> universal_joint_bend{};
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/part/property_class.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What the curve is made from. Class data give least values; a bolt from the box is typically stronger.
 struct BoltSteel {
@@ -151,4 +151,4 @@ inline Outcome<FlowCurve> try_flow_curve(const BoltSteel& steel) {
   return FlowCurve(steel);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

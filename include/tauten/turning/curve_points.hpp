@@ -6,7 +6,7 @@
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/words.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Where the work of the torque has gone, in joules.
 struct TurningEnergy {
@@ -83,4 +83,4 @@ struct Curve {
   }
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/turning/turning.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A turn of the wrench from snug, and where it went.
 struct Turn {
@@ -127,4 +127,4 @@ inline Band<Turn> preloads_after_turn(const TurnedBolt& bolt, const Band<Turning
   return try_preloads_after_turn(bolt, friction, snug_torque, angle, tool_twist).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

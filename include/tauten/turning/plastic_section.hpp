@@ -7,7 +7,7 @@
 #include "tauten/base/math.hpp"
 #include "tauten/turning/bolt_steel.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Force and torque of a section, and how they answer to strain (e) and twist per length (k).
 struct SectionLoad {
@@ -211,4 +211,4 @@ class RoundSection {
   std::vector<Pack> packs_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -3,7 +3,7 @@
 
 #include "tauten/turning/tightening_curve.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How each tightening ends: at a slope drop, or by an angle from snug.
 struct PastYield {
@@ -111,4 +111,4 @@ inline Reuse reuse(const TurnedBolt& bolt, const BoltSteel& steel, const Turning
   return try_reuse(bolt, steel, friction, how).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

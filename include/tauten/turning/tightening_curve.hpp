@@ -12,7 +12,7 @@
 #include "tauten/turning/curve_points.hpp"
 #include "tauten/turning/turning.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// How a curve is to be drawn.
 struct CurveOptions {
@@ -206,4 +206,4 @@ inline Band<Curve> tightening_curves(const TurnedBolt& bolt, const BoltSteel& st
   return try_tightening_curves(bolt, steel, friction, options).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

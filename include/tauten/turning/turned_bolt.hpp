@@ -5,7 +5,7 @@
 #include "tauten/thread/profile.hpp"
 #include "tauten/turning/turning.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -47,4 +47,4 @@ inline TurnedBolt turned_bolt(const Joint& joint, PlateModel model = PlateModel:
   return try_turned_bolt(joint, model).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

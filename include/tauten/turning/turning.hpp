@@ -1,12 +1,14 @@
 // A bolt on the wrench, step by step: turning, springing back, loosening, turning again, past yield as well.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/turning/curve_points.hpp"
 #include "tauten/turning/plastic_section.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What turning needs to know of bolt and joint. `turned_bolt` makes one from a joint.
 struct TurnedBolt {
@@ -100,8 +102,8 @@ class Turning {
   double twist() const noexcept { return rest_twist_ * torque_ + length_ * (twist_ - start_twist_); }
   /// \return what the bolt would be longer by once loosened
   double lasting_stretch() const noexcept {
-    // Where nothing has flowed the difference is rounding noise.
-    return section_.surface_strain() > 0 ? length_ * (strain_ - force_ / stiffness_.force_by_e) : 0;
+    // Where nothing or next to nothing has flowed the difference is rounding noise.
+    return section_.surface_strain() > 0 ? std::max(0.0, length_ * (strain_ - force_ / stiffness_.force_by_e)) : 0;
   }
   const RoundSection& section() const noexcept { return section_; }
 
@@ -213,4 +215,4 @@ class Turning {
   double work_ = 0, heat_ = 0;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

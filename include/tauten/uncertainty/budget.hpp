@@ -5,7 +5,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One line of a budget. Figures are in SI.
 struct Contribution {
@@ -105,4 +105,4 @@ inline Budget budget(const Model& model, const JointDistribution& inputs, double
   return try_budget(model, inputs, k).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 
 #include "tauten/base/outcome.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Two inputs that go together, by the coefficient of the normal copula: both inputs are increasing functions of
 /// standard normal numbers, and the coefficient is the correlation of those. For normal inputs it is the ordinary
@@ -51,4 +51,4 @@ inline Outcome<std::vector<double>> try_cholesky(const std::vector<double>& matr
   return lower;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

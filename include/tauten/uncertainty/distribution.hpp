@@ -13,7 +13,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/plain_number.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -231,4 +231,4 @@ inline void Distribution::draw(const std::uint32_t* words, double* x, std::size_
   }
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

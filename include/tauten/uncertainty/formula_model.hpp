@@ -6,9 +6,10 @@
 
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/registry.hpp"
+#include "tauten/base/visible_text.hpp"
 #include "tauten/uncertainty/model.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One formula of a chain.
 struct Link {
@@ -101,7 +102,7 @@ inline Outcome<Model> try_chain_model(std::span<const Entry> known, const std::v
   for (const Link& link : chain) {
     const auto entry = std::find_if(known.begin(), known.end(), [&](const Entry& e) { return e.name == link.formula; });
     if (entry == known.end())
-      return Error("formula", ("formula '" + link.formula.substr(0, 60) + "' is not in the registry").c_str());
+      return Error("formula", ("formula " + detail::shown(link.formula) + " is not in the registry").c_str());
     Kernel::Part part{&*entry, {}};
     for (const Arg& arg : entry->inputs) {
       const auto result = std::find(results.rbegin(), results.rend(), arg.name);
@@ -153,4 +154,4 @@ inline Model formula_model(std::span<const Entry> known, const std::string& name
   return try_formula_model(known, name).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

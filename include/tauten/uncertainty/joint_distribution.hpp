@@ -7,11 +7,12 @@
 
 #include "tauten/base/number_text.hpp"
 #include "tauten/base/philox.hpp"
+#include "tauten/base/visible_text.hpp"
 #include "tauten/uncertainty/correlation.hpp"
 #include "tauten/uncertainty/distribution.hpp"
 #include "tauten/uncertainty/model.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What is known of one input. A plain number is a fixed one: `{{"pitch", 1.5e-3}, {"torque", Distribution::normal(...)}}`.
 struct InputDistribution {
@@ -129,7 +130,7 @@ inline Outcome<JointDistribution> try_joint(const Model& model, const std::vecto
                                             const std::vector<Correlation>& correlations = {}) {
   const std::size_t size = model.inputs.size();
   const auto refuse = [](const std::string& name, const std::string& fault) {
-    return Error(name.c_str(), (name.substr(0, 60) + " " + fault).c_str());
+    return Error(name.c_str(), (detail::visible(name, 60) + " " + fault).c_str());
   };
   const auto place_of = [&](const std::string& name) {
     std::size_t i = 0;
@@ -180,4 +181,4 @@ inline JointDistribution joint_distribution(const Model& model, const std::vecto
   return try_joint(model, given, correlations).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -14,7 +14,7 @@
 #include "tauten/base/dual.hpp"
 #include "tauten/base/step.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// An input or output of a model.
 struct Variable {
@@ -113,4 +113,4 @@ Model model_of(Variable output, std::array<Variable, N> inputs, F f) {
   return {{inputs.begin(), inputs.end()}, std::move(output), rows, gradient};
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/uncertainty/pulse.hpp"
 #include "tauten/uncertainty/trials.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What the trials have shown. Figures are in SI.
 struct MonteCarlo {
@@ -31,14 +31,20 @@ struct MonteCarlo {
   double uncertainty_error = 0;
   double low_error = 0;  ///< of the interval that was asked for
   double high_error = 0;
-  std::vector<double> sorted;  ///< every value, rising
+  std::vector<double> values;  ///< of all trials that have one, in no order to rely on
 
+  /// \return every value, rising: to sort them takes longer than the trials of a formula, so that it is done on request
+  std::vector<double> sorted() const {
+    std::vector<double> all = values;
+    std::sort(all.begin(), all.end());
+    return all;
+  }
   /// \return the value below which `chance` lies
-  double quantile(double chance) const noexcept { return detail::sorted_quantile(sorted, chance); }
+  double quantile(double chance) const { return detail::quantile_of(values, chance); }
   /// \return the share of trials at or below x; its standard error is sqrt(p (1 - p)/trials)
   double chance_below(double x) const noexcept {
-    const auto place = std::upper_bound(sorted.begin(), sorted.end(), x);
-    return static_cast<double>(place - sorted.begin()) / static_cast<double>(sorted.size());
+    const auto below = std::count_if(values.begin(), values.end(), [x](double y) { return y <= x; });
+    return static_cast<double>(below) / static_cast<double>(values.size());
   }
   /// \return the share of trials above x
   double chance_above(double x) const noexcept { return 1 - chance_below(x); }
@@ -146,16 +152,16 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
       if (enough || !done) break;
       const detail::TrialBlock& block = *done;
       const std::uint64_t count = std::min(size, limit - out.trials);
-      if (block.sorted.size() < (count + 1) / 2) {
+      if (block.values.size() < (count + 1) / 2) {
         char text[300];
         std::snprintf(text, sizeof text,
                       "%.120s has no value in %llu of %llu trials; the inputs reach beyond the range of the model",
-                      out.output.c_str(), static_cast<unsigned long long>(count - block.sorted.size()),
+                      out.output.c_str(), static_cast<unsigned long long>(count - block.values.size()),
                       static_cast<unsigned long long>(count));
         return Error("inputs", text);
       }
       out.trials += count;
-      out.outside += count - block.sorted.size();
+      out.outside += count - block.values.size();
       gathered.add(block);
       out.tolerance = detail::numerical_tolerance(gathered.standard_uncertainty(), options.digits);
       out.converged = gathered.worst_half_width() <= out.tolerance || gathered.is_constant();
@@ -175,9 +181,10 @@ inline Outcome<MonteCarlo> try_monte_carlo(const Model& model, const JointDistri
   out.uncertainty_error = gathered.block_deviation.error();
   out.low_error = gathered.block_low.error();
   out.high_error = gathered.block_high.error();
-  out.sorted = std::move(gathered).sorted();
-  out.symmetric = detail::symmetric_interval(out.sorted, options.coverage);
-  out.shortest = detail::shortest_interval(out.sorted, options.coverage);
+  out.values = std::move(gathered.values);
+  detail::sort_ends(out.values, options.coverage);
+  out.symmetric = detail::symmetric_interval(out.values, options.coverage);
+  out.shortest = detail::shortest_interval(out.values, options.coverage);
   return out;
 }
 
@@ -188,4 +195,4 @@ inline MonteCarlo monte_carlo(const Model& model, const JointDistribution& input
   return try_monte_carlo(model, inputs, options).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/base/error.hpp"
 #include "tauten/base/refusal.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Where the ends of a coverage interval lie.
 enum class Coverage : unsigned char {
@@ -45,4 +45,4 @@ inline Error too_few_jobs(int threads) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,10 +10,10 @@
 
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// A model may be slow, so that a single block of trials takes seconds. Every thread calls `go_on` between a few trials;
-/// the one that made the pulse asks the progress call, five times a second.
+/// the one that made the pulse asks the progress call, ten times a second.
 class Pulse {
  public:
   explicit Pulse(const ProgressCall& call) : call_(call) {}
@@ -29,7 +29,7 @@ class Pulse {
   /// \return false once the run must stop
   bool go_on(std::uint64_t rows) {
     rows_ += rows;
-    if (call_ && !stopped_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(200)) {
+    if (call_ && !stopped_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(100)) {
       const std::uint64_t done = done_ + rows_;
       if (!call_({done, std::max(done, expected_)})) stopped_ = true;
       last_ = Clock::now();
@@ -55,4 +55,4 @@ class Pulse {
   std::atomic<bool> stopped_{false};
 };
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

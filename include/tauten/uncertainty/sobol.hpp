@@ -11,7 +11,7 @@
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 #include "tauten/uncertainty/trials.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Shares of the variance that one input brings.
 struct SobolIndex {
@@ -188,4 +188,4 @@ inline Sobol sobol(const Model& model, const JointDistribution& inputs, const So
   return try_sobol(model, inputs, options).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 
 #include "tauten/base/number_text.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// \param chance  share of the trials in which it happened
 /// \param trials  that were counted
@@ -32,4 +32,4 @@ inline std::string trial_chance_text(double chance, std::uint64_t trials) {
   return with_decimals(100 * chance, decimals(100 * std::sqrt(chance * (1 - chance) / n)));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The ends between which a stated share of all values lies.
 struct CoverageInterval {
@@ -31,6 +31,19 @@ inline std::size_t steps_covered(std::size_t trials, double coverage) noexcept {
   return std::min(q, trials - 1);
 }
 
+/// Puts in order what the coverage intervals are read from: the values that one of them may leave out at either end. The
+/// many between them stay as they are, which costs a fraction of sorting them all.
+inline void sort_ends(std::vector<double>& values, double coverage) {
+  const auto at = [&](std::size_t place) { return values.begin() + static_cast<std::ptrdiff_t>(place); };
+  const std::size_t q = steps_covered(values.size(), coverage), left = values.size() - q;
+  if (left >= q) return std::sort(values.begin(), values.end());
+  std::nth_element(values.begin(), at(left), values.end());
+  std::sort(values.begin(), at(left));
+  std::nth_element(at(left), at(q), values.end());
+  std::sort(at(q), values.end());
+}
+
+/// Both intervals take values whose ends are in order (`sort_ends`).
 inline CoverageInterval symmetric_interval(const std::vector<double>& sorted, double coverage) noexcept {
   const std::size_t q = steps_covered(sorted.size(), coverage);
   const std::size_t left = sorted.size() - q;  // r of the document counts from 1
@@ -46,14 +59,15 @@ inline CoverageInterval shortest_interval(const std::vector<double>& sorted, dou
   return {sorted[best], sorted[best + q]};
 }
 
-/// Quantile of sorted values, on straight lines between neighbours.
-inline double sorted_quantile(const std::vector<double>& sorted, double chance) noexcept {
-  if (!(chance >= 0 && chance <= 1) || sorted.empty()) return __builtin_nan("");
-  const auto last = static_cast<double>(sorted.size() - 1);
-  const double place = std::clamp(chance * static_cast<double>(sorted.size()) - 0.5, 0.0, last);
-  const auto below = static_cast<std::size_t>(place);
-  const std::size_t above = std::min(below + 1, sorted.size() - 1);
-  return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+/// Quantile on straight lines between neighbours; the values may have any order.
+inline double quantile_of(std::vector<double> values, double chance) {
+  if (!(chance >= 0 && chance <= 1) || values.empty()) return __builtin_nan("");
+  const auto last = static_cast<double>(values.size() - 1);
+  const double place = std::clamp(chance * static_cast<double>(values.size()) - 0.5, 0.0, last);
+  const auto below = values.begin() + static_cast<std::ptrdiff_t>(place);
+  std::nth_element(values.begin(), below, values.end());
+  const double above = below + 1 == values.end() ? *below : *std::min_element(below + 1, values.end());
+  return *below + (place - std::floor(place)) * (above - *below);
 }
 
 /// Half a unit in the last of the digits of u that count (7.9.2).
@@ -83,7 +97,7 @@ struct Running {
 
 /// One block of trials.
 struct TrialBlock {
-  std::vector<double> sorted;
+  std::vector<double> values;
   Running all;
   CoverageInterval interval;
 };
@@ -97,10 +111,10 @@ inline TrialBlock summed_up(std::vector<double> values, double coverage, Coverag
   const double mean = sum / static_cast<double>(values.size());
   for (const double y : values) squares += (y - mean) * (y - mean);
   out.all = {static_cast<double>(values.size()), mean, squares};
-  std::sort(values.begin(), values.end());
+  sort_ends(values, coverage);
   out.interval =
       kind == Coverage::symmetric ? symmetric_interval(values, coverage) : shortest_interval(values, coverage);
-  out.sorted = std::move(values);
+  out.values = std::move(values);
   return out;
 }
 
@@ -108,7 +122,6 @@ inline TrialBlock summed_up(std::vector<double> values, double coverage, Coverag
 struct Gathered {
   Running all, block_mean, block_deviation, block_low, block_high;
   std::vector<double> values;
-  std::vector<std::size_t> ends;  ///< of each block in `values`
 
   void add(const TrialBlock& part) {
     all.add(part.all);
@@ -116,8 +129,7 @@ struct Gathered {
     block_deviation.add(part.all.deviation());
     block_low.add(part.interval.low);
     block_high.add(part.interval.high);
-    values.insert(values.end(), part.sorted.begin(), part.sorted.end());
-    ends.push_back(values.size());
+    values.insert(values.end(), part.values.begin(), part.values.end());
   }
   double mean() const noexcept { return all.mean; }
   double standard_uncertainty() const noexcept { return all.deviation(); }
@@ -141,25 +153,8 @@ struct Gathered {
   }
   /// \return true if every trial gave one value
   bool is_constant() const noexcept { return all.count > 0 && all.squares == 0; }
-  /// All values, rising: the blocks are merged in pairs.
-  std::vector<double> sorted() && {
-    std::vector<double> other(values.size());
-    while (ends.size() > 1) {
-      std::vector<std::size_t> merged;
-      for (std::size_t i = 0; i < ends.size(); i += 2) {
-        const auto at = [&](std::size_t place) { return values.begin() + static_cast<std::ptrdiff_t>(place); };
-        const std::size_t start = i == 0 ? 0 : ends[i - 1];
-        const std::size_t end = ends[std::min(i + 1, ends.size() - 1)];
-        std::merge(at(start), at(ends[i]), at(ends[i]), at(end), other.begin() + static_cast<std::ptrdiff_t>(start));
-        merged.push_back(end);
-      }
-      std::swap(values, other);
-      ends = std::move(merged);
-    }
-    return std::move(values);
-  }
 };
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

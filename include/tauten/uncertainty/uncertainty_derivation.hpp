@@ -9,7 +9,7 @@
 #include "tauten/uncertainty/sobol.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -163,4 +163,4 @@ inline Derivation derivation_of(const UncertaintyQuestion& question, const Model
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,13 +7,14 @@
 #include "tauten/uncertainty/formula_model.hpp"
 #include "tauten/uncertainty/joint_distribution.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// One or several results of the same inputs. A whole answer brings the spread of its inputs along; a formula does not.
 struct UncertaintyQuestion {
   std::string title;                        ///< what it is about
   std::vector<Model> outputs;               ///< all of the same inputs in the same order
   std::vector<InputDistribution> inputs{};  ///< what is taken unless given
+  std::vector<Correlation> correlations{};  ///< of inputs that go together, unless one of the two is given
   std::vector<Notice> notices{};
   std::vector<std::string> others{};  ///< what else it may be about, as in `title`, the likeliest first; not answered
 };
@@ -39,7 +40,27 @@ inline Outcome<JointDistribution> try_joint(const UncertaintyQuestion& question,
   for (const InputDistribution& own : question.inputs)
     if (std::none_of(said.begin(), said.end(), [&](const InputDistribution& each) { return each.name == own.name; }))
       all.push_back(own);
-  return try_joint(question.outputs.front(), all, correlations);
+  std::vector<Correlation> pairs = correlations;
+  for (const Correlation& own : question.correlations) {
+    // What was measured apart goes its own way; what was said of a pair holds.
+    const bool is_given = std::any_of(said.begin(), said.end(), [&](const InputDistribution& each) {
+      return each.name == own.first || each.name == own.second;
+    });
+    const bool is_said = std::any_of(correlations.begin(), correlations.end(), [&](const Correlation& each) {
+      return (each.first == own.first && each.second == own.second) ||
+             (each.first == own.second && each.second == own.first);
+    });
+    if (!is_given && !is_said) pairs.push_back(own);
+  }
+  return try_joint(question.outputs.front(), all, pairs);
+}
+
+/// The same for Sobol indices, which belong to independent inputs: those that go together by the question are taken apart.
+inline Outcome<JointDistribution> try_joint_apart(UncertaintyQuestion question,
+                                                  const std::vector<InputDistribution>& said,
+                                                  const std::vector<Correlation>& correlations = {}) {
+  question.correlations.clear();
+  return try_joint(question, said, correlations);
 }
 
 /// \param name  of a result; "" for the first
@@ -50,7 +71,7 @@ inline Outcome<Model> try_output(const UncertaintyQuestion& question, std::strin
     if (name.empty() || name == model.output.name) return model;
     known += (known.empty() ? "" : ", ") + model.output.name;
   }
-  return Error("output", ("output '" + std::string(name.substr(0, 60)) + "' is not known; there is " + known).c_str());
+  return Error("output", ("output " + detail::shown(name) + " is not known; there is " + known).c_str());
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

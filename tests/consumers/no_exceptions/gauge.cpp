@@ -1,8 +1,13 @@
 #include <tauten/tauten.hpp>
 
-int main() {
+#include <cstring>
+
+int main(int count, char** words) {
   tauten::ClampJob job{.thread = "M16", .property_class = "8.8", .condition = "oiled"};
-  if (tauten::try_clamp(job)) return 1;  // no torque was given
+  const auto none = tauten::try_clamp(job);
+  if (none) return 1;  // no torque was given
+  if (count > 1 && std::strcmp(words[1], "star") == 0) return none->candidates.empty();
+  if (count > 1) return none.value().candidates.empty();
   job.torque = tauten::Torque(130);
   const auto answer = tauten::try_clamp(job);
   if (!answer || answer->candidates.front().verdict != "may be slack") return 2;

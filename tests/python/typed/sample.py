@@ -16,6 +16,10 @@ table: dict[str, list[str]] = tauten.clamp({"thread": ["M16"], "torque": ["130N.
 unit: str = tauten.stress_area.output.unit
 area: float = tauten.formulas["stress_area"](16e-3, 2e-3)
 check: tauten.Check = tauten.stress_area.check(16e-3, 2e-3)
+kilo: tauten.BandInUnit = answer.candidates[0].clamp_load.to("kN")
+found: list[tauten.Formula] = tauten.formulas.search("nut factor")
+sheet: str = tauten.exercises.sheet([tauten.formulas["nut_factor"], "stress_area"], seed="student 7").latex()
+names: tuple[str, ...] = tauten.threads + tauten.materials
 slopes = tauten.stress_area.gradient(16e-3, pitch=2e-3)
 
 word: str = tauten.preload_from_nut_factor(80.0, 16e-3, 0.2)  # type: ignore[assignment]

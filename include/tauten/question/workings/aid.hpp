@@ -10,7 +10,7 @@
 #include "tauten/part/hot_strength.hpp"
 #include "tauten/question/workings/capacity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// What an aid does: factors on the inputs, each with its scatter. All of it is judgement: no measurements were found.
 struct AidEffect {
@@ -207,4 +207,4 @@ inline ReleaseModel with_aid(ReleaseModel m, const AidUse& use, double thread_fr
   return m;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -16,7 +16,7 @@
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/drive_strength.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Estimates behind the capacities. All are judgement unless a source stands there.
 struct CapacityEstimates {
@@ -190,4 +190,4 @@ inline ReleaseModel bare_model(const FreeJob& job) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

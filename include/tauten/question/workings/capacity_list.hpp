@@ -8,7 +8,7 @@
 #include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/capacity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -70,4 +70,4 @@ inline std::vector<Capacity> capacities_of(const FreeJob& job, const ReleaseMode
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/question/workings/clamp_bolt.hpp"
 #include "tauten/question/workings/clamp_suspects.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return true if the job says what holds the thread, or what lies below head or nut
 inline bool names_parts(const ClampJob& job) {
@@ -32,31 +32,65 @@ inline std::optional<Error> part_error(const ClampJob& job) {
   return std::nullopt;
 }
 
+/// \return the thread that holds a bolt, as far as the job says what it is
+inline Outcome<std::optional<ThreadEngagement>> try_holder(const ClampJob& job, const Suspect& s,
+                                                           const ClampBolt& bolt) {
+  using Holder = std::optional<ThreadEngagement>;
+  if (!job.tapped_material.empty()) {
+    const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt.strength.name);
+    if (!tensile) return tensile.error();
+    return Holder(tapped_engagement(s.thread, bolt.strength, tensile->value, *try_material(job.tapped_material),
+                                    *job.engagement));
+  }
+  if (job.nut_class.empty()) return Holder();
+  const Outcome<ThreadEngagement> nut =
+      try_nut_engagement(s.thread, bolt.strength.name, job.nut_class, Length(), s.thread.diameter);
+  return nut ? Outcome<Holder>(*nut) : nut.error();
+}
+
+/// \return true if a nut is meant for weaker bolts: ISO 898-2 pairs a nut with bolts up to the class of the same number
+inline bool is_weak_nut(std::string_view nut_class, std::string_view bolt_class) {
+  double nut = 0, bolt = 0;
+  return read_number(nut_class, nut) > 0 && read_number(bolt_class, bolt) > 0 && nut < std::floor(bolt);
+}
+
+/// `bolt_of` with the load at which the thread that holds the bolt strips.
+inline Outcome<ClampBolt> held_bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
+  Outcome<ClampBolt> bolt = bolt_of(job, s.thread, s.bearing_diameter, c);
+  if (!bolt) return bolt;
+  const auto holder = try_holder(job, s, *bolt);
+  if (!holder) return holder.error();
+  if (const std::optional<ThreadEngagement>& held = *holder; held && !held->breaks_first) {
+    ClampBolt made = *bolt;
+    made.strip = {held->strip_load.low.si, held->strip_load.nominal.si};
+    return made;
+  }
+  return bolt;
+}
+
 /// Notes what strips or is pressed in below the highest clamp load.
 /// \param load  right after tightening, in 19 of 20 cases
 inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const ClampJob& job, const Suspect& s,
                                              const ClampBolt& bolt, const Band<Force>& load) {
-  std::optional<ThreadEngagement> held;
-  if (!job.tapped_material.empty()) {
-    const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt.strength.name);
-    if (!tensile) return tensile.error();
-    held =
-        tapped_engagement(s.thread, bolt.strength, tensile->value, *try_material(job.tapped_material), *job.engagement);
-  } else if (!job.nut_class.empty()) {
-    const Outcome<ThreadEngagement> nut =
-        try_nut_engagement(s.thread, bolt.strength.name, job.nut_class, Length(), s.thread.diameter);
-    if (!nut) return nut.error();
-    held = *nut;
-  }
+  const auto holder = try_holder(job, s, bolt);
+  if (!holder) return holder.error();
+  const std::optional<ThreadEngagement>& held = *holder;
   // Where the bolt breaks there is no load; what it would be held by is told all the same.
   const Force highest = is_given(load.high.si) ? load.high : Force(bolt.proof_load);
-  if (held && !held->breaks_first && held->strip_load.low < highest)
+  constexpr double last_bit = 1 + 1e-6;  // a suggested torque sits on the bound
+  if (held && !held->breaks_first && held->strip_load.low.si * last_bit < highest.si)
     notices.push_back({"may_strip",
                        "The thread in the " + held->holder + " strips from " + shop_text(held->strip_load.low) +
                            ", below the load of " + shop_text(highest) + " that the bolt may reach: " +
                            (held->needed_length.si > 0 ? "engage at least " + shop_text(held->needed_length) +
                                                              ", fit a thread insert, or tighten less."
                                                        : std::string("fit a nut of the matching class.")),
+                       false});
+  if (is_weak_nut(job.nut_class, bolt.strength.name))
+    notices.push_back({"weak_nut",
+                       "The nut, class " + job.nut_class + ", is below the bolt, class " + bolt.strength.name +
+                           ": overtightened, its thread strips where nobody sees it, before the bolt breaks. Fit a nut "
+                           "of the matching class.",
                        false});
   if (!job.seat_material.empty() && s.face) {
     const Material below = *try_material(job.seat_material);
@@ -71,4 +105,4 @@ inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const
   return std::nullopt;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

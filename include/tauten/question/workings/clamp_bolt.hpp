@@ -11,7 +11,7 @@
 #include "tauten/question/workings/clamp_load.hpp"
 #include "tauten/question/workings/taken.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// Strength, friction and the face that slides at each corner: the one with the least friction torque.
 /// \param bearing_diameter  of head or nut
@@ -22,7 +22,14 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
   if (!strength) return strength.error();
   const Outcome<RatedLoad> proof = try_proof_load(thread, strength->name);
   if (!proof) return proof.error();
+  const auto below_thread = [&](double diameter) {
+    return refuse("bearing_diameter",
+                  "bearing_diameter is " + shop_text(Length(diameter)) + ", but must be at least the " +
+                      shop_text(thread.diameter) +
+                      " of the thread; give the effective diameter of the bearing face, or leave it out");
+  };
   const double first = bearing_diameter;
+  if (!(first >= thread.diameter.si)) return below_thread(first);
   ClampBolt bolt{thread,
                  *strength,
                  proof->value.si,
@@ -37,6 +44,7 @@ inline Outcome<ClampBolt> bolt_of(const ClampJob& job, const Thread& thread, dou
     const Outcome<ThreadCondition> between = try_thread_condition(face.condition);
     if (!between) return between.error();
     const double diameter = face.bearing_diameter.si;
+    if (!(diameter >= thread.diameter.si)) return below_thread(diameter);
     bolt.one_draw = bolt.one_draw && between->key == c.thread.key;
     const auto slides = [&](double& mu, double& at, double other) {
       if (other * diameter < mu * at) mu = other, at = diameter;
@@ -141,4 +149,4 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
   return out;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

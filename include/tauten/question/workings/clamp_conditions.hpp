@@ -6,12 +6,14 @@
 
 #include "tauten/base/interval.hpp"
 #include "tauten/base/plain_number.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/accuracy.hpp"
+#include "tauten/tool/hand.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// \return false for `absent`
 inline bool is_given(double x) { return x == x; }
@@ -38,7 +40,7 @@ struct Conditions {
 };
 
 /// Settings of a wrench that have an answer.
-inline constexpr Interval clamp_torque_range{0, 1e5, true};
+inline constexpr Interval clamp_torque_range{0, greatest_tightening_torque.si, true};
 
 /// \return the error that a value lies outside its range, or nothing
 inline std::optional<Error> range_error(const char* argument, double si, Dim dimension, Interval range) {
@@ -67,6 +69,7 @@ inline std::optional<Error> range_error(const char* argument, const std::optiona
 /// \return the first error among plain values out of range, or nothing. The width of a tool is left to the tables.
 inline std::optional<Error> clamp_range_error(const ClampJob& job) {
   constexpr Interval lost = within(0, 1e5);
+  if (auto e = unknown_value("torsion", job.torsion)) return e;
   if (auto e = range_error("torque", job.torque, clamp_torque_range)) return e;
   if (auto e = range_error("clamp_load", job.clamp_load, {0, 1e7, true})) return e;
   if (auto e = range_error("share", job.share, {0, 1, true})) return e;
@@ -92,11 +95,24 @@ inline std::optional<Error> order_error(const char* argument, const Band<double>
   return Error(argument, text);
 }
 
+/// \return what is on thread or face. Stainless bolts rub more than steel under the same word: a stainless class has its
+///         own conditions.
+inline Outcome<ThreadCondition> condition_on(const ClampJob& job, const std::string& name) {
+  const Outcome<ThreadCondition> found = try_thread_condition(name);
+  const bool may_be_stainless = job.property_class.starts_with('A') || job.property_class.starts_with('a');
+  if (!found || !may_be_stainless) return found;
+  constexpr std::pair<std::string_view, const char*> own[] = {
+      {"dry", "stainless"}, {"oiled", "stainless-oiled"}, {"moly-paste", "stainless-paste"}};
+  for (const auto& [steel, stainless] : own)
+    if (found->key == steel) return try_thread_condition(stainless);
+  return found;
+}
+
 inline Outcome<Conditions> conditions_of(const ClampJob& job) {
-  const Outcome<ThreadCondition> on_thread = try_thread_condition(job.condition);
+  const Outcome<ThreadCondition> on_thread = condition_on(job, job.condition);
   if (!on_thread) return on_thread.error();
   const Outcome<ThreadCondition> on_face =
-      job.face_condition.empty() ? on_thread : try_thread_condition(job.face_condition);
+      job.face_condition.empty() ? on_thread : condition_on(job, job.face_condition);
   if (!on_face) return on_face.error();
   Conditions c{*on_thread,
                *on_face,
@@ -111,4 +127,4 @@ inline Outcome<Conditions> conditions_of(const ClampJob& job) {
   return c;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -7,7 +7,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/clamp_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -15,7 +15,8 @@ namespace detail {
 inline Figure clamp_load_left(const ClampCandidate& c) {
   if (c.clamp_load.nominal.si == c.clamp_load.nominal.si)
     return figure("clamp_load", c.clamp_load, "in 19 of 20 cases among bolts that hold");
-  return figure_in_words("clamp_load", "none: the bolt breaks before the torque is reached");
+  return figure_in_words("clamp_load", c.verdict == "strips" ? "none: the thread strips before the torque is reached"
+                                                             : "none: the bolt breaks before the torque is reached");
 }
 
 /// A chance, of which none below 1 in 100 is shown as a number.
@@ -35,7 +36,7 @@ TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer, const ClampCandida
   out.found.push_back(figure("setting", c.torque, "of the wrench"));
   out.found.push_back(figure("nut_factor", c.nut_factor));
   out.found.push_back(detail::clamp_load_left(c));
-  if (c.verdict != "breaks") {
+  if (c.clamp_load.nominal.si == c.clamp_load.nominal.si) {
     out.found.push_back(figure("worst_case", c.worst_case, "at the ends of friction and wrench"));
     out.found.push_back(figure("proof_share", c.proof_share, "clamp load over proof load", false, "%"));
   }
@@ -63,4 +64,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const ClampCandidate& c) {
   return derivation_of(alone, c);
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

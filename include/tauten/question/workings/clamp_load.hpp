@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "tauten/part/rated_load.hpp"
 #include "tauten/question/clamp_answer.hpp"
@@ -12,7 +13,7 @@
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/stress.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A share of yield that tightening may use at the worst corner of the band: the typical 90 % of VDI 2230.
 inline constexpr double usable_yield_share = 0.9;
@@ -23,6 +24,12 @@ inline constexpr double useful_proof_share = 0.5;
 inline constexpr double default_proof_share = 0.75;
 
 namespace detail {
+
+/// Load at which the thread that holds a bolt strips; infinite where the bolt breaks first, or nobody said what holds it.
+struct ThreadHolds {
+  double low = std::numeric_limits<double>::infinity();
+  double nominal = std::numeric_limits<double>::infinity();
+};
 
 /// A fastener with all that its clamp load depends on, plain SI.
 struct ClampBolt {
@@ -36,6 +43,7 @@ struct ClampBolt {
   double prevailing;      ///< torque of a locking element, which the shank carries beside the thread torque
   double d_s;             ///< of the weakest section: the stress diameter, or that of a reduced shank
   bool one_draw = false;  ///< thread and faces bear one condition, so that they rub much or little together
+  ThreadHolds strip{};
 
   double d_2() const { return thread.pitch_diameter().si; }
   double P() const { return thread.pitch.si; }
@@ -51,19 +59,41 @@ struct ClampBolt {
   }
 };
 
-/// Stress over a strength at the best, nominal and worst corner of friction and torque. Bearing friction only takes
-/// away; thread friction works both ways, it takes tension and adds torsion, so that both its ends are looked at. The
-/// stress has no maximum between them, so `high` is exact. It may have a minimum there, where the faces rub much: `low`
-/// is then an end of the band and lies up to 4 % above the very least with the bands of the table.
+/// \return where a function that falls and then rises, or does one of both, is least between two ends
+template <class F>
+double least_between(double low, double high, const F& f) {
+  const double step = 1e-4 * (high - low);
+  if (!(f(low + step) < f(low))) return low;
+  if (!(f(high - step) < f(high))) return high;
+  while (high - low > step) {
+    const double third = (high - low) / 3;
+    if (f(low + third) < f(high - third))
+      high -= third;
+    else
+      low += third;
+  }
+  return (low + high) / 2;
+}
+
+/// Stress over a strength while the wrench turns, at its greatest within the bands of friction. Bearing friction only takes
+/// away; thread friction takes tension and adds torsion. Over thread friction the stress is the length of a vector that
+/// grows evenly, over what grows evenly: it has no maximum between the ends, and at most one minimum.
+inline double worst_utilisation(const ClampBolt& bolt, double torque, double limit, Torsion how) {
+  const auto at = [&](double mu_g) {
+    return bolt.utilisation(bolt.preload(torque, mu_g, bolt.mu_K.low, bolt.D_Km.low), mu_g, limit, how);
+  };
+  return std::max(at(bolt.mu_G.low), at(bolt.mu_G.high));
+}
+
+/// The same at its least, nominal and greatest within the bands of friction and torque.
 inline Band<double> utilisation_band(const ClampBolt& bolt, const Band<double>& torque, double limit, Torsion how) {
   const auto at = [&](double effective, double mu_g, double mu_k, double bearing) {
     return bolt.utilisation(bolt.preload(effective, mu_g, mu_k, bearing), mu_g, limit, how);
   };
   const auto best = [&](double mu_g) { return at(torque.low, mu_g, bolt.mu_K.high, bolt.D_Km.high); };
-  const auto worst = [&](double mu_g) { return at(torque.high, mu_g, bolt.mu_K.low, bolt.D_Km.low); };
-  return {std::min(best(bolt.mu_G.low), best(bolt.mu_G.high)),
-          at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal),
-          std::max(worst(bolt.mu_G.low), worst(bolt.mu_G.high))};
+  const double nominal = at(torque.nominal, bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
+  return {std::min(best(least_between(bolt.mu_G.low, bolt.mu_G.high, best)), nominal), nominal,
+          worst_utilisation(bolt, torque.high, limit, how)};
 }
 
 /// Torque that reaches thread and bearing face: the setting with the wrench's band, less what is lost before.
@@ -113,9 +143,8 @@ inline double plain_setting(const ClampBolt& bolt, double load, double lost) {
 /// \param accuracy  of the wrench
 inline double setting_at_worst_yield(const ClampBolt& bolt, double most, double accuracy, double lost) {
   const auto worst = [&](double setting) {
-    return utilisation_band(bolt, effective_band(setting, accuracy, lost), bolt.strength.yield_strength.si,
-                            bolt.torsion)
-        .high;
+    return worst_utilisation(bolt, effective_band(setting, accuracy, lost).high, bolt.strength.yield_strength.si,
+                             bolt.torsion);
   };
   if (!(worst(most) > 1)) return most;
   // The worst case grows with the setting; a prevailing torque twists the bolt from the start, so halve the interval.
@@ -130,4 +159,4 @@ inline double setting_at_worst_yield(const ClampBolt& bolt, double most, double 
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/question/workings/clamp_suspects.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// A suggested torque as it is set, in N.m.
 inline std::string settable_text(Torque torque) { return tauten::settable_text(torque.shop()); }
@@ -40,19 +40,21 @@ inline std::string condition_text(const Conditions& c) {
 }
 
 /// What to make of a verdict, in a few words: "Within limits; up to 173 N.m is possible."
+/// \param no_more  the threads must not be tightened further as they are
 template <class Units = ShopUnits>
-std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& units = {}) {
+std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& units = {}, bool no_more = false) {
   std::string text = c.verdict;
   text[0] = static_cast<char>(text[0] - 'a' + 'A');
   const bool any = is_given(c.suggested_torque.si);
   const std::string suggested = any ? units.settable(c.suggested_torque) : "";
   // Half a per cent: what three figures can show.
-  const bool below = any && c.torque.si < c.suggested_torque.si * 0.995;
+  const bool below = any && !no_more && c.torque.si < c.suggested_torque.si * 0.995;
   const bool above = any && c.torque.si > c.suggested_torque.si * 1.005;
-  if (c.verdict == "within limits") return text + (below ? "; up to " + suggested + " is possible." : ".");
-  const bool breaks = c.verdict == "breaks" || c.verdict == "may break";
-  const double chance = breaks ? c.chance_of_breaking : c.chance_of_yield;
-  if (c.verdict == "may be slack" || c.verdict == "slack") {
+  if (c.verdict == Verdict::within_limits) return text + (below ? "; up to " + suggested + " is possible." : ".");
+  const bool breaks = c.verdict == Verdict::breaks || c.verdict == Verdict::may_break;
+  const bool strips = c.verdict == Verdict::strips || c.verdict == Verdict::may_strip;
+  const double chance = strips ? 0 : breaks ? c.chance_of_breaking : c.chance_of_yield;
+  if (c.verdict == Verdict::may_be_slack || c.verdict == Verdict::slack) {
     // Without knowing the friction more torque is no advice: on paste it may break the bolt.
     text += below && !unknown ? "; up to " + suggested + " is possible." : ".";
   } else {
@@ -72,10 +74,14 @@ std::string summary_of(const ClampCandidate& c, const Conditions& conditions, co
                      (c.torque.si == c.suggested_torque.si ? units.settable(c.torque) : units.typed(c.torque)) + ": ";
   if (is_given(c.clamp_load.nominal.si))
     text += "clamp load " + units.rough(c.clamp_load.nominal) + " (" + units.rough_range(c.clamp_load) +
-            " in 19 of 20 cases" + (c.verdict == "may break" ? ", if it holds" : "") + "). ";
+            " in 19 of 20 cases" +
+            (c.verdict == Verdict::may_break || c.verdict == Verdict::may_strip ? ", if it holds" : "") + "). ";
   else
     text += "no clamp load. ";
-  return text + verdict_advice(c, conditions.friction_unknown(), units);
+  // Dry stainless threads are not tightened further, but pasted first.
+  const bool dry_stainless = conditions.thread.key == "stainless" && !conditions.thread_measured;
+  return text + verdict_advice(c, conditions.friction_unknown(), units, dry_stainless) +
+         (dry_stainless ? " Paste the threads first: dry, they may seize." : "");
 }
 
 /// What is to be said of a fastener whatever the torque.
@@ -83,10 +89,19 @@ std::string summary_of(const ClampCandidate& c, const Conditions& conditions, co
 inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandidate& c, const Suspect& s,
                                  const ClampBolt& bolt, const ClampJob& job, double at_target) {
   add_bolt_notices(notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, job.condition);
+  if (bolt.strength.stainless && !job.thread_friction && condition_on(job, job.condition)->key == "stainless")
+    notices.push_back(
+        {"paste_first",
+         "Do not tighten dry stainless threads: they gall, and may seize for good. Apply anti-seize paste "
+         "and ask again with condition stainless-paste.",
+         false});
   if (!is_given(c.suggested_torque.si)) {
+    const bool by_thread = c.suggested_limit == "thread";
     notices.push_back({"no_suggested_torque",
-                       "No torque can be suggested: prevailing and shank torque leave no room between a slack bolt and "
-                       "one that yields.",
+                       std::string("No torque can be suggested: ") +
+                           (by_thread ? "the thread that holds the bolt bears too little."
+                                      : "prevailing and shank torque leave no room between a slack bolt and one that "
+                                        "yields."),
                        false});
     return;
   }
@@ -97,6 +112,11 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
     notices.push_back({"held_back",
                        target + ", where the chance of yielding is " + chance_text(at_target) +
                            "; the suggested torque is held back to 1 in 100.",
+                       false});
+  if (c.suggested_limit == "thread")
+    notices.push_back({"held_back",
+                       target + "; the suggested torque is held back to what the thread that holds the bolt bears in "
+                                "19 of 20 cases.",
                        false});
   if (c.suggested_limit == "worst case")
     notices.push_back({"held_back",
@@ -118,9 +138,9 @@ inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool tor
     of_verdict = "may_break";
   else if (c.chance_of_yield >= 0.5)
     of_verdict = "stretched";
-  else if (c.verdict == "may yield")
+  else if (c.verdict == Verdict::may_yield || c.chance_of_yield > accepted_chance_of_yield * (1 + 1e-6))
     of_verdict = "may_have_yielded";
-  else if (c.verdict == "may be slack" || c.verdict == "slack")
+  else if (c.verdict == Verdict::may_be_slack || c.verdict == Verdict::slack)
     of_verdict = "may_be_slack";
   return {slip ? "unusual_torque" : nullptr, corrected ? "corrected_torque" : nullptr,
           suggests ? "torque_suggests_class" : nullptr, of_verdict};
@@ -173,4 +193,4 @@ std::string text_of_code(std::string_view code, const ClampCandidate& c, const C
          " % of the proof load; better known friction narrows the band.";
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

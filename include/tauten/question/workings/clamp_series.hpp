@@ -7,7 +7,7 @@
 #include "tauten/question/clamp.hpp"
 #include "tauten/question/workings/clamp_candidate.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The clamp load that each of many torques leaves: what no torque changes is looked up and worked out once. Its answers are
 /// those of `clamp`, without explanation and texts of notices.
@@ -25,8 +25,7 @@ class ClampSeries {
     series.common_.candidates.clear();
     series.is_ranked_ = job.thread.empty();
     const auto fasteners = detail::fasteners_of(job, series.conditions_);
-    for (const detail::Fastener& fastener : *fasteners)
-      series.members_.push_back({fastener, fastener.fixed(), absent});
+    for (const detail::Fastener& fastener : *fasteners) series.members_.push_back({fastener, fastener.fixed(), absent});
     return series;
   }
 
@@ -72,4 +71,4 @@ class ClampSeries {
   std::vector<Member> members_;
 };
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

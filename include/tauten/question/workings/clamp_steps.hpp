@@ -1,13 +1,15 @@
 // What a clamp answer starts from, and how its figures came about: at nominal friction and in the worst cases.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/source_text.hpp"
 #include "tauten/question/workings/clamp_bolt.hpp"
 #include "tauten/question/workings/clamp_load.hpp"
 #include "tauten/question/workings/clamp_suspects.hpp"
 #include "tauten/tightening/nut_factor_torque.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// What the answer starts from, with what was assumed.
 inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, const Conditions& c,
@@ -42,14 +44,19 @@ inline std::vector<Figure> clamp_given(const ClampJob& job, const Suspect& s, co
   const auto friction = [&](const char* name, const Band<double>& mu, bool measured, const ThreadCondition& on) {
     out.push_back(figure(name, mu, measured ? "measured" : on.title, !measured && on.key == "unknown"));
   };
+  // Of several faces another one may slide at each end of friction, with a lesser coefficient at a greater diameter.
+  const auto ends = [](const Band<double>& at) {
+    return Band<double>{std::min({at.low, at.nominal, at.high}), at.nominal, std::max({at.low, at.nominal, at.high})};
+  };
   friction("thread_friction", bolt.mu_G, job.thread_friction.has_value(), c.thread);
-  friction("bearing_friction", bolt.mu_K, job.bearing_friction.has_value(), c.face);
-  if (!job.more_faces.empty())
-    out.push_back(figure("bearing_diameter",
-                         Band<Length>{Length(bolt.D_Km.low), Length(bolt.D_Km.nominal), Length(bolt.D_Km.high)},
+  friction("bearing_friction", ends(bolt.mu_K), job.bearing_friction.has_value(), c.face);
+  if (!job.more_faces.empty()) {
+    const Band<double> at = ends(bolt.D_Km);
+    out.push_back(figure("bearing_diameter", Band<Length>{Length(at.low), Length(at.nominal), Length(at.high)},
                          "of the pair of faces with the lower friction"));
-  else if (!s.face)
+  } else if (!s.face) {
     out.push_back(figure("bearing_diameter", Length(s.bearing_diameter)));
+  }
   if (s.face) {
     out.push_back(figure("outer_diameter", s.face->outer_diameter, "of the bearing face", s.face->estimated));
     out.push_back(figure("inner_diameter", s.face->inner_diameter, "clearance hole, ISO 273 medium", true));
@@ -83,10 +90,13 @@ class ClampSteps {
       torque = step(out_, "friction of the shank instead of the locking element", setting_with_prevailing, torque,
                     job_.shank_torque.si);
     if (setting < torque * (1 - 1e-9))
-      held_back_ = limit == "worst case" ? "at nominal friction; as friction is unknown, the setting is held back from "
-                                           "the target to where the worst case just yields"
-                                         : "at nominal friction; the setting is held back from the target, so that no "
-                                           "more than 1 in 100 bolts that just meet their class yield";
+      held_back_ = limit == "thread" ? "at nominal friction; the setting is held back from the target to what the "
+                                       "thread that holds the bolt bears"
+                   : limit == "worst case"
+                       ? "at nominal friction; as friction is unknown, the setting is held back from "
+                         "the target to where the worst case just yields"
+                       : "at nominal friction; the setting is held back from the target, so that no "
+                         "more than 1 in 100 bolts that just meet their class yield";
   }
 
   /// From a setting to load and stress: at the typical friction, then at the corners.
@@ -156,4 +166,4 @@ class ClampSteps {
   std::vector<Step> out_;
 };
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -7,7 +7,7 @@
 #include "tauten/question/identify.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// A fastener that the job may mean, before its strength is known.
 struct Suspect {
@@ -102,4 +102,4 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
   return found;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

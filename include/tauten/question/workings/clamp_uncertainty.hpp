@@ -10,7 +10,7 @@
 #include "tauten/question/workings/clamp_candidate.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -83,8 +83,10 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
                                                                      capacity_estimates.strength_variation))}};
   std::optional<double> stated = scatter.friction_correlation;
   if (!stated && job.friction_together) stated = *job.friction_together ? 1 : 0;
+  const bool together = !stated && bolt.one_draw && !scatter.thread_friction && !scatter.bearing_friction;
   std::vector<Correlation> pairs;
-  if (const double r = stated.value_or(0); r != 0) pairs.push_back({"thread_friction", "bearing_friction", r});
+  if (const double r = together ? 1 : stated.value_or(0); r != 0)
+    pairs.push_back({"thread_friction", "bearing_friction", r});
   const Outcome<JointDistribution> joint = try_joint(out.clamp_load, given, pairs);
   if (!joint) return joint.error();
   out.inputs = *joint;
@@ -98,7 +100,12 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
                            "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
-  if (!stated)
+  if (together)
+    out.notices.push_back({"friction_together",
+                           "Thread and face are under one condition, so both are taken to rub much or little together. "
+                           "Independent friction (friction_together: no) has a smaller spread.",
+                           true});
+  else if (!stated)
     out.notices.push_back({"friction_independent",
                            "Friction of thread and face is taken as independent. One lubricant on both makes them go "
                            "together and widens the spread.",
@@ -141,6 +148,8 @@ TAUTEN_FUNCTION UncertaintyQuestion question_of(const ClampModel& model) {
   out.outputs = {model.clamp_load, model.yield_utilisation};
   for (std::size_t i = 0; i < model.inputs.size(); ++i)
     out.inputs.push_back({model.clamp_load.inputs[i].name, model.inputs[i]});
+  if (const double r = model.inputs.correlation(1, 2); r != 0)
+    out.correlations = {{model.clamp_load.inputs[1].name, model.clamp_load.inputs[2].name, r}};
   out.notices = model.notices;
   if (model.candidate.tensile_utilisation.high >= 1)
     out.notices.push_back({"may_break",
@@ -210,4 +219,4 @@ TAUTEN_FUNCTION std::vector<ClampUncertainty> clamp_uncertainty(const ClampJob& 
   return try_clamp_uncertainty(job, scatter, options).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

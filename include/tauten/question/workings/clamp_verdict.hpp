@@ -8,7 +8,7 @@
 #include "tauten/base/chance_text.hpp"
 #include "tauten/question/workings/clamp_load.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Chance of yielding up to which a torque is within limits, and to which a suggested torque is held back. It holds for
 /// a bolt that just meets its class. Judgement, no source.
@@ -153,18 +153,23 @@ inline Band<Force> load_by_torque(const ClampBolt& bolt, const WrenchSpread& wre
 }
 
 /// The first verdict that applies.
-/// \param c        its chances, written down
+/// \param c        its chances and loads, written down
 /// \param unknown  friction is unknown: then no torque is within limits, and the worst case decides
-inline const char* verdict_of(const ClampCandidate& c, bool unknown) {
+inline const char* verdict_of(const ClampCandidate& c, const ThreadHolds& strip, bool unknown) {
   constexpr double last_bit = 1 + 1e-6;  // a suggested torque sits on the bound
-  if (c.chance_of_breaking >= 0.5) return "breaks";
-  if (c.chance_of_breaking > accepted_chance) return "may break";
-  if (c.chance_of_yield >= 0.5) return "yields";
-  if (c.chance_of_yield > accepted_chance_of_yield * last_bit) return "may yield";
-  if (c.chance_of_slack >= 0.5) return "slack";
-  if (c.chance_of_slack > accepted_chance) return "may be slack";
-  if (unknown) return c.yield_utilisation.high > last_bit ? "may yield" : "may be slack";
-  return "within limits";
+  // A bolt that breaks strips the thread before, if that bears less.
+  if (c.chance_of_breaking >= 0.5)
+    return std::isfinite(strip.nominal) ? word_of(Verdict::strips) : word_of(Verdict::breaks);
+  if (c.clamp_load.nominal.si > strip.nominal * last_bit) return word_of(Verdict::strips);
+  if (c.clamp_load.high.si > strip.low * last_bit) return word_of(Verdict::may_strip);
+  if (c.chance_of_breaking > accepted_chance) return word_of(Verdict::may_break);
+  if (c.chance_of_yield >= 0.5) return word_of(Verdict::yields);
+  if (c.chance_of_yield > accepted_chance_of_yield * last_bit) return word_of(Verdict::may_yield);
+  if (c.chance_of_slack >= 0.5) return word_of(Verdict::slack);
+  if (c.chance_of_slack > accepted_chance) return word_of(Verdict::may_be_slack);
+  if (unknown)
+    return c.yield_utilisation.high > last_bit ? word_of(Verdict::may_yield) : word_of(Verdict::may_be_slack);
+  return word_of(Verdict::within_limits);
 }
 
 /// "Chance of breaking: 1 in 14 for a bolt that just meets its class, below 1 in 100 for bolts as sold."
@@ -176,20 +181,23 @@ inline std::string chances_text(const char* of_what, double chance, double as_so
 /// \param c  its verdict and chances, written down
 inline std::string meaning_of(const ClampCandidate& c) {
   const std::string_view verdict = c.verdict;
-  if (verdict == "breaks" && c.tensile_utilisation.low > 1)
+  if (verdict == Verdict::strips) return "The thread that holds the bolt strips before this torque is reached.";
+  if (verdict == Verdict::may_strip)
+    return "At the high end of the clamp load the thread that holds the bolt strips, and the part may be spoiled.";
+  if (verdict == Verdict::breaks && c.tensile_utilisation.low > 1)
     return "A bolt that just meets its class breaks in every case before this torque is reached.";
-  if (verdict == "breaks" || verdict == "may break")
+  if (verdict == Verdict::breaks || verdict == Verdict::may_break)
     return chances_text("breaking before this torque is reached", c.chance_of_breaking, c.chance_of_breaking_as_sold);
-  if (verdict == "may yield" && c.chance_of_yield <= accepted_chance_of_yield)
+  if (verdict == Verdict::may_yield && c.chance_of_yield <= accepted_chance_of_yield)
     return "Friction is unknown: in the worst case the bolt stretches for good.";
-  if (verdict == "yields" || verdict == "may yield")
+  if (verdict == Verdict::yields || verdict == Verdict::may_yield)
     return chances_text("stretching for good", c.chance_of_yield, c.chance_of_yield_as_sold);
-  if (verdict == "slack")
+  if (verdict == Verdict::slack)
     return "The typical clamp load is below half of the proof load; the joint may slip or shake loose.";
-  if (verdict == "may be slack" && c.chance_of_slack <= accepted_chance)
+  if (verdict == Verdict::may_be_slack && c.chance_of_slack <= accepted_chance)
     return "Friction is unknown: the clamp load may be below half of the proof load, and the joint may slip or shake "
            "loose.";
-  if (verdict == "may be slack")
+  if (verdict == Verdict::may_be_slack)
     return "Chance of a clamp load below half of the proof load: " + chance_text(c.chance_of_slack) +
            "; the joint may slip or shake loose.";
   return "The clamp load is at least half of the proof load in 19 of 20 cases, and fewer than 1 in 100 bolts that just "
@@ -199,7 +207,7 @@ inline std::string meaning_of(const ClampCandidate& c) {
 /// The setting that is suggested, and why it is not another.
 struct Suggestion {
   double setting = absent;
-  const char* limit = "";  ///< "share", "chance of yield", "worst case"
+  const char* limit = "";  ///< "share", "chance of yield", "worst case", "thread"
   double target = absent;  ///< the setting for the wanted load at nominal friction
 };
 
@@ -221,4 +229,4 @@ Suggestion suggestion_of(const ClampBolt& bolt, const BoltChance& chance, double
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/question/workings/turn_notices.hpp"
 #include "tauten/turning/tightening_curve.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -83,4 +83,4 @@ TAUTEN_FUNCTION Outcome<CurveAnswer> try_curve(const CurveJob& job) {
 
 TAUTEN_FUNCTION CurveAnswer curve(const CurveJob& job) { return try_curve(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

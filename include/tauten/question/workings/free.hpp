@@ -12,7 +12,7 @@
 #include "tauten/question/workings/learned_model.hpp"
 #include "tauten/question/workings/stop.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -86,4 +86,4 @@ TAUTEN_FUNCTION Outcome<Free> try_free_joint(const FreeJob& job) {
 
 TAUTEN_FUNCTION Free free_joint(const FreeJob& job) { return try_free_joint(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -2,11 +2,12 @@
 #pragma once
 
 #include "tauten/base/math.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/base/shop_text.hpp"
 #include "tauten/part/hexalobular.hpp"
 #include "tauten/question/free_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -56,6 +57,10 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = missing("pitch", job.pitch)) return e;
   if (auto e = missing("tensile_strength", job.tensile_strength)) return e;
   if (auto e = missing("yield_strength", job.yield_strength)) return e;
+  if (auto e = unknown_value("rust", job.rust)) return e;
+  if (auto e = unknown_value("drive", job.drive)) return e;
+  if (job.thread_direction)
+    if (auto e = unknown_value("thread_direction", *job.thread_direction)) return e;
   using Plain = Quantity<Dim::number>;
   const double d = job.diameter->si;
   if (auto e = outside("diameter", job.diameter, {1e-3, 0.5})) return e;
@@ -70,7 +75,7 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("thread_friction", Plain(job.thread_friction), {0.02, 1})) return e;
   if (auto e = outside("bearing_friction", Plain(job.bearing_friction), {0.02, 1})) return e;
   if (auto e = outside("engaged_length", job.engaged_length, {0, 10 * d, true})) return e;
-  if (auto e = outside("bearing_diameter", job.bearing_diameter, {0, 6 * d, true})) return e;
+  if (auto e = outside("bearing_diameter", job.bearing_diameter, {d, 6 * d})) return e;
   if (auto e = outside("nut_diameter", job.nut_diameter, {1.05 * d, 20 * d})) return e;
   if (auto e = outside("nut_yield", job.nut_yield, {0, 3e9, true})) return e;
   if (auto e = outside("prevailing_torque", job.prevailing_torque, {0, 1e5})) return e;
@@ -104,11 +109,14 @@ inline std::optional<Error> job_error(const FreeJob& job) {
   if (auto e = outside("trials", Plain(job.trials), {1000, 100e6})) return e;
   if (auto e = outside("jobs", Plain(job.jobs), {1, 256})) return e;
   for (const Neighbour& one : job.loosened)
+    if (auto e = unknown_value("loosened", one.how)) return e;
+  for (const Neighbour& one : job.loosened)
     if (one.treated && job.aids.empty())
       return Error("loosened",
                    "loosened: one is given as treated, that is with the aids already used, but aids names none; name "
                    "them, or leave treated out");
   for (const AidUse& use : job.aids) {
+    if (auto e = unknown_value("aids", use.aid)) return e;
     if (auto e = outside("soak_hours", Plain(use.soak_hours), {0, 2000})) return e;
     if (auto e = outside("nut_rise", use.nut_rise, {0, 600})) return e;
     if (auto e = outside("bolt_rise", use.bolt_rise, {0, use.aid == Aid::cold ? 200.0 : 600.0})) return e;
@@ -127,4 +135,4 @@ inline std::optional<Error> job_error(const FreeJob& job) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

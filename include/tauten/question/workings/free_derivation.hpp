@@ -9,7 +9,7 @@
 #include "tauten/question/workings/free_steps.hpp"
 #include "tauten/question/workings/stop_sentence.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -112,4 +112,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const FreeJob& job, const Free& answer)
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/question/identify.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -63,7 +63,7 @@ inline std::optional<Error> look_up_size(const FreeNames& names, FreeJob& job) {
   if (!thread) return thread.error();
   const auto typical = try_head(*thread, standard);
   if (!typical)
-    return refuse(lobes ? "bit" : "socket", std::string(standard) + " has no head for " + names.thread.substr(0, 40) +
+    return refuse(lobes ? "bit" : "socket", std::string(standard) + " has no head for " + visible(names.thread, 40) +
                                                 (lobes ? "; give the bit that fits, for example 30"
                                                        : "; give the socket or key that fits, for example 24mm"));
   if (lobes)
@@ -122,4 +122,4 @@ TAUTEN_FUNCTION std::optional<Error> look_up(const FreeNames& names, FreeJob& jo
   return std::nullopt;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -12,7 +12,7 @@
 #include "tauten/question/workings/capacity.hpp"
 #include "tauten/question/workings/free_checks.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -130,19 +130,30 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   answer.notices.push_back(cautions::no_release);
 }
 
+/// From this rise above the room on steel is red-hot, seen in the dark: the Draper point, 525 degrees Celsius.
+inline constexpr double red_hot_rise = 505;
+
 /// \param next  aids that are advised, and will have been used by then
 inline ReleaseHistory history_of(const FreeJob& job, const std::vector<AidUse>& next) {
   ReleaseHistory past;
-  past.rusted = job.rust != Rust::clean && job.rust != Rust::aged_dry;
+  for (const Neighbour& other : job.loosened) {
+    past.sheared = past.sheared || other.how == Neighbour::How::sheared;
+    past.rounded = past.rounded || other.how == Neighbour::How::rounded;
+  }
+  past.past_yield =
+      job.preload && job.preload->si > job.yield_strength->si * StressArea::eval(job.diameter->si, job.pitch->si);
+  past.galled = job.rust == Rust::galled_stainless;
+  past.rusted = !past.galled && job.rust != Rust::clean && job.rust != Rust::aged_dry;
   past.locking_element = job.prevailing_torque.si > 0 || job.surroundings.adhesive;
   for (const std::vector<AidUse>* aids : {&job.aids, &next})
     for (const AidUse& use : *aids) {
       past.fluid_left = past.fluid_left || use.aid == Aid::fluid;
       past.heated = past.heated || use.aid == Aid::heat;
+      past.glowed = past.glowed || (use.aid == Aid::heat && use.nut_rise.si >= red_hot_rise);
     }
   return past;
 }
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/question/workings/instruction.hpp"
 #include "tauten/question/workings/stop.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -71,13 +71,14 @@ inline std::vector<std::vector<AidUse>> sequences(const FreeJob& job, const Heat
   then({.aid = Aid::fluid, .soak_hours = 24, .thin_fluid = true});
   then({.aid = Aid::tighten_first});
   // Short pulses break keys and bits, and would spread an open end; by now that has been changed for a socket.
-  if (!is_internal(job.drive)) then({.aid = Aid::impact});
+  const bool galled = job.rust == Rust::galled_stainless;  // torn threads, no rust: blows and heat do not part them
+  if (!is_internal(job.drive) && !galled) then({.aid = Aid::impact});
   AidUse heat{.aid = Aid::heat};
   heat.nut_rise.si = std::min(heat.nut_rise.si, limit.greatest_rise.si);
   heat.bolt_rise.si = std::min(heat.bolt_rise.si, 0.4 * heat.nut_rise.si);
-  if (limit.allowed)
+  if (limit.allowed && !galled)
     then(heat);
-  else
+  else if (!galled)
     then({.aid = Aid::cold, .bolt_rise = Quantity<Dim::temperature>(30)});
   if (!poor_grip && !other_tool(job).empty()) then({.aid = Aid::another_tool});
   path.clear();
@@ -186,4 +187,4 @@ inline void plan(const FreeJob& job, const ReleaseModel& start, const Simulation
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/loosening/torsion_capacity.hpp"
 #include "tauten/question/workings/learned_model.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// The simulation draws from distributions; these steps put the medians into the same formulas. What was learned from
 /// fasteners already undone is not in them.
@@ -83,4 +83,4 @@ inline std::vector<Step> free_steps(const FreeJob& job) {
   return steps;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

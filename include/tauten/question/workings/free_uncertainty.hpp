@@ -6,7 +6,7 @@
 #include "tauten/question/workings/learned_model.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -142,4 +142,4 @@ TAUTEN_FUNCTION Outcome<UncertaintyQuestion> try_free_question(const FreeJob& jo
 
 TAUTEN_FUNCTION UncertaintyQuestion free_question(const FreeJob& job) { return try_free_question(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,10 +5,11 @@
 #include <cmath>
 
 #include "tauten/base/mode.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/group/combined.hpp"
 #include "tauten/question/group_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -165,6 +166,10 @@ inline std::optional<Error> add_preload(const GroupJob& job, std::size_t count,
 
 /// \return which models are meant, or why they do not go with the load
 inline Outcome<std::pair<GroupModel, TensionModel>> try_models(const GroupJob& job, bool shears, bool pulls) {
+  if (job.model)
+    if (auto e = unknown_value("model", *job.model)) return *e;
+  if (job.tension_model)
+    if (auto e = unknown_value("tension_model", *job.tension_model)) return *e;
   GroupModel shear = GroupModel::elastic;
   TensionModel tension = TensionModel::about_centroid;
   if (job.model && static_cast<std::size_t>(*job.model) < shear_models) {
@@ -225,4 +230,4 @@ TAUTEN_FUNCTION Outcome<BoltGroup> try_bolt_group(const GroupJob& job) {
 
 TAUTEN_FUNCTION BoltGroup bolt_group(const GroupJob& job) { return try_bolt_group(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/group/combined.hpp"
 #include "tauten/question/group_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -101,4 +101,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const GroupJob& job, const BoltGroup& a
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -7,7 +7,7 @@
 #include "tauten/part/inch_head.hpp"
 #include "tauten/question/identify_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -153,4 +153,4 @@ TAUTEN_FUNCTION std::vector<Candidate> identify_drive_number(int number) {
   return try_identify_drive_number(number).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -8,7 +8,7 @@
 #include "tauten/question/free_job.hpp"
 #include "tauten/question/workings/free_checks.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 inline constexpr Instruction instructions[] = {
     {"pull", "Pull", "Seat the tool fully and square. Pull slowly and steadily up to the stop, and hold it there.",
@@ -112,4 +112,4 @@ inline std::vector<Instruction> instructions_of(const FreeJob& job, const std::v
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -9,7 +9,7 @@
 #include "tauten/loosening/torque_sample.hpp"
 #include "tauten/question/workings/aid.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -138,4 +138,4 @@ inline Outcome<LearnedModel> try_learned_model(const FreeJob& job) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

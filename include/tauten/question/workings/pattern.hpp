@@ -9,7 +9,7 @@
 #include "tauten/group/pattern_words.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -135,4 +135,4 @@ TAUTEN_FUNCTION Outcome<PatternFacts> try_pattern_facts(const PatternJob& job) {
 
 TAUTEN_FUNCTION PatternFacts pattern_facts(const PatternJob& job) { return try_pattern_facts(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

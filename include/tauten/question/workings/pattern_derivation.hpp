@@ -6,7 +6,7 @@
 #include "tauten/group/ring.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 TAUTEN_FUNCTION Derivation derivation_of(const PatternJob& job, const PatternFacts& answer) {
   Derivation out;
@@ -37,4 +37,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const PatternJob& job, const PatternFac
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/prying_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -195,4 +195,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const PryingJob& job, const PlatePrying
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -11,7 +11,7 @@
 #include "tauten/tool/offset_error.hpp"
 #include "tauten/tool/universal_joint.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -122,11 +122,10 @@ TAUTEN_FUNCTION Outcome<Reach> try_reach(const ReachJob& job) {
   }
   if (auto error = detail::reach_misfit(job, reach)) return *error;
   detail::wind_up(job.bars, reach);
-  reach.warnings = detail::reach_warnings(job, reach);
-  reach.cautions = detail::reach_cautions(job, reach);
+  reach.notices = detail::notices_of(job, reach);
   return reach;
 }
 
 TAUTEN_FUNCTION Reach reach(const ReachJob& job) { return try_reach(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

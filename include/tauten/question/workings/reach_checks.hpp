@@ -7,7 +7,7 @@
 #include "tauten/question/reach_job.hpp"
 #include "tauten/tool/drive_strength.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// A tilt out of the plane up to this is let pass with a warning: it costs less than 0.4 % of the torque.
 inline constexpr Angle maximum_tilt{5 * pi_constant.value / 180};
@@ -51,6 +51,7 @@ inline std::optional<Error> reach_misfit(const ReachJob& job, const Reach& reach
 inline std::optional<Error> reach_range_error(const ReachJob& job) {
   constexpr double turn = 2 * pi_constant.value;
   using Share = Quantity<Dim::number>;
+  if (auto e = unknown_value("type", job.wrench.type)) return e;
   const auto known = job.known == ReachJob::Known::setting ? "setting" : "torque";
   if (auto e = outside(known, job.torque, {0, 1e6, true})) return e;
   if (auto e = outside("wrench_length", job.wrench.length, {0, 10, true})) return e;
@@ -119,4 +120,4 @@ inline std::optional<Error> reach_refusal(const ReachJob& job, const ChainEnd& e
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/reach_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -68,9 +68,8 @@ TAUTEN_FUNCTION Derivation derivation_of(const ReachJob& job, const Reach& answe
   out.verdict = job.extensions.empty() && !job.multiplier
                     ? "Nothing between wrench and fastener changes the torque: setting and torque are the same."
                     : "In about 95 % of cases the torque at the fastener lies within the band.";
-  out.notices = answer.warnings;
-  out.notices.insert(out.notices.end(), answer.cautions.begin(), answer.cautions.end());
+  out.notices = answer.notices;
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,7 +5,7 @@
 #include "tauten/drawing/text.hpp"
 #include "tauten/question/reach_job.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -49,4 +49,4 @@ inline std::string reach_drawing_svg(const ReachJob& job, const Reach& reach) {
   return draw_svg(tool_plan(job, reach));
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

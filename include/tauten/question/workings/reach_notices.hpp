@@ -1,4 +1,4 @@
-// The notices and cautions of `reach`.
+// The notices of `reach`.
 #pragma once
 
 #include "tauten/base/caution.hpp"
@@ -6,7 +6,7 @@
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/hand.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 /// Bend of a universal joint up to which it is used for torque work (common practice, no source).
 inline constexpr Angle moderate_joint_bend{15 * pi_constant.value / 180};
@@ -15,8 +15,8 @@ inline constexpr Angle noticeable_twist{2 * pi_constant.value / 180};
 
 namespace detail {
 
-/// \return warnings about the numbers of a finished reach
-inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reach) {
+/// \return what stands out about the numbers of a finished reach, and cautions
+inline std::vector<Notice> notices_of(const ReachJob& job, const Reach& reach) {
   std::vector<Notice> list;
   const auto warn = [&](bool holds, const char* code, const std::string& text, bool estimate = false) {
     if (holds) list.push_back({code, text, estimate});
@@ -71,12 +71,7 @@ inline std::vector<Notice> reach_warnings(const ReachJob& job, const Reach& reac
        "The permissible deviation of the wrench class is from memory, not checked against the standard.", true);
   warn(true, "tolerances_judged", "The tolerances of hand, angle and operator are estimates unless you gave your own.",
        true);
-  return list;
-}
-
-/// \return safety words for a reach
-inline std::vector<Notice> reach_cautions(const ReachJob& job, const Reach& reach) {
-  std::vector<Notice> list = {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe};
+  list.insert(list.end(), {cautions::line_of_slip, cautions::eye_protection, cautions::no_pipe});
   if (job.multiplier)
     list.push_back({"reaction_arm", "Crushing hazard: the reaction arm of the multiplier presses with " +
                                         (reach.reaction_force.si > 0 ? shop_text(reach.reaction_force)
@@ -91,4 +86,4 @@ inline std::vector<Notice> reach_cautions(const ReachJob& job, const Reach& reac
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,13 +6,14 @@
 
 #include "tauten/base/caution.hpp"
 #include "tauten/base/mode.hpp"
+#include "tauten/base/refusal.hpp"
 #include "tauten/group/fit.hpp"
 #include "tauten/group/flexibility.hpp"
 #include "tauten/group/pattern.hpp"
 #include "tauten/group/scatter.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -20,7 +21,9 @@ namespace detail {
 inline constexpr double gentle_first_share = 0.3;
 
 inline std::vector<Force> forces_of(const std::vector<double>& loads) {
-  return std::vector<Force>(loads.begin(), loads.end());
+  std::vector<Force> forces(loads.size());
+  for (std::size_t i = 0; i < loads.size(); ++i) forces[i] = Force(loads[i]);
+  return forces;
 }
 
 inline Outcome<BoltOrder> try_own_order(const char* name, const std::vector<std::size_t>& numbers, std::size_t count) {
@@ -45,6 +48,7 @@ inline Outcome<BoltOrder> try_order_of(const SequenceJob& job, const Pattern& pa
     if (const auto valid = try_own_order("labels", job.labels, n); !valid) return valid.error();
     return try_order_from_labels(job.labels);
   }
+  if (auto e = unknown_value("method", job.method)) return *e;
   switch (job.method) {
     case OrderMethod::circular: return circular_order(pattern);
     case OrderMethod::legacy: return try_legacy_order(n);
@@ -239,4 +243,4 @@ TAUTEN_FUNCTION TighteningSequence tightening_sequence(const SequenceJob& job) {
   return try_tightening_sequence(job).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/group/ring.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 TAUTEN_FUNCTION Derivation derivation_of(const SequenceJob& job, const TighteningSequence& answer) {
   Derivation out;
@@ -46,4 +46,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const SequenceJob& job, const Tightenin
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

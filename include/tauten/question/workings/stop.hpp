@@ -9,7 +9,7 @@
 #include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/capacity.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -63,4 +63,4 @@ inline StopBound least_of(const std::vector<StopBound>& bounds) {
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/question/workings/capacity_list.hpp"
 #include "tauten/question/workings/free_checks.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -63,4 +63,4 @@ inline std::string stop_sentence(const FreeJob& job, const Free& answer, const s
 
 }  // namespace detail
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -10,7 +10,7 @@
 #include "tauten/part/property_class.hpp"
 #include "tauten/thread/designation.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 // What is not given was taken for nothing.
 
@@ -37,4 +37,4 @@ inline void add_condition_taken(std::vector<Notice>& notices, const std::string&
   if (found && found->key != typed) add_taken(notices, "Condition", typed, found->key + ": " + found->title);
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -9,7 +9,7 @@
 #include "tauten/part/nut.hpp"
 #include "tauten/question/thread_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -126,4 +126,4 @@ TAUTEN_FUNCTION Outcome<ThreadFacts> try_thread_facts(const ThreadJob& job) {
 
 TAUTEN_FUNCTION ThreadFacts thread_facts(const ThreadJob& job) { return try_thread_facts(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

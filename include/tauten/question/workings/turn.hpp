@@ -13,7 +13,7 @@
 #include "tauten/tightening/nut_factor_torque.hpp"
 #include "tauten/turning/reuse.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 namespace detail {
 
@@ -291,4 +291,4 @@ TAUTEN_FUNCTION Outcome<TurnAnswer> try_turn(const TurnJob& job) {
 
 TAUTEN_FUNCTION TurnAnswer turn(const TurnJob& job) { return try_turn(job).value(); }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -6,7 +6,7 @@
 #include "tauten/base/normal.hpp"
 #include "tauten/question/workings/turn_setup.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// One combination of what is not known.
 struct TurnCorner {
@@ -255,4 +255,4 @@ Band<Quantity<D>> band_of(const Band<double>& si) {
   return {Quantity<D>(si.low), Quantity<D>(si.nominal), Quantity<D>(si.high)};
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

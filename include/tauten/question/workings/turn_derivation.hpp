@@ -5,7 +5,7 @@
 #include "tauten/base/mode.hpp"
 #include "tauten/question/turn_answer.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 TAUTEN_FUNCTION Derivation derivation_of(const TurnAnswer& a) {
   const TurnJoint& joint = a.joint;
@@ -52,4 +52,4 @@ TAUTEN_FUNCTION Derivation derivation_of(const TurnAnswer& a) {
   return out;
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI

@@ -5,22 +5,22 @@
 #include "tauten/question/workings/reach_notices.hpp"
 #include "tauten/question/workings/turn_setup.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// Verdict on the joint in service, the worst that applies; "" if working load and temperature do no harm. A bolt
 /// tightened past yield lies above its proof load on purpose: it fails only where it breaks.
 inline std::string service_verdict(const TurnAnswer& a) {
   const InService& s = a.service;
   const bool loaded = s.working_load.si > 0 || s.bolt_load.nominal.si > a.clamp_load.nominal.si || s.strength_share < 1;
-  if (loaded && s.bolt_load.nominal > s.tensile_load) return "breaks in service";
-  if (!(s.clamp_load.nominal.si > 0)) return "opens in service";
+  if (loaded && s.bolt_load.nominal > s.tensile_load) return word_of(Verdict::breaks_in_service);
+  if (!(s.clamp_load.nominal.si > 0)) return word_of(Verdict::opens_in_service);
   const bool kept_elastic = !a.past_yield;
-  if (loaded && kept_elastic && s.bolt_load.nominal > s.proof_load) return "yields in service";
+  if (loaded && kept_elastic && s.bolt_load.nominal > s.proof_load) return word_of(Verdict::yields_in_service);
   // A stronger bolt that gets a greater load bears it as well: past yield the high end is one of strength.
-  if (loaded && kept_elastic && s.bolt_load.high > s.tensile_load) return "may break in service";
-  if (!(s.clamp_load.low.si > 0)) return "may open in service";
+  if (loaded && kept_elastic && s.bolt_load.high > s.tensile_load) return word_of(Verdict::may_break_in_service);
+  if (!(s.clamp_load.low.si > 0)) return word_of(Verdict::may_open_in_service);
   if (loaded && kept_elastic && !(a.chance_of_yield > 0.01) && s.bolt_load.high > s.proof_load)
-    return "may yield in service";
+    return word_of(Verdict::may_yield_in_service);
   return "";
 }
 
@@ -44,8 +44,8 @@ inline std::string service_meaning(const TurnAnswer& a) {
 inline std::string strip_verdict(const TurnAnswer& a) {
   if (!a.engagement || a.engagement->breaks_first) return "";
   const Band<Force>& load = a.service.bolt_load;
-  if (load.nominal > a.engagement->strip_load.nominal) return "strips";
-  return load.high > a.engagement->strip_load.low ? "may strip" : "";
+  if (load.nominal > a.engagement->strip_load.nominal) return word_of(Verdict::strips);
+  return load.high > a.engagement->strip_load.low ? word_of(Verdict::may_strip) : "";
 }
 
 inline std::string strip_meaning(const TurnAnswer& a) {
@@ -57,7 +57,7 @@ inline std::string strip_meaning(const TurnAnswer& a) {
                                                  : "The thread of the bolt";
   const std::string range =
       strip.low < strip.high ? shop_text(strip.low) + " to " + shop_text(strip.high) : shop_text(strip.low);
-  const bool certain = a.verdict == "strips";
+  const bool certain = a.verdict == Verdict::strips;
   return whose +
          (nut       ? " carries only "
           : certain ? " strips at "
@@ -73,43 +73,44 @@ inline std::string strip_meaning(const TurnAnswer& a) {
 /// cases, 1 in 20 for what may break or slip, 1 in 100 for what may stretch.
 inline std::string turn_verdict(const TurnAnswer& a) {
   const std::string strip = strip_verdict(a);
-  if (strip == "strips") return strip;
-  if (a.chance_of_necking >= 0.5) return "necks";
+  if (strip == Verdict::strips) return strip;
+  if (a.chance_of_necking >= 0.5) return word_of(Verdict::necks);
   if (!strip.empty()) return strip;
-  if (a.may_neck) return "may neck";
+  if (a.may_neck) return word_of(Verdict::may_neck);
   if (const std::string service = service_verdict(a); !service.empty()) return service;
-  if (a.past_yield) return "yields as intended";
-  if (a.chance_of_yield > 0.01) return "may yield";
-  if (a.chance_of_slack >= 0.5) return "slack";
-  return a.chance_of_slack > 0.05 || a.friction_unknown ? "may be slack" : "within limits";
+  if (a.past_yield) return word_of(Verdict::yields_as_intended);
+  if (a.chance_of_yield > 0.01) return word_of(Verdict::may_yield);
+  if (a.chance_of_slack >= 0.5) return word_of(Verdict::slack);
+  return a.chance_of_slack > 0.05 || a.friction_unknown ? word_of(Verdict::may_be_slack)
+                                                        : word_of(Verdict::within_limits);
 }
 
 inline std::string turn_meaning(const TurnAnswer& a) {
   const std::string& verdict = a.verdict;
   if (verdict.ends_with("in service")) return service_meaning(a);
-  if (verdict == "strips" || verdict == "may strip") return strip_meaning(a);
-  if (verdict == "necks")
+  if (verdict == Verdict::strips || verdict == Verdict::may_strip) return strip_meaning(a);
+  if (verdict == Verdict::necks)
     return "The typical bolt uses up its uniform elongation before the end of "
            "the turn: it necks and may break.";
-  if (verdict == "may neck")
+  if (verdict == Verdict::may_neck)
     return "Some bolts use up their uniform elongation before the end of the "
            "turn: they neck and may break.";
-  if (verdict == "yields as intended")
+  if (verdict == Verdict::yields_as_intended)
     return "The bolt is turned past yield: the load depends on bolt strength "
            "and hardly on friction; use the "
            "bolt once only.";
-  if (verdict == "may yield")
+  if (verdict == Verdict::may_yield)
     return "More than 1 in 100 bolts that just meet their class stretch for "
            "good; measure the length before a bolt is "
            "used again.";
-  if (verdict == "slack")
+  if (verdict == Verdict::slack)
     return "The typical clamp load is below half of the proof load; the joint "
            "may slip or shake loose.";
-  if (verdict == "may be slack" && a.chance_of_slack <= 0.05)
+  if (verdict == Verdict::may_be_slack && a.chance_of_slack <= 0.05)
     return "Friction is unknown, and with it the load at snug: the clamp load may be below half of the proof load. "
            "Find out "
            "what is on the threads.";
-  if (verdict == "may be slack")
+  if (verdict == Verdict::may_be_slack)
     return "More than 1 in 20 joints get less than half of the proof load; "
            "they may slip or shake loose.";
   return "At least 19 in 20 joints get half of the proof load or more, and at "
@@ -270,4 +271,4 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
   return list;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

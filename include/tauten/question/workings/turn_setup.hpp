@@ -14,7 +14,7 @@
 #include "tauten/turning/tightening_curve.hpp"
 #include "tauten/turning/turned_bolt.hpp"
 
-namespace tauten::detail {
+namespace tauten::TAUTEN_ABI::detail {
 
 /// Strength of bolts as they are sold over the least of their class, and its
 /// variation: 12 % above and 6 % by the typical surplus of 20 %, which is close
@@ -88,6 +88,8 @@ inline constexpr double unusual_turn = 1.25 * 2 * pi_constant.value;
 
 /// Plain values that have a range of their own.
 inline std::optional<Error> turn_range_error(const TurnJob& job) {
+  if (auto e = unknown_value("kind", job.kind)) return e;
+  if (auto e = unknown_value("plate_model", job.plate_model)) return e;
   if (auto e = outside("snug_torque", job.snug_torque, {0, 1e5, true})) return e;
   // Nobody turns so far from snug: a plain number was meant as degrees.
   if (job.angle && job.angle->si > most_turn)
@@ -341,4 +343,4 @@ inline Outcome<TurnSetup> try_turn_setup(const TurnJob& job) {
   return setup;
 }
 
-}  // namespace tauten::detail
+}  // namespace tauten::TAUTEN_ABI::detail

@@ -7,7 +7,7 @@
 #include "tauten/question/workings/turn_corner.hpp"
 #include "tauten/uncertainty/uncertainty_question.hpp"
 
-namespace tauten {
+namespace tauten::TAUTEN_ABI {
 
 TAUTEN_FUNCTION Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& job, const TurnAnswer& answer) {
   Outcome<detail::TurnSetup> found = detail::try_turn_setup(job);
@@ -55,6 +55,7 @@ TAUTEN_FUNCTION Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& jo
                 {"bearing_friction", band(setup->bolt.mu_K)},
                 {"resilience", Distribution::triangular(1 - softer, 1, 1 + softer)},
                 {"strength", Distribution::lognormal(strength.median, strength.variation)}};
+  if (setup->bolt.one_draw) out.correlations = {{"thread_friction", "bearing_friction", 1}};
   std::vector<double> nominal;
   for (const InputDistribution& input : out.inputs) nominal.push_back(input.distribution.mean());
   if (!end_of(nominal).reached)
@@ -84,4 +85,4 @@ TAUTEN_FUNCTION UncertaintyQuestion turn_question(const TurnJob& job, const Turn
   return try_turn_question(job, answer).value();
 }
 
-}  // namespace tauten
+}  // namespace tauten::TAUTEN_ABI
