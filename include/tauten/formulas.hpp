@@ -5,6 +5,9 @@
 #include "tauten/friction/bearing.hpp"
 #include "tauten/friction/measured_friction.hpp"
 #include "tauten/friction/nut_factor.hpp"
+#include "tauten/group/bolt_share.hpp"
+#include "tauten/group/plate_bending.hpp"
+#include "tauten/group/ring.hpp"
 #include "tauten/joint/cone.hpp"
 #include "tauten/joint/cone_angle.hpp"
 #include "tauten/joint/load.hpp"
@@ -131,6 +134,20 @@ inline constexpr Entry formulas[] = {
     entry_of(yield_factor),
     entry_of(overload_factor),
     entry_of(separation_factor),
+    // group
+    entry_of(circle_from_chord),
+    entry_of(passes_for_evenness),
+    entry_of(group_bolt_load),
+    entry_of(resultant_force),
+    entry_of(principal_tension),
+    entry_of(plate_plastic_moment),
+    entry_of(no_prying_thickness),
+    entry_of(prying_bending_share),
+    entry_of(prying_strength_share),
+    entry_of(edge_force),
+    entry_of(tee_flange_strength),
+    entry_of(tee_combined_strength),
+    // tool
     entry_of(wrench_setting),
     entry_of(torque_at_fastener),
     entry_of(torque_with_support_hand),

@@ -88,6 +88,7 @@
 #include "tauten/question/group.hpp"
 #include "tauten/question/identify.hpp"
 #include "tauten/question/pattern.hpp"
+#include "tauten/question/prying.hpp"
 #include "tauten/question/reach.hpp"
 #include "tauten/question/reach_job.hpp"
 #include "tauten/question/sequence.hpp"

@@ -6,7 +6,10 @@
 #include "shared/place_inputs.hpp"
 #include "tauten/question/group_page.hpp"
 #include "tauten/question/pattern_page.hpp"
+#include "tauten/question/prying_page.hpp"
 #include "tauten/question/sequence_page.hpp"
+
+#include "sheet/sheet.hpp"
 
 namespace py = pybind11;
 
@@ -16,6 +19,7 @@ namespace {
 
 using shared::GroupAnswer;
 using shared::PatternAnswer;
+using shared::PryingAnswer;
 using shared::SequenceAnswer;
 
 py::object ways_of(const PatternAnswer& part, const py::object& on, const py::object& tolerance, bool flipped) {
@@ -90,6 +94,7 @@ void add_group(py::module_& module) {
            std::to_string(p.ways_round) + (p.ways_round == 1 ? " way round)" : " ways round)");
   });
   add_page(pattern, [](const PatternAnswer& p, const PageUnits& units) { return shared::page_of(p, units); });
+  add_explain(pattern, [](const PatternAnswer& p) { return derivation_of(p); });
   add_notes(pattern);
   add_drawing(pattern, [](const PatternAnswer& p) { return sketch_of(p); });
   add_record<ModelLoad>(module, "ModelLoad", "The most loaded bolt after one model");
@@ -100,6 +105,7 @@ void add_group(py::module_& module) {
     return "BoltGroup(" + g.model + ", bolt " + std::to_string(g.worst) + " carries " + to_text(g.largest) + ")";
   });
   add_page(group, [](const GroupAnswer& g, const PageUnits& units) { return shared::page_of(g, units); });
+  add_explain(group, [](const GroupAnswer& g) { return derivation_of(g); });
   add_notes(group);
   add_drawing(group, [](const GroupAnswer& g) { return sketch_of(g.job, g); });
   add_record<TighteningPass>(module, "TighteningPass", "One pass: share of the torque, torque, order, loads after it");
@@ -112,8 +118,28 @@ void add_group(py::module_& module) {
     return text + "; " + std::to_string(s.passes.size()) + " passes)";
   });
   add_page(sequence, [](const SequenceAnswer& s, const PageUnits& units) { return shared::page_of(s, units); });
+  add_explain(sequence, [](const SequenceAnswer& s) { return derivation_of(s); });
   add_notes(sequence);
   add_drawing(sequence, [](const SequenceAnswer& s) { return sketch_of(s.job, s); });
+  auto prying = add_record<PryingAnswer>(
+      module, "Prying", "How a plate and its bolts carry a pull together",
+      [](const py::dict& values) { return value_or_throw(shared::try_prying(PythonCall(values))).job; });
+  set_repr(prying, [](const PryingAnswer& p) {
+    return "Prying(" + std::string(word_of(p.form)) + ", " +
+           (p.mode ? to_text(p.strength) + ", " + word_of(*p.mode) : "at least " + to_text(p.minimum_thickness)) + ")";
+  });
+  add_page(prying, [](const PryingAnswer& p, const PageUnits& units) { return shared::page_of(p, units); });
+  add_explain(prying, [](const PryingAnswer& p) { return derivation_of(p); });
+  module.def("sheet", [](const py::dict& plan, const std::string& called, const std::string& content,
+                         const std::string& format, const std::string& time) {
+    const PythonCall call(py::dict(py::arg("plan") = plan));
+    const shared::Value& record = static_cast<shared::Call>(call).said[0].value;
+    return sheet::sheet_as(sheet::sheet_of(sheet::sheet_plan_of(record, called, sheet::fingerprint_of(content)), time),
+                           value_or_throw(try_page_format(format)));
+  });
+  module.def("prying", [](const py::dict& values) {
+    return with_question(py::cast(value_or_throw(shared::try_prying(PythonCall(values)))), values);
+  });
   module.def("pattern", [](const py::dict& values) {
     return with_question(py::cast(value_or_throw(shared::try_pattern(PythonCall(values)))), values);
   });

@@ -1,7 +1,7 @@
 """Torque and tension of threaded fasteners.
 
 Every formula is a function of this package and an item of ``tauten.formulas``. Plain numbers are SI: m, N, N.m, Pa, rad.
-`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group` and `sequence` answer whole
+`identify`, `clamp`, `torque_for`, `turn`, `curve`, `reach`, `free_joint`, `pattern`, `group`, `sequence` and `prying` answer whole
 questions.
 
 >>> import tauten
@@ -19,7 +19,7 @@ from tauten._core import Style, __version__, conditions, heads, materials, prope
 from tauten._errors import DomainWarning, Error, ValidityWarning
 from tauten._explanation import Explanation
 from tauten._formula import Check, Formula, Formulas
-from tauten._groups import group, pattern, sequence
+from tauten._groups import group, pattern, prying, sequence, sheet
 from tauten._records import BandInUnit, to_frame
 
 
@@ -69,5 +69,5 @@ def __dir__():
 
 __all__ = ["BandInUnit", "Check", "DomainWarning", "Error", "Explanation", "Formula", "Formulas", "Style", "ValidityWarning",
            "clamp", "conditions", "curve", "formulas", "free_joint", "group", "heads", "identify", "materials", "pattern",
-           "property_class", "property_classes", "quantity", "reach", "sequence", "thread", "thread_condition", "threads",
+           "property_class", "property_classes", "prying", "quantity", "reach", "sequence", "sheet", "thread", "thread_condition", "threads",
            "to_frame", "torque_for", "turn", "uncertainty", *_classes, *formulas]

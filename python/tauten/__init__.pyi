@@ -49,6 +49,7 @@ from tauten._core import Pattern as Pattern
 from tauten._core import PatternWay as PatternWay
 from tauten._core import PlanStep as PlanStep
 from tauten._core import PropertyClass as PropertyClass
+from tauten._core import Prying as Prying
 from tauten._core import Range as Range
 from tauten._core import Reach as Reach
 from tauten._core import ResidualClamp as ResidualClamp
@@ -99,6 +100,7 @@ threads: tuple[str, ...]
 __version__: str
 
 def quantity(text: str) -> float: ...
+def sheet(job: Any, format: str = ..., time: str = ...) -> str: ...
 def property_class(name: Union[str, PropertyClass], diameter: Optional[Quantity] = ...) -> PropertyClass: ...
 def thread_condition(key: Union[str, ThreadCondition]) -> ThreadCondition: ...
 
@@ -587,6 +589,7 @@ def pattern(
     *,
     positions: Optional[Union[str, Sequence[Any]]] = ...,
     chords: Optional[Union[str, Sequence[Any]]] = ...,
+    edges: Optional[str] = ...,
     name: Optional[str] = ...,
     hole: Optional[Quantity] = ...,
     outside: Optional[Quantity] = ...,
@@ -601,6 +604,7 @@ def pattern(
     *,
     positions: Optional[Union[str, Sequence[Any]]] = ...,
     chords: Optional[Union[str, Sequence[Any]]] = ...,
+    edges: Optional[str] = ...,
     name: Optional[str] = ...,
     hole: Optional[Quantity] = ...,
     outside: Optional[Quantity] = ...,
@@ -623,6 +627,8 @@ def group(
     force: Optional[Quantity] = ...,
     moment: Optional[Union[str, Sequence[Any]]] = ...,
     outline: Optional[Union[str, Sequence[Any]]] = ...,
+    outside: Optional[Quantity] = ...,
+    worst_clocking: Optional[bool] = ...,
     bolt_area: Optional[Quantity] = ...,
     modular_ratio: Optional[Quantity] = ...,
     model: Optional[str] = ...,
@@ -643,6 +649,8 @@ def group(
     force: Optional[Quantity] = ...,
     moment: Optional[Union[str, Sequence[Any]]] = ...,
     outline: Optional[Union[str, Sequence[Any]]] = ...,
+    outside: Optional[Quantity] = ...,
+    worst_clocking: Optional[bool] = ...,
     bolt_area: Optional[Quantity] = ...,
     modular_ratio: Optional[Quantity] = ...,
     model: Optional[str] = ...,
@@ -708,6 +716,47 @@ def sequence(
     wrench_scatter: Optional[Quantity] = ...,
     trials: Optional[int] = ...,
     seed: Optional[int] = ...,
+    columns: Optional[Union[str, Sequence[str]]] = ...,
+    jobs: Optional[int] = ...,
+) -> Table: ...
+@overload
+def prying(
+    *,
+    tributary: Optional[Quantity] = ...,
+    effective_length: Optional[Quantity] = ...,
+    bolt_to_web: Optional[Quantity] = ...,
+    bolt_to_edge: Optional[Quantity] = ...,
+    thickness: Optional[Quantity] = ...,
+    plate_strength: Optional[Quantity] = ...,
+    bolt_strength: Optional[Quantity] = ...,
+    bolts: Optional[int] = ...,
+    pull: Optional[Quantity] = ...,
+    diameter: Optional[Quantity] = ...,
+    hole: Optional[Quantity] = ...,
+    resistance_factor: Optional[Quantity] = ...,
+    washer: Optional[Quantity] = ...,
+    elongation_length: Optional[Quantity] = ...,
+    bolt_area: Optional[Quantity] = ...,
+) -> Prying: ...
+@overload
+def prying(
+    __table: Table,
+    *,
+    tributary: Optional[Quantity] = ...,
+    effective_length: Optional[Quantity] = ...,
+    bolt_to_web: Optional[Quantity] = ...,
+    bolt_to_edge: Optional[Quantity] = ...,
+    thickness: Optional[Quantity] = ...,
+    plate_strength: Optional[Quantity] = ...,
+    bolt_strength: Optional[Quantity] = ...,
+    bolts: Optional[int] = ...,
+    pull: Optional[Quantity] = ...,
+    diameter: Optional[Quantity] = ...,
+    hole: Optional[Quantity] = ...,
+    resistance_factor: Optional[Quantity] = ...,
+    washer: Optional[Quantity] = ...,
+    elongation_length: Optional[Quantity] = ...,
+    bolt_area: Optional[Quantity] = ...,
     columns: Optional[Union[str, Sequence[str]]] = ...,
     jobs: Optional[int] = ...,
 ) -> Table: ...
@@ -1977,6 +2026,174 @@ class _separation_factor(_Formula, Protocol):
     def __call__(self, preload: Any, joint_constant: Any, working_load: Any, **options: Any) -> Any: ...
 
 separation_factor: _separation_factor
+
+class _circle_from_chord(_Formula, Protocol):
+    """Bolt circle from one measured chord.
+
+    chord c [m], spaces k [1], bolt_count n_b [1] -> circle_diameter D_c [m]
+    """
+    @overload
+    def __call__(self, chord: _Number, spaces: _Number, bolt_count: _Number) -> float: ...
+    @overload
+    def __call__(self, chord: _Numbers, spaces: _Numbers, bolt_count: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, chord: Any, spaces: Any, bolt_count: Any, **options: Any) -> Any: ...
+
+circle_from_chord: _circle_from_chord
+
+class _passes_for_evenness(_Formula, Protocol):
+    """Passes at full torque that leave a ring of bolts even.
+
+    neighbour_loss c_n [1], shortfall e_F [1] -> passes k [1]
+    """
+    @overload
+    def __call__(self, neighbour_loss: _Number, shortfall: _Number) -> float: ...
+    @overload
+    def __call__(self, neighbour_loss: _Numbers, shortfall: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, neighbour_loss: Any, shortfall: Any, **options: Any) -> Any: ...
+
+passes_for_evenness: _passes_for_evenness
+
+class _group_bolt_load(_Formula, Protocol):
+    """Load of one bolt of a group along one direction.
+
+    working_load F_A [N], bolt_count n_b [1], moment M [N.m], moment_arm c [m], square_sum J [m2] -> bolt_load F_i [N]
+    """
+    @overload
+    def __call__(self, working_load: _Number, bolt_count: _Number, moment: _Number, moment_arm: _Number, square_sum: _Number) -> float: ...
+    @overload
+    def __call__(self, working_load: _Numbers, bolt_count: _Numbers, moment: _Numbers, moment_arm: _Numbers, square_sum: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, working_load: Any, bolt_count: Any, moment: Any, moment_arm: Any, square_sum: Any, **options: Any) -> Any: ...
+
+group_bolt_load: _group_bolt_load
+
+class _resultant_force(_Formula, Protocol):
+    """Resultant of two forces at right angles.
+
+    force_x F_x [N], force_y F_y [N] -> shear V [N]
+    """
+    @overload
+    def __call__(self, force_x: _Number, force_y: _Number) -> float: ...
+    @overload
+    def __call__(self, force_x: _Numbers, force_y: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, force_x: Any, force_y: Any, **options: Any) -> Any: ...
+
+resultant_force: _resultant_force
+
+class _principal_tension(_Formula, Protocol):
+    """Tension equivalent to tension and shear together.
+
+    tension T [N], shear V [N] -> tension T_e [N]
+    """
+    @overload
+    def __call__(self, tension: _Number, shear: _Number) -> float: ...
+    @overload
+    def __call__(self, tension: _Numbers, shear: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, tension: Any, shear: Any, **options: Any) -> Any: ...
+
+principal_tension: _principal_tension
+
+class _plate_plastic_moment(_Formula, Protocol):
+    """Plastic moment of a strip of plate.
+
+    length l [m], thickness t [m], stress S [Pa] -> plastic_moment M_pl [N.m]
+    """
+    @overload
+    def __call__(self, length: _Number, thickness: _Number, stress: _Number) -> float: ...
+    @overload
+    def __call__(self, length: _Numbers, thickness: _Numbers, stress: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, length: Any, thickness: Any, stress: Any, **options: Any) -> Any: ...
+
+plate_plastic_moment: _plate_plastic_moment
+
+class _no_prying_thickness(_Formula, Protocol):
+    """Thickness of plate from which its edge does not press.
+
+    load F [N], bolt_lever b_1 [m], length l [m], stress S [Pa] -> no_prying_thickness t_c [m]
+    """
+    @overload
+    def __call__(self, load: _Number, bolt_lever: _Number, length: _Number, stress: _Number) -> float: ...
+    @overload
+    def __call__(self, load: _Numbers, bolt_lever: _Numbers, length: _Numbers, stress: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, load: Any, bolt_lever: Any, length: Any, stress: Any, **options: Any) -> Any: ...
+
+no_prying_thickness: _no_prying_thickness
+
+class _prying_bending_share(_Formula, Protocol):
+    """Moment of a prying plate at the bolts over that at the web.
+
+    no_prying_thickness t_c [m], thickness t [m], net_share delta [1], lever_ratio rho [1] -> bending_share alpha [1]
+    """
+    @overload
+    def __call__(self, no_prying_thickness: _Number, thickness: _Number, net_share: _Number, lever_ratio: _Number) -> float: ...
+    @overload
+    def __call__(self, no_prying_thickness: _Numbers, thickness: _Numbers, net_share: _Numbers, lever_ratio: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, no_prying_thickness: Any, thickness: Any, net_share: Any, lever_ratio: Any, **options: Any) -> Any: ...
+
+prying_bending_share: _prying_bending_share
+
+class _prying_strength_share(_Formula, Protocol):
+    """Share of the strength of a bolt that prying leaves.
+
+    no_prying_thickness t_c [m], thickness t [m], net_share delta [1], bending_share alpha [1] -> strength_share Q [1]
+    """
+    @overload
+    def __call__(self, no_prying_thickness: _Number, thickness: _Number, net_share: _Number, bending_share: _Number) -> float: ...
+    @overload
+    def __call__(self, no_prying_thickness: _Numbers, thickness: _Numbers, net_share: _Numbers, bending_share: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, no_prying_thickness: Any, thickness: Any, net_share: Any, bending_share: Any, **options: Any) -> Any: ...
+
+prying_strength_share: _prying_strength_share
+
+class _edge_force(_Formula, Protocol):
+    """Force with which the edge of a prying plate presses.
+
+    load F [N], bolt_lever b_1 [m], plastic_moment M_pl [N.m], edge_lever a_1 [m] -> edge_force q [N]
+    """
+    @overload
+    def __call__(self, load: _Number, bolt_lever: _Number, plastic_moment: _Number, edge_lever: _Number) -> float: ...
+    @overload
+    def __call__(self, load: _Numbers, bolt_lever: _Numbers, plastic_moment: _Numbers, edge_lever: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, load: Any, bolt_lever: Any, plastic_moment: Any, edge_lever: Any, **options: Any) -> Any: ...
+
+edge_force: _edge_force
+
+class _tee_flange_strength(_Formula, Protocol):
+    """Resistance of a T-stub whose flange yields, mode 1.
+
+    plastic_moment M_pl [N.m], web_distance m [m], edge_distance n [m], washer_share e_w [m] -> load F_1 [N]
+    """
+    @overload
+    def __call__(self, plastic_moment: _Number, web_distance: _Number, edge_distance: _Number, washer_share: _Number) -> float: ...
+    @overload
+    def __call__(self, plastic_moment: _Numbers, web_distance: _Numbers, edge_distance: _Numbers, washer_share: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, plastic_moment: Any, web_distance: Any, edge_distance: Any, washer_share: Any, **options: Any) -> Any: ...
+
+tee_flange_strength: _tee_flange_strength
+
+class _tee_combined_strength(_Formula, Protocol):
+    """Resistance of a T-stub whose flange and bolts yield, mode 2.
+
+    plastic_moment M_pl [N.m], web_distance m [m], edge_distance n [m], load F [N] -> load F_2 [N]
+    """
+    @overload
+    def __call__(self, plastic_moment: _Number, web_distance: _Number, edge_distance: _Number, load: _Number) -> float: ...
+    @overload
+    def __call__(self, plastic_moment: _Numbers, web_distance: _Numbers, edge_distance: _Numbers, load: _Numbers, **options: Any) -> NDArray[Any]: ...
+    @overload
+    def __call__(self, plastic_moment: Any, web_distance: Any, edge_distance: Any, load: Any, **options: Any) -> Any: ...
+
+tee_combined_strength: _tee_combined_strength
 
 class _wrench_setting(_Formula, Protocol):
     """Setting of a torque wrench with an offset extension.

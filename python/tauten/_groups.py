@@ -2,8 +2,12 @@
 
 Bolts are numbered from 1, in the order of their positions; x goes to the right and y up, seen from the side that is tightened.
 """
+import json
+import pathlib
+
 from tauten import _core
 from tauten._answers import _function
+from tauten._errors import Error
 
 pattern = _function("pattern", _core.pattern, """
     The first argument may be the pattern instead of a table: pairs are positions, plain lengths are chords, text is a name.
@@ -135,5 +139,85 @@ sequence = _function("sequence", _core.sequence, """
     (3, 3)
     """)
 
-for _each in (pattern, group, sequence):
+
+prying = _function("prying", _core.prying, """
+    ``tributary`` asks after AISC, ``effective_length`` for a T-stub of EN 1993-1-8.
+
+    @inputs
+
+    Returns
+    -------
+    Prying
+        form; strength of plate and bolts together and bolts_alone, in N for all bolts, with strength_share, the first over the
+        second; mode, what gives way ("flange", "flange and bolts" or "bolts"), and presses, whether the edge presses then;
+        plastic_moment, no_prying_thickness, bolt_lever and edge_lever; bending_share (AISC: alpha'); flange and combined
+        (T-stub: modes 1 and 2). With ``pull`` utilisation, minimum_thickness and, after AISC, edge_force of all bolts and
+        bolt_load of one. What the standard or the question does not have is NaN or None. notices; ``explain()``.
+
+    Raises
+    ------
+    Error
+        For a measure that is missing or not above 0, and for a pull beyond the strength of the bolts.
+
+    Sources
+    -------
+    - AISC Companion Design Examples v16.0 (prying action); EN 1993-1-8 Table 6.2 (T-stub), seen second hand
+
+    Examples
+    --------
+    >>> import tauten
+    >>> valve = dict(tributary="70mm", bolt_to_web="49mm", bolt_to_edge="41mm", plate_strength="250MPa", bolt_strength="163kN",
+    ...              diameter="20mm", hole="22mm", bolts=1, pull="111.6kN")
+    >>> tauten.prying(**valve)
+    Prying(AISC, at least 25.6 mm)
+    >>> tauten.prying(**valve, thickness="28mm").mode
+    'flange and bolts'
+    """)
+
+
+def sheet(job, format="text", time=""):
+    """One sheet for the machine: undo, look, assemble, check, record.
+
+    Parameters
+    ----------
+    job : str, os.PathLike or dict
+        A TOML file that describes the joints, or what is in it as a dict; ``docs/demo/pump_overhaul.toml`` explains the keys.
+    format : str
+        text, markdown, or html to print on A4.
+    time : str
+        When it is printed, as people write it; default: now.
+
+    Returns
+    -------
+    str
+        The sheet, with a fingerprint of what it was made from.
+
+    Raises
+    ------
+    Error
+        For an unknown key, a joint without name, pattern or fastener, what a question refuses, and a torque that breaks a bolt.
+
+    Examples
+    --------
+    >>> import tauten
+    >>> text = tauten.sheet({"joint": [{"name": "valve bonnet", "pattern": "circle:8:180mm", "torque": {"thread": "M16"}}]})
+    >>> "1. valve bonnet" in text
+    True
+    """
+    if isinstance(job, dict):
+        content = json.dumps(job, sort_keys=True, default=str)
+        return _core.sheet(json.loads(content), "job", content, format, time)
+    try:
+        import tomllib
+    except ModuleNotFoundError:  # Python 3.10
+        raise ImportError("reading a TOML file needs Python 3.11; give its content as a dict") from None
+    content = pathlib.Path(job).read_bytes()
+    try:
+        plan = tomllib.loads(content.decode())
+    except ValueError as problem:
+        raise Error(f"file '{job}' is not TOML: {problem}") from None
+    return _core.sheet(json.loads(json.dumps(plan, default=str)), f"'{job}'", content, format, time)  # dates as texts
+
+
+for _each in (pattern, group, prying, sequence, sheet):
     _each.__module__ = "tauten"

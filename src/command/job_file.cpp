@@ -71,7 +71,9 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
   for (const auto& [name, node] : table) {
     const std::string word(name.str());
     const auto at = std::find(names.begin(), names.end(), word);
-    if (at == names.end() && word == "name" && node.is_string()) continue;
+    // What a joint is called; holes that are described otherwise need no name of a drilling.
+    const bool is_described = table.contains("pattern") || table.contains("chords");
+    if (word == "name" && node.is_string() && (at == names.end() || is_described)) continue;
     if (at == names.end())
       throw Error(in_quotes(word).c_str(), ("key " + in_quotes(word) + " is unknown" +
                                             did_you_mean(word, names, "the keys are " + listed(names)))

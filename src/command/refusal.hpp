@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "shared/did_you_mean.hpp"
 #include "tauten/base/error.hpp"
 
 namespace CLI {
@@ -13,12 +14,8 @@ class ParseError;
 
 namespace tauten::command {
 
-/// \return `otherwise` ("the verbs are ...") as the end of a sentence; before it, if one of the known words is like
-///         `word`, the question whether that was meant
-std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, std::string otherwise);
-
-/// \return `words` with commas between them
-std::string listed(const std::vector<std::string>& words);
+using shared::did_you_mean;
+using shared::listed;
 
 /// \return `text` in quotes for a message: cut short, and what is no printable ASCII shown as ?
 std::string in_quotes(const std::string& text);

@@ -2,36 +2,17 @@
 #pragma once
 
 #include <algorithm>
-#include <deque>
 #include <memory>
 #include <string>
 #include <vector>
 
 #include "command/program.hpp"
 #include "command/table.hpp"
-#include "shared/inputs.hpp"
+#include "shared/said_words.hpp"
 
 namespace tauten::command {
 
-/// What was said on the command line, with the texts that it points to.
-struct SaidWords {
-  std::deque<std::string> texts;  // a deque keeps its items where they are
-  std::vector<shared::Assignment> said;
-
-  SaidWords() = default;
-  SaidWords(const SaidWords&) = delete;  // what was said points into `texts`
-  SaidWords(SaidWords&&) = default;
-
-  void add(const char* key, const std::string& text) {
-    texts.push_back(text);
-    said.push_back({key, texts.back()});
-  }
-  std::vector<std::pair<std::string, std::string>> pairs() const {
-    std::vector<std::pair<std::string, std::string>> all;
-    for (const shared::Assignment& pair : said) all.emplace_back(pair.key, pair.value.text);
-    return all;
-  }
-};
+using shared::SaidWords;
 
 /// Lists the words that keys take, each list once, at the end of the help.
 inline void add_words_to_help(CLI::App& verb, const std::vector<const shared::InputFacts*>& keys) {

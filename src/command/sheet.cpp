@@ -1,22 +1,65 @@
 // tauten sheet: one sheet for the machine, from a file that describes its joints.
-#include "command/sheet.hpp"
+#include "sheet/sheet.hpp"
 
-#include <ctime>
+#include <deque>
+#include <sstream>
 
 #include "command/program.hpp"
+#include "command/refusal.hpp"
+#include "command/toml_file.hpp"
 
 namespace tauten::command {
 
 namespace {
 
-std::string now() {
-  const std::time_t seconds = std::time(nullptr);
-  std::tm parts{};
-  localtime_r(&seconds, &parts);
-  char text[32];
-  std::strftime(text, sizeof text, "%Y-%m-%d %H:%M", &parts);
-  return text;
-}
+using namespace sheet;
+
+/// The tables of a TOML file as a record, with the texts that it points to.
+class FileRecord {
+ public:
+  explicit FileRecord(const toml::table& file) : record(of(file)) {}
+
+ private:
+  shared::Value of(const toml::node& node) {
+    using Kind = shared::Value::Kind;
+    shared::Value value;
+    if (const toml::table* table = node.as_table()) {
+      value.kind = Kind::record;
+      for (const auto& [name, item] : *table) {
+        value.names.push_back(texts_.emplace_back(name.str()));
+        value.items.push_back(of(item));
+      }
+    } else if (const toml::array* list = node.as_array()) {
+      value.kind = Kind::list;
+      for (const toml::node& item : *list) value.items.push_back(of(item));
+    } else if (const auto* whole = node.as_integer()) {
+      value.kind = Kind::whole;
+      value.whole = whole->get();
+    } else if (const auto* number = node.as_floating_point()) {
+      value.kind = Kind::number;
+      value.number = number->get();
+    } else if (const auto* truth = node.as_boolean()) {
+      value.kind = Kind::truth;
+      value.truth = truth->get();
+    } else if (const auto* text = node.as_string()) {
+      value.text = texts_.emplace_back(text->get());
+    } else {  // a date without quotes
+      std::ostringstream date;
+      node.visit([&](const auto& other) {
+        if constexpr (toml::is_date<decltype(other)> || toml::is_time<decltype(other)> ||
+                      toml::is_date_time<decltype(other)>)
+          date << other.get();
+      });
+      value.text = texts_.emplace_back(date.str());
+    }
+    return value;
+  }
+
+  std::deque<std::string> texts_;
+
+ public:
+  const shared::Value record;
+};
 
 Json json_of_table(const PageTable& table) {
   Json rows = Json::array();
@@ -66,7 +109,10 @@ void add_sheet(Program& program) {
   verb->add_option("--time", given->time, "When it is printed; default: now")->type_name("\"2026-05-04 07:30\"");
   verb->callback([&program, given] {
     const PageFormat as = try_page_format(given->format).value();
-    const Sheet sheet = sheet_of(sheet_plan_of(given->file), given->time.empty() ? now() : given->time);
+    std::string content;
+    const FileRecord file(toml_file(given->file, content));
+    const Sheet sheet =
+        sheet_of(sheet_plan_of(file.record, path_text(given->file), fingerprint_of(content)), given->time);
     if (program.json)
       program.say(json_of_sheet(sheet));
     else

@@ -20,6 +20,9 @@ constexpr Input<GroupJob> inputs[] = {
     In::pair<&GroupJob::moment>("moment", "0N.m:2kN.m", "Moments that pull on the right bolts and the top bolts"),
     In::places<&GroupJob::outline>("outline", "-85mm:-145mm;85mm:-145mm;85mm:145mm;-85mm:145mm",
                                    "Corners of the part, in order; for contact and tilting"),
+    In::input<&GroupJob::outside>("outside", "220mm", "Diameter of a round part, instead of outline").above_zero(),
+    In::input<&GroupJob::worst_clocking>("worst_clocking", "yes", "The moment may act in any direction: the worst")
+        .as_flag(),
     In::input<&GroupJob::bolt_area>("bolt_area", "157mm2", "Stress area of one bolt; for contact").above_zero(),
     In::input<&GroupJob::modular_ratio>("modular_ratio", "10",
                                         "Modulus of bolts over support; concrete 8 to 15; default: 1"),
@@ -32,8 +35,12 @@ constexpr Input<GroupJob> inputs[] = {
         .above_zero(),
 };
 
-constexpr Rule rules[] = {one_of("positions"), needs("at", "load"), needs("load_factor", "preload"),
-                          needs("friction", "preload")};
+constexpr Rule rules[] = {one_of("positions"),
+                          needs("at", "load"),
+                          needs("load_factor", "preload"),
+                          needs("friction", "preload"),
+                          excludes("outline", "outside"),
+                          needs("worst_clocking", "moment")};
 
 }  // namespace
 

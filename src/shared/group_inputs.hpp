@@ -13,6 +13,7 @@ std::span<const Input<GroupJob>> group_inputs();
 struct GroupAnswer : BoltGroup {
   GroupJob job;
 };
+inline Derivation derivation_of(const GroupAnswer& answer) { return tauten::derivation_of(answer.job, answer); }
 
 /// What each bolt of a group carries.
 Outcome<GroupAnswer> try_group(const Call& call);

@@ -5,6 +5,7 @@
 #include "tauten/question/free_page.hpp"
 #include "tauten/question/group_page.hpp"
 #include "tauten/question/pattern_page.hpp"
+#include "tauten/question/prying_page.hpp"
 #include "tauten/question/reach_page.hpp"
 #include "tauten/question/sequence_page.hpp"
 #include "tauten/question/thread_page.hpp"
@@ -23,6 +24,7 @@ Page page_of(const PatternAnswer& answer, const PageUnits& units) { return taute
 Page page_of(const SequenceAnswer& answer, const PageUnits& units) {
   return tauten::page_of(answer.job, answer, units);
 }
+Page page_of(const PryingAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
 Page page_of(const ReachAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
 Page page_of(const ThreadAnswer& answer, const PageUnits& units) { return tauten::page_of(answer.job, answer, units); }
 Page page_of(const TurnAnswer& answer, const PageUnits& units) { return tauten::page_of(answer, units); }

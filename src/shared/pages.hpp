@@ -7,6 +7,7 @@
 #include "shared/free_inputs.hpp"
 #include "shared/group_inputs.hpp"
 #include "shared/pattern_inputs.hpp"
+#include "shared/prying_inputs.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
@@ -18,6 +19,7 @@ Page page_of(const ClampAnswer& answer, const PageUnits& units, bool all);
 Page page_of(const FreeAnswer& answer, const PageUnits& units);
 Page page_of(const GroupAnswer& answer, const PageUnits& units);
 Page page_of(const PatternAnswer& answer, const PageUnits& units);
+Page page_of(const PryingAnswer& answer, const PageUnits& units);
 Page page_of(const ReachAnswer& answer, const PageUnits& units);
 Page page_of(const SequenceAnswer& answer, const PageUnits& units);
 Page page_of(const ThreadAnswer& answer, const PageUnits& units);

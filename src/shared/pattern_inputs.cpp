@@ -13,6 +13,7 @@ constexpr Input<PatternJob> inputs[] = {
                                         "Holes: circle:8:180mm, or places 0mm:0mm;120mm:0mm")
         .with_option("pattern"),
     In::list<&PatternJob::chords>("chords", "80mm;81mm;79mm", "Distances of neighbours, clockwise, back to hole 1"),
+    In::input<&PatternJob::edges>("edges", "near", "Chords are between near or far edges of the holes, not centres"),
     In::input<&PatternJob::name>("name", "EN 1092-1 PN16 DN100", "A standard drilling by name, instead of positions"),
     In::input<&PatternJob::hole>("hole", "18mm", "Diameter of the holes: it narrows the candidates").above_zero(),
     In::input<&PatternJob::outside>("outside", "220mm", "Outside diameter of the flange, which does so as well")
@@ -26,7 +27,7 @@ constexpr Input<PatternJob> inputs[] = {
 };
 
 constexpr Rule rules[] = {one_of("positions", "chords", "name"), excludes("positions", "chords"),
-                          excludes("positions", "name"), excludes("chords", "name"), needs("flipped", "on")};
+                          excludes("positions", "name"), excludes("chords", "name"), needs("flipped", "on"), needs("edges", "chords"), needs("edges", "hole")};
 
 }  // namespace
 

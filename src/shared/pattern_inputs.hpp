@@ -13,6 +13,7 @@ std::span<const Input<PatternJob>> pattern_inputs();
 struct PatternAnswer : PatternFacts {
   PatternJob job;
 };
+inline Derivation derivation_of(const PatternAnswer& answer) { return tauten::derivation_of(answer.job, answer); }
 
 /// Which pattern the holes are.
 Outcome<PatternAnswer> try_pattern(const Call& call);

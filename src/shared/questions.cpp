@@ -8,6 +8,7 @@
 #include "shared/identification_page.hpp"
 #include "shared/pages.hpp"
 #include "shared/pattern_inputs.hpp"
+#include "shared/prying_inputs.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
@@ -77,6 +78,8 @@ constexpr auto list = [] {
                                    "What each bolt of a group carries, by named models beside each other"}),
       by<sequence_inputs, try_sequence>({"sequence", "sequence", "TighteningSequence", "group",
                                          "In which order and passes to tighten a joint, and how to undo it"}),
+      by<prying_inputs, try_prying>(
+          {"prying", "prying", "Prying", "group", "What a plate that bends at its bolts leaves of their strength"}),
   });
   for (Question& q : all)
     if (!is_here(q.topic)) q.inputs = nullptr, q.answer = nullptr, q.page = nullptr, q.derivation = nullptr;

@@ -13,6 +13,7 @@ std::span<const Input<SequenceJob>> sequence_inputs();
 struct SequenceAnswer : TighteningSequence {
   SequenceJob job;
 };
+inline Derivation derivation_of(const SequenceAnswer& answer) { return tauten::derivation_of(answer.job, answer); }
 
 /// In which order a joint is tightened and undone.
 Outcome<SequenceAnswer> try_sequence(const Call& call);

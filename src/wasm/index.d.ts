@@ -439,6 +439,8 @@ export interface PatternJob {
   readonly pattern?: string;
   /** Distances of neighbours, clockwise, back to hole 1. Example: 80mm;81mm;79mm */
   readonly chords?: string;
+  /** Chords are between near or far edges of the holes, not centres. Example: near */
+  readonly edges?: string;
   /** A standard drilling by name, instead of positions. Example: EN 1092-1 PN16 DN100 */
   readonly name?: string;
   /** Diameter of the holes: it narrows the candidates. Example: 18mm */
@@ -473,6 +475,10 @@ export interface GroupJob {
   readonly moment?: string;
   /** Corners of the part, in order; for contact and tilting. Example: -85mm:-145mm;85mm:-145mm;85mm:145mm;-85mm:145mm */
   readonly outline?: string;
+  /** Diameter of a round part, instead of outline. Example: 220mm */
+  readonly outside?: string;
+  /** The moment may act in any direction: the worst. Example: yes */
+  readonly "worst-clocking"?: string;
   /** Stress area of one bolt; for contact. Example: 157mm2 */
   readonly bolt_area?: string;
   /** Modulus of bolts over support; concrete 8 to 15; default: 1. Example: 10 */
@@ -539,6 +545,40 @@ export interface SequenceJob {
   readonly seed?: string;
 }
 
+/** What `prying` takes: what a plate that bends at its bolts leaves of their strength. */
+export interface PryingJob {
+  /** AISC form: length of plate for one bolt. Example: 70mm */
+  readonly tributary?: string;
+  /** T-stub of EN 1993-1-8 instead: l_eff of all rows. Example: 200mm */
+  readonly "effective-length"?: string;
+  /** Bolt axis to web; T-stub: m, to 0.8 of the fillet. Example: 49mm */
+  readonly "bolt-to-web"?: string;
+  /** Bolt axis to the free edge. Example: 41mm */
+  readonly "bolt-to-edge"?: string;
+  /** Of the plate; left out: the one that the pull needs. Example: 25mm */
+  readonly thickness?: string;
+  /** AISC: F_u of the plate; T-stub: f_y/gamma_M0. Example: 250MPa */
+  readonly "plate-strength"?: string;
+  /** Of one bolt in tension, with the code's factors. Example: 163kN */
+  readonly "bolt-strength"?: string;
+  /** How many share the pull; default: 2. Example: 2 */
+  readonly bolts?: string;
+  /** On all bolts together. Example: 111.6kN */
+  readonly pull?: string;
+  /** AISC form: of the bolt. Example: 20mm */
+  readonly diameter?: string;
+  /** AISC form: of its hole. Example: 22mm */
+  readonly hole?: string;
+  /** AISC form: on the plate; default: 0.9. Example: 0.9 */
+  readonly "resistance-factor"?: string;
+  /** T-stub: outside diameter of the washer, makes mode 1 stronger. Example: 37mm */
+  readonly washer?: string;
+  /** T-stub: length of the bolts that stretches, to see if edges press. Example: 60mm */
+  readonly "elongation-length"?: string;
+  /** T-stub: stress area of one bolt, with that. Example: 245mm2 */
+  readonly "bolt-area"?: string;
+}
+
 // ---- End of the jobs.
 
 /** What each question takes. */
@@ -554,6 +594,7 @@ export interface Jobs {
   pattern: PatternJob;
   group: GroupJob;
   sequence: SequenceJob;
+  prying: PryingJob;
 }
 
 /** What JSON can hold. */
@@ -654,7 +695,7 @@ export interface Tauten {
 
 /**
  * With everything; with all formulas and no questions; with the questions of one topic and no formulas:
- * clamp has clamp, torque and identify, group has group and sequence, each other one has the question of its name.
+ * clamp has clamp, torque and identify, group has group, sequence and prying, each other one has the question of its name.
  */
 export type ModuleName = "tauten" | "formulas" | "clamp" | "thread" | "turn" | "curve" | "reach" | "free" | "pattern" | "group";
 

@@ -57,6 +57,12 @@ def test_the_least_squares_circle_is_that_of_scipy():
     assert found.circle_error == pytest.approx(2 * spread, rel=1e-5)
 
 
+def test_chords_between_edges_are_those_of_centres():
+    for edges, shift in (("near", -0.018), ("far", 0.018)):
+        found = tauten.pattern(chords=[0.18 * math.sin(math.pi / 8) + shift] * 8, edges=edges, hole="18mm")
+        assert found.circle_diameter == pytest.approx(0.18)
+
+
 def test_a_hole_out_of_place_has_its_number_from_one():
     at = ring(6, 0.2)
     at[2] += [0.003, 0.002]
@@ -140,6 +146,90 @@ def test_models_of_tension_stand_beside_each_other():
     assert tauten.group(**given, model="contact").edge_pressure / 1e6 == pytest.approx(81.5, abs=0.05)
 
 
+def test_a_round_flange_at_its_worst_clocking():
+    """Khurmi and Gupta, A Textbook of Machine Design, Example 11.17 (seen second hand): 68 180 N; about the centre 2 M/(n R)."""
+    given = dict(moment=(0, "400kN.m"), outside="2m", bolt_area="561mm2")
+    crane = tauten.group("circle:8:1.6m", **given, model="tilting", worst_clocking=True)
+    assert crane.largest == pytest.approx(68180, abs=10)
+    centroid = {m.model: m.largest for m in crane.models}["centroid"]
+    assert centroid == pytest.approx(2 * 400e3 / (8 * 0.8))
+    # No clocking of the flange itself is worse, and one comes near it, by every model.
+    for model in ("centroid", "contact", "tilting", "plastic"):
+        worst = tauten.group("circle:8:1.6m", **given, model=model, worst_clocking=True).largest
+        turned = [tauten.group(ring(8, 1.6, math.radians(turn)), **given, model=model).largest for turn in range(0, 45, 5)]
+        assert max(turned) <= worst * (1 + 3e-3) and max(turned) == pytest.approx(worst, rel=0.01)
+    # Other directions of the moment are other clockings.
+    assert tauten.group("circle:8:1.6m", moment=("400kN.m", 0), outside="2m", model="tilting", worst_clocking=True).largest == \
+        pytest.approx(crane.largest)
+
+
+def test_prying_as_printed():
+    """AISC Companion Design Examples v16.0, Ex. II.A-28B: four bolts of 39.8 kip in a 3/8 in leg hold 37.7 kip; its rounded
+    b' of 1.19 in makes 1 %. AISC Design Guide 29, Example 5.1: t_c = 0.999 in."""
+    ksi = KIP / INCH**2
+    leg = tauten.prying(tributary=2.88 * INCH, bolt_to_web=1.56 * INCH, bolt_to_edge=1.25 * INCH, diameter=0.75 * INCH,
+                        hole=13 / 16 * INCH, plate_strength=65 * ksi, bolt_strength=39.8 * KIP, thickness=0.375 * INCH, bolts=4,
+                        resistance_factor=1)
+    assert leg.strength / KIP == pytest.approx(37.7, rel=0.0125) and leg.mode == "flange" and leg.presses
+    end = tauten.prying(tributary=3 * INCH, bolt_to_web=2.25 * INCH, bolt_to_edge=2.25 * INCH, diameter=0.875 * INCH,
+                        hole=0.9375 * INCH, plate_strength=65 * ksi, bolt_strength=24.2 * KIP, thickness=INCH, bolts=1)
+    assert end.no_prying_thickness / INCH == pytest.approx(0.999, abs=0.001)
+    assert end.strength_share == pytest.approx(1, abs=0.005) and end.mode == "bolts" and not end.presses
+
+
+def test_a_t_stub_fails_in_the_least_of_its_modes():
+    """EN 1993-1-8 Table 6.2 by limit analysis of one half: F/2 m = M + Q n, Q n <= M, F/2 + Q <= B."""
+    m, e, length, strength, bolt = 0.04, 0.045, 0.2, 235e6, 90e3
+    modes = set()
+    for thickness in (0.006, 0.009, 0.012, 0.016, 0.02, 0.03):
+        moment = length * thickness**2 * strength / 4
+        q = np.linspace(0, moment / min(e, 1.25 * m), 20001)  # the edge force that serves best
+        half = np.minimum((moment + q * min(e, 1.25 * m)) / m, bolt - q).max()
+        stub = tauten.prying(effective_length=length, bolt_to_web=m, bolt_to_edge=e, plate_strength=strength,
+                             bolt_strength=bolt, thickness=thickness)
+        assert stub.strength == pytest.approx(2 * half, rel=2e-4)
+        modes.add(stub.mode)
+        # The thickness that a pull needs leads back to that pull.
+        if stub.mode != "bolts":
+            needed = tauten.prying(effective_length=length, bolt_to_web=m, bolt_to_edge=e, plate_strength=strength,
+                                   bolt_strength=bolt, pull=stub.strength).minimum_thickness
+            assert needed == pytest.approx(thickness)
+    assert modes == {"flange", "flange and bolts", "bolts"}
+
+
+def test_a_prying_plate_is_in_balance():
+    given = dict(tributary="70mm", bolt_to_web="49mm", bolt_to_edge="41mm", plate_strength="250MPa", bolt_strength="163kN",
+                 diameter="20mm", hole="22mm", bolts=2, pull="223.2kN")
+    least = tauten.prying(**given).minimum_thickness
+    found = tauten.prying(**given, thickness=least * (1 + 1e-9))
+    assert found.utilisation == pytest.approx(1) and found.bolt_load == pytest.approx(146e3, rel=0.005)  # printed: 146 kN
+    edge = found.edge_force / 2
+    assert 111.6e3 * found.bolt_lever == pytest.approx(found.plastic_moment + edge * found.edge_lever)
+    thin = tauten.prying(**given, thickness="12mm")
+    assert thin.utilisation > 1 and any(n.code == "plate_pries" for n in thin.notices) and math.isnan(thin.edge_force)
+    assert "at least" in tauten.prying(**given).headline
+
+
+def test_answers_on_groups_are_derived():
+    bracket = tauten.group("rectangle:150mm:120mm", load=(0, "-16kN"), at=("425mm", 0), moment=(0, "2kN.m"), preload="40kN")
+    steps = {(s.formula, s.note): s.value for s in bracket.derivation().steps}
+    x, y = bracket.forces[bracket.worst - 1]
+    assert steps["group_bolt_load", "to the right"] == pytest.approx(x) and steps["group_bolt_load", "up"] == pytest.approx(y)
+    pull = bracket.tension[bracket.worst - 1]
+    assert pull in [pytest.approx(value) for (name, _), value in steps.items() if name == "group_bolt_load"]
+    assert steps["principal_tension", "tension and shear together"] == pytest.approx(bracket.largest)
+    uneven = tauten.group([(0, 0), (0.2, 0.03), (0.1, 0.2), (-0.05, 0.1)], moment=("1kN.m", "2kN.m"), force="3kN")
+    parts = [s.value for s in uneven.derivation().steps if s.formula == "group_bolt_load"]
+    assert sum(parts) == pytest.approx(uneven.largest)
+    weighted = tauten.group("line:3:70mm", load=("5kN", "-2kN"), torque="300N.m", weights=[1, 2, 4])
+    assert [s.value for s in weighted.derivation().steps if s.formula == "resultant_force"] == [pytest.approx(weighted.largest)]
+    circle = tauten.pattern("circle:7:180mm").derivation()
+    assert [s.value for s in circle.steps] == [pytest.approx(0.18)]
+    (rule,) = tauten.sequence(8, interaction=0.2, shortfall=0.05).derivation().steps
+    assert rule.value == pytest.approx(math.log(0.025) / math.log(0.2))
+    assert "no closed formula" in str(tauten.group("circle:4:100mm", load=(0, 1e3), model="instantaneous_centre", at=(1, 0)).explain())
+
+
 def test_preload_tension_and_shear_together():
     found = tauten.group("rectangle:200mm:200mm", load=(0, "-13.5kN"), at=("250mm", 0), moment=(0, "2kN.m"), preload="20kN",
                          load_factor=0.2, friction=0.2)
@@ -168,6 +258,9 @@ def test_orders_and_passes():
     assert tauten.sequence(8, at_once=2).sets == ((1, 5), (3, 7), (2, 6), (4, 8))
     head = tauten.sequence("grid:5x2:100mm:120mm", method="middle_out")
     assert {head.order[0], head.order[1]} == {3, 8} and head.ease == head.order[::-1]
+    # Rounds go round the centre, whatever the numbers: right, left, top, bottom are 1 to 4 here.
+    cross = [(0.05, 0), (-0.05, 0), (0, 0.05), (0, -0.05)]
+    assert tauten.sequence(cross, method="circular").order == (1, 4, 2, 3) == tauten.sequence(cross).passes[-1].order
     away = tauten.sequence(8, pressurised=True, person=(0, -1))
     assert away.ease[0] == 1
 
@@ -250,6 +343,21 @@ def test_scatter_of_the_loads():
     (lambda: tauten.pattern([0.1, 0.1, 0.5]), "chords"),
     (lambda: tauten.group("line:4:75mm", moment=(0, 100)), "in one line"),
     (lambda: tauten.group("line:4:75mm"), "load"),
+    (lambda: tauten.group("circle:4:75mm", force="1kN", worst_clocking=True), "moment"),
+    (lambda: tauten.group("circle:4:75mm", moment=(0, 1), outside="1m", outline=[(0, 0), (1, 0), (0, 1)]), "exclude"),
+    (lambda: tauten.group("circle:4:75mm", moment=(0, 1), outside="1m", model="contact"), "stress area"),
+    (lambda: tauten.pattern(chords=["100mm"] * 3, edges="near"), "hole"),
+    (lambda: tauten.prying(tributary="70mm"), "bolt_to_web"),
+    (lambda: tauten.prying(tributary="70mm", bolt_to_web="49mm", bolt_to_edge="41mm", plate_strength="250MPa", bolt_strength="9kN",
+                           thickness="9mm"), "diameter"),
+    (lambda: tauten.prying(tributary="70mm", bolt_to_web="9mm", bolt_to_edge="41mm", plate_strength="250MPa", bolt_strength="9kN",
+                           thickness="9mm", diameter="20mm", hole="22mm"), "half of the bolt"),
+    (lambda: tauten.prying(effective_length="70mm", bolt_to_web="9mm", bolt_to_edge="41mm", plate_strength="250MPa",
+                           bolt_strength="9kN", pull="19kN"), "stronger bolts"),
+    (lambda: tauten.prying(effective_length="70mm", bolt_to_web="9mm", bolt_to_edge="41mm", plate_strength="250MPa",
+                           bolt_strength="9kN", thickness="9mm", washer="60mm"), "washer"),
+    (lambda: tauten.prying(effective_length="70mm", bolt_to_web="9mm", bolt_to_edge="41mm", plate_strength="250MPa",
+                           bolt_strength="9kN"), "thickness"),
     (lambda: tauten.group("line:4:75mm", load=(0, "5mm")), "load"),
     (lambda: tauten.group("line:4:75mm", load=(0, 0), model="instantaneous_centre"), "load"),
     (lambda: tauten.group("line:4:75mm", load=(0, 1), model="magic"), "model"),
@@ -344,6 +452,17 @@ def test_words_on_the_command_line_answer_as_in_python():
             assert done.returncode == 2 and said["error"]["argument"] == "readings"
         else:
             assert said == json.loads(answer.to_json())
+
+
+def test_lists_of_a_file_are_lists_and_a_joint_has_a_name(tmp_path):
+    job = tmp_path / "job.toml"
+    job.write_text('[[joint]]\nname = "cover"\npattern = "circle:4:100mm"\nshares = [0.5, 1]\norder = [1, 3, 2, 4]\n')
+    ask = lambda verb: subprocess.run([os.environ["TAUTEN_PROGRAM"], verb, "--file", job, "--json"], capture_output=True, text=True)
+    (found,) = json.loads(ask("sequence").stdout)["joints"]
+    assert found["name"] == "cover" and [p["share"] for p in found["passes"]] == [0.5, 1, 1] and found["order"] == [1, 3, 2, 4]
+    job.write_text('[[joint]]\nname = "cover"\npattern = "circle:4:100mm"\n[[joint]]\nname = "EN 1092-1 PN16 DN100"\n')
+    cover, flange = json.loads(ask("pattern").stdout)["joints"]
+    assert (cover["name"], cover["count"], flange["count"]) == ("cover", 4, 8)
 
 
 def test_a_number_of_bolts_alone_is_no_pattern():

@@ -52,7 +52,7 @@ def bonnet(tmp_path):
 
 def passes(path):
     sections = {section["title"]: section["blocks"] for section in json.loads(sheet(path, "--json"))["sections"]}
-    return [block["table"] for block in sections["Clean, lubricate and assemble"] if block.get("table")]
+    return [block["table"] for block in sections["Clean, lubricate and assemble"] if block.get("table") and "Order" in block["table"][0]]
 
 
 def newtons(text):
@@ -142,6 +142,43 @@ def test_a_wrong_file_is_one_clear_sentence(bonnet, more, words):
     path.write_text(path.read_text().replace("[joint.torque]", more + "\n[joint.torque]"))
     done = run("--file", path)
     assert done.returncode == 2 and words in done.stderr and done.stderr.count("\n") == 1 and not done.stdout
+
+
+def test_python_prints_the_sheet_of_the_command_line(bonnet):
+    import tomllib
+    for form in ("text", "markdown", "html"):
+        assert tauten.sheet(DEMO, form, "2026-05-04 07:30") == sheet(DEMO, "--format", form)
+    as_dict = tauten.sheet(tomllib.loads(DEMO.read_text()), time="2026-05-04 07:30")
+    assert re.sub("inputs .*", "", as_dict) == re.sub("inputs .*", "", sheet(DEMO))  # another thing, another fingerprint
+    dated = bonnet()
+    dated.write_text(dated.read_text().replace('name = "small"', 'name = "small"\ndue = 2027-03-01', 1))
+    assert "calibration due 2027-03-01" in " ".join(sheet(dated).split()) and "2027-03-01" in tauten.sheet(dated)
+    with pytest.raises(tauten.Error, match="did you mean pattern"):
+        tauten.sheet({"joint": [{"name": "x", "patern": "circle:4:100mm"}]})
+    with pytest.raises(tauten.Error, match="is not TOML"):
+        bad = dated.parent / "bad.toml"
+        bad.write_text("joint = [")
+        tauten.sheet(bad)
+
+
+def test_another_name_for_what_is_on_the_threads_is_no_other_lubricant(bonnet):
+    job = bonnet()
+    job.write_text(job.read_text().replace('condition = "oiled"', 'condition = "engine oil"'))
+    (others,) = re.findall(r"threads that are otherwise: ([^.]*)\.", " ".join(sheet(job).split()))
+    assert "dry" in others and "oiled" not in others
+
+
+def test_the_sheet_alone_says_how_to_undo_and_put_back():
+    """For each joint: which socket, which way, what is held, the setting, and what to do when a bolt does not move."""
+    sections = {section["title"]: section["blocks"] for section in json.loads(sheet(DEMO, "--json"))["sections"]}
+    for name, turns in (("Undo", "loosen counter-clockwise"), ("Clean, lubricate and assemble", "tighten clockwise")):
+        steps = [step["text"] for block in sections[name] for step in block["steps"]]
+        assert len([step for step in steps if "Socket 24 mm" in step and turns in step and re.search("[Hh]old the", step)]) == 3
+    stuck = [block for block in sections["Undo"] if block["title"].startswith("When one does not move")]
+    assert len(stuck) == 3 and all("Stop at" in block["steps"][0]["text"] for block in stuck)
+    assert not any("_" in step["text"].replace("____", "") for blocks in sections.values() for block in blocks for step in block["steps"])
+    again = [step["text"] for block in sections["Check"] for step in block["steps"] if step["text"].startswith("Retighten")]
+    assert len(again) == 3 and all("Set the wrench to" in step for step in again)
 
 
 def test_a_torque_that_breaks_the_bolt_makes_no_sheet(tmp_path):

@@ -245,6 +245,46 @@ TEST_CASE("group prying: a plate after AS 4100, as printed") {
   CHECK(prints((111.6e3 + try_prying_force(plate, Force(163e3), least, Force(111.6e3)).value().si) / 1e3, 146, 1));
 }
 
+TEST_CASE("group prying: the formulas of a plate against statics") {
+  // A strip yields when its two halves, a block of stress each, are t/2 apart.
+  CHECK(plate_plastic_moment.si(0.07, 0.025, 250e6) == near(0.07 * 0.0125 * 250e6 * 0.0125));
+  // At t_c the plate bears the bolt with its moment at the web alone; no edge presses.
+  const double t = no_prying_thickness.si(100e3, 0.03, 0.07, 250e6);
+  const double moment = plate_plastic_moment.si(0.07, t, 250e6);
+  CHECK(moment == near(100e3 * 0.03));
+  CHECK(std::fabs(edge_force.si(100e3, 0.03, moment, 0.04)) < 1e-6);
+  CHECK(prying_bending_share.si(t, t, 0.7, 0.6) == 0);
+  CHECK(prying_strength_share.si(t, t, 0.7, 0.0) == near(1));
+  // Moments about the web: F b' = M + q a'.
+  const double q = edge_force.si(100e3, 0.03, 2e3, 0.04);
+  CHECK(100e3 * 0.03 == near(2e3 + q * 0.04));
+  // Half a T-stub: mode 1 has hinges at both ends of m, mode 2 one and the bolt with its edge force; a washer of no width is
+  // none, and it is refused where it covers the distances.
+  CHECK(tee_flange_strength.si(1000.0, 0.03, 0.035, 0.0) == near(4 * 1000 / 0.03));
+  const double pull = tee_combined_strength.si(1000.0, 0.03, 0.035, 200e3) / 2;
+  CHECK(pull * 0.03 == near(1000 + (100e3 - pull) * 0.035));
+  CHECK(std::isnan(tee_flange_strength.si(1000.0, 0.03, 0.035, 0.05)));
+}
+
+TEST_CASE("group combined: the share of one bolt against rotation of a rigid part") {
+  // Four springs under a rigid plate that sinks and tilts: forces k (w + phi c_i) balance F and M.
+  const double arms[] = {-0.11, -0.02, 0.05, 0.08};
+  double squares = 0;
+  for (const double c : arms) squares += c * c;
+  double force = 0;
+  double moment = 0;
+  for (const double c : arms) {
+    const double load = group_bolt_load.si(8e3, 4.0, 500.0, c, squares);
+    force += load;
+    moment += load * c;
+  }
+  CHECK(force == near(8e3));
+  CHECK(moment == near(500));
+  CHECK(resultant_force.si(-3.0, 4.0) == near(5));
+  // Mohr's circle: the greatest principal stress is the middle and the radius.
+  CHECK(principal_tension.si(6e3, 4e3) == near(3e3 + 5e3));
+}
+
 TEST_CASE("group prying: balance of the plate as the second voice") {
   std::mt19937 random(1);
   std::uniform_real_distribution<double> any(0, 1);

@@ -128,6 +128,10 @@ TEST_CASE("group interaction: passes needed, as counted apart from the library, 
       CHECK(passes_by_rule(row.c, within[i]) >= static_cast<double>(row.circular[i]));
     }
   }
+  // The rule itself: what is left after that many passes, each leaving its share, is half of what is allowed.
+  for (double c = 0.02; c < 0.5; c += 0.04)
+    for (const double t : within) CHECK(std::pow(c, passes_for_evenness.si(c, t)) == near(t / 2).epsilon(1e-12));
+  CHECK(std::isnan(passes_for_evenness.si(1.0, 0.1)));
   // Rigid limit: bolts that do not meet need one pass.
   CHECK(try_passes_needed(ring(16, 0), {star}, 0.001).value() == 1);
   CHECK_FALSE(try_passes_needed(ring(4, 0.2), {}, 0.1));

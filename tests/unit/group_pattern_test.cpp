@@ -45,6 +45,13 @@ TEST_CASE("group pattern: chords give the bolt circle") {
     const Pattern circle = try_circle_pattern(row.n, K).value();
     CHECK(distance(circle[0], circle[row.n / 2]) == near(0.1));
   }
+  // The formula against the law of cosines, chord^2 = K^2/2 (1 - cos(2 pi k/n)).
+  for (int n = 2; n <= 40; ++n)
+    for (int k = 1; k <= n / 2; ++k) {
+      const double K = circle_from_chord.si(0.1, static_cast<double>(k), static_cast<double>(n));
+      CHECK(K * K / 2 * (1 - std::cos(2 * 3.14159265358979323846 * k / n)) == near(0.01).epsilon(1e-12));
+    }
+  CHECK(std::isnan(circle_from_chord.si(0.1, 5.0, 8.0)));
   CHECK_FALSE(try_circle_from_chord(8, 5, Length(0.1)));
   CHECK_FALSE(try_circle_from_chord(8, 0, Length(0.1)));
   CHECK_FALSE(try_circle_from_chord(8, 1, Length(nan)));

@@ -228,6 +228,13 @@ TEST_CASE("group shear: turned, mirrored, scaled and superposed") {
   CHECK(weighted.bolts[1].y == near(60));
 }
 
+TEST_CASE("group shear: in the limit one bolt carries all") {
+  const Pattern two = try_line_pattern(2, Length(0.1)).value();
+  const ElasticShear heavy = elastic_shear(two, {Force(300), Force(-400), two[0], Torque(0)}, {1e12, 1});
+  CHECK(heavy.bolts[0].size() == near(500).epsilon(1e-9));
+  CHECK(heavy.bolts[1].size() < 1e-3);
+}
+
 TEST_CASE("group shear: bad input is one clear error") {
   const Pattern two = try_line_pattern(2, Length(0.1)).value();
   const ShearLoad good{Force(0), Force(-3), {0.05, 0.4}, Torque(0)};

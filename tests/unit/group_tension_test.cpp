@@ -214,6 +214,46 @@ TEST_CASE("group tension: random parts on random outlines are in balance") {
   }
 }
 
+TEST_CASE("group tension: turned, mirrored and superposed") {
+  const std::vector<Position> at{{0, 0}, {0.2, 0.03}, {0.1, 0.2}, {-0.05, 0.1}};
+  const std::vector<Position> outline{{-0.2, -0.2}, {0.35, -0.2}, {0.35, 0.3}, {-0.2, 0.3}};
+  const LiftingLoad load{Force(3e3), Torque(2e3), Torque(1e3)};
+  const Pattern pattern = try_pattern(at).value();
+  const double c = std::cos(40 * degree);
+  const double s = std::sin(40 * degree);
+  const auto turn = [&](std::vector<Position> all) {
+    for (Position& p : all) p = {c * p.x - s * p.y + 1, s * p.x + c * p.y - 2};
+    return all;
+  };
+  const auto mirror = [](std::vector<Position> all) {
+    for (Position& p : all) p.x = -p.x;
+    return all;
+  };
+  // Moments turn like the direction in which they pull.
+  const LiftingLoad turned{load.force, Torque(s * load.right.si + c * load.up.si),
+                           Torque(c * load.right.si - s * load.up.si)};
+  const LiftingLoad mirrored{load.force, load.up, Torque(-load.right.si)};
+  const Tension one = tension_about_centroid(pattern, load);
+  const Tension other = tension_about_centroid(try_pattern(turn(at)).value(), turned);
+  const Tension glass = tension_about_centroid(try_pattern(mirror(at)).value(), mirrored);
+  const Tension pressed = tension_with_contact(pattern, load, {outline, Area(157e-6), 1}).tension;
+  const Tension pressed_turned =
+      tension_with_contact(try_pattern(turn(at)).value(), turned, {turn(outline), Area(157e-6), 1}).tension;
+  const Tension pressed_glass =
+      tension_with_contact(try_pattern(mirror(at)).value(), mirrored, {mirror(outline), Area(157e-6), 1}).tension;
+  const Tension force = tension_about_centroid(pattern, {load.force, Torque(0), Torque(0)});
+  const Tension up = tension_about_centroid(pattern, {Force(0), load.up, Torque(0)});
+  const Tension right = tension_about_centroid(pattern, {Force(0), Torque(0), load.right});
+  for (std::size_t i = 0; i < at.size(); ++i) {
+    const auto is = [](double x) { return doctest::Approx(x).epsilon(1e-9).scale(1e3); };
+    CHECK(other.bolts[i] == is(one.bolts[i]));
+    CHECK(glass.bolts[i] == is(one.bolts[i]));
+    CHECK(force.bolts[i] + up.bolts[i] + right.bolts[i] == is(one.bolts[i]));
+    CHECK(pressed_turned.bolts[i] == doctest::Approx(pressed.bolts[i]).epsilon(1e-6).scale(1e3));
+    CHECK(pressed_glass.bolts[i] == doctest::Approx(pressed.bolts[i]).epsilon(1e-6).scale(1e3));
+  }
+}
+
 TEST_CASE("group tension: two moments on an unsymmetrical group, as worked out apart from the library") {
   // Script for the collection of figures; its Mx pulls +y, its My pulls +x.
   const Pattern group = try_pattern({{0, 0}, {0.08, 0}, {0.08, 0.12}, {0, 0.06}, {0.04, 0.15}}).value();

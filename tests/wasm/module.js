@@ -26,6 +26,8 @@ export const topics = {
   group: {
     group: { pattern: "grid:2x4:100mm:70mm", load: "0kN:-16kN", at: "425mm:0mm", moment: "0kN.m:2kN.m", preload: "40kN" },
     sequence: { pattern: "circle:8:180mm", torque: "120N.m", interaction: "0.2", shortfall: "5%" },
+    prying: { "effective-length": "200mm", "bolt-to-web": "40mm", "bolt-to-edge": "45mm", thickness: "16mm", "plate-strength": "235MPa",
+              "bolt-strength": "90kN", pull: "100kN" },
   },
   free: { free: { thread: "M16", class: "8.8", rust: "rusted", trials: "20000" } },
 };

@@ -18,7 +18,10 @@
   WORD(bearing_torque, "M_K", torque)             \
   WORD(bend_angle, "beta", angle)                 \
   WORD(bending_factor, "C_3", number)             \
+  WORD(bending_share, "alpha", number)            \
+  WORD(bolt_count, "n_b", number)                 \
   WORD(bolt_expansion, "alpha_S", expansion)      \
+  WORD(bolt_lever, "b_1", length)                 \
   WORD(bolt_resilience, "delta_S", compliance)    \
   WORD(bolt_stiffness, "k_b", stiffness)          \
   WORD(bolt_warming, "T_S", temperature)          \
@@ -28,6 +31,7 @@
   WORD(break_variation, "V_B", number)            \
   WORD(breaking_load, "F_m", force)               \
   WORD(breaking_torque, "M_B", torque)            \
+  WORD(chord, "c", length)                        \
   WORD(contact_length, "l_c", length)             \
   WORD(contact_pressure, "p_c", stress)           \
   WORD(core_diameter, "d_c", length)              \
@@ -36,6 +40,8 @@
   WORD(diameter, "d", length)                     \
   WORD(dilation_factor, "C_1", number)            \
   WORD(drive_clearance, "D", length)              \
+  WORD(edge_distance, "n", length)                \
+  WORD(edge_lever, "a_1", length)                 \
   WORD(efficiency, "eta", number)                 \
   WORD(elastic_modulus, "E", stress)              \
   WORD(embedding, "f_Z", length)                  \
@@ -57,6 +63,8 @@
   WORD(flank_factor, "k_A", number)               \
   WORD(flank_lever, "a", length)                  \
   WORD(flank_play, "j_F", length)                 \
+  WORD(force_x, "F_x", force)                     \
+  WORD(force_y, "F_y", force)                     \
   WORD(fourth_layer, "k_4", stiffness)            \
   WORD(free_median, "m_F", torque)                \
   WORD(free_variation, "V_F", number)             \
@@ -74,13 +82,19 @@
   WORD(iron_volume, "V_Fe", number)               \
   WORD(joint_constant, "C", number)               \
   WORD(length, "l", length)                       \
+  WORD(lever_ratio, "rho", number)                \
   WORD(load, "F", force)                          \
   WORD(load_introduction, "n", number)            \
   WORD(loosening_torque, "M_L", torque)           \
   WORD(metal_loss, "x", length)                   \
   WORD(minimum_pitch_diameter, "d_2min", length)  \
   WORD(minor_diameter, "D_1", length)             \
+  WORD(moment, "M", torque)                       \
+  WORD(moment_arm, "c", length)                   \
+  WORD(neighbour_loss, "c_n", number)             \
+  WORD(net_share, "delta", number)                \
   WORD(new_nut_factor, "K_new", number)           \
+  WORD(no_prying_thickness, "t_c", length)        \
   WORD(nut_factor, "K", number)                   \
   WORD(nut_pitch_diameter, "D_2", length)         \
   WORD(opening, "u", length)                      \
@@ -89,6 +103,7 @@
   WORD(oxide_volume, "V_ox", number)              \
   WORD(pitch, "P", length)                        \
   WORD(pitch_diameter, "d_2", length)             \
+  WORD(plastic_moment, "M_pl", torque)            \
   WORD(plate_diameter, "D_A", length)             \
   WORD(plate_expansion, "alpha_P", expansion)     \
   WORD(plate_resilience, "delta_P", compliance)   \
@@ -115,10 +130,14 @@
   WORD(shank_length, "l_d", length)               \
   WORD(shank_torque, "M_D", torque)               \
   WORD(share, "x", number)                        \
+  WORD(shear, "V", force)                         \
   WORD(shear_modulus, "G", stress)                \
   WORD(shear_strength, "tau_u", stress)           \
+  WORD(shortfall, "e_F", number)                  \
   WORD(side, "a", length)                         \
   WORD(snug_torque, "M_0", torque)                \
+  WORD(spaces, "k", number)                       \
+  WORD(square_sum, "J", area)                     \
   WORD(strength_ratio, "R_S", number)             \
   WORD(stress, "S", stress)                       \
   WORD(stress_area, "A_s", area)                  \
@@ -128,6 +147,7 @@
   WORD(support_share, "q", number)                \
   WORD(temperature_difference, "dT", temperature) \
   WORD(tensile_strength, "R_m", stress)           \
+  WORD(tension, "T", force)                       \
   WORD(test_stress, "k", stress)                  \
   WORD(breaking_stress, "k_B", stress)            \
   WORD(thickness, "t", length)                    \
@@ -143,6 +163,8 @@
   WORD(utilisation, "nu", number)                 \
   WORD(variation, "v", number)                    \
   WORD(volume_ratio, "n", number)                 \
+  WORD(washer_share, "e_w", length)               \
+  WORD(web_distance, "m", length)                 \
   WORD(width_across_flats, "s", length)           \
   WORD(width_ratio, "s_d", number)                \
   WORD(working_load, "F_A", force)                \

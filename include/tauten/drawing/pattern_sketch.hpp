@@ -122,6 +122,7 @@ inline std::string sketch_svg(const PatternSketch& sketch) {
       page.words({at.x + away.x * (radius + 6 + half), at.y + away.y * (radius + 13)}, sketch.words[i], 13, "");
     }
     if (i == 0 && !sketch.mark.empty()) {
+      if (!sketch.words.empty()) away = {-away.x, -away.y};  // where no word stands
       const PlanPoint tip{at.x + away.x * (radius + 3), at.y + away.y * (radius + 3)};
       const PlanPoint base{tip.x + away.x * 16, tip.y + away.y * 16};
       page.triangle(tip, {base.x - away.y * 9, base.y + away.x * 9}, {base.x + away.y * 9, base.y - away.x * 9},

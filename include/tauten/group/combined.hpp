@@ -20,7 +20,7 @@ namespace tauten::TAUTEN_ABI {
 /// Source: Khurmi and Gupta, A Textbook of Machine Design, chapter 11 (seen second hand).
 inline Force equivalent_tension(Force tension, Force shear) noexcept {
   if (!(tension.si >= 0)) return Force(std::nan(""));
-  return Force((tension.si + std::hypot(tension.si, 2 * shear.si)) / 2);
+  return Force(PrincipalTension::eval(tension.si, shear.si));
 }
 
 /// Resistances of one bolt, factors of safety included as the code in use asks.
@@ -183,6 +183,57 @@ inline Outcome<Tension> try_tension_worst_direction(const Pattern& pattern, Torq
   for (std::size_t i = 0; i < pattern.size(); ++i)
     bolts.push_back(pull->bolts[i] + std::hypot(up->bolts[i], right->bolts[i]));
   return detail::tension_of(std::move(bolts));
+}
+
+/// \return a round face as an outline, with a corner on its pressed side
+inline std::vector<Position> round_outline(Position centre, Length diameter, Angle towards) {
+  constexpr int corners = 120;
+  std::vector<Position> outline;
+  for (int i = 0; i < corners; ++i) {
+    const double angle = towards.si + pi<double>() * (1 + 2.0 * i / corners);
+    outline.push_back({centre.x + diameter.si / 2 * std::sin(angle), centre.y + diameter.si / 2 * std::cos(angle)});
+  }
+  return outline;
+}
+
+/// All models when the direction of the moment, or the clocking of a flange, is not known: each bolt at the direction that
+/// is worst for it, tried towards every bolt, between them and in steps all round. The loads do not balance a load.
+/// \param face     its outline is that of the part; \param outside  diameter of a round part, instead of the outline
+inline std::vector<TensionByModel> tension_at_worst_direction(const Pattern& pattern, Torque moment, Force force,
+                                                              std::optional<ContactFace> face,
+                                                              std::optional<Length> outside) {
+  const Position centre = pattern.centroid();
+  std::vector<double> towards;
+  for (int i = 0; i < 72; ++i) towards.push_back(2 * pi<double>() * i / 72);
+  if (pattern.size() <= 36)
+    for (const Position p : pattern) {
+      const double bolt = std::atan2(p.x - centre.x, p.y - centre.y);
+      for (const double beside : {0.0, 1.0})  // on the axis, and as an even ring straddles it
+        towards.push_back(bolt + beside * pi<double>() / static_cast<double>(pattern.size()));
+    }
+  std::vector<TensionByModel> worst;
+  for (const double angle : towards) {
+    if (outside) face->outline = round_outline(centre, *outside, Angle(angle));
+    const LiftingLoad load{force, Torque(moment.si * std::cos(angle)), Torque(moment.si * std::sin(angle))};
+    std::vector<TensionByModel> all = tension_by_all_models(pattern, load, face);
+    if (worst.empty()) {
+      worst = std::move(all);
+      continue;
+    }
+    for (std::size_t m = 0; m < all.size(); ++m) {
+      if (!worst[m].tension) continue;
+      if (!all[m].tension) {
+        worst[m] = std::move(all[m]);  // a model that fails in one direction has no worst
+        continue;
+      }
+      std::vector<double> bolts = worst[m].tension->bolts;
+      for (std::size_t i = 0; i < bolts.size(); ++i) bolts[i] = std::max(bolts[i], all[m].tension->bolts[i]);
+      worst[m].tension = detail::tension_of(std::move(bolts));
+    }
+  }
+  // About the centroid the worst direction is known exactly.
+  if (const auto exact = try_tension_worst_direction(pattern, moment, force)) worst.front().tension = *exact;
+  return worst;
 }
 
 /// The most that a bolt of a rigid round flange is pulled when it tilts on its outer edge, whatever the clocking:

@@ -153,6 +153,8 @@ inline std::optional<Error> contact_face_error(const ContactFace& face, double a
       return bolt_error("outline", i, "is a corner that is not a number or beyond 1 km; give x and y in m");
   if (face.outline.size() < 3 || !(area > 1e-12))
     return Error("outline", "outline encloses no area, but the part must lie on something; give three corners or more");
+  if (std::isnan(face.bolt_area.si))
+    return Error("bolt_area", "the stress area of one bolt is not given, but this model needs it");
   if (!is_positive(face.bolt_area))
     return refusal("bolt_area", face.bolt_area, "but must be above 0; give that of one bolt");
   if (!(face.modular_ratio > 0 && face.modular_ratio <= 1000))

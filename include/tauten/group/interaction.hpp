@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "tauten/group/dense.hpp"
+#include "tauten/group/ring.hpp"
 #include "tauten/group/sequence.hpp"
 
 namespace tauten::TAUTEN_ABI {
@@ -288,7 +289,7 @@ inline Outcome<std::size_t> try_passes_needed(const Interaction& joint, const st
 /// Quick rule for full passes until all bolts are within a share of the target, ceil(ln(t/2)/ln c).
 /// \param c  load a neighbour loses per load gained, 0 to 1; \param t  share, 0 to 1. NaN outside.
 inline double passes_by_rule(double c, double t) noexcept {
-  return c > 0 && c < 1 && t > 0 && t < 1 ? std::ceil(std::log(t / 2) / std::log(c)) : std::nan("");
+  return c > 0 && c < 1 && t > 0 && t < 1 ? std::ceil(PassesForEvenness::eval(c, t)) : std::nan("");
 }
 
 }  // namespace tauten::TAUTEN_ABI

@@ -12,6 +12,7 @@
 #include "tauten/base/math.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/refusal.hpp"
+#include "tauten/group/ring.hpp"
 #include "tauten/group/terms.hpp"
 
 namespace tauten::TAUTEN_ABI {
@@ -208,7 +209,7 @@ inline Outcome<Length> try_circle_from_chord(std::size_t count, std::size_t over
   if (over < 1 || over > count / 2)
     return refusal("over", static_cast<double>(over), "but must be 1 to half of the count; count the spaces between");
   if (!is_positive(chord)) return refusal("chord", chord, "but must be above 0; give the distance of the hole centres");
-  return Length(chord.si / std::sin(pi<double>() * static_cast<double>(over) / static_cast<double>(count)));
+  return Length(CircleFromChord::eval(chord.si, static_cast<double>(over), static_cast<double>(count)));
 }
 
 /// Distance of two hole centres from two measurements with a caliper: their mean, free of the size of equal holes.

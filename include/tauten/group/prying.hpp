@@ -8,6 +8,7 @@
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/refusal.hpp"
 #include "tauten/base/words.hpp"
+#include "tauten/group/plate_bending.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -33,6 +34,7 @@ struct Prying {
                                ///< above 1: the plate decides
   double strength_share = 1;   ///< Q, of the bolt's strength that the joint has
   Force strength;              ///< Q B
+  Torque plastic_moment;       ///< of the plate for one bolt, with the resistance factor
 };
 
 namespace detail {
@@ -66,7 +68,7 @@ inline Prying prying_levers(const PryingPlate& plate) noexcept {
 
 /// Thickness at which the plate alone bears a pull with its moment at the web: sqrt(4 T b'/(phi p F_u)).
 inline double bending_thickness(const PryingPlate& plate, double pull, double bolt_lever) noexcept {
-  return std::sqrt(4 * pull * bolt_lever / (plate.resistance_factor * plate.tributary.si * plate.strength.si));
+  return NoPryingThickness::eval(pull, bolt_lever, plate.tributary.si, plate.resistance_factor * plate.strength.si);
 }
 
 }  // namespace detail
@@ -83,10 +85,12 @@ inline Outcome<Prying> try_prying(const PryingPlate& plate, Force bolt, Length t
   if (!is_positive(thickness)) return refusal("thickness", thickness, "but must be above 0; give that of the plate");
   Prying p = detail::prying_levers(plate);
   p.no_prying_thickness = Length(detail::bending_thickness(plate, bolt.si, p.bolt_lever.si));
-  const double ratio = p.no_prying_thickness.si / thickness.si;
-  p.bending_share = (ratio * ratio - 1) / (p.net_share * (1 + p.lever_ratio));
-  const double alpha = std::min(p.bending_share, 1.0);
-  p.strength_share = alpha < 0 ? 1 : (1 + p.net_share * alpha) / (ratio * ratio);
+  p.bending_share = PryingBendingShare::eval(p.no_prying_thickness.si, thickness.si, p.net_share, p.lever_ratio);
+  p.plastic_moment =
+      Torque(PlatePlasticMoment::eval(plate.tributary.si, thickness.si, plate.resistance_factor * plate.strength.si));
+  if (p.bending_share >= 0)
+    p.strength_share =
+        PryingStrengthShare::eval(p.no_prying_thickness.si, thickness.si, p.net_share, std::min(p.bending_share, 1.0));
   p.strength = Force(p.strength_share * bolt.si);
   return p;
 }
@@ -120,9 +124,7 @@ inline Outcome<Force> try_prying_force(const PryingPlate& plate, Force bolt, Len
   if (!p) return p.error();
   if (!(pull.si >= 0 && pull.si <= p->strength.si * (1 + 1e-9)))
     return refusal("pull", pull, "but must be 0 or more and not above the strength with prying; use a thicker plate");
-  const double plastic =
-      plate.resistance_factor * plate.tributary.si * plate.strength.si * thickness.si * thickness.si / 4;
-  return Force(std::max(0.0, (pull.si * p->bolt_lever.si - plastic) / p->edge_lever.si));
+  return Force(std::max(0.0, EdgeForce::eval(pull.si, p->bolt_lever.si, p->plastic_moment.si, p->edge_lever.si)));
 }
 
 /// How a T-stub fails.
@@ -185,7 +187,7 @@ inline Outcome<TeeStrength> try_tee_strength(const TeeStub& tee) {
   const double m = tee.bolt_to_web.si;
   const double n = std::min(tee.bolt_to_edge.si, 1.25 * m);
   const double washer = tee.washer.value_or(Length()).si / 4;
-  const double moment = tee.effective_length.si * tee.thickness.si * tee.thickness.si * tee.yield_strength.si / 4;
+  const double moment = PlatePlasticMoment::eval(tee.effective_length.si, tee.thickness.si, tee.yield_strength.si);
   if (!(2 * m * n > washer * (m + n)))
     return refusal("washer", *tee.washer, "but must be small beside the distances of the bolt; check the measures");
   s.plastic_moment = Torque(moment);
@@ -195,10 +197,10 @@ inline Outcome<TeeStrength> try_tee_strength(const TeeStub& tee) {
                          (tee.effective_length.si * tee.thickness.si * tee.thickness.si * tee.thickness.si);
     s.prying = !(tee.elongation_length->si > limit);
   }
-  s.flange = Force(s.prying ? (8 * n - 2 * washer) * moment / (2 * m * n - washer * (m + n)) : 2 * moment / m);
+  s.flange = Force(s.prying ? TeeFlangeStrength::eval(moment, m, n, washer) : 2 * moment / m);
   s.strength = s.flange;
   if (s.prying) {
-    s.combined = Force((2 * moment + n * tee.bolts.si) / (m + n));
+    s.combined = Force(TeeCombinedStrength::eval(moment, m, n, tee.bolts.si));
     if (s.combined->si < s.strength.si) {
       s.strength = *s.combined;
       s.mode = TeeMode::flange_and_bolts;

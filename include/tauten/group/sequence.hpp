@@ -50,8 +50,8 @@ inline Outcome<BoltOrder> try_crosswise_order(std::size_t count) {
   return detail::crosswise(count);
 }
 
-/// Crosswise order of any pattern: round its centroid clockwise from bolt 1, then as on a circle.
-inline BoltOrder crosswise_order(const Pattern& pattern) {
+/// One round about the centroid, clockwise from bolt 1, whatever the numbers of the bolts.
+inline BoltOrder circular_order(const Pattern& pattern) {
   const Position centre = pattern.centroid();
   const auto clockwise = [&](Position p) { return std::atan2(p.x - centre.x, p.y - centre.y); };
   std::vector<double> angle;
@@ -63,6 +63,12 @@ inline BoltOrder crosswise_order(const Pattern& pattern) {
   BoltOrder round(pattern.size());
   for (std::size_t i = 0; i < round.size(); ++i) round[i] = i;
   detail::sort_by(round, angle);
+  return round;
+}
+
+/// Crosswise order of any pattern: round its centroid clockwise from bolt 1, then as on a circle.
+inline BoltOrder crosswise_order(const Pattern& pattern) {
+  const BoltOrder round = circular_order(pattern);
   BoltOrder order;
   for (const std::size_t place : detail::crosswise(pattern.size())) order.push_back(round[place]);
   return order;

@@ -8,6 +8,7 @@
 #include <optional>
 #include <vector>
 
+#include "tauten/group/bolt_share.hpp"
 #include "tauten/group/dense.hpp"
 #include "tauten/group/pattern.hpp"
 
@@ -91,8 +92,8 @@ inline Outcome<ElasticShear> try_elastic_shear(const Pattern& pattern, const She
   for (std::size_t i = 0; i < pattern.size(); ++i) {
     const double dx = pattern[i].x - answer.centre.x;
     const double dy = pattern[i].y - answer.centre.y;
-    answer.bolts.push_back(
-        {weight(i) * (load.x.si / sum - torque * dy / polar), weight(i) * (load.y.si / sum + torque * dx / polar)});
+    answer.bolts.push_back({GroupBoltLoad::eval(load.x.si, sum / weight(i), -torque, dy, polar / weight(i)),
+                            GroupBoltLoad::eval(load.y.si, sum / weight(i), torque, dx, polar / weight(i))});
     if (answer.bolts[i].size() > answer.bolts[answer.worst].size()) answer.worst = i;
   }
   answer.most = Force(answer.bolts[answer.worst].size());

@@ -8,6 +8,7 @@
 #include <optional>
 #include <vector>
 
+#include "tauten/group/bolt_share.hpp"
 #include "tauten/group/dense.hpp"
 #include "tauten/group/pattern.hpp"
 
@@ -49,6 +50,31 @@ inline Tension tension_of(std::vector<double> bolts) {
 /// Sums of squares across and along whose ratio is below this belong to bolts in one line.
 inline constexpr double line_share = 1e-12;
 
+/// Principal axes of equal bolts through their centroid. In them a pattern in one line shows as one sum that vanishes.
+struct PrincipalAxes {
+  Position centre;
+  double c = 1, s = 0;           ///< direction of the first axis
+  double along = 0, across = 0;  ///< sums of squares of the distances along the axes, m^2
+
+  explicit PrincipalAxes(const Pattern& pattern) : centre(pattern.centroid()) {
+    double xx = 0;
+    double yy = 0;
+    double xy = 0;
+    for (const Position p : pattern) {
+      xx += (p.x - centre.x) * (p.x - centre.x);
+      yy += (p.y - centre.y) * (p.y - centre.y);
+      xy += (p.x - centre.x) * (p.y - centre.y);
+    }
+    const double turn = std::atan2(2 * xy, xx - yy) / 2;
+    c = std::cos(turn);
+    s = std::sin(turn);
+    along = xx * c * c + 2 * xy * c * s + yy * s * s;
+    across = xx * s * s - 2 * xy * c * s + yy * c * c;
+  }
+  double along_of(double x, double y) const noexcept { return x * c + y * s; }
+  double across_of(double x, double y) const noexcept { return y * c - x * s; }
+};
+
 inline Error in_line_error() {
   return Error("pattern",
                "all bolts are in one line, which cannot carry a moment across it; give another pattern, or the model "
@@ -65,32 +91,19 @@ inline Error in_line_error() {
 /// Source: textbook bending of an unsymmetrical section, from memory.
 inline Outcome<Tension> try_tension_about_centroid(const Pattern& pattern, const LiftingLoad& load) {
   if (auto error = detail::lifting_load_error(load)) return *error;
-  const Position centre = pattern.centroid();
-  double xx = 0;
-  double yy = 0;
-  double xy = 0;
-  for (const Position p : pattern) {
-    xx += (p.x - centre.x) * (p.x - centre.x);
-    yy += (p.y - centre.y) * (p.y - centre.y);
-    xy += (p.x - centre.x) * (p.y - centre.y);
-  }
-  // In principal axes a pattern in one line shows as one sum that vanishes.
-  const double turn = std::atan2(2 * xy, xx - yy) / 2;
-  const double c = std::cos(turn);
-  const double s = std::sin(turn);
-  const double along_moment = load.right.si * c + load.up.si * s;
-  const double across_moment = load.up.si * c - load.right.si * s;
-  const double along = xx * c * c + 2 * xy * c * s + yy * s * s;
-  const double across = xx * s * s - 2 * xy * c * s + yy * c * c;
-  const bool in_line = across < detail::line_share * along;
+  const detail::PrincipalAxes axes(pattern);
+  const double along_moment = axes.along_of(load.right.si, load.up.si);
+  const double across_moment = axes.across_of(load.right.si, load.up.si);
+  const bool in_line = axes.across < detail::line_share * axes.along;
   if (in_line && std::fabs(across_moment) > 1e-9 * std::hypot(along_moment, across_moment))
     return detail::in_line_error();
+  const double n = static_cast<double>(pattern.size());
   std::vector<double> bolts;
   for (const Position p : pattern) {
-    const double u = (p.x - centre.x) * c + (p.y - centre.y) * s;
-    const double v = (p.y - centre.y) * c - (p.x - centre.x) * s;
-    bolts.push_back(load.force.si / static_cast<double>(pattern.size()) + along_moment * u / along +
-                    (in_line ? 0 : across_moment * v / across));
+    const double x = p.x - axes.centre.x;
+    const double y = p.y - axes.centre.y;
+    bolts.push_back(GroupBoltLoad::eval(load.force.si, n, along_moment, axes.along_of(x, y), axes.along) +
+                    (in_line ? 0 : GroupBoltLoad::eval(0.0, n, across_moment, axes.across_of(x, y), axes.across)));
   }
   return detail::tension_of(std::move(bolts));
 }
@@ -138,7 +151,7 @@ inline Outcome<Tension> try_tension_tilting(const Pattern& pattern, const Tiltin
                  "all bolts are on the edge, where they cannot hold a moment; give the edge that the part "
                  "tilts on");
   for (double& bolt : bolts)
-    bolt = force.si / static_cast<double>(pattern.size()) + (moment.si > 0 ? moment.si * bolt / sum : 0);
+    bolt = GroupBoltLoad::eval(force.si, static_cast<double>(pattern.size()), moment.si, bolt, moment.si > 0 ? sum : 1);
   return detail::tension_of(std::move(bolts));
 }
 

@@ -1,6 +1,7 @@
 // What each bolt of a group carries, in the plane of the joint and across it, with and without preload.
 #pragma once
 
+#include "tauten/base/derivation.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/group_answer.hpp"
 
@@ -15,8 +16,12 @@ Outcome<BoltGroup> try_bolt_group(const GroupJob& job);
 /// \throws Error  in place of returning one
 BoltGroup bolt_group(const GroupJob& job);
 
+/// The derivation of it.
+Derivation derivation_of(const GroupJob& job, const BoltGroup& answer);
+
 }  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/group.hpp"
+#include "tauten/question/workings/group_derivation.hpp"
 #endif

@@ -42,6 +42,8 @@ struct GroupJob {
   std::optional<Force> force{};    ///< across the plane at the centroid; negative: presses
   std::optional<LiftingMoment> moment{};
   std::vector<Position> outline{};              ///< corners of the part, in order, for contact and tilting
+  std::optional<Length> outside{};              ///< diameter of a round part, instead of the outline
+  bool worst_clocking = false;                  ///< the moment may act in any direction: each bolt at its worst
   std::optional<Area> bolt_area{};              ///< stress area of one bolt, for contact
   double modular_ratio = 1;                     ///< modulus of the bolts over that of the support
   std::optional<GroupModel> model{};            ///< elastic in the plane, centroid across it if not given

@@ -51,8 +51,8 @@ inline PageTable bolt_table(const GroupJob& job, const BoltGroup& group, const P
                            std::to_string(group.loads.size()) + ".");
   }
   for (const std::size_t i : bolts) {
-    std::vector<std::string> row = {std::to_string(i + 1), units.cell(Length(job.positions[i].x)),
-                                    units.cell(Length(job.positions[i].y))};
+    const auto place = [&](double x) { return units.cell(Length(std::fabs(x) < 1e-9 ? 0 : x)); };
+    std::vector<std::string> row = {std::to_string(i + 1), place(job.positions[i].x), place(job.positions[i].y)};
     if (shears) row.push_back(units.cell(Force(std::hypot(group.forces[i][0].si, group.forces[i][1].si))));
     if (pulls) row.push_back(units.cell(group.tension[i]));
     if (shears && pulls) row.push_back(units.cell(group.loads[i]));
@@ -62,6 +62,7 @@ inline PageTable bolt_table(const GroupJob& job, const BoltGroup& group, const P
     }
     table.rows.push_back(std::move(row));
   }
+  if (job.worst_clocking) table.legend.push_back("Each bolt with the moment in its worst direction.");
   if (pulls)
     table.legend.push_back("Negative tension: the part is pressed on at that bolt, which carries nothing of it.");
   return table;
@@ -96,7 +97,7 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
                   (shears && pulls ? " of tension and shear together"
                    : shears        ? " of shear"
                                    : " of tension") +
-                  ".";
+                  (job.worst_clocking ? ", in the worst direction of the moment." : ".");
   double low = 0, high = 0;
   for (const ModelLoad& one : group.models) {
     if (detail::is_chosen(group, one) || !(one.largest.si == one.largest.si)) continue;

@@ -1,6 +1,7 @@
 // Which pattern the holes of a joint are, how many ways round a part goes on, and which standard drillings it may be.
 #pragma once
 
+#include "tauten/base/derivation.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/pattern_answer.hpp"
 
@@ -20,8 +21,12 @@ PatternFacts pattern_facts(const PatternJob& job);
 Outcome<std::vector<PatternWay>> try_pattern_ways(const std::vector<Position>& part, const std::vector<Position>& on,
                                                   Length tolerance, bool flipped);
 
+/// The derivation of it.
+Derivation derivation_of(const PatternJob& job, const PatternFacts& answer);
+
 }  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/pattern.hpp"
+#include "tauten/question/workings/pattern_derivation.hpp"
 #endif

@@ -15,10 +15,19 @@ namespace tauten::TAUTEN_ABI {
 /// x and y, seen from the side that is tightened: x to the right, y up.
 using Coordinates = std::vector<Length>;
 
+/// Between which edges of two holes a distance was measured.
+enum class HoleEdges : unsigned char { near_edges, far_edges };
+
+template <>
+struct Words<HoleEdges> {
+  static constexpr const char* list[] = {"near", "far"};
+};
+
 /// What is asked about holes. Positions, chords or a name are given.
 struct PatternJob {
   std::vector<Position> positions{};  ///< centres of the holes, in m
   std::vector<Length> chords{};       ///< distances of neighbours clockwise round the ring, the last one back to hole 1
+  std::optional<HoleEdges> edges{};   ///< between which edges the chords were measured; centres if not given
   Text name{};                        ///< "circle:8:160mm", "EN 1092-1 PN16 DN100"
   std::optional<Length> hole{};       ///< diameter of the holes
   std::optional<Length> outside{};    ///< outside diameter of a flange

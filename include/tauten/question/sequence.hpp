@@ -1,6 +1,7 @@
 // In which order, in which passes and to which torques a joint is tightened, and in which order it is undone.
 #pragma once
 
+#include "tauten/base/derivation.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/question/sequence_answer.hpp"
 
@@ -15,8 +16,12 @@ Outcome<TighteningSequence> try_tightening_sequence(const SequenceJob& job);
 /// \throws Error  in place of returning one
 TighteningSequence tightening_sequence(const SequenceJob& job);
 
+/// The derivation of it.
+Derivation derivation_of(const SequenceJob& job, const TighteningSequence& answer);
+
 }  // namespace tauten::TAUTEN_ABI
 
 #ifndef TAUTEN_COMPILED
 #include "tauten/question/workings/sequence.hpp"
+#include "tauten/question/workings/sequence_derivation.hpp"
 #endif

@@ -59,7 +59,9 @@ inline std::vector<std::string> undoing_steps(const SequenceJob& job, const Tigh
   steps.push_back("Ease every bolt by a quarter turn, none further yet" +
                   std::string(job.pressurised ? ", the far side first: " : ": ") + order_text(sequence.ease) + ".");
   steps.emplace_back("Support the part, so that it cannot drop or swing.");
-  steps.emplace_back("Break the joint loose while all bolts are still in, and wait until nothing flows.");
+  steps.emplace_back(job.pressurised
+                         ? "Break the joint loose while all bolts are still in, and wait until nothing flows."
+                         : "Break the joint loose while all bolts are still in: nothing may spring or flow.");
   steps.push_back("Take the bolts out: " +
                   order_text({sequence.remove.begin(),
                               sequence.remove.end() - std::min<std::ptrdiff_t>(2, static_cast<std::ptrdiff_t>(n))}) +

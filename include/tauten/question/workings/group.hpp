@@ -92,19 +92,30 @@ inline std::optional<Error> add_shear(const GroupJob& job, const Pattern& patter
   return {};
 }
 
+/// \return what the part lies on, if it was given
+inline std::optional<ContactFace> face_of(const GroupJob& job, const Pattern& pattern, const LiftingLoad& load) {
+  if (job.outline.empty() && !job.outside) return {};
+  ContactFace face{job.outline, job.bolt_area.value_or(Area(absent)), job.modular_ratio};
+  if (job.outside)
+    face.outline = round_outline(pattern.centroid(), *job.outside, Angle(std::atan2(load.right.si, load.up.si)));
+  return face;
+}
+
 inline std::optional<Error> add_tension(const GroupJob& job, const Pattern& pattern, TensionModel model,
                                         BoltGroup& group) {
   LiftingLoad load;
   if (job.force) load.force = *job.force;
   if (job.moment) load.right = job.moment->right, load.up = job.moment->up;
-  std::optional<ContactFace> face;
-  if (!job.outline.empty())
-    face = ContactFace{job.outline, job.bolt_area ? *job.bolt_area : Area(absent), job.modular_ratio};
-  const auto all = tension_by_all_models(pattern, load, face);
+  const std::optional<ContactFace> face = face_of(job, pattern, load);
+  if (job.outside && !(job.outside->si > 0 && job.outside->si <= 1000))
+    return refusal("outside", *job.outside, "but must be above 0, up to 1 km; give the diameter of the part");
+  const Torque moment(std::hypot(load.up.si, load.right.si));
+  const auto all = job.worst_clocking ? tension_at_worst_direction(pattern, moment, load.force, face, job.outside)
+                                      : tension_by_all_models(pattern, load, face);
   const TensionByModel& chosen = all[static_cast<std::size_t>(model)];
   if (!chosen.tension) return chosen.why_not;
   for (const double bolt : chosen.tension->bolts) group.tension.emplace_back(bolt);
-  if (model == TensionModel::contact)
+  if (model == TensionModel::contact && !job.worst_clocking)
     if (const auto contact = try_tension_with_contact(pattern, load, *face))
       group.edge_pressure = Stress(contact->edge_pressure);
   for (const TensionByModel& each : all)
@@ -114,6 +125,11 @@ inline std::optional<Error> add_tension(const GroupJob& job, const Pattern& patt
                            "Models of tension differ by a factor near two for the most loaded bolt; the others are "
                            "listed beside this one.",
                            true});
+  if (job.worst_clocking)
+    group.notices.push_back({"worst_clocking",
+                             "The moment acts in the direction that is worst for each bolt in turn: the loads do not "
+                             "occur together, and all bolts must bear the largest.",
+                             true});
   return {};
 }
 
@@ -180,6 +196,7 @@ TAUTEN_FUNCTION Outcome<BoltGroup> try_bolt_group(const GroupJob& job) {
   if (!pulls && !shears)
     return Error("load",
                  "load is missing; give one in the plane of the joint (load, torque) or across it (force, moment)");
+  if (job.worst_clocking && !job.moment) return Error("worst_clocking", "worst_clocking turns a moment; give moment");
   const auto models = detail::try_models(job, shears, pulls);
   if (!models) return models.error();
   BoltGroup group;
@@ -201,8 +218,11 @@ TAUTEN_FUNCTION Outcome<BoltGroup> try_bolt_group(const GroupJob& job) {
                              true});
   const auto most = std::max_element(group.loads.begin(), group.loads.end(),
                                      [](Force one, Force other) { return one.si < other.si; });
-  group.worst = static_cast<int>(most - group.loads.begin()) + 1;
   group.largest = *most;
+  // Of bolts that carry alike the first, whatever rounding made of them.
+  const auto first = std::find_if(group.loads.begin(), group.loads.end(),
+                                  [&](Force one) { return one.si >= most->si - 1e-9 * std::fabs(most->si); });
+  group.worst = static_cast<int>(first - group.loads.begin()) + 1;
   if (job.preload)
     if (auto error = detail::add_preload(job, pattern->size(), elastic, group)) return *error;
   return group;

@@ -26,7 +26,13 @@ inline std::vector<Coordinates> coordinates_of(const std::vector<Position>& at) 
 
 inline Outcome<Pattern> holes_of(const PatternJob& job) {
   if (!job.positions.empty()) return try_pattern(job.positions);
-  if (!job.chords.empty()) return try_pattern_from_chords(job.chords);
+  if (!job.chords.empty()) {
+    std::vector<Length> chords = job.chords;
+    if (job.edges && !job.hole) return Error("hole", "hole is missing; edges need the diameter of the holes");
+    if (job.edges)
+      for (Length& chord : chords) chord.si += (*job.edges == HoleEdges::near_edges ? 1 : -1) * job.hole->si;
+    return try_pattern_from_chords(chords);
+  }
   if (!job.name.empty()) return try_pattern_from_words(job.name);
   return Error("positions", "positions are missing; give them, chords or a name like circle:8:160mm");
 }

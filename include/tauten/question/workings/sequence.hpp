@@ -50,7 +50,7 @@ inline Outcome<BoltOrder> try_order_of(const SequenceJob& job, const Pattern& pa
   }
   if (auto e = unknown_value("method", job.method)) return *e;
   switch (job.method) {
-    case OrderMethod::circular: return try_circular_order(n);
+    case OrderMethod::circular: return circular_order(pattern);
     case OrderMethod::legacy: return try_legacy_order(n);
     case OrderMethod::middle_out: return job.start ? middle_out_order(pattern, *job.start) : middle_out_order(pattern);
     case OrderMethod::crosswise: break;
@@ -202,9 +202,7 @@ TAUTEN_FUNCTION Outcome<TighteningSequence> try_tightening_sequence(const Sequen
   // The settling round goes round the centre, whatever the numbers of the bolts.
   const bool own = !job.order.empty() || !job.labels.empty();
   const bool outward = job.method == OrderMethod::middle_out;
-  const auto round = try_circular_order(n);
-  if (!round) return round.error();
-  const BoltOrder& settling = outward ? *order : *round;
+  const BoltOrder settling = outward ? *order : circular_order(*pattern);
   const auto plan = try_tightening_plan(*order, job.shares, std::vector<BoltOrder>(job.rounds, settling), job.most);
   if (!plan) return plan.error();
   if (job.torque && !is_positive(*job.torque))

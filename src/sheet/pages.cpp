@@ -1,24 +1,26 @@
 // The pages of a job sheet, in the order of the work. Figures are the answers of questions.
-#include <fmt/format.h>
-
 #include <algorithm>
+#include <ctime>
 #include <functional>
 #include <map>
 
-#include "command/sheet.hpp"
 #include "shared/clamp_inputs.hpp"
 #include "shared/free_inputs.hpp"
 #include "shared/pages.hpp"
 #include "shared/pattern_inputs.hpp"
+#include "shared/questions.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
 #include "shared/turn_inputs.hpp"
+#include "sheet/sheet.hpp"
 #include "tauten/base/caution.hpp"
+#include "tauten/friction/condition.hpp"
 #include "tauten/question/pattern_page.hpp"
 #include "tauten/question/sequence_page.hpp"
+#include "tauten/question/workings/clamp_verdict.hpp"
 
-namespace tauten::command {
+namespace tauten::sheet {
 
 namespace {
 
@@ -38,7 +40,7 @@ std::string command_of(const char* question, const SaidWords& words) {
     });
     const std::string value(pair.value.text);
     const bool quoted = value.find_first_of(" ;'*") != std::string::npos;
-    text += fmt::format(" --{}", pair.key);
+    text += " --" + std::string(pair.key);
     if (!is_flag) text += quoted ? " \"" + value + "\"" : " " + value;
   }
   return text;
@@ -57,6 +59,15 @@ std::string hazards_of(const std::vector<Notice>& notices, const char* without =
 std::string joined(const std::vector<std::string>& parts, const char* between = ", ") {
   std::string text;
   for (const std::string& part : parts) text += (text.empty() ? "" : between) + part;
+  return text;
+}
+
+std::string now() {
+  const std::time_t seconds = std::time(nullptr);
+  std::tm parts{};
+  localtime_r(&seconds, &parts);
+  char text[32];
+  std::strftime(text, sizeof text, "%Y-%m-%d %H:%M", &parts);
   return text;
 }
 
@@ -80,6 +91,7 @@ struct Worked {
     return joint->maker_source.empty() ? "figure of the maker" : joint->maker_source;
   }
   std::string nut() const { return joint->turned.empty() ? "nut" : joint->turned; }
+  bool turns_head() const { return nut().find("head") != std::string::npos; }
   bool left_hand() const { return joint->direction.starts_with("left"); }
 };
 
@@ -99,7 +111,7 @@ class Composer {
     out.title = plan_.title.empty() ? "Job sheet" : plan_.title;
     out.subtitle = joined({plan_.place, plan_.machine}, plan_.place.empty() || plan_.machine.empty() ? "" : ": ");
     out.note = plan_.note;
-    out.stamp = fmt::format("Printed {}, tauten {}, inputs {}", time_, TAUTEN_VERSION, plan_.fingerprint);
+    out.stamp = "Printed " + time_ + ", tauten " TAUTEN_VERSION ", inputs " + plan_.fingerprint;
     out.sections = {start(), undo(), look(), assemble(), check(), record(), origins()};
     return out;
   }
@@ -112,10 +124,11 @@ class Composer {
     auto found = answer(words.said);
     if (!found)
       throw Error(found.error().argument(),
-                  fmt::format("joint {}, {}: {}", in_quotes(joint.name), question, found.error().what()).c_str());
+                  ("joint " + in_quotes(joint.name) + ", " + question + ": " + found.error().what()).c_str());
     if (!figure.empty()) ledger_.push_back({joint.name, figure, shown(*found), command_of(question, words)});
     return std::move(*found);
   }
+  static std::string in_quotes(const std::string& name) { return tauten::detail::shown(name); }
 
   void work_out(const SheetJoint& joint) {
     Worked& w = worked_.emplace_back();
@@ -123,8 +136,8 @@ class Composer {
     for (const SheetWrench& wrench : plan_.wrenches)
       if (wrench.name == joint.wrench) w.wrench = &wrench;
     if (w.wrench == nullptr && !joint.wrench.empty())
-      throw Error("wrench", fmt::format("joint {}: there is no [[wrench]] with the name {}", in_quotes(joint.name),
-                                        in_quotes(joint.wrench))
+      throw Error("wrench", ("joint " + in_quotes(joint.name) + ": there is no [[wrench]] with the name " +
+                             in_quotes(joint.wrench))
                                 .c_str());
     const auto first = [&](const shared::ClampAnswer& answer) {
       return units_.settable(answer.candidates.front().torque);
@@ -144,10 +157,9 @@ class Composer {
         ask<shared::ClampAnswer>("clamp", shared::try_clamp, clamp, joint, "Clamp load of a bolt",
                                  [&](const auto& a) { return units_.rough_range(a.candidates.front().clamp_load); });
     if (w.bolt().verdict == "breaks" || w.bolt().verdict == "strips")
-      throw Error("maker-torque",
-                  fmt::format("joint {}: {} No sheet is made for it; check maker-torque, thread and class",
-                              in_quotes(joint.name), w.bolt().summary)
-                      .c_str());
+      throw Error("maker-torque", ("joint " + in_quotes(joint.name) + ": " + w.bolt().summary +
+                                   " No sheet is made for it; check maker-torque, thread and class")
+                                      .c_str());
     if (!w.is_suggested()) w.torque = units_.typed(w.bolt().torque);
     SaidWords pattern;
     pattern.add("pattern", joint.pattern);
@@ -172,7 +184,7 @@ class Composer {
       if (w.wrench) add_all(reach, w.wrench->reach, {"torque", "setting"});
       const bool seen = i > 0 && pass_torque(w, i) == pass_torque(w, i - 1);
       w.settings.push_back(ask<shared::ReachAnswer>("reach", shared::try_reach, reach, joint,
-                                                    seen ? "" : fmt::format("Wrench setting, pass {}", i + 1),
+                                                    seen ? "" : "Wrench setting, pass " + std::to_string(i + 1),
                                                     [&](const auto& a) { return units_.settable(a.setting); }));
     }
     if (!joint.free.said.empty()) {
@@ -236,16 +248,16 @@ class Composer {
     section.blocks.push_back(std::move(joints));
 
     SheetBlock before{"Before you start"};
-    before.steps.push_back(
-        {"Switch the machine off, lock it and hang up your tag.", "Try to start it: it must stay dead."});
+    before.steps.push_back({"Read this sheet to its end before the first nut is turned.",
+                            std::string(cautions::eye_protection.text) + " " + cautions::line_of_slip.text});
+    before.steps.push_back({"Switch the machine off, lock it and hang up your tag."});
+    before.steps.push_back({"Try to start it: it must stay dead."});
+    for (const std::string& line : plan_.before) before.steps.push_back({line});
     if (std::any_of(worked_.begin(), worked_.end(), [](const Worked& w) { return w.sequence.job.pressurised; }))
       before.steps.push_back({"Shut off, vent and drain. Prove that the pressure is zero.",
                               "A gauge at zero may be broken or blocked: see an open vent run dry."});
+    before.steps.push_back({"Let it cool until a hand can rest on it."});
     before.steps.push_back({"Support what the joints carry.", cautions::stored_energy.text});
-    before.steps.push_back({"Let it cool until a hand can rest on it.", ""});
-    for (const std::string& line : plan_.before) before.steps.push_back({line});
-    before.steps.push_back({"Read this sheet to its end before the first nut is turned.",
-                            std::string(cautions::eye_protection.text) + " " + cautions::line_of_slip.text});
     section.blocks.push_back(std::move(before));
 
     SheetBlock fetch{"Fetch"};
@@ -254,6 +266,10 @@ class Composer {
     for (const auto& [size, numbers] : sockets)
       fetch.steps.push_back(
           {"Socket or spanner " + size + ", and one to hold the other side (joint " + joined(numbers) + ")."});
+    fetch.steps.push_back({"Breaker bar with these sockets, for loosening.",
+                           "A torque wrench is for tightening; loosen with it only if its maker allows it."});
+    if (std::any_of(worked_.begin(), worked_.end(), [](const Worked& w) { return w.turn.has_value(); }))
+      fetch.steps.push_back({"Angle gauge."});
     for (const SheetWrench& wrench : plan_.wrenches) fetch.steps.push_back(wrench_step(wrench));
     for (const Worked& w : worked_) {
       if (!w.settings.front().job.extensions.empty()) {
@@ -329,21 +345,23 @@ class Composer {
     SheetSection section{"Undo", {}};
     for (const Worked& w : worked_) {
       SheetBlock block{title(w)};
+      block.new_page = &w != &worked_.front();
       std::string energy = cautions::stored_energy.text;
       for (const std::string& line : w.joint->unload) block.steps.push_back({line, std::exchange(energy, "")});
       block.steps.push_back(
           {"Mark part and base at position 1" +
                (w.joint->mark.empty() ? std::string(".") : ": " + w.joint->mark + ".") +
-               (w.pattern.ways_round == 1 ? " The holes let it go on one way only."
-                                          : fmt::format(" The holes let it go on {} ways.", w.pattern.ways_round)),
+               (w.pattern.ways_round == 1 ? " The holes let it go back one way only."
+                                          : " The holes let it go back in " + std::to_string(w.pattern.ways_round) +
+                                                " ways; only the mark shows the old one."),
            energy});
       std::vector<std::string> steps = undoing_steps(w.sequence.job, w.sequence);
       if (w.sequence.job.pressurised) {  // before any wrench is on
         block.steps.push_back({steps.front(), hazards_of(w.sequence.notices, "stored_energy")});
         steps.erase(steps.begin());
       }
-      std::string turn = fmt::format("Socket {} on the {}, loosen {}.", socket(w), w.nut(),
-                                     w.left_hand() ? "CLOCKWISE: left-hand thread" : "counter-clockwise");
+      std::string turn = "Socket " + socket(w) + " on the " + w.nut() + ", loosen " +
+                         (w.left_hand() ? "CLOCKWISE: left-hand thread" : "counter-clockwise") + ".";
       if (!w.joint->held.empty()) turn += " Hold the " + w.joint->held + ".";
       block.steps.push_back({turn, cautions::line_of_slip.text});
       if (w.free) {
@@ -365,8 +383,26 @@ class Composer {
         std::vector<std::string> cautions;
         for (const std::string& caution : page.cautions)
           if (caution != cautions::stored_energy.text) cautions.push_back(caution);
-        for (const std::string& action : page.actions)
-          stuck.steps.push_back({action, &action == &page.actions.front() ? joined(cautions, " ") : ""});
+        stuck.steps.push_back({"Stop at " + units_.settable(stop_of(*w.free)) +
+                                   ". Take the lines of the plan from the top, each only as far as it says.",
+                               joined(cautions, " ")});
+        for (const std::string& action : page.actions)  // what is not about how to ask, and does not stand above
+          if (action.find('_') == std::string::npos && !action.starts_with("Stop at") && !action.starts_with("Next:") &&
+              !action.starts_with("Check which way"))
+            stuck.steps.push_back({action});
+        for (const PageList& list : page.lists)
+          if (list.title == "Take care in the later steps")
+            stuck.steps.push_back(
+                {"Before a line with heat, fluid, impact or a cut: read this and follow it.", joined(list.items, " ")});
+        for (const PageTable& table : page.tables)
+          if (table.title == "The plan") stuck.table = table;
+        section.blocks.push_back(std::move(stuck));
+      } else {
+        SheetBlock stuck{"When one does not move: " + w.joint->name};
+        stuck.steps.push_back({"Stop at " + w.torque +
+                                   ", the torque that it is tightened with. Brush the thread, soak it with penetrating "
+                                   "fluid, wait a day and try once more; then ask who is in charge.",
+                               "No longer lever and no pipe: it may break."});
         section.blocks.push_back(std::move(stuck));
       }
     }
@@ -386,7 +422,7 @@ class Composer {
       row("Holes",
           tauten::detail::pattern_words(w.pattern, units_) + (w.joint->hole.empty() ? "" : ", holes " + w.joint->hole));
       row("Way round",
-          w.pattern.ways_round == 1 ? "one way only" : fmt::format("{} ways: by the mark", w.pattern.ways_round));
+          w.pattern.ways_round == 1 ? "one way only" : std::to_string(w.pattern.ways_round) + " ways: by the mark");
       row("Mark on the head", bolt.property_class + (bolt.class_assumed ? " (assumed: there was no mark)" : ""));
       row("Thread", bolt.thread + ", pitch " + units_.text(w.thread.pitch) + " by the gauge" +
                         (w.left_hand() ? ", LEFT-HAND" : ""));
@@ -405,11 +441,22 @@ class Composer {
     return section;
   }
 
+  /// What is on the threads, by the library's name for it.
+  static std::string condition_of(const Worked& w) {
+    const auto known = try_thread_condition(w.clamp.job.condition);
+    return known ? known->key : w.clamp.job.condition;
+  }
+
   /// What other things on the threads would make of the same torque.
   std::string lubrication(const Worked& w) {
+    const std::string on = condition_of(w);
+    std::vector<const char*> likely = {"dry", "oiled", "moly-paste"};
+    if (w.bolt().property_class.starts_with("A")) likely = {"stainless", "stainless-oiled", "stainless-paste"};
+    if (on.starts_with("zinc")) likely = {"zinc", "zinc-oiled", "moly-paste"};
+    if (on.starts_with("galvanised")) likely = {"galvanised", "galvanised-waxed", "moly-paste"};
     std::vector<std::string> others;
-    for (const char* condition : {"dry", "oiled", "moly-paste"}) {
-      if (w.clamp.job.condition == condition) continue;
+    for (const char* condition : likely) {
+      if (on == condition) continue;
       SaidWords words;
       words.add("torque", w.torque);
       words.add("condition", condition);
@@ -417,22 +464,24 @@ class Composer {
       const auto found = shared::try_clamp(words.said);
       if (!found) continue;
       const ClampCandidate& bolt = found->candidates.front();
-      ledger_.push_back({w.joint->name, fmt::format("Clamp load if {}", condition),
+      ledger_.push_back({w.joint->name, "Clamp load if " + std::string(condition),
                          units_.rough(bolt.clamp_load.nominal), command_of("clamp", words)});
-      if (bolt.clamp_load.nominal.si > 0)
-        others.push_back(fmt::format("{} {} ({})", condition, units_.rough(bolt.clamp_load.nominal), bolt.verdict));
+      others.push_back(condition + (bolt.clamp_load.nominal.si > 0 ? " " + units_.rough(bolt.clamp_load.nominal) : "") +
+                       " (" + bolt.verdict + ")");
     }
     return others.empty() ? "" : "The same torque on threads that are otherwise: " + joined(others, "; ") + ".";
   }
 
   SheetSection assemble() {
     SheetSection section{"Clean, lubricate and assemble", {}};
+    section.blocks.push_back(stop_signs());
     for (auto at = worked_.rbegin(); at != worked_.rend(); ++at) {
       const Worked& w = *at;
       const ClampCandidate& bolt = w.bolt();
       SheetBlock block{title(w)};
-      block.lines.push_back(fmt::format("Full torque {}, {}. It leaves {} clamp load in a bolt, {}.", w.torque,
-                                        w.source(), units_.rough_range(bolt.clamp_load), bolt.verdict));
+      block.new_page = &w != &worked_.back();
+      block.lines.push_back("Full torque " + w.torque + ", " + w.source() + ". It leaves " +
+                            units_.rough_range(bolt.clamp_load) + " clamp load in a bolt, " + bolt.verdict + ".");
       if (!w.is_suggested() && bolt.suggested_torque.si > 0)
         block.lines.push_back("Suggested by this sheet for comparison: " + units_.settable(bolt.suggested_torque) +
                               (bolt.chance_of_yield > accepted_chance_of_yield
@@ -441,23 +490,31 @@ class Composer {
       block.steps.push_back({"Clean threads and faces under head and nut with brush and cloth; blow out blind holes.",
                              cautions::eye_protection.text});
       block.steps.push_back({w.joint->lubricate.empty()
-                                 ? "Leave the threads as the torque takes them: " + w.clamp.job.condition + "."
-                                 : "Put on " + w.joint->lubricate + ", threads and faces, nothing else.",
+                                 ? "Leave the threads as the torque takes them: " + condition_of(w) + "."
+                                 : "Lubricate: " + w.joint->lubricate + "; nothing else.",
                              lubrication(w)});
       for (const std::string& line : w.joint->reload) block.steps.push_back({line});
+      if (!w.joint->new_parts.empty()) block.steps.push_back({"Fit new: " + joined(w.joint->new_parts) + "."});
       block.steps.push_back(
           {"Fit the part with its mark at position 1" +
            (w.joint->gasket.empty() ? std::string(".") : "; gasket centred, dry unless its maker says otherwise.")});
+      if (!w.joint->washers.empty()) block.steps.push_back({"Washers: " + w.joint->washers + "."});
       if (!w.joint->load_state.empty())
         block.steps.push_back({"Load state for tightening: " + w.joint->load_state + "."});
-      block.steps.push_back(
-          {fmt::format(
-               "Run all {}s down by hand{}, then snug them in the order below. The gap must be even at four points.",
-               w.nut(), w.left_hand() ? ", COUNTER-CLOCKWISE: left-hand thread" : ""),
-           "One that does not run by hand comes off again: clean or replace it."});
+      block.steps.push_back({"Run all " + std::string(w.turns_head() ? "bolts" : w.nut() + "s") + " down by hand" +
+                                 (w.left_hand() ? ", COUNTER-CLOCKWISE: left-hand thread" : "") +
+                                 ", then snug them in the order below. The gap must be even at four points.",
+                             "One that does not run by hand comes off again: clean or replace it."});
       const std::string verdict = bolt.verdict == "within limits" ? "" : bolt.meaning + " ";
-      block.steps.push_back(
-          {"Tighten pass by pass as in the table. Tick each bolt in the record.", verdict + hazards_of(bolt.notices)});
+      std::string tighten = "Socket " + socket(w) + " on the " + w.nut() + ", tighten " +
+                            (w.left_hand() ? "COUNTER-CLOCKWISE: left-hand thread" : "clockwise") + ", ";
+      if (!w.joint->held.empty()) tighten += "hold the " + w.joint->held + ", ";
+      tighten += "pass by pass as in the table. Pull slowly and stop at the click. Tick each bolt in the record.";
+      block.steps.push_back({tighten, verdict + hazards_of(bolt.notices)});
+      if (!w.joint->gasket.empty()) block.steps.push_back({"After each pass: the gap is even at four points."});
+      if (!w.joint->final_state.empty())
+        block.steps.push_back({"Before the last pass: " + w.joint->final_state + ".",
+                               "Tightened fully in another position, the part stays strained."});
       section.blocks.push_back(std::move(block));
       section.blocks.push_back(passes(w));
       if (w.turn) {
@@ -469,8 +526,11 @@ class Composer {
         section.blocks.push_back(std::move(turn));
       }
       section.blocks.push_back(sketch(w, true));
+      if (w.joint->release.empty()) continue;
+      SheetBlock done{"When all passes are done"};
+      for (const std::string& line : w.joint->release) done.steps.push_back({line});
+      section.blocks.push_back(std::move(done));
     }
-    section.blocks.push_back(stop_signs());
     return section;
   }
 
@@ -495,16 +555,18 @@ class Composer {
   }
 
   static SheetBlock stop_signs() {
-    SheetBlock block{"Stop, whatever the torque, when"};
-    block.steps = {
-        {"a bolt keeps turning and the torque no longer rises: it yields or the thread strips.",
-         "Take it out and replace bolt and nut."},
-        {"it squeals, jerks or gets hot: the threads seize.", "Back off, clean, lubricate as above, start again."},
-        {"the torque comes in less turn than at its neighbours: it bottoms or binds.",
+    SheetBlock block;
+    block.table = PageTable{
+        "Stop, whatever the torque, in every joint", {{"When", "", false, 46}, {"Then", "", false, 46}}, {}, {}};
+    block.table->rows = {
+        {"a bolt keeps turning and the torque no longer rises: it yields or the thread strips",
+         "Take it out; replace bolt and nut."},
+        {"it squeals, jerks or gets hot: the threads seize", "Back off, clean, lubricate again, begin again."},
+        {"the torque comes in less turn than at its neighbours: it bottoms or binds",
          "Take it out; look at length, hole and thread."},
-        {"the gap is no longer even, or a gasket moves.",
+        {"the gap is no longer even, or a gasket moves",
          "Ease all by a quarter turn in the same order; begin again with pass 1."},
-        {"a wrench was set wrong and a bolt got too much.",
+        {"a wrench was set wrong and a bolt got too much",
          "Do not just back it off: replace it, and say so in the record."}};
     return block;
   }
@@ -522,8 +584,9 @@ class Composer {
       block.steps.push_back(
           {"Settling round at the full setting: no bolt turned. Yes / no, and which: ____________________", ""});
       block.steps.push_back(
-          {w.joint->retighten.empty() ? "Retightening: as the maker asks. When: ____________________"
-                                      : "Retighten " + w.joint->retighten + ".",
+          {(w.joint->retighten.empty() ? std::string("Retightening: as the maker asks. When: ____________________.")
+                                       : "Retighten " + w.joint->retighten + ".") +
+               " Set the wrench to " + units_.settable(w.settings.back().setting) + ", as in the last pass.",
            w.joint->gasket.empty() ? "" : "Never retighten a gasketed joint that is hot or under pressure."});
       section.blocks.push_back(std::move(block));
     }
@@ -586,6 +649,8 @@ class Composer {
 
 }  // namespace
 
-Sheet sheet_of(const SheetPlan& plan, const std::string& time) { return Composer(plan, time).sheet(); }
+Sheet sheet_of(const SheetPlan& plan, const std::string& time) {
+  return Composer(plan, time.empty() ? now() : time).sheet();
+}
 
-}  // namespace tauten::command
+}  // namespace tauten::sheet

@@ -5,11 +5,14 @@
 #include <string>
 #include <vector>
 
-#include "command/said_options.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_format.hpp"
 
-namespace tauten::command {
+#include "shared/said_words.hpp"
+
+namespace tauten::sheet {
+
+using shared::SaidWords;
 
 /// A torque wrench on the sheet.
 struct SheetWrench {
@@ -20,8 +23,8 @@ struct SheetWrench {
 /// One joint on the sheet.
 struct SheetJoint {
   std::string name, carries, pattern, hole, mark, turned, held, direction, length, washers, locking, gasket;
-  std::string maker_torque, maker_source, lubricate, load_state, retighten, wrench;
-  std::vector<std::string> unload, reload, new_parts, not_reused, look;
+  std::string maker_torque, maker_source, lubricate, load_state, final_state, retighten, wrench;
+  std::vector<std::string> unload, reload, release, new_parts, not_reused, look;
   SaidWords torque;    ///< keys of `torque`: the fastener, what is on it, and what it is meant to reach
   SaidWords reach;     ///< keys of `reach`: what is between wrench and fastener here
   SaidWords sequence;  ///< keys of `sequence`
@@ -38,8 +41,14 @@ struct SheetPlan {
   std::string fingerprint;         ///< of the file, to tell two sheets apart
 };
 
-/// \throws Error  if the file cannot be used
-SheetPlan sheet_plan_of(const std::string& path);
+/// \param file         a record: what a TOML file holds
+/// \param called       what it is called in errors: the name of the file
+/// \param fingerprint  of what was given
+/// \throws Error  if it cannot be used
+SheetPlan sheet_plan_of(const shared::Value& file, const std::string& called, const std::string& fingerprint);
+
+/// \return a short text to tell apart two sheets that somebody holds in hand
+std::string fingerprint_of(const std::string& content);
 
 /// Something to do, with an empty box in front and the caution that belongs to it beside.
 struct SheetStep {
@@ -53,7 +62,8 @@ struct SheetBlock {
   std::vector<std::string> lines{};
   std::vector<SheetStep> steps{};
   std::optional<PageTable> table{};
-  bool to_fill = false;  ///< the table has room for handwriting
+  bool new_page = false;  ///< on paper
+  bool to_fill = false;   ///< the table has room for handwriting
   PageDrawing drawing{};
   std::vector<std::string> boxes{};  ///< room for handwriting, each with its title
 };
@@ -70,9 +80,9 @@ struct Sheet {
 };
 
 /// Every figure on it is the answer of a question, and a list at its end names the command that asks it again.
-/// \param time  when it is printed, as people write it
+/// \param time  when it is printed, as people write it; "": now
 Sheet sheet_of(const SheetPlan& plan, const std::string& time);
 
 std::string sheet_as(const Sheet& sheet, PageFormat format);
 
-}  // namespace tauten::command
+}  // namespace tauten::sheet

@@ -1,9 +1,9 @@
 // A job sheet for a terminal, as Markdown, and as HTML that prints on A4.
-#include "command/sheet.hpp"
+#include "sheet/sheet.hpp"
 #include "tauten/explain/page_markup.hpp"
 #include "tauten/explain/page_text.hpp"
 
-namespace tauten::command {
+namespace tauten::sheet {
 
 namespace {
 
@@ -60,6 +60,7 @@ body { font: 10.5pt/1.35 "Liberation Sans", Arial, Helvetica, sans-serif; color:
 h1 { font-size: 21pt; margin: 0 0 1mm; }
 h2 { font-size: 15pt; margin: 0 0 3mm; padding: 1.5mm 3mm; background: #111; color: #fff; }
 h3 { font-size: 12.5pt; margin: 5mm 0 2mm; border-bottom: 1.5pt solid #111; break-after: avoid; }
+h3.new { break-before: page; }
 p { margin: 1mm 0; }
 section { break-before: page; margin-top: 10mm; }
 section:first-of-type { break-before: auto; margin-top: 4mm; }
@@ -131,7 +132,8 @@ std::string as_html(const Sheet& sheet) {
            html_text(section.title) + "</h2>";
     std::size_t step_number = 0;
     for (const SheetBlock& block : section.blocks) {
-      if (!block.title.empty()) out += "\n<h3>" + html_text(block.title) + "</h3>";
+      if (!block.title.empty())
+        out += std::string("\n<h3") + (block.new_page ? " class=\"new\"" : "") + ">" + html_text(block.title) + "</h3>";
       if (!block.drawing.svg.empty()) out += "\n<div class=\"drawing\">" + block.drawing.svg;
       for (const std::string& line : block.lines) out += "<p>" + html_text(line) + "</p>";
       if (!block.drawing.svg.empty()) out += "</div>";
@@ -161,4 +163,4 @@ std::string sheet_as(const Sheet& sheet, PageFormat format) {
   return as_text(sheet);
 }
 
-}  // namespace tauten::command
+}  // namespace tauten::sheet

@@ -1,59 +1,69 @@
-// Reads the description of a job sheet from a TOML file.
-#include <fmt/format.h>
-
+// Reads the description of a job sheet.
 #include <cstdint>
+#include <map>
 
-#include "command/refusal.hpp"
-#include "command/sheet.hpp"
-#include "command/toml_file.hpp"
+#include "sheet/sheet.hpp"
+
 #include "shared/clamp_inputs.hpp"
+#include "shared/did_you_mean.hpp"
 #include "shared/questions.hpp"
 
-namespace tauten::command {
+namespace tauten::sheet {
 
 namespace {
 
+using shared::Value;
 using Texts = std::vector<std::pair<const char*, std::string*>>;
 using Lists = std::vector<std::pair<const char*, std::vector<std::string>*>>;
 
 [[noreturn]] void refuse_key(const std::string& where, const std::string& key, const std::vector<std::string>& known) {
-  throw Error(in_quotes(key).c_str(), (where + ": key " + in_quotes(key) + " is unknown" +
-                                       did_you_mean(key, known, "the keys are " + listed(known)))
-                                          .c_str());
+  const std::string name = tauten::detail::shown(key);
+  throw Error(name.c_str(), (where + ": key " + name + " is unknown" +
+                             shared::did_you_mean(key, known, "the keys are " + shared::listed(known)))
+                                .c_str());
 }
 
-std::string text_of(const std::string& where, const std::string& key, const toml::node& node) {
-  if (const auto* text = node.as_string()) return text->get();
-  if (const auto* whole = node.as_integer()) return fmt::format("{}", whole->get());
-  if (const auto* number = node.as_floating_point()) return fmt::format("{}", number->get());
-  if (const auto* truth = node.as_boolean(); truth && truth->get()) return "yes";
+std::string text_of(const std::string& where, const std::string& key, const Value& value) {
+  switch (value.kind) {
+    case Value::Kind::text: return std::string(value.text);
+    case Value::Kind::whole: return std::to_string(value.whole);
+    case Value::Kind::number: return tauten::exact_text(value.number);
+    case Value::Kind::truth:
+      if (value.truth) return "yes";
+      break;
+    default: break;
+  }
   throw Error(key.c_str(), (where + ": " + key + " must be a text in quotes").c_str());
 }
 
-std::vector<std::string> list_of(const std::string& where, const std::string& key, const toml::node& node) {
+std::vector<std::string> list_of(const std::string& where, const std::string& key, const Value& value) {
+  if (value.kind != Value::Kind::list) return {text_of(where, key, value)};
   std::vector<std::string> texts;
-  if (const toml::array* list = node.as_array())
-    for (const toml::node& item : *list) texts.push_back(text_of(where, key, item));
-  else
-    texts.push_back(text_of(where, key, node));
+  for (const Value& item : value.items) texts.push_back(text_of(where, key, item));
   return texts;
 }
 
+/// The members of a record by name, so that a sheet does not depend on the order in which they were written.
+std::map<std::string, const Value*> members_of(const Value& record) {
+  std::map<std::string, const Value*> members;
+  for (std::size_t i = 0; i < record.items.size(); ++i) members[std::string(record.names[i])] = &record.items[i];
+  return members;
+}
+
 /// Reads what a question takes; several numbers of one key are one text with semicolons, as on the command line.
-void read_words(const std::string& where, const char* question, const toml::node& node, SaidWords& words) {
-  const toml::table* table = node.as_table();
-  if (table == nullptr) throw Error(question, (where + ": " + question + " must be a table of its options").c_str());
+void read_words(const std::string& where, const char* question, const Value& table, SaidWords& words) {
+  if (table.kind != Value::Kind::record)
+    throw Error(question, (where + ": " + question + " must be a table of its options").c_str());
   // A fastener has what goes with a torque as well as what goes with a wanted load.
   const auto keys = std::string_view(question) == "torque" ? shared::facts_of(shared::joint_inputs())
                                                            : shared::try_question(question).value()->inputs();
   std::vector<std::string> known;
   for (const shared::InputFacts* key : keys) known.emplace_back(key->option());
-  for (const auto& [name, value] : *table) {
-    const std::string word(name.str());
+  for (const auto& [word, value] : members_of(table)) {
     const auto at = std::find(known.begin(), known.end(), word);
     if (at == known.end()) refuse_key(where + ", " + question, word, known);
     const shared::InputFacts& key = *keys[static_cast<std::size_t>(at - known.begin())];
-    const auto texts = list_of(where, word, value);
+    const auto texts = list_of(where, word, *value);
     if (key.takes == shared::Takes::several_values) {
       for (const std::string& text : texts) words.add(key.option(), text);
       continue;
@@ -67,16 +77,15 @@ void read_words(const std::string& where, const char* question, const toml::node
 /// Puts the texts and lists of a table where they belong.
 /// \param other  takes what is neither; returns whether it is known
 template <class Other>
-void read_table(const std::string& where, const toml::table& table, const Texts& texts, const Lists& lists,
+void read_table(const std::string& where, const Value& table, const Texts& texts, const Lists& lists,
                 const std::vector<std::string>& more, Other other) {
-  for (const auto& [name, node] : table) {
-    const std::string key(name.str());
+  for (const auto& [key, value] : members_of(table)) {
     bool known = false;
     for (const auto& [text, into] : texts)
-      if (key == text) *into = text_of(where, key, node), known = true;
+      if (key == text) *into = text_of(where, key, *value), known = true;
     for (const auto& [list, into] : lists)
-      if (key == list) *into = list_of(where, key, node), known = true;
-    if (known || other(key, node)) continue;
+      if (key == list) *into = list_of(where, key, *value), known = true;
+    if (known || other(key, *value)) continue;
     std::vector<std::string> names = more;
     for (const auto& [text, into] : texts) names.emplace_back(text);
     for (const auto& [list, into] : lists) names.emplace_back(list);
@@ -84,7 +93,7 @@ void read_table(const std::string& where, const toml::table& table, const Texts&
   }
 }
 
-void read_joint(const std::string& where, const toml::table& table, SheetJoint& joint) {
+void read_joint(const std::string& where, const Value& table, SheetJoint& joint) {
   const Texts texts = {{"name", &joint.name},
                        {"carries", &joint.carries},
                        {"pattern", &joint.pattern},
@@ -101,75 +110,72 @@ void read_joint(const std::string& where, const toml::table& table, SheetJoint& 
                        {"maker-source", &joint.maker_source},
                        {"lubricate", &joint.lubricate},
                        {"load-state", &joint.load_state},
+                       {"final-state", &joint.final_state},
                        {"retighten", &joint.retighten},
                        {"wrench", &joint.wrench}};
-  const Lists lists = {{"unload", &joint.unload},
-                       {"reload", &joint.reload},
-                       {"new-parts", &joint.new_parts},
-                       {"not-reused", &joint.not_reused},
-                       {"look", &joint.look}};
+  const Lists lists = {{"unload", &joint.unload},       {"reload", &joint.reload},         {"release", &joint.release},
+                       {"new-parts", &joint.new_parts}, {"not-reused", &joint.not_reused}, {"look", &joint.look}};
   const std::vector<std::pair<const char*, SaidWords*>> questions = {{"torque", &joint.torque},
                                                                      {"reach", &joint.reach},
                                                                      {"sequence", &joint.sequence},
                                                                      {"free", &joint.free},
                                                                      {"turn", &joint.turn}};
   read_table(where, table, texts, lists, {"torque", "reach", "sequence", "free", "turn"},
-             [&](const std::string& key, const toml::node& node) {
+             [&](const std::string& key, const Value& value) {
                for (const auto& [question, words] : questions)
-                 if (key == question) return read_words(where, question, node, *words), true;
+                 if (key == question) return read_words(where, question, value, *words), true;
                return false;
              });
   for (const char* needed : {"name", "pattern"})
-    if (!table.contains(needed)) throw Error(needed, (where + ": " + needed + " is missing").c_str());
+    if (!members_of(table).contains(needed)) throw Error(needed, (where + ": " + needed + " is missing").c_str());
   if (joint.torque.said.empty())
     throw Error(
         "torque",
         (where + ": torque is missing; describe the fastener like [joint.torque] with thread = \"M16\"").c_str());
 }
 
-/// FNV-1a, 64 bits: enough to tell apart two sheets that somebody holds in hand.
-std::string fingerprint_of(const std::string& content) {
-  std::uint64_t hash = 14695981039346656037ULL;
-  for (const char c : content) hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211ULL;
-  const std::string digits = fmt::format("{:016x}", hash);
-  return digits.substr(0, 4) + "-" + digits.substr(4, 4) + "-" + digits.substr(8, 4) + "-" + digits.substr(12);
-}
-
 }  // namespace
 
-SheetPlan sheet_plan_of(const std::string& path) {
-  std::string content;
-  const toml::table file = toml_file(path, content);
-  const std::string where = path_text(path);
+std::string fingerprint_of(const std::string& content) {
+  std::uint64_t hash = 14695981039346656037ULL;  // FNV-1a, 64 bits
+  for (const char c : content) hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211ULL;
+  std::string digits;
+  for (int shift = 60; shift >= 0; shift -= 4) {
+    digits += "0123456789abcdef"[hash >> shift & 15];
+    if (shift % 16 == 0 && shift > 0) digits += '-';
+  }
+  return digits;
+}
+
+SheetPlan sheet_plan_of(const Value& file, const std::string& called, const std::string& fingerprint) {
   SheetPlan plan;
-  plan.fingerprint = fingerprint_of(content);
-  const auto each = [&](const toml::node& node, const char* name, auto read) {
-    const toml::array* list = node.as_array();
-    if (list == nullptr || list->empty() || !list->front().is_table())
-      throw Error(name, fmt::format("{}: begin each {} with [[{}]]", where, name, name).c_str());
-    for (const toml::node& item : *list) {
-      const toml::table* table = item.as_table();
-      if (table == nullptr) throw Error(name, fmt::format("{}: each {} is a table", where, name).c_str());
-      read(*table);
+  plan.fingerprint = fingerprint;
+  const auto each = [&](const Value& list, const std::string& name, auto read) {
+    if (list.kind != Value::Kind::list || list.items.empty())
+      throw Error(name.c_str(), (called + ": begin each " + name + " with [[" + name + "]]").c_str());
+    for (const Value& table : list.items) {
+      if (table.kind != Value::Kind::record)
+        throw Error(name.c_str(), (called + ": begin each " + name + " with [[" + name + "]]").c_str());
+      read(table);
     }
   };
-  read_table(where, file,
+  read_table(called, file,
              {{"title", &plan.title}, {"place", &plan.place}, {"machine", &plan.machine}, {"note", &plan.note}},
              {{"before", &plan.before}, {"fetch", &plan.fetch}, {"after", &plan.after}}, {"wrench", "joint"},
-             [&](const std::string& key, const toml::node& node) {
+             [&](const std::string& key, const Value& value) {
                if (key == "wrench")
-                 each(node, "wrench", [&](const toml::table& table) {
+                 each(value, key, [&](const Value& table) {
                    SheetWrench& wrench = plan.wrenches.emplace_back();
-                   const std::string here = fmt::format("{}, wrench {}", where, plan.wrenches.size());
+                   const std::string here = called + ", wrench " + std::to_string(plan.wrenches.size());
                    read_table(here, table, {{"name", &wrench.name}, {"serial", &wrench.serial}, {"due", &wrench.due}},
-                              {}, {"reach"}, [&](const std::string& word, const toml::node& inner) {
+                              {}, {"reach"}, [&](const std::string& word, const Value& inner) {
                                 return word == "reach" && (read_words(here, "reach", inner, wrench.reach), true);
                               });
                  });
                else if (key == "joint")
-                 each(node, "joint", [&](const toml::table& table) {
-                   plan.joints.emplace_back();
-                   read_joint(fmt::format("{}, joint {}", where, plan.joints.size()), table, plan.joints.back());
+                 each(value, key, [&](const Value& table) {
+                   SheetJoint& joint = plan.joints.emplace_back();
+                   read_joint(called + ", joint " + std::to_string(plan.joints.size()), table, joint);
                  });
                else
                  return false;
@@ -177,8 +183,8 @@ SheetPlan sheet_plan_of(const std::string& path) {
              });
   if (plan.joints.empty())
     throw Error("joint",
-                (where + " holds no joint; begin each with [[joint]], in the order in which they are undone").c_str());
+                (called + " holds no joint; begin each with [[joint]], in the order in which they are undone").c_str());
   return plan;
 }
 
-}  // namespace tauten::command
+}  // namespace tauten::sheet
