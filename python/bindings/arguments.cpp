@@ -26,6 +26,10 @@ using tauten::detail::shown;
 
 }  // namespace
 
+bool is_truth(py::handle value) {
+  return PyBool_Check(value.ptr()) || std::string_view(Py_TYPE(value.ptr())->tp_name).starts_with("numpy.bool");
+}
+
 double read_number(const std::string& name, py::handle value, Dim dimension) {
   const DimensionText unit = describe(dimension);
   double number = 0;
@@ -36,9 +40,7 @@ double read_number(const std::string& name, py::handle value, Dim dimension) {
                  .attr("si")(name, value, unit.si_unit, unit.name, unit.how_to_write)
                  .cast<double>();
   } else {
-    const bool truth =
-        PyBool_Check(value.ptr()) || std::string_view(Py_TYPE(value.ptr())->tp_name).starts_with("numpy.bool");
-    if (!PyNumber_Check(value.ptr()) || truth || py::hasattr(value, "__len__"))
+    if (!PyNumber_Check(value.ptr()) || is_truth(value) || py::hasattr(value, "__len__"))
       wrong_type(name, "one number, text with a unit or a quantity", value);
     number = py::float_(py::reinterpret_borrow<py::object>(value));
   }

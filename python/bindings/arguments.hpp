@@ -16,6 +16,9 @@
 
 namespace tauten::python {
 
+/// \return whether it is True or False, of Python or NumPy: no number
+bool is_truth(pybind11::handle value);
+
 /// \param name  of the argument, for the error message
 /// \return SI value of one number, text or quantity
 /// \throws Error  for another dimension, an unknown unit or what is not finite; TypeError for no number at all

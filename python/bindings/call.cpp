@@ -30,7 +30,7 @@ Value PythonCall::value_of(const std::string& name, const py::object& object) {
   if (PyUnicode_Check(raw) || is_named) {
     value.kind = Value::Kind::text;
     value.text = texts_.emplace_back(is_named ? read_text(name, object) : object.cast<std::string>());
-  } else if (PyBool_Check(raw)) {
+  } else if (is_truth(object)) {
     value.kind = Value::Kind::truth;
     value.truth = object.cast<bool>();
   } else if (has("_REGISTRY")) {

@@ -131,6 +131,8 @@ pybind11::object to_python(const T& value, bool whole = false) {
     py::dict members;
     T::fields([&](const char* name, auto member) { members[name] = to_python(value.*member, true); });
     return members;
+  } else if constexpr (std::is_base_of_v<std::string, T>) {
+    return py::cast(static_cast<const std::string&>(value));
   } else {
     return py::cast(value);
   }
@@ -202,6 +204,8 @@ std::string to_text(const T& value) {
     return std::string(py::str(py::type::of<T>().attr("__name__"))) + "(" + text + ")";
   } else if constexpr (std::is_floating_point_v<T>) {
     return number_text(static_cast<double>(value), 6);
+  } else if constexpr (std::is_base_of_v<std::string, T>) {
+    return py::repr(py::cast(static_cast<const std::string&>(value)));
   } else {
     return py::repr(py::cast(value));
   }

@@ -424,6 +424,26 @@ def test_pint_dimension_is_checked(units, unit):
     assert caught.value.argument == "torque"
 
 
+def test_joules_are_no_torque(units):
+    # The same dimension, but the unit of a torque has a lever in it.
+    for energy in (130 * units.joule, 0.13 * units.kJ, 1 * units.kilowatt_hour, 1 * units.calorie):
+        for ask in (lambda: tauten.preload_from_torque(energy, 2e-3, 14.7e-3, 0.12, 0.12, 20e-3),
+                    lambda: tauten.clamp(thread="M16", torque=energy)):
+            with pytest.raises(tauten.Error, match="unit of energy, but must be a torque"):
+                ask()
+    for torque in (130 * units.newton * units.meter, 96 * units.foot * units.pound_force, 96 * units.foot_pound,
+                   13 * units.kilogram_force * units.meter, 130 * units.kilogram * units.meter**2 / units.second**2):
+        assert tauten.preload_from_torque(torque, 2e-3, 14.7e-3, 0.12, 0.12, 20e-3).m_as("kN") == pytest.approx(51, rel=0.02)
+
+
+def test_the_truth_is_no_number():
+    for truth in (True, np.True_):
+        with pytest.raises(TypeError, match="'torque', not bool"):
+            tauten.preload_from_torque(truth, 2e-3, 14.7e-3, 0.12, 0.12, 20e-3)
+        with pytest.raises(TypeError, match="torque takes one number"):
+            tauten.clamp(thread="M16", torque=truth)
+
+
 def test_pint_errors_and_gradient(units):
     with pytest.raises(tauten.Error, match="pitch is -1.5 mm"):
         preload(**with_units(units, pitch=-1.5 * units.mm))
