@@ -460,6 +460,59 @@ def test_rows_before_a_full_disk_stay(tmp_path):
     assert out.read_bytes() == whole.read_bytes()
 
 
+def test_a_run_that_is_killed_leaves_whole_rows_to_go_on_from(tmp_path):
+    """At any moment, as by a power cut: what lies there is what one run would have written, up to half a row."""
+    table, out, part = tmp_path / "t.csv", tmp_path / "out.csv", tmp_path / "out.csv.part"
+    fleet(table, 6_000)
+    whole = run("clamp", "--file", table).stdout
+    pick, cut = random.Random(16), 0
+    for _ in range(4):
+        out.unlink(missing_ok=True), part.unlink(missing_ok=True)
+        running = start("clamp", "--file", table, "--output", out)
+        size = pick.randrange(len(whole))
+        until(lambda: out.exists() or part.exists() and part.stat().st_size > size or running.poll() is not None)
+        running.kill()
+        running.communicate()
+        if out.exists():
+            assert out.read_bytes() == whole
+            continue
+        saved = part.read_bytes()
+        assert whole.startswith(saved)
+        row = saved.count(b"\n")
+        cut += 1
+        done = run("clamp", "--file", table, "--output", out, *(["--from-row", row] if row > 1 else []))
+        if row <= 1:
+            part.unlink(missing_ok=True)
+            continue
+        assert done.returncode == 0 and out.read_bytes() == whole, done.stderr
+    assert cut > 0
+
+
+@pytest.mark.skipif(not os.path.exists("/dev/full"), reason="needs /dev/full")
+def test_every_writer_tells_of_a_full_disk_and_of_a_place_that_takes_no_file(tmp_path):
+    table = tmp_path / "t.csv"
+    table.write_text("thread,torque\nM16,130N.m\n")
+    bolt = ["--thread", "M16", "--class", "8.8"]
+    printed = [["clamp", *bolt, "--torque", "130N.m"], ["torque", *bolt], ["identify", "--socket", "24mm"], ["thread", *bolt[:2]],
+               ["reach", "--torque", "130N.m"], ["free", *bolt, "--trials", "1000"], ["pattern", "--pattern", "circle:8:160mm"],
+               ["turn", *bolt, "--grip", "55mm", "--snug-torque", "50N.m"], ["cautions"], ["conditions"], ["formulas"],
+               ["eval", "stress_area", "diameter=16mm", "pitch=2mm"], ["explain", "stress_area", "diameter=16mm", "pitch=2mm"], ["clamp", "--file", table],
+               ["completion", "bash"]]
+    for words in printed:
+        for json in ([], ["--json"]):
+            if json and words[0] in ("completion", "clamp") and words[-1] in ("bash", table):
+                continue
+            with open("/dev/full", "w") as full:
+                done = subprocess.run([PROGRAM, *words, *json], stdout=full, stderr=subprocess.PIPE, text=True)
+            assert done.returncode == 1 and "could not be written" in done.stderr, (words, json, done)
+    named = [["clamp", "--file", table, "--output"], ["reach", "--torque", "130N.m", "--svg"]]
+    for words in named:
+        for place in ("/dev/full", "/proc/out.csv", tmp_path / "none" / "out.csv", tmp_path):
+            done = run(*words, place)
+            assert done.returncode in (1, 2) and done.stderr.count(b"\n") in (1, 2) and len(done.stderr) > 40, (words, place, done)
+    assert sorted(path.name for path in tmp_path.iterdir()) == ["t.csv"]
+
+
 def test_the_output_stays_what_it_is(tmp_path):
     file = tmp_path / "t.csv"
     file.write_text("thread,torque\nM16,130N.m\n")
