@@ -22,7 +22,7 @@ from fontTools import subset
 from PIL import Image
 
 import notebook
-from pages import bench, checks, cpp, formulas, notices, output, python_reference, stop_torques, toctree, verification, words, write
+from pages import bench, checks, cpp, formulas, human, notices, output, python_reference, stop_torques, toctree, verification, words, write
 
 DOCS = pathlib.Path(__file__).resolve().parent
 ROOT = DOCS.parent
@@ -33,16 +33,22 @@ def lessons(folder, static):
     """Runs every notebook and writes it as a page; small pictures for the list go into the folder of static files."""
     folder.mkdir(parents=True)
     (static / "lessons").mkdir()
+
+    def run(paths):
+        with notebook.kernel() as execute:
+            return {path: notebook.page(path, execute(path), folder) for path in paths}
+
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
-        pages = list(pool.map(lambda path: notebook.page(path, notebook.execute(path), folder), notebook.NOTEBOOKS))
+        first, second = pool.map(run, (notebook.NOTEBOOKS[::2], notebook.NOTEBOOKS[1::2]))
+    pages = first | second
     doors = []
-    for path, text in zip(notebook.NOTEBOOKS, pages):
-        (folder / f"{path.stem}.md").write_text(text, encoding="utf-8")
+    for path in notebook.NOTEBOOKS:
+        (folder / f"{path.stem}.md").write_text(pages[path], encoding="utf-8")
         with Image.open(folder / f"{path.stem}-1.png") as picture:
             picture.convert("RGB").resize((560, round(560 * picture.height / picture.width)), Image.LANCZOS).quantize(64).save(
                 static / "lessons" / f"{path.stem}.png")
         doors.append(f'<a href="{path.stem}.html"><img src="../_static/lessons/{path.stem}.png" alt=""><b>'
-                     f"{html.escape(notebook.title(path))}</b>{html.escape((notebook.goal(path) or '').capitalize())}.</a>")
+                     f"{html.escape(notebook.title(path))}</b>{html.escape(human(notebook.goal(path)))}.</a>")
     write(folder / "index.md", "# Lessons",
           "Each lesson has a goal, a little theory, an example that is computed, a picture to print, and exercises with "
           "solutions. All play in one invented irrigation pumping station. They are notebooks: download one at the end of its page to "

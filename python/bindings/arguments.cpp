@@ -1,6 +1,7 @@
 #include "arguments.hpp"
 
 #include <cmath>
+#include <string_view>
 
 #include "tauten/base/plain_number.hpp"
 #include "tauten/base/shown_text.hpp"
@@ -35,7 +36,9 @@ double read_number(const std::string& name, py::handle value, Dim dimension) {
                  .attr("si")(name, value, unit.si_unit, unit.name, unit.how_to_write)
                  .cast<double>();
   } else {
-    if (!PyNumber_Check(value.ptr()) || PyBool_Check(value.ptr()) || py::hasattr(value, "__len__"))
+    const bool truth =
+        PyBool_Check(value.ptr()) || std::string_view(Py_TYPE(value.ptr())->tp_name).starts_with("numpy.bool");
+    if (!PyNumber_Check(value.ptr()) || truth || py::hasattr(value, "__len__"))
       wrong_type(name, "one number, text with a unit or a quantity", value);
     number = py::float_(py::reinterpret_borrow<py::object>(value));
   }

@@ -106,7 +106,7 @@ void read_bytes(std::string_view& in, T& value) {
   } else if constexpr (std::is_arithmetic_v<T> || std::is_enum_v<T>) {
     value = detail::read_number_from<T>(in);
   } else if constexpr (std::is_base_of_v<std::string, T>) {
-    value = detail::read_characters(in);
+    value = T(detail::read_characters(in));
   } else if constexpr (std::is_same_v<T, const char*>) {
     value = lasting(detail::read_characters(in));
   } else if constexpr (requires { value.si; }) {

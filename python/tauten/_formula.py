@@ -193,6 +193,8 @@ class Formula(_core.Kernel):
                 pass
             elif not array or isinstance(value, np.generic):
                 try:
+                    if isinstance(value, (bool, np.bool_)):
+                        raise TypeError
                     value = float(value)
                 except TypeError:
                     raise TypeError(f"{self.name}() takes numbers, arrays, quantities or text for {arg.name!r}, "

@@ -15,6 +15,14 @@ def unit_text(unit):
     return unit.replace(".", "*").replace("m2", "m**2")
 
 
+def _is_energy(value):
+    """Whether a quantity in the dimension of a torque is in joules or the like: a torque has a lever in its unit."""
+    registry, energy = value._REGISTRY, {"[mass]": 1, "[length]": 2, "[time]": -2}
+    units = [registry.Unit(name) for name in dict(value._units)]
+    return dict(value.dimensionality) == energy and not any(
+        dict(unit.dimensionality) == {"[length]": 1} or "pound" in str(unit) for unit in units)
+
+
 def si(argument, value, unit, dimension, how_to_write, where=""):
     """SI number of a quantity.
 
@@ -23,6 +31,9 @@ def si(argument, value, unit, dimension, how_to_write, where=""):
     if not getattr(value, "_is_multiplicative", True):
         raise Error(f"{where}{argument} is given in '{value.units}', which has its zero elsewhere; "
                     "give a temperature difference in K or delta_degC", argument)
+    if unit == "N.m" and _is_energy(value):
+        raise Error(f"{where}{argument} is given in '{value.units}', which is a unit of energy, but must be {dimension}, "
+                    f"for example {how_to_write}", argument)
     try:
         return value.m_as(unit_text(unit))
     except sys.modules["pint"].DimensionalityError:

@@ -32,11 +32,14 @@ tauten_status asked(const char* question, const tauten_pair* pairs, size_t count
   if (answer != nullptr) *answer = nullptr;
   return guarded_status(error, [&] {
     if (question == nullptr || answer == nullptr || (pairs == nullptr && count > 0)) return null_pointer(error);
-    std::vector<Assignment> said;
+    std::vector<std::string> keys;  // clamp_load is an option's clamp-load
     for (const tauten_pair& pair : std::span(pairs, count)) {
       if (pair.key == nullptr || pair.text == nullptr) return null_pointer(error);
-      said.push_back({pair.key, pair.text});
+      for (char& c : keys.emplace_back(pair.key))
+        if (c == '_') c = '-';
     }
+    std::vector<Assignment> said;
+    for (std::size_t i = 0; i < count; ++i) said.push_back({keys[i], pairs[i].text});
     const auto found = shared::try_question(question);
     if (!found) return fail(error, TAUTEN_WRONG_INPUT, found.error());
     Outcome<Tree> tree = say(**found, said);

@@ -134,7 +134,7 @@ TAUTEN_API size_t tauten_explain(const tauten_formula* formula, const double* in
 typedef struct tauten_answer tauten_answer;
 
 typedef struct tauten_pair {
-  const char* key;  /* "torque" */
+  const char* key;  /* "torque", "clamp_load", which may also be written clamp-load */
   const char* text; /* "48N.m" */
 } tauten_pair;
 

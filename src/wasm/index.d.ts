@@ -60,29 +60,29 @@ export interface ClampJob {
   /** What is under head or nut, if not the same. Example: dry */
   readonly face?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
-  readonly "thread-friction"?: string;
+  readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
-  readonly "bearing-friction"?: string;
+  readonly bearing_friction?: string;
   /** yes or no: thread and face rub alike; default: if of one condition. Example: no */
-  readonly "friction-together"?: string;
+  readonly friction_together?: string;
   /** Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above. Example: 4% */
-  readonly "wrench-accuracy"?: string;
+  readonly wrench_accuracy?: string;
   /** Prevailing torque of a locking nut or insert. Example: 4N.m */
-  readonly "prevailing-torque"?: string;
+  readonly prevailing_torque?: string;
   /** Friction torque of the shank in its hole, where the head is turned. Example: 2N.m */
-  readonly "shank-torque"?: string;
+  readonly shank_torque?: string;
   /** Effective diameter of the bearing face, if not the standard's. Example: 13mm */
-  readonly "bearing-diameter"?: string;
+  readonly bearing_diameter?: string;
   /** A washer under the turned part: effective diameter, condition. Example: 26mm:oiled */
-  readonly "more-face"?: string | readonly string[];
+  readonly more_face?: string | readonly string[];
   /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
   readonly torsion?: string;
   /** What head or nut bears on; without it pressure is not checked. Example: grey_cast_iron */
-  readonly "seat-material"?: string;
+  readonly seat_material?: string;
   /** Class of the nut; default: the one that matches the bolt. Example: 8 */
-  readonly "nut-class"?: string;
+  readonly nut_class?: string;
   /** What the thread is tapped in, if not a nut. Example: aluminium */
-  readonly "tapped-material"?: string;
+  readonly tapped_material?: string;
   /** Engaged thread in what it is tapped in. Example: 20mm */
   readonly engagement?: string;
 }
@@ -108,33 +108,33 @@ export interface TorqueJob {
   /** What is under head or nut, if not the same. Example: dry */
   readonly face?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
-  readonly "thread-friction"?: string;
+  readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
-  readonly "bearing-friction"?: string;
+  readonly bearing_friction?: string;
   /** yes or no: thread and face rub alike; default: if of one condition. Example: no */
-  readonly "friction-together"?: string;
+  readonly friction_together?: string;
   /** Accuracy of the wrench; default: 6 % up to 10 N.m, 4 % above. Example: 4% */
-  readonly "wrench-accuracy"?: string;
+  readonly wrench_accuracy?: string;
   /** Prevailing torque of a locking nut or insert. Example: 4N.m */
-  readonly "prevailing-torque"?: string;
+  readonly prevailing_torque?: string;
   /** Friction torque of the shank in its hole, where the head is turned. Example: 2N.m */
-  readonly "shank-torque"?: string;
+  readonly shank_torque?: string;
   /** Effective diameter of the bearing face, if not the standard's. Example: 13mm */
-  readonly "bearing-diameter"?: string;
+  readonly bearing_diameter?: string;
   /** A washer under the turned part: effective diameter, condition. Example: 26mm:oiled */
-  readonly "more-face"?: string | readonly string[];
+  readonly more_face?: string | readonly string[];
   /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
   readonly torsion?: string;
   /** What head or nut bears on; without it pressure is not checked. Example: grey_cast_iron */
-  readonly "seat-material"?: string;
+  readonly seat_material?: string;
   /** Class of the nut; default: the one that matches the bolt. Example: 8 */
-  readonly "nut-class"?: string;
+  readonly nut_class?: string;
   /** What the thread is tapped in, if not a nut. Example: aluminium */
-  readonly "tapped-material"?: string;
+  readonly tapped_material?: string;
   /** Engaged thread in what it is tapped in. Example: 20mm */
   readonly engagement?: string;
   /** Clamp load that is wanted. Example: 25kN */
-  readonly "clamp-load"?: string;
+  readonly clamp_load?: string;
 }
 
 /** What `turn` takes: how far to turn from snug for a clamp load, or what an angle leaves. */
@@ -142,9 +142,9 @@ export interface TurnJob {
   /** Angle to be turned from snug; without it that is the answer. Example: 90deg */
   readonly angle?: string;
   /** The angle is read at the handle, with the bars in between. Example: yes */
-  readonly "at-handle"?: string;
+  readonly at_handle?: string;
   /** Clamp load that is wanted. Example: 60kN */
-  readonly "clamp-load"?: string;
+  readonly clamp_load?: string;
   /** Share of the proof load that is wanted; default: 75 %. Example: 75% */
   readonly share?: string;
   /** Share of yield that is wanted while the wrench turns. Example: 90% */
@@ -152,35 +152,35 @@ export interface TurnJob {
   /** Straight bar between handle and fastener: section, length, size. Example: square:250mm:12.7mm */
   readonly bar?: string | readonly string[];
   /** Accuracy of the snug torque; 6% up to 10 N.m, 4% above. Example: 4% */
-  readonly "wrench-accuracy"?: string;
+  readonly wrench_accuracy?: string;
   /** How far the angle may be off; 5deg, an estimate. Example: 5deg */
-  readonly "angle-tolerance"?: string;
+  readonly angle_tolerance?: string;
   /** How far the resilience may be off; 10% or 15%, estimates. Example: 10% */
-  readonly "resilience-tolerance"?: string;
+  readonly resilience_tolerance?: string;
   /** By how much a bolt may exceed its class; 20%, an estimate. Example: 20% */
-  readonly "strength-surplus"?: string;
+  readonly strength_surplus?: string;
   /** R_z of the roughest face, for embedding; default: 0.01mm. Example: 0.016mm */
   readonly roughness?: string;
   /** The working load acts across the bolt. Example: yes */
-  readonly "load-across"?: string;
+  readonly load_across?: string;
   /** By how much the bolt is warmer in service. Example: 60K */
-  readonly "bolt-warming"?: string;
+  readonly bolt_warming?: string;
   /** By how much the layers are warmer in service. Example: 60K */
-  readonly "plate-warming"?: string;
+  readonly plate_warming?: string;
   /** Share that soft layers take off with time. Example: 10% */
-  readonly "creep-share"?: string;
+  readonly creep_share?: string;
   /** Taken off by bolts that are tightened later. Example: 2kN */
   readonly neighbours?: string;
   /** Load that pulls the joint apart. Example: 15kN */
-  readonly "working-load"?: string;
+  readonly working_load?: string;
   /** Where it acts: 1 under head and nut, 0 in the parting line. Example: 0.5 */
-  readonly "load-introduction"?: string;
+  readonly load_introduction?: string;
   /** Compare with the turns of structural bolting. Example: yes */
   readonly structural?: string;
   /** Declared mean k-value of a structural bolt set, class K1 or K2. Example: 0.125 */
-  readonly "k-factor"?: string;
+  readonly k_factor?: string;
   /** Outer faces that slope, up to 1 in 20, for that comparison. Example: 1 */
-  readonly "sloping-faces"?: string;
+  readonly sloping_faces?: string;
   /** Name of the joint. Example: "pump foot" */
   readonly name?: string;
   /** Thread. Example: M16 */
@@ -194,7 +194,7 @@ export interface TurnJob {
   /** Length of the bolt; default: the shortest that reaches. Example: 80mm */
   readonly length?: string;
   /** Diameter of a reduced shank. Example: 13mm */
-  readonly "shank-diameter"?: string;
+  readonly shank_diameter?: string;
   /** Clamped layer from the head down: thickness, material, width, hole. Example: 20mm:grey_cast_iron:70mm */
   readonly layer?: string | readonly string[];
   /** So much steel is clamped, instead of layers. Example: 55mm */
@@ -202,29 +202,29 @@ export interface TurnJob {
   /** Washers of ISO 7089: 1 under the turned face, 2 at both ends. Example: 1 */
   readonly washers?: string;
   /** What the tapped hole is in; default: steel. Example: grey_cast_iron */
-  readonly "tapped-material"?: string;
+  readonly tapped_material?: string;
   /** Engaged thread in a tapped hole; default: what the bolt needs. Example: 20mm */
   readonly engagement?: string;
   /** Class of the nut; default: the one that matches the bolt. Example: 8 */
-  readonly "nut-class"?: string;
+  readonly nut_class?: string;
   /** Height of the nut; default: ISO 4032. Example: 14.8mm */
-  readonly "nut-height"?: string;
+  readonly nut_height?: string;
   /** Model of the layers; default: chosen by their width. Example: deformation_cone */
-  readonly "plate-model"?: string;
+  readonly plate_model?: string;
   /** Torque that closes all gaps; from there the angle counts. Example: 60N.m */
-  readonly "snug-torque"?: string;
+  readonly snug_torque?: string;
   /** What is on the threads; without it the band is wide. Example: oiled */
   readonly condition?: string;
   /** What is under head or nut, if not the same. Example: dry */
   readonly face?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
-  readonly "thread-friction"?: string;
+  readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
-  readonly "bearing-friction"?: string;
+  readonly bearing_friction?: string;
   /** Prevailing torque of a locking nut or insert. Example: 4N.m */
-  readonly "prevailing-torque"?: string;
+  readonly prevailing_torque?: string;
   /** Effective diameter of the bearing face, if not standard. Example: 20mm */
-  readonly "bearing-diameter"?: string;
+  readonly bearing_diameter?: string;
 }
 
 /** What `curve` takes: torque and preload against the angle, from snug to yield and beyond. */
@@ -242,7 +242,7 @@ export interface CurveJob {
   /** Length of the bolt; default: the shortest that reaches. Example: 80mm */
   readonly length?: string;
   /** Diameter of a reduced shank. Example: 13mm */
-  readonly "shank-diameter"?: string;
+  readonly shank_diameter?: string;
   /** Clamped layer from the head down: thickness, material, width, hole. Example: 20mm:grey_cast_iron:70mm */
   readonly layer?: string | readonly string[];
   /** So much steel is clamped, instead of layers. Example: 55mm */
@@ -250,35 +250,35 @@ export interface CurveJob {
   /** Washers of ISO 7089: 1 under the turned face, 2 at both ends. Example: 1 */
   readonly washers?: string;
   /** What the tapped hole is in; default: steel. Example: grey_cast_iron */
-  readonly "tapped-material"?: string;
+  readonly tapped_material?: string;
   /** Engaged thread in a tapped hole; default: what the bolt needs. Example: 20mm */
   readonly engagement?: string;
   /** Class of the nut; default: the one that matches the bolt. Example: 8 */
-  readonly "nut-class"?: string;
+  readonly nut_class?: string;
   /** Height of the nut; default: ISO 4032. Example: 14.8mm */
-  readonly "nut-height"?: string;
+  readonly nut_height?: string;
   /** Model of the layers; default: chosen by their width. Example: deformation_cone */
-  readonly "plate-model"?: string;
+  readonly plate_model?: string;
   /** Torque that closes all gaps; from there the angle counts. Example: 60N.m */
-  readonly "snug-torque"?: string;
+  readonly snug_torque?: string;
   /** What is on the threads; without it the band is wide. Example: oiled */
   readonly condition?: string;
   /** What is under head or nut, if not the same. Example: dry */
   readonly face?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
-  readonly "thread-friction"?: string;
+  readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
-  readonly "bearing-friction"?: string;
+  readonly bearing_friction?: string;
   /** Prevailing torque of a locking nut or insert. Example: 4N.m */
-  readonly "prevailing-torque"?: string;
+  readonly prevailing_torque?: string;
   /** Effective diameter of the bearing face, if not standard. Example: 20mm */
-  readonly "bearing-diameter"?: string;
+  readonly bearing_diameter?: string;
   /** Where the curve ends; default: at the uniform elongation. Example: 120deg */
-  readonly "end-angle"?: string;
+  readonly end_angle?: string;
   /** Points of each curve. Example: 200 */
   readonly points?: string;
   /** Yield point: slope of the torque down to this share; default: 50%. Example: 50% */
-  readonly "slope-share"?: string;
+  readonly slope_share?: string;
 }
 
 /** What `reach` takes: what to set on a wrench with extensions and the like, and what arrives. */
@@ -288,55 +288,55 @@ export interface ReachJob {
   /** Setting of the wrench, instead of the torque. Example: 104N.m */
   readonly setting?: string;
   /** From the drive to the middle of the hand; default: 300 mm. Example: 400mm */
-  readonly "wrench-length"?: string;
+  readonly wrench_length?: string;
   /** Offset extension: length and angle from the wrench; each in its order. Example: 100mm@30deg */
   readonly extension?: string | readonly string[];
   /** How far the hand stands beyond the mark; negative: nearer to the drive. Example: 20mm */
-  readonly "hand-offset"?: string;
+  readonly hand_offset?: string;
   /** Share of the pull that a second hand takes at the wrench head. Example: 30% */
-  readonly "support-share"?: string;
+  readonly support_share?: string;
   /** Wrench out of the plane of turning. Example: 3deg */
   readonly tilt?: string;
   /** Bend of a universal joint. Example: 15deg */
-  readonly "universal-joint"?: string;
+  readonly universal_joint?: string;
   /** Ratio of a torque multiplier. Example: 4 */
-  readonly "multiplier-ratio"?: string;
+  readonly multiplier_ratio?: string;
   /** Its efficiency; 1 if the ratio is a torque ratio that the maker states. Example: 90% */
-  readonly "multiplier-efficiency"?: string;
+  readonly multiplier_efficiency?: string;
   /** By how much its efficiency differs, full width. Example: 4% */
-  readonly "efficiency-range"?: string;
+  readonly efficiency_range?: string;
   /** From the axis of the multiplier to where its arm rests. Example: 300mm */
-  readonly "reaction-arm"?: string;
+  readonly reaction_arm?: string;
   /** Straight bar: square, round or hexagon, length, size. Example: square:250mm:12.7mm */
   readonly bar?: string | readonly string[];
   /** Smallest square in the line. Example: 12.7mm */
-  readonly "drive-square"?: string;
+  readonly drive_square?: string;
   /** setting (clicks) or indicating. Example: setting */
-  readonly "wrench-type"?: string;
+  readonly wrench_type?: string;
   /** Letter of ISO 6789-1. Example: A */
-  readonly "wrench-class"?: string;
+  readonly wrench_class?: string;
   /** Lowest mark of the scale. Example: 40N.m */
-  readonly "scale-low"?: string;
+  readonly scale_low?: string;
   /** Maximum torque of the wrench. Example: 200N.m */
-  readonly "scale-high"?: string;
+  readonly scale_high?: string;
   /** Between two marks or digits. Example: 1N.m */
   readonly division?: string;
   /** The handle has a hinge. Example: yes */
-  readonly "hinged-handle"?: string;
+  readonly hinged_handle?: string;
   /** A pipe is on the handle. Example: yes */
-  readonly "pipe-on-handle"?: string;
+  readonly pipe_on_handle?: string;
   /** How far the hand may be off; default: like those below an estimate. Example: 20mm */
-  readonly "tolerance-hand"?: string;
+  readonly tolerance_hand?: string;
   /** How far the reach of the extension may be off. Example: 1mm */
-  readonly "tolerance-extension"?: string;
+  readonly tolerance_extension?: string;
   /** How far its angle may be off. Example: 3deg */
-  readonly "tolerance-extension-angle"?: string;
+  readonly tolerance_extension_angle?: string;
   /** How far the pull may be off the square. Example: 10deg */
-  readonly "tolerance-pull-angle"?: string;
+  readonly tolerance_pull_angle?: string;
   /** How far the share of the second hand may be off. Example: 10% */
-  readonly "tolerance-support-share"?: string;
+  readonly tolerance_support_share?: string;
   /** What speed, jerks and stopping may do. Example: 2% */
-  readonly "tolerance-operator"?: string;
+  readonly tolerance_operator?: string;
 }
 
 /** What `free` takes: whether a stuck fastener comes free, where to stop, what to do next. */
@@ -350,7 +350,7 @@ export interface FreeJob {
   /** Hexagon key that fits into the head, instead of a socket. Example: 14mm */
   readonly key?: string;
   /** Width of the head, instead of a socket that fits. Example: 24mm */
-  readonly "width-across-flats"?: string;
+  readonly width_across_flats?: string;
   /** Number of the six-lobed bit that fits, instead of a socket. Example: 30 */
   readonly bit?: string;
   /** State of rust, from clean to heavy_rust; default: rusted. Example: rusted */
@@ -364,7 +364,7 @@ export interface FreeJob {
   /** Torque that this very bolt was pulled to and has not moved. Example: 150N.m */
   readonly held?: string;
   /** It was pulled to it before what was done, not after. Example: yes */
-  readonly "held-untreated"?: string;
+  readonly held_untreated?: string;
   /** Aid already used, in order: fluid:24h, heat:150K, brush, .... Example: fluid:24h */
   readonly aid?: string | readonly string[];
   /** What limits heat, such as fire_or_burst or rubber_or_plastic. Example: fire_or_burst */
@@ -378,53 +378,53 @@ export interface FreeJob {
   /** Years in place; goes with first-year-loss. Example: 20 */
   readonly years?: string;
   /** Corrosion of the first year at this place. Example: 0.05mm */
-  readonly "first-year-loss"?: string;
+  readonly first_year_loss?: string;
   /** Radial wear of the corners, or of the ridges between lobes. Example: 0.5mm */
-  readonly "corner-loss"?: string;
+  readonly corner_loss?: string;
   /** Play of the tool; default: 0.2 mm, inside a head 0.1 mm. Example: 0.2mm */
-  readonly "drive-clearance"?: string;
+  readonly drive_clearance?: string;
   /** Smallest square drive in the chain. Example: 12.7mm */
-  readonly "drive-square"?: string;
+  readonly drive_square?: string;
   /** Length of the handle, if turned by hand. Example: 600mm */
-  readonly "handle-length"?: string;
+  readonly handle_length?: string;
   /** Median pull of the hand. Example: 350N */
-  readonly "hand-force"?: string;
+  readonly hand_force?: string;
   /** Scatter of that pull. Example: 35% */
-  readonly "hand-variation"?: string;
+  readonly hand_variation?: string;
   /** Accepted chance of shearing. Example: 5% */
-  readonly "shear-risk"?: string;
+  readonly shear_risk?: string;
   /** Chance of release at which no stronger aid is looked for. Example: 90% */
-  readonly "wanted-chance"?: string;
+  readonly wanted_chance?: string;
   /** Coefficient in the thread of the clean joint. Example: 0.14 */
-  readonly "thread-friction"?: string;
+  readonly thread_friction?: string;
   /** Coefficient under the head of the clean joint. Example: 0.14 */
-  readonly "bearing-friction"?: string;
+  readonly bearing_friction?: string;
   /** Prevailing torque of a locking nut or insert. Example: 4N.m */
-  readonly "prevailing-torque"?: string;
+  readonly prevailing_torque?: string;
   /** Engaged length of thread; default: 0.8 d. Example: 13mm */
-  readonly "engaged-length"?: string;
+  readonly engaged_length?: string;
   /** yes or no: the thread is in the part; default: only inside a head. Example: yes */
   readonly tapped?: string;
   /** right or left: which way the thread turns; asked for if not given. Example: left */
-  readonly "thread-direction"?: string;
+  readonly thread_direction?: string;
   /** Height that the tool engages; default: 0.64 d, inside a head 0.5 d. Example: 10mm */
-  readonly "head-height"?: string;
+  readonly head_height?: string;
   /** Effective diameter of the bearing face. Example: 20mm */
-  readonly "bearing-diameter"?: string;
+  readonly bearing_diameter?: string;
   /** What surrounds the thread; default: the width across flats. Example: 24mm */
-  readonly "nut-diameter"?: string;
+  readonly nut_diameter?: string;
   /** Yield strength of the nut; default: as the bolt. Example: 600MPa */
-  readonly "nut-yield"?: string;
+  readonly nut_yield?: string;
   /** Diameter, instead of a thread of the tables. Example: 16mm */
   readonly diameter?: string;
   /** Pitch, instead of a thread of the tables. Example: 2mm */
   readonly pitch?: string;
   /** Tensile strength, instead of a class. Example: 800MPa */
-  readonly "tensile-strength"?: string;
+  readonly tensile_strength?: string;
   /** Yield strength, instead of a class. Example: 640MPa */
-  readonly "yield-strength"?: string;
+  readonly yield_strength?: string;
   /** Breaking shear stress over tensile strength, instead of a class. Example: 0.8 */
-  readonly "torsion-ratio"?: string;
+  readonly torsion_ratio?: string;
   /** Trials of the simulation. Example: 200000 */
   readonly trials?: string;
   /** Seed of the simulation; the same gives the same answer. Example: 1 */
@@ -474,17 +474,17 @@ export interface GroupJob {
   /** Corners of the part, in order; for contact and tilting. Example: -85mm:-145mm;85mm:-145mm;85mm:145mm;-85mm:145mm */
   readonly outline?: string;
   /** Stress area of one bolt; for contact. Example: 157mm2 */
-  readonly "bolt-area"?: string;
+  readonly bolt_area?: string;
   /** Modulus of bolts over support; concrete 8 to 15; default: 1. Example: 10 */
-  readonly "modular-ratio"?: string;
+  readonly modular_ratio?: string;
   /** How the load is shared; default: elastic and centroid. Example: contact */
   readonly model?: string;
   /** The same for the pull, where model is that of the shear. Example: contact */
-  readonly "tension-model"?: string;
+  readonly tension_model?: string;
   /** Preload of every bolt: adds bolt and clamp loads. Example: 40kN */
   readonly preload?: string;
   /** Share of a pull that reaches the bolt; default: 0.2. Example: 0.2 */
-  readonly "load-factor"?: string;
+  readonly load_factor?: string;
   /** Between the parts: adds the utilisation against slip. Example: 0.15 */
   readonly friction?: string;
 }
@@ -502,7 +502,7 @@ export interface SequenceJob {
   /** Numbers written on the flange, going clockwise. Example: 1;3;2;4 */
   readonly labels?: string;
   /** Bolts that several tools tighten at once. Example: 2 */
-  readonly "at-once"?: string;
+  readonly at_once?: string;
   /** Of the full torque in each pass; default: 0.3, 0.6, 1. Example: 30%;60%;100% */
   readonly shares?: string;
   /** Circular rounds at the full torque after that; default: 1. Example: 1 */
@@ -528,11 +528,11 @@ export interface SequenceJob {
   /** Yield load of a bolt, for the loads of a one-pass plan. Example: 70kN */
   readonly limit?: string;
   /** Standard deviation of the load that stays with a bolt. Example: 10% */
-  readonly "friction-scatter"?: string;
+  readonly friction_scatter?: string;
   /** The same, of each act anew. Example: 5% */
-  readonly "act-scatter"?: string;
+  readonly act_scatter?: string;
   /** The same, of the wrench. Example: 2% */
-  readonly "wrench-scatter"?: string;
+  readonly wrench_scatter?: string;
   /** Trials of the simulation of scatter; default: 10000. Example: 10000 */
   readonly trials?: string;
   /** Seed of its random numbers; default: 1. Example: 1 */

@@ -266,7 +266,8 @@ class Tauten {
 
   /** \return the words of a job in the module, and how many pairs they are */
   #said(loan, job) {
-    const said = Object.entries(job).flatMap(([key, texts]) => [texts].flat().map((text) => [key, text]));
+    const given = Object.entries(job).filter(([, texts]) => texts !== undefined);
+    const said = given.flatMap(([key, texts]) => [texts].flat().map((text) => [key, text]));
     return [loan.integers(said.flat().map((word) => loan.text(word))), said.length];
   }
 

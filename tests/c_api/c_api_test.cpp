@@ -522,3 +522,10 @@ TEST_CASE("questions over columns refuse what is wrong with all rows, stop when 
   CHECK(asked == 1);
   CHECK(table.handle == nullptr);
 }
+
+TEST_CASE("a key has the name of the library, or that of the command line") {
+  const Answer named("torque", {{"thread", "M16"}, {"class", "8.8"}, {"clamp_load", "45kN"}, {"condition", "oiled"}});
+  const Answer dashed("torque", {{"thread", "M16"}, {"class", "8.8"}, {"clamp-load", "45kN"}, {"condition", "oiled"}});
+  REQUIRE(named.status == TAUTEN_OK);
+  CHECK(named.json("") == dashed.json(""));
+}

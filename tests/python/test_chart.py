@@ -99,7 +99,7 @@ def test_every_chart_fits_on_a_sheet_and_carries_cautions(words):
     assert 0.6 < scale <= 1
     for one in page.findall(f"{SVG}g/{SVG}text"):
         size, x, y = (float(one.attrib[key]) for key in ("font-size", "x", "y"))
-        length = 0.5 * size * len(one.text)
+        length = 0.5 * size * len(one.text or "")
         left = x - length if one.attrib.get("text-anchor") == "end" else x
         assert -4 <= left and 47 + scale * (left + length) <= wide - 20 and 47 + scale * y <= high - 40, one.text
         assert size * scale > 6, one.text  # a reader of paper needs two millimetres
@@ -114,7 +114,7 @@ def test_units_and_words_are_as_asked():
 
 
 @pytest.mark.parametrize("words, named", [
-    (("torque", "--thread", "M99"), "thread"), (("torque", "--class", "99"), "class"), (("torque", "--condition", "jam"), "condition"),
+    (("torque", "--thread", "M99"), "M99"), (("torque", "--class", "99"), "class"), (("torque", "--condition", "jam"), "condition"),
     (("reach",), "torque"), (("reach", "--torque", "130N.m", "--angle", "5mm"), "angle"), (("load",), "thread"), (("turn",), "thread"),
     (("reach", "--torque", "130N.m", "--length", "-5mm"), "extension"),
     (("torque", "--format", "pdf"), "format"), (("torque", "--unit", "torque=mm"), "torque"),

@@ -10,6 +10,7 @@
 
 #include "tauten/joint/engagement.hpp"
 #include "tauten/question/clamp.hpp"
+#include "tauten/question/clamp_page.hpp"
 
 #include "near.hpp"
 
@@ -912,4 +913,51 @@ TEST_CASE("the word of an answer compares with the verdict, and with the names o
   CHECK(word == Verdict::may_be_slack);
   CHECK(Verdict::may_be_slack == word);
   CHECK(word != Verdict::slack);
+}
+
+TEST_CASE("a thread that strips is met by no stronger bolt, and what the bolt suffers is named beside it") {
+  ClampJob job;
+  job.thread = "M12";
+  job.property_class = "8.8";
+  job.condition = "oiled";
+  job.torque = Torque(90);
+  job.tapped_material = "aluminium";
+  job.engagement = Length(12e-3);
+  const ClampCandidate c = clamp(job).candidates.front();
+  CHECK(c.verdict == Verdict::may_strip);
+  CHECK(c.chance_of_yield > 0.1);
+  for (const char* code : {"may_strip", "may_have_yielded"})
+    CHECK(std::any_of(c.notices.begin(), c.notices.end(), [&](const Notice& n) { return n.code == std::string(code); }));
+  const std::string advice = detail::suggestion_text(job, c, PageUnits());
+  CHECK(advice.find("Class 10.9") == std::string::npos);
+  job.tapped_material.clear(), job.engagement.reset();
+  CHECK(detail::suggestion_text(job, clamp(job).candidates.front(), PageUnits()).find("Class 10.9") != std::string::npos);
+  // ISO 898-2: a nut of class 8 goes with bolts up to 8.8.
+  const auto is_weak = [](const char* nut, const char* bolt) { return detail::is_weak_nut(nut, bolt); };
+  CHECK_FALSE(is_weak("8", "8.8"));
+  CHECK_FALSE(is_weak("10", "8.8"));
+  CHECK(is_weak("8", "10.9"));
+  CHECK(is_weak("10", "12.9"));
+  CHECK(is_weak("04", "8.8"));
+  CHECK_FALSE(is_weak("", "8.8"));
+}
+
+TEST_CASE("the words for what is on the threads mean stainless steel on a stainless bolt") {
+  ClampJob job;
+  job.thread = "M16";
+  job.property_class = "A2-70";
+  for (const auto& [word, meant] : {std::pair("oiled", "stainless-oiled"), {"dry", "stainless"}, {"moly", "stainless-paste"},
+                                    {"stainless-oiled", "stainless-oiled"}}) {
+    job.condition = word;
+    const Clamp answer = torque_for(job);
+    CHECK(answer.thread_friction.nominal == thread_condition(meant).thread_friction.nominal);
+    CHECK(answer.candidates.front().summary.find(meant) != std::string::npos);
+  }
+  job.condition = "dry";  // no further: such threads gall
+  job.torque = Torque(60);
+  const ClampCandidate dry = clamp(job).candidates.front();
+  CHECK(dry.summary.find("is possible") == std::string::npos);
+  CHECK(dry.summary.find("Paste the threads first") != std::string::npos);
+  job.property_class = "8.8";
+  CHECK(clamp(job).thread_friction.nominal == thread_condition("dry").thread_friction.nominal);
 }

@@ -191,7 +191,7 @@ TEST_CASE("what lies outside the range that the source states is heard of by who
   const auto swapped = preload_from_torque(48_N_m, 9.026_mm, 1.5_mm, 0.12, 0.12, 12.8_mm);
   CHECK(preload_from_torque(listen, 48_N_m, 9.026_mm, 1.5_mm, 0.12, 0.12, 12.8_mm) == swapped);
   CHECK(heard ==
-        "pitch: preload_from_torque: pitch is 9.026 mm, but the source states at least 0.2 mm and at most 8 mm; check "
+        "pitch: preload_from_torque: pitch is 9.026 mm, but the source states at least 0.2 and at most 8 mm; check "
         "that it is a length, for example 12mm");
   CHECK_THROWS_AS(preload_from_torque(throw_unusual, 48_N_m, 9.026_mm, 1.5_mm, 0.12, 0.12, 12.8_mm), Error);
   CHECK_NOTHROW(preload_from_torque(throw_unusual, 48_N_m, 1.5_mm, 9.026_mm, 0.12, 0.12, 12.8_mm));

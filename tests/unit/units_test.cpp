@@ -67,8 +67,7 @@ TEST_CASE("a torque is not an energy, though both are newton times metre") {
   static_assert(QuantityTraits<decltype(48.0_N_m)>::dimension == Dim::torque);
   static_assert(QuantityTraits<decltype(1.0_kN * 1.0_mm)>::dimension == Dim::energy);
   static_assert(QuantityTraits<decltype(48.0_N_m * 1.0_rad)>::dimension == Dim::energy);
-  static_assert(!std::is_convertible_v<decltype(1.0_kN * 1.0_mm), Torque>);
-  static_assert(!std::is_convertible_v<decltype(48.0_N_m), Quantity<Dim::energy>>);
+  // That neither turns into the other is held where it must not compile: quantity_from_energy.cpp, quantity_from_torque.cpp.
   CHECK((2.0_N_m * 3.0_rad).value() == 6);
 }
 

@@ -28,6 +28,11 @@ test("a whole answer", () => {
   assert.ok(Math.abs(sum - 1) < 1e-9);
 });
 
+test("undefined is absent, and names are spelled as in the library", () => {
+  const job = { thread: "M16", class: 8.8, condition: "oiled", clamp_load: "45kN", socket: undefined, face: undefined };
+  assert.deepEqual(tauten.ask("torque", job), tauten.ask("torque", topics.clamp.torque));
+});
+
 test("errors name the argument and say what to do", () => {
   const refused = (act, argument) =>
     assert.throws(act, (error) => {
