@@ -291,8 +291,7 @@ TEST_CASE("long and binary text is cut and made readable") {
     CHECK(std::string(read.error().what()).size() < 300);
   }
   const char bytes[] = {'M', '1', '\0', '\n', '\xff', '\x1b'};
-  CHECK(says(try_parse_thread(std::string_view(bytes, sizeof bytes)).error(),
-             "'M1\\x00\\x0a\\xff\\x1b'"));
+  CHECK(says(try_parse_thread(std::string_view(bytes, sizeof bytes)).error(), "'M1\\x00\\x0a\\xff\\x1b'"));
   CHECK(detail::shown(std::string(41, 'a')) == "'" + std::string(40, 'a') + "...'");
   CHECK_THROWS_AS((void)thread("M10x9"), Error);
 }
