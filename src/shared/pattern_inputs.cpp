@@ -26,8 +26,13 @@ constexpr Input<PatternJob> inputs[] = {
     In::input<&PatternJob::flipped>("flipped", "yes", "It goes on turned over").as_flag(),
 };
 
-constexpr Rule rules[] = {one_of("positions", "chords", "name"), excludes("positions", "chords"),
-                          excludes("positions", "name"), excludes("chords", "name"), needs("flipped", "on"), needs("edges", "chords"), needs("edges", "hole")};
+constexpr Rule rules[] = {one_of("positions", "chords", "name"),
+                          excludes("positions", "chords"),
+                          excludes("positions", "name"),
+                          excludes("chords", "name"),
+                          needs("flipped", "on"),
+                          needs("edges", "chords"),
+                          needs("edges", "hole")};
 
 }  // namespace
 

@@ -25,7 +25,8 @@ def load(torque=150):
 
 
 def test_version_is_that_of_the_project():
-    assert f"\n  VERSION {tauten.__version__}\n" in (ROOT / "CMakeLists.txt").read_text(encoding="utf-8")
+    header = (ROOT / "include/tauten/base/version.hpp").read_text(encoding="utf-8")
+    assert tauten.__version__ == ".".join(re.findall(r"#define TAUTEN_VERSION_(?:MAJOR|MINOR|PATCH) (\d+)", header))
 
 
 def test_what_a_shell_offers_is_public():

@@ -206,6 +206,7 @@ PRESENT = {
     "no_suggested_torque": ("clamp", dict(property_class="4.6", torque="130N.m", prevailing_torque="120N.m"), {}),
     "outcomes_at_odds": ("free", dict(loosened=["freed:20N.m", "sheared:20N.m", "freed:300N.m"]), {}),
     "preload_assumed": ("free", {}, dict(preload="50kN")),
+    "order_goes_round": ("sequence", dict(order="1;2;3;4;5;6;7;8"), dict(order="1;5;3;7;2;6;4;8")),
     "paste_first": ("clamp", dict(property_class="A2-70", condition="dry"), dict(property_class="A2-70", condition="oiled")),
     "pressure": ("clamp", dict(seat_material="steel", torque="190N.m"), dict(seat_material="grey_cast_iron")),
     "pressure_trapped": ("sequence", dict(pressurised=True, person="0mm:-500mm"), dict(person="0mm:-500mm")),

@@ -118,6 +118,12 @@ def test_chances(changed):
     assert sums == pytest.approx(100)
 
 
+def label(low, nominal, high):
+    """A band as pictures label it: as many decimals for each, three figures of the greatest."""
+    places = max(0, 2 - math.floor(math.log10(high)))
+    return f"{low:.{places}f} to {high:.{places}f}, typical {nominal:.{places}f}"
+
+
 @pytest.mark.parametrize("joint", [dict(thread="M16"), dict(socket="24mm"), dict(socket="13mm", torque="30N.m"),
                                    dict(thread="M6", torque="9N.m", name="cover of the valve bonnet"),
                                    dict(thread="M16", property_class="A4-70")], ids=str)
@@ -131,7 +137,7 @@ def test_clamp_band(joint):
     for bolt in shown:
         low, nominal, high = (load / 1e3 for load in bolt.clamp_load)
         assert math.isnan(nominal) == (bolt.verdict == "breaks")
-        assert (f"{low:.3g} to {high:.3g}, typical {nominal:.3g} kN" if nominal > 0 else "none left") in words
+        assert (label(low, nominal, high) + " kN" if nominal > 0 else "none left") in words
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
 
 
@@ -269,7 +275,7 @@ def test_bands(key):
         assert name in words
         low, nominal, high = (value / factor for value in band)
         if math.isfinite(nominal):
-            assert f"{low:.3g} to {high:.3g}, typical {nominal:.3g}{unit}" in words
+            assert label(low, nominal, high) + unit in words
             assert any(line == pytest.approx((low, high)) for line in drawn if len(line) == 2)
         else:
             assert key == "clamp_load" and any("none" in word for word in words)
@@ -283,7 +289,7 @@ def test_bands_of_different_units_are_refused():
         with pytest.raises(ValueError, match="one unit"):
             plots.plot_bands(rows, "mixed")
     axes = plots.plot_bands([("one", (1e4, 2e4, 3e4))], "load", unit="N")
-    assert {"load in kN", "10 to 30, typical 20 kN"} <= check_texts(axes)
+    assert {"load in kN", "10.0 to 30.0, typical 20.0 kN"} <= check_texts(axes)
 
 
 @pytest.mark.parametrize("torques", [range(20, 340, 20), (130, 10)], ids=str)

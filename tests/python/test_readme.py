@@ -26,7 +26,7 @@ def test_first_words_state_the_job():
 
 def test_number_of_printed_figures_is_what_the_readme_says():
     text = " ".join((ROOT / "README.md").read_text(encoding="utf-8").split())
-    assert "about 1,500 of them read in print, 600 in reprints and 300 remembered from print" in text
+    assert "about 1,500 of them read in print, 600 in reprints and 300 from memory" in text
     seen = {"seen": 0, "reprint": 0, "memory": 0}
     for path in (ROOT / "tests" / "published").glob("*.csv"):
         with open(path, newline="", encoding="utf-8") as file:

@@ -927,11 +927,13 @@ TEST_CASE("a thread that strips is met by no stronger bolt, and what the bolt su
   CHECK(c.verdict == Verdict::may_strip);
   CHECK(c.chance_of_yield > 0.1);
   for (const char* code : {"may_strip", "may_have_yielded"})
-    CHECK(std::any_of(c.notices.begin(), c.notices.end(), [&](const Notice& n) { return n.code == std::string(code); }));
+    CHECK(
+        std::any_of(c.notices.begin(), c.notices.end(), [&](const Notice& n) { return n.code == std::string(code); }));
   const std::string advice = detail::suggestion_text(job, c, PageUnits());
   CHECK(advice.find("Class 10.9") == std::string::npos);
   job.tapped_material.clear(), job.engagement.reset();
-  CHECK(detail::suggestion_text(job, clamp(job).candidates.front(), PageUnits()).find("Class 10.9") != std::string::npos);
+  CHECK(detail::suggestion_text(job, clamp(job).candidates.front(), PageUnits()).find("Class 10.9") !=
+        std::string::npos);
   // ISO 898-2: a nut of class 8 goes with bolts up to 8.8.
   const auto is_weak = [](const char* nut, const char* bolt) { return detail::is_weak_nut(nut, bolt); };
   CHECK_FALSE(is_weak("8", "8.8"));
@@ -946,7 +948,9 @@ TEST_CASE("the words for what is on the threads mean stainless steel on a stainl
   ClampJob job;
   job.thread = "M16";
   job.property_class = "A2-70";
-  for (const auto& [word, meant] : {std::pair("oiled", "stainless-oiled"), {"dry", "stainless"}, {"moly", "stainless-paste"},
+  for (const auto& [word, meant] : {std::pair("oiled", "stainless-oiled"),
+                                    {"dry", "stainless"},
+                                    {"moly", "stainless-paste"},
                                     {"stainless-oiled", "stainless-oiled"}}) {
     job.condition = word;
     const Clamp answer = torque_for(job);

@@ -83,8 +83,13 @@ TEST_CASE("ways of writing a class, and figures that are from memory") {
   CHECK(property_class("8.8").tensile_strength.shop() == near(800));
 }
 
+TEST_CASE("the dot of a mark may be left out") {
+  for (const auto& [mark, name] : {std::pair("88", "8.8"), {"109", "10.9"}, {"129", "12.9"}, {"46", "4.6"}})
+    CHECK(property_class(mark).name == std::string(name));
+}
+
 TEST_CASE("unknown classes and sizes are named") {
-  for (const char* text : {"", "7.7", "8", "88", "A2", "A2-90", "grade 8"}) {
+  for (const char* text : {"", "7.7", "8", "77", "A2", "A2-90", "grade 8"}) {
     CAPTURE(text);
     const Outcome<PropertyClass> found = try_property_class(text, Length(10e-3));
     REQUIRE_FALSE(found);

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <doctest/doctest.h>
 
 #include <cmath>
@@ -121,7 +122,8 @@ TEST_CASE("a long text is cut off in the message, never within a character") {
   std::string text = "48";
   for (int i = 0; i < 300; ++i) text += "\u00e9";
   const std::string message = refusal(text.c_str(), Dim::torque);
-  CHECK(message.size() < 200);
+  const auto continues = [](char c) { return (static_cast<unsigned char>(c) & 0xc0u) == 0x80u; };
+  CHECK(message.size() - static_cast<std::size_t>(std::count_if(message.begin(), message.end(), continues)) < 200);
   // Every continuation byte follows a lead byte: 0xc3 0xa9, 0xc3 0xa9, ...
   for (std::size_t i = 0; i < message.size(); ++i)
     if (static_cast<unsigned char>(message[i]) == 0xc3) CHECK(static_cast<unsigned char>(message[i + 1]) == 0xa9);

@@ -72,8 +72,9 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
     text += " Clamp load " + units.range(c.suggested_clamp_load) + ", typically " +
             units.text(c.suggested_clamp_load.nominal) + ".";
   // A steel class is no advice for a stainless joint.
+  const bool strips = c.suggested_limit == "thread" || c.verdict == Verdict::strips || c.verdict == Verdict::may_strip;
   const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A') &&
-                        c.suggested_limit != "thread";  // a stronger bolt strips the thread all the same
+                        !strips;  // a stronger bolt strips the thread all the same
   if (too_much && !c.least_class.empty() && c.least_class != c.property_class)
     text += " Class " + c.least_class + " would bear " + units.typed(c.torque) +
             "; check nut, thread, embrittlement and maker before a stronger bolt goes in.";

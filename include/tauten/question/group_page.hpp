@@ -98,6 +98,8 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
                    : shears        ? " of shear"
                                    : " of tension") +
                   (job.worst_clocking ? ", in the worst direction of the moment." : ".");
+  if (group.slip > 1)
+    page.headline += " The joint slips: the load is " + number_text(group.slip, 2) + " times what friction holds.";
   double low = 0, high = 0;
   for (const ModelLoad& one : group.models) {
     if (detail::is_chosen(group, one) || !(one.largest.si == one.largest.si)) continue;

@@ -119,8 +119,11 @@ inline Page page_of(const SequenceJob& job, const TighteningSequence& sequence, 
   torques += job.torque ? " " + units.unit(Dim::torque) : " % of the torque";
   const bool own = !job.order.empty() || !job.labels.empty();
   constexpr const char* methods[] = {"crosswise", "in a circle", "by legacy labels", "from the middle out"};
-  page.headline = std::to_string(n) + " bolts, " + (own ? "own order" : methods[static_cast<int>(job.method)]) + ": " +
-                  (n <= 16 ? order_text(sequence.order) + ", " : std::string()) +
+  page.headline = std::to_string(n) + " bolts, " +
+                  (!job.labels.empty() ? "by the labels"
+                   : own               ? "own order"
+                                       : methods[static_cast<int>(job.method)]) +
+                  ": " + (n <= 16 ? order_text(sequence.order) + ", " : std::string()) +
                   (passes == 1 ? "one pass of " : std::to_string(passes) + " passes of ") + torques +
                   (job.rounds == 0   ? std::string(".")
                    : job.rounds == 1 ? ", then one settling round."

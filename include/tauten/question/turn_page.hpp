@@ -136,8 +136,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)
     for (const Notice& notice : a.notices)
-      if (notice.code == code && !(strips && code == "watch_the_torque"))
-        page.actions.push_back(units.restated(notice.text));
+      if (notice.code == code) page.actions.push_back(units.restated(notice.text));
   if (a.may_neck)
     page.actions.push_back("Replace every bolt that was turned so far.");
   else if (a.past_yield)

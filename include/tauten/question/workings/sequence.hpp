@@ -41,6 +41,22 @@ inline Outcome<BoltOrder> try_own_order(const char* name, const std::vector<std:
   return order;
 }
 
+/// \return true if most bolts are tightened right after a neighbour, as when numbers on a flange that only count are taken
+///         for the order
+inline bool goes_round(const Pattern& pattern, const BoltOrder& order) {
+  const BoltOrder round = circular_order(pattern);
+  const std::size_t n = round.size();
+  if (n < 4) return false;  // all are neighbours
+  std::vector<std::size_t> place(n);
+  for (std::size_t i = 0; i < n; ++i) place[round[i]] = i;
+  std::size_t beside = 0;
+  for (std::size_t i = 1; i < n; ++i) {
+    const std::size_t apart = (place[order[i]] + n - place[order[i - 1]]) % n;
+    beside += apart == 1 || apart == n - 1;
+  }
+  return 2 * beside > n;
+}
+
 inline Outcome<BoltOrder> try_order_of(const SequenceJob& job, const Pattern& pattern) {
   const std::size_t n = pattern.size();
   if (!job.order.empty()) return try_own_order("order", job.order, n);
@@ -224,7 +240,14 @@ TAUTEN_FUNCTION Outcome<TighteningSequence> try_tightening_sequence(const Sequen
   sequence.ease = numbered(undoing->ease);
   sequence.remove = numbered(undoing->remove);
   sequence.notices.push_back(cautions::stored_energy);
-  if (job.pressurised)
+  if (own && detail::goes_round(*pattern, *order))
+    sequence.notices.push_back({"order_goes_round",
+                                "In this order neighbours follow each other: the part tilts, and a gasket is crushed "
+                                "on one side. Numbers on a "
+                                "flange may only count its bolts; then leave them out and tighten crosswise."});
+  if (!job.pressurised)
+    sequence.notices.push_back(cautions::pressurised_flange);
+  else
     sequence.notices.push_back(
         {"pressure_trapped",
          "Pressure may be trapped. Prove that it is zero; ease the bolts on the far side first, keep "
