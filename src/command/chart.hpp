@@ -5,9 +5,14 @@
 #include <vector>
 
 #include "command/json.hpp"
-#include "command/sheet.hpp"
+#include "sheet/sheet.hpp"
 
 namespace tauten::command {
+
+using sheet::Sheet;
+using sheet::sheet_as;
+using sheet::SheetBlock;
+using sheet::SheetSection;
 
 /// A line of a diagram.
 struct ChartLine {

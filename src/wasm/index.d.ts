@@ -478,7 +478,7 @@ export interface GroupJob {
   /** Diameter of a round part, instead of outline. Example: 220mm */
   readonly outside?: string;
   /** The moment may act in any direction: the worst. Example: yes */
-  readonly "worst-clocking"?: string;
+  readonly worst_clocking?: string;
   /** Stress area of one bolt; for contact. Example: 157mm2 */
   readonly bolt_area?: string;
   /** Modulus of bolts over support; concrete 8 to 15; default: 1. Example: 10 */
@@ -550,17 +550,17 @@ export interface PryingJob {
   /** AISC form: length of plate for one bolt. Example: 70mm */
   readonly tributary?: string;
   /** T-stub of EN 1993-1-8 instead: l_eff of all rows. Example: 200mm */
-  readonly "effective-length"?: string;
+  readonly effective_length?: string;
   /** Bolt axis to web; T-stub: m, to 0.8 of the fillet. Example: 49mm */
-  readonly "bolt-to-web"?: string;
+  readonly bolt_to_web?: string;
   /** Bolt axis to the free edge. Example: 41mm */
-  readonly "bolt-to-edge"?: string;
+  readonly bolt_to_edge?: string;
   /** Of the plate; left out: the one that the pull needs. Example: 25mm */
   readonly thickness?: string;
   /** AISC: F_u of the plate; T-stub: f_y/gamma_M0. Example: 250MPa */
-  readonly "plate-strength"?: string;
+  readonly plate_strength?: string;
   /** Of one bolt in tension, with the code's factors. Example: 163kN */
-  readonly "bolt-strength"?: string;
+  readonly bolt_strength?: string;
   /** How many share the pull; default: 2. Example: 2 */
   readonly bolts?: string;
   /** On all bolts together. Example: 111.6kN */
@@ -570,13 +570,13 @@ export interface PryingJob {
   /** AISC form: of its hole. Example: 22mm */
   readonly hole?: string;
   /** AISC form: on the plate; default: 0.9. Example: 0.9 */
-  readonly "resistance-factor"?: string;
+  readonly resistance_factor?: string;
   /** T-stub: outside diameter of the washer, makes mode 1 stronger. Example: 37mm */
   readonly washer?: string;
   /** T-stub: length of the bolts that stretches, to see if edges press. Example: 60mm */
-  readonly "elongation-length"?: string;
+  readonly elongation_length?: string;
   /** T-stub: stress area of one bolt, with that. Example: 245mm2 */
-  readonly "bolt-area"?: string;
+  readonly bolt_area?: string;
 }
 
 // ---- End of the jobs.
