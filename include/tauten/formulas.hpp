@@ -218,9 +218,10 @@ struct FormulaRoom {
 };
 
 inline constexpr FormulaRoom formula_rooms[] = {
-    {"thread", TriangleHeight::name},       {"part", LoadAtStress::name},       {"friction", MeanBearingDiameter::name},
-    {"tightening", TighteningTorque::name}, {"joint", SegmentResilience::name}, {"tool", WrenchSetting::name},
-    {"loosening", BreakawayTorque::name}};
+    {"thread", TriangleHeight::name},        {"part", LoadAtStress::name},
+    {"friction", MeanBearingDiameter::name}, {"tightening", TighteningTorque::name},
+    {"joint", SegmentResilience::name},      {"group", CircleFromChord::name},
+    {"tool", WrenchSetting::name},           {"loosening", BreakawayTorque::name}};
 
 /// \param name  snake_case name of a formula
 /// \return its entry, or nullptr if there is none of this name

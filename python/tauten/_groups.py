@@ -169,7 +169,7 @@ prying = _function("prying", _core.prying, """
     >>> valve = dict(tributary="70mm", bolt_to_web="49mm", bolt_to_edge="41mm", plate_strength="250MPa", bolt_strength="163kN",
     ...              diameter="20mm", hole="22mm", bolts=1, pull="111.6kN")
     >>> tauten.prying(**valve)
-    Prying(AISC, at least 25.6 mm)
+    Prying(AISC, at least 25.61 mm)
     >>> tauten.prying(**valve, thickness="28mm").mode
     'flange and bolts'
     """)

@@ -156,6 +156,14 @@ inline constexpr Example examples[] = {
     {"break_variation", "0.1"},
     {"free_median", "60N.m"},
     {"free_variation", "0.3"},
+    // group
+    {"chord", "61mm"},
+    {"spaces", "1"},
+    {"bolt_count", "8"},
+    {"plastic_moment", "2300N.m"},
+    {"web_distance", "40mm"},
+    {"edge_distance", "40mm"},
+    {"washer_share", "9mm"},
 };
 
 /// \return how to write a value of an input; that of its dimension, if the input has none of its own

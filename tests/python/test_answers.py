@@ -365,7 +365,7 @@ def test_answers_are_compared_and_copied():
 
 def test_every_unit_of_an_answer_is_known_to_pint():
     registry = pytest.importorskip("pint").UnitRegistry()
-    units = {unit for record in vars(tauten).values() for unit in getattr(record, "_units", {}).values()}
+    units = {unit for record in vars(tauten).values() if isinstance(record, type) for unit in getattr(record, "_units", {}).values()}
     assert {"N", "N.m", "m", "rad", "Pa"} <= units
     for unit in units:
         assert tauten._pint.attach(registry, 1.0, unit).to_base_units().magnitude == pytest.approx(1)
@@ -585,8 +585,11 @@ def test_every_answer_is_shown(make):
     value = make()
     assert "0x" not in repr(value) and len(repr(value)) < 400
     assert type(value).__module__ == "tauten" and getattr(tauten, type(value).__name__) is type(value)
-    rows = Cells(value._repr_html_()).rows
-    assert len(rows) > 2 and all(rows)
+    if type(value) is tauten.Band:  # one line with its unit
+        assert str(value) in html.unescape(value._repr_html_())
+    else:
+        rows = Cells(value._repr_html_()).rows
+        assert len(rows) > 2 and all(rows)
     known = json.loads(value.to_json(), parse_constant=lambda word: pytest.fail(f"{word} is not JSON"))
     assert known.keys() == value.as_dict().keys()
     with pytest.raises(AttributeError):

@@ -51,6 +51,14 @@ JOINTS = {
                'pattern = "rectangle:200mm:150mm"\nload = ["0kN", "-16kN"]\nat = "425mm:0mm"\nweights = [1, 1, 2, 2]'),
               (["--pattern", "grid:2x4:100mm:70mm", "--force", "12kN", "--preload", "40kN"],
                'pattern = "grid:2x4:100mm:70mm"\nforce = "12kN"\npreload = "40kN"')],
+    "prying": [(["--tributary", "70mm", "--bolt-to-web", "49mm", "--bolt-to-edge", "41mm", "--thickness", "25mm", "--plate-strength",
+                 "450MPa", "--bolt-strength", "163kN", "--diameter", "20mm", "--hole", "22mm"],
+                'tributary = "70mm"\nbolt-to-web = "49mm"\nbolt-to-edge = "41mm"\nthickness = "25mm"\nplate-strength = "450MPa"\n'
+                'bolt-strength = "163kN"\ndiameter = "20mm"\nhole = "22mm"'),
+               (["--effective-length", "200mm", "--bolt-to-web", "49mm", "--bolt-to-edge", "41mm", "--thickness", "20mm",
+                 "--plate-strength", "250MPa", "--bolt-strength", "163kN", "--bolts", "4"],
+                'effective-length = "200mm"\nbolt-to-web = "49mm"\nbolt-to-edge = "41mm"\nthickness = "20mm"\n'
+                'plate-strength = "250MPa"\nbolt-strength = "163kN"\nbolts = 4')],
     "sequence": [(["--pattern", "circle:8:160mm", "--torque", "120N.m", "--shares", "30%;100%", "--pressurised", "--person", "0mm:-500mm"],
                   'pattern = "circle:8:160mm"\ntorque = "120N.m"\nshares = [0.3, 1]\npressurised = true\nperson = ["0mm", "-500mm"]'),
                  (["--pattern", "8", "--interaction", "0.2", "--trials", "1000", "--wrench-scatter", "2%"],

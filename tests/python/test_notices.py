@@ -111,10 +111,13 @@ TURN = dict(thread="M16", head="ISO 4014", property_class="8.8", layers=["25mm:s
 FREE = dict(thread="M16", property_class="8.8", trials=2000)
 REACH = dict(torque="130N.m")
 GROUP = dict(positions="circle:8:160mm", load="0kN:-8kN", preload="44kN", bolt_area="157mm2", force="12kN")
+PRYING = dict(tributary="70mm", bolt_to_web="49mm", bolt_to_edge="41mm", thickness="25mm", plate_strength="450MPa", bolt_strength="163kN",
+              diameter="20mm", hole="22mm", pull="111.6kN")
+TEE = dict(tributary=None, diameter=None, hole=None, effective_length="200mm", plate_strength="250MPa")
 SEQUENCE = dict(pattern="circle:8:160mm", trials=200)
 GASKET = ("ring_width:50mm;ring_thickness:20mm;gasket_width:20mm;gasket_thickness:2mm;gasket_modulus:300MPa;"
           "bolt_length:55mm;bolt_area:157mm2;ring_modulus:205GPa;bolt_modulus:205GPa")
-BASE = {"clamp": CLAMP, "turn": TURN, "free": FREE, "reach": REACH, "group": GROUP, "sequence": SEQUENCE,
+BASE = {"clamp": CLAMP, "turn": TURN, "free": FREE, "reach": REACH, "group": GROUP, "sequence": SEQUENCE, "prying": PRYING,
         "thread": dict(thread="M16"), "pattern": dict(positions="circle:8:160mm"), "curve": {**TURN, "angle": None}, "torque": {**CLAMP, "torque": None}}
 # code: question, what is given beside or in place of the plain job for it to be there, and the same for it not to be there.
 # None: it is there whatever the job.
@@ -208,6 +211,7 @@ PRESENT = {
     "preload_assumed": ("free", {}, dict(preload="50kN")),
     "order_goes_round": ("sequence", dict(order="1;2;3;4;5;6;7;8"), dict(order="1;5;3;7;2;6;4;8")),
     "paste_first": ("clamp", dict(property_class="A2-70", condition="dry"), dict(property_class="A2-70", condition="oiled")),
+    "plate_pries": ("prying", dict(thickness="8mm"), {}),
     "pressure": ("clamp", dict(seat_material="steel", torque="190N.m"), dict(seat_material="grey_cast_iron")),
     "pressure_trapped": ("sequence", dict(pressurised=True, person="0mm:-500mm"), dict(person="0mm:-500mm")),
     "pressurised_flange": ("free", {}, None),
@@ -235,6 +239,7 @@ PRESENT = {
     "square_from_memory": ("free", dict(drive_square="12.7mm"), {}),
     "square_unknown": ("free", dict(drive_square="14mm"), dict(drive_square="12.7mm")),
     "stored_energy": ("free", {}, None),
+    "strength_alone": ("prying", {}, None),
     "stretched": ("clamp", dict(torque="235N.m"), {}),
     "structural_class": ("turn", dict(structural=True, property_class="5.6"), dict(structural=True)),
     "structural_may_neck": ("turn", dict(structural=True, property_class="10.9", layers=["8mm:steel:60mm"]),
@@ -244,6 +249,7 @@ PRESENT = {
     "suspended_load": ("free", {}, None),
     "taken_as": ("clamp", dict(condition="oil"), {}),
     "tapped_from_memory": ("turn", dict(kind="tapped_hole"), {}),
+    "tee_formulas_second_hand": ("prying", TEE, {}),
     "thread_assumed": ("free", dict(thread=None, socket="24mm"), {}),
     "thread_direction": ("free", {}, dict(thread_direction="right")),
     "tilted": ("reach", dict(tilt="5deg"), {}),
@@ -264,6 +270,8 @@ PRESENT = {
         dict(plate_model="deformation_cone")),
     "width_assumed": ("turn", dict(layers=["25mm", "30mm"]), {}),
     "working_load": ("turn", dict(working_load="20kN"), {}),
+    "worst_clocking": ("group", dict(load=None, preload=None, bolt_area=None, force=None, moment=["2kN.m", "0kN.m"], worst_clocking=True),
+                       dict(load=None, preload=None, bolt_area=None, force=None, moment=["2kN.m", "0kN.m"])),
     "wound_up_bars": ("reach", dict(bars=["square:600mm:12.7mm"]), {}),
     "frustum_tapped": ("turn", dict(plate_model="frustum", kind="tapped_hole"), dict(plate_model="frustum")),
 }

@@ -12,6 +12,7 @@
 #include "tauten/question/free_lookup.hpp"
 #include "tauten/question/group.hpp"
 #include "tauten/question/pattern.hpp"
+#include "tauten/question/prying.hpp"
 #include "tauten/question/reach.hpp"
 #include "tauten/question/sequence.hpp"
 #include "tauten/question/turn.hpp"
@@ -346,4 +347,35 @@ TEST_CASE("pattern, group and sequence: what is given counts, zero and NaN too")
        {"act_scatter", [](SequenceJob& j, double x) { j.act_scatter = x; }, Zero::taken},
        {"wrench_scatter", [](SequenceJob& j, double x) { j.wrench_scatter = x; }, Zero::taken}},
       [](const SequenceJob& asked) { return error_of(try_tightening_sequence(asked)); });
+}
+
+TEST_CASE("prying: what is given counts, zero and NaN too") {
+  PryingJob plate;
+  plate.tributary = Length(70e-3);
+  plate.bolt_to_web = Length(49e-3), plate.bolt_to_edge = Length(41e-3);
+  plate.thickness = Length(25e-3);
+  plate.plate_strength = Stress(450e6);
+  plate.bolt_strength = Force(163e3);
+  plate.diameter = Length(20e-3), plate.hole = Length(22e-3);
+  plate.pull = Force(110e3);
+  const auto ask = [](const PryingJob& asked) { return error_of(try_plate_prying(asked)); };
+  check_members<PryingJob>(plate,
+                           {{"tributary", [](PryingJob& j, double x) { j.tributary = Length(x); }},
+                            {"thickness", [](PryingJob& j, double x) { j.thickness = Length(x); }},
+                            {"diameter", [](PryingJob& j, double x) { j.diameter = Length(x); }},
+                            {"hole", [](PryingJob& j, double x) { j.hole = Length(x); }},
+                            {"pull", [](PryingJob& j, double x) { j.pull = Force(x); }}},
+                           ask);
+  PryingJob tee = plate;
+  tee.tributary.reset(), tee.diameter.reset(), tee.hole.reset();
+  tee.effective_length = Length(200e-3);
+  tee.plate_strength = Stress(250e6);
+  tee.washer = Length(37e-3);
+  tee.elongation_length = Length(60e-3), tee.bolt_area = Area(245e-6);
+  check_members<PryingJob>(tee,
+                           {{"effective_length", [](PryingJob& j, double x) { j.effective_length = Length(x); }},
+                            {"washer", [](PryingJob& j, double x) { j.washer = Length(x); }},
+                            {"elongation_length", [](PryingJob& j, double x) { j.elongation_length = Length(x); }},
+                            {"bolt_area", [](PryingJob& j, double x) { j.bolt_area = Area(x); }}},
+                           ask);
 }

@@ -37,8 +37,10 @@ inline std::optional<Error> prying_job_error(const PryingJob& job) {
     return refusal("pull", *job.pull,
                    "but must be above 0 and not above the strength of all bolts; use stronger bolts");
   if (job.tributary)
-    for (const auto& [name, given] : {std::pair{"diameter", job.diameter}, {"hole", job.hole}})
+    for (const auto& [name, given] : {std::pair{"diameter", job.diameter}, {"hole", job.hole}}) {
       if (!given) return Error(name, (std::string(name) + " is missing; the AISC form needs it").c_str());
+      if (!is_positive(*given)) return refusal(name, *given, "but must be above 0; measure it");
+    }
   return {};
 }
 
