@@ -174,6 +174,47 @@ def test_sentences_speak_in_the_units_of_the_page():
     assert " N.m" not in " ".join(str(turned.page()).split())
 
 
+def flat(answer):
+    return " ".join(str(answer.page()).split())
+
+
+def test_a_chance_stays_a_chance_whatever_unit_lengths_have():
+    page = flat(tauten.clamp(thread="M16", head="ISO 4014", socket="24mm", property_class="8.8", condition="oiled", torque="190N.m"))
+    assert re.search(r"Chance of stretching for good: 1 in \d+", page) and "25.4 mm" not in page
+    assert "19 of 20" in page and "508 mm" not in page
+
+
+def test_what_a_torque_is_for_and_holds_already_stands_on_the_page():
+    bolt = dict(thread="M16", property_class="8.8", condition="oiled", torque="150N.m")
+    first = " ".join(tauten.clamp(**bolt, specified_condition="dry").headline.split())
+    assert re.search(r"The torque is for 'dry': set 1\d\d N\.m here", first)
+    assert "is for" not in tauten.clamp(**bolt, specified_condition="oiled").headline
+    assert "of the locking element: do not add it again" in flat(tauten.clamp(**bolt, prevailing_torque="12N.m"))
+    assert "do not add it" not in flat(tauten.clamp(**bolt))
+
+
+def test_a_limit_that_frees_nothing_is_questioned_before_anything_is_cut():
+    clean = dict(thread="M16", property_class="8.8", rust="clean", trials=4000)
+    low = flat(tauten.free_joint(**clean, limit="5N.m"))
+    assert "Your limit, 5 N.m, is below what such a bolt takes to come free" in low and "Next: cut" not in low
+    assert "is below what such a bolt takes" not in flat(tauten.free_joint(**clean))
+
+
+def test_galled_threads_are_neither_heated_nor_hammered_nor_used_again():
+    answer = tauten.free_joint(thread="M10", property_class="A4-70", rust="galled_stainless", trials=4000)
+    assert not {use.aid for step in answer.steps for use in step.aids} & {"heat", "impact", "cold"}
+    assert "Replace a galled bolt and its nut" in flat(answer)
+
+
+def test_a_thread_that_strips_leaves_no_load_to_turn_to():
+    hole = dict(thread="M12", property_class="10.9", condition="oiled", kind="tapped_hole", tapped_material="aluminium", engagement="12mm",
+                layers=["20mm:aluminium"], snug_torque="30N.m", angle="90deg")
+    answer = tauten.turn(**hole)
+    assert answer.verdict == "strips" and "no clamp load is given" in answer.headline
+    page = flat(answer)
+    assert "The torque at the end of the turn should be" not in page and "Replace every bolt that was turned so far" in page
+
+
 def test_line_one_speaks_in_the_units_that_were_typed():
     page = program("clamp", "--thread", "M16", "--class", "8.8", "--condition", "oiled", "--torque", "110lbf.ft").stdout
     # 110 lbf.ft x 1.3558179 N.m = 149.1 N.m by hand; the suggested 173.x N.m are 127.x lbf.ft.
