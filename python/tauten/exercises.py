@@ -69,7 +69,8 @@ def _of_thread(chance):
               "yield_strength": steel.yield_strength, "tensile_strength": steel.tensile_strength,
               "proof_stress": steel.proof_stress, "thread_torque": 0.5 * torque, "bearing_torque": 0.5 * torque,
               "snug_torque": 0.3 * torque, "working_load": 0.3 * preload, "grip_length": chance.uniform(2, 5) * thread.diameter}
-    return known, f"{thread.designation}, class {mark}"
+    # Not every size has a head with a width in the tables.
+    return {name: value for name, value in known.items() if value is not None}, f"{thread.designation}, class {mark}"
 
 
 def _tolerance(formula, numbers):

@@ -9,6 +9,7 @@
 #include "shared/group_inputs.hpp"
 #include "shared/identification.hpp"
 #include "shared/pattern_inputs.hpp"
+#include "shared/prying_inputs.hpp"
 #include "shared/reach_inputs.hpp"
 #include "shared/sequence_inputs.hpp"
 #include "shared/thread_inputs.hpp"
@@ -113,8 +114,10 @@ std::span<const RowQuestion* const> row_questions() {
   static const RowQuestion group = question_of<GroupJob, GroupAnswer, group_inputs, try_group>("group", {{"pattern"}});
   static const RowQuestion sequence =
       question_of<SequenceJob, SequenceAnswer, sequence_inputs, try_sequence>("sequence", {{"pattern"}});
-  static const RowQuestion* const all[] = {&identify, &thread, &clamp_rows(), &torque_rows(), &reach,   &free,
-                                           &turn,     &curve,  &pattern,      &group,         &sequence};
+  static const RowQuestion prying =
+      question_of<PryingJob, PryingAnswer, prying_inputs, try_prying>("prying", {{"tributary", "effective-length"}});
+  static const RowQuestion* const all[] = {&identify, &thread, &clamp_rows(), &torque_rows(), &reach,    &free,
+                                           &turn,     &curve,  &pattern,      &group,         &sequence, &prying};
   return all;
 }
 

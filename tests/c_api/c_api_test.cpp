@@ -453,7 +453,7 @@ int stop_at_once(std::size_t, std::size_t, void* asked) { return ++*static_cast<
 
 TEST_CASE("a question over columns answers each row as the question alone does") {
   const char* const conditions[] = {"oiled", "dry", "", nullptr, "wine"};
-  const double torques[] = {130, 90, 130, NAN, 130};
+  const double torques[] = {130, 90, 130, std::nan(""), 130};
   const tauten_pair same[] = {{"thread", "M16"}, {"property_class", "8.8"}, {"condition", "zinc"}};
   const tauten_column columns[] = {{"condition", conditions, nullptr}, {"torque", nullptr, torques}};
   const char* const figures[] = {"clamp_load_low", "verdict"};

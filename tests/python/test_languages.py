@@ -17,6 +17,11 @@ JOBS = {
              "angle": "90deg"},
     "reach": {"torque": "40lbf.ft", "wrench-length": "12in", "extension": ["100mm@30deg", "3in"]},
     "free": {"thread": "M16", "class": "8.8", "rust": "heavy_rust", "trials": "5000", "seed": "7"},
+    "pattern": {"pattern": "circle:8:180mm"},
+    "group": {"pattern": "rectangle:200mm:150mm", "load": "0kN:-16kN", "at": "425mm:0mm"},
+    "sequence": {"pattern": "circle:8:160mm", "torque": "120N.m"},
+    "prying": {"tributary": "70mm", "bolt-to-web": "49mm", "bolt-to-edge": "41mm", "thickness": "25mm", "plate-strength": "450MPa",
+               "bolt-strength": "163kN", "diameter": "20mm", "hole": "22mm", "pull": "111.6kN"},
 }
 
 
