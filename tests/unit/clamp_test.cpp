@@ -865,8 +865,8 @@ TEST_CASE("a thread that strips is no limit that was kept, and holds the suggest
   job.torque.reset();
   CHECK(torque_for(job).candidates.front().torque.si == near(highest).epsilon(1e-9));
   job.condition = "unknown";
-  for (const ConditionCase& there : torque_for(job).candidates.front().by_condition)
-    CHECK(there.suggested_torque.si < 45);
+  const Clamp unknown = torque_for(job);
+  for (const ConditionCase& there : unknown.candidates.front().by_condition) CHECK(there.suggested_torque.si < 45);
   job.engagement = Length(0.5e-3);  // less than the ends of the thread
   CHECK(std::string(try_torque_for(job).error().argument()) == "engagement");
 

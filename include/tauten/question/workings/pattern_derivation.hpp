@@ -1,6 +1,8 @@
 // The derivation of a pattern: what the fit rests on, and the circle from one chord as a check by hand.
 #pragma once
 
+#include <cmath>
+
 #include "tauten/base/derivation.hpp"
 #include "tauten/base/mode.hpp"
 #include "tauten/group/ring.hpp"
