@@ -1,5 +1,7 @@
 // What a module that only answers questions does without.
+#if __has_include(<__verbose_abort>)
 #include <__verbose_abort>
+#endif
 #include <limits>
 
 #include "shared/registry.hpp"
@@ -14,7 +16,9 @@ const Entry* formula_named(std::string_view) noexcept { return nullptr; }
 }  // namespace tauten::shared
 
 /// What the standard library says before it ends the program, with which the writing of files would come along: 2 kB.
+#if __has_include(<__verbose_abort>)
 void std::__libcpp_verbose_abort(const char*, ...) { __builtin_trap(); }
+#endif
 
 // Instead of functions of the C library (musl) that come along and are never called. They are used by what is linked
 // after the optimizer has looked.
