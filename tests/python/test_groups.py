@@ -477,3 +477,9 @@ def test_the_last_two_bolts_are_called_opposite_only_where_they_are():
     for pattern, words in (("circle:8:180mm", "are opposite"), ("line:4:75mm", "are opposite"), ("circle:3:100mm", "lie farthest apart"),
                            ([(0, 0), (0.12, 0), (0.12, 0.08)], "lie farthest apart")):
         assert f"which {words} and hold the part to the end" in " ".join(tauten.sequence(pattern).page().split())
+
+
+def test_a_part_with_fewer_holes_is_named_as_another_joint():
+    four_on_eight = " ".join(tauten.pattern("circle:4:145mm", on="circle:8:145mm").headline.split())
+    assert "they are 8, and it has 4" in four_on_eight and "not the same joint" in four_on_eight
+    assert "not the same joint" not in tauten.pattern("circle:8:180mm", on="circle:8:190mm").headline

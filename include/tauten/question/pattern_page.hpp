@@ -116,7 +116,12 @@ inline Page page_of(const PatternJob& job, const PatternFacts& facts, const Page
     const int ways = static_cast<int>(facts.ways.size());
     page.headline += *facts.goes_on ? " The part goes on the other holes " +
                                           (ways == 1 ? std::string("one way.") : std::to_string(ways) + " ways.")
-                                    : std::string(" The part does not go on the other holes.");
+                                    : std::string(" The part does not go on the other holes") +
+                                          (job.on.size() == static_cast<std::size_t>(facts.count)
+                                               ? "."
+                                               : ", hole for hole: they are " + std::to_string(job.on.size()) +
+                                                     ", and it has " + std::to_string(facts.count) +
+                                                     ". Even if all of its holes line up, it is not the same joint.");
   } else {
     page.headline += facts.candidates.empty() ? " No standard drilling in the tables has these holes."
                                               : " Holes alone do not show the rating.";
