@@ -197,6 +197,27 @@ def test_a_t_stub_fails_in_the_least_of_its_modes():
     assert modes == {"flange", "flange and bolts", "bolts"}
 
 
+def test_the_least_thickness_of_a_t_stub_bears_the_pull_whatever_its_bolts():
+    """EN 1993-1-8 Table 6.2: edges stay off where L_b > 8.8 m^3 A_s n_b/(l_eff t^3), and the flange bears 2 M/m then. From the
+    least thickness on every plate bears the pull; one that is 1 % thinner does not."""
+    m, length, strength, area = 0.049, 0.2, 250e6, 245e-6
+    given = dict(effective_length=length, bolt_to_web=m, bolt_to_edge=0.041, plate_strength=strength, bolt_strength=163e3,
+                 bolt_area=area)
+    forms = set()
+    for stretched in (0.06, 0.2, 0.4, 0.9, 3):
+        for pull in (60e3, 120e3, 200e3, 300e3):
+            asked = dict(**given, elongation_length=stretched, pull=pull)
+            least = tauten.prying(**asked).minimum_thickness
+            thicker = [tauten.prying(**asked, thickness=least * factor) for factor in (1, 1.05, 1.2, 1.5, 2)]
+            assert all(each.utilisation <= 1 + 1e-9 for each in thicker)
+            assert tauten.prying(**asked, thickness=least * 0.99).utilisation > 1
+            stays_off = stretched > 8.8 * m**3 * area / (length * least**3)
+            if stays_off:
+                assert least == pytest.approx(math.sqrt(2 * pull * m / (length * strength)))
+            forms.add(stays_off)
+    assert forms == {True, False}
+
+
 def test_a_prying_plate_is_in_balance():
     given = dict(tributary="70mm", bolt_to_web="49mm", bolt_to_edge="41mm", plate_strength="250MPa", bolt_strength="163kN",
                  diameter="20mm", hole="22mm", bolts=2, pull="223.2kN")

@@ -224,6 +224,7 @@ PRESENT = {
     "replace_locking": ("free", dict(prevailing_torque="5N.m"), {}),
     "replace_past_yield": ("free", dict(preload="101kN"), dict(preload="100kN")),
     "replace_used_up": ("clamp", {}, None),
+    "prying_assumed": ("prying", TEE, {**TEE, "elongation_length": "60mm", "bolt_area": "245mm2"}),
     "rust_estimate": ("free", {}, None),
     "seized_in_aluminium": ("free", dict(rust="seized_in_aluminium"), {}),
     "separates": ("turn", dict(working_load="150kN"), {}),

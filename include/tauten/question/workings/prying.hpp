@@ -112,6 +112,16 @@ inline std::optional<Error> add_tee(const PryingJob& job, PlatePrying& answer) {
     answer.presses = found->prying && found->mode != TeeMode::bolts;
   }
   if (!job.pull) return {};
+  // Thicker plates that stay off their support may bear less than thinner ones whose edges press. The least thickness is
+  // the one from which on all bear the pull: that without prying, unless the edges press up to there.
+  const auto bears_alone =
+      Length(NoPryingThickness::eval(job.pull->si / 2, m, any.effective_length.si, any.yield_strength.si));
+  const auto there = try_tee_strength(tee_of(job, bears_alone));
+  if (!there) return prying_error(there.error());
+  if (!there->prying) {
+    answer.minimum_thickness = bears_alone;
+    return {};
+  }
   const double mode_1 = job.pull->si / TeeFlangeStrength::eval(1.0, m, n, job.washer.value_or(Length()).si / 4);
   const double mode_2 = ((m + n) * job.pull->si - n * any.bolts.si) / 2;
   answer.minimum_thickness = Length(std::sqrt(
@@ -133,6 +143,11 @@ TAUTEN_FUNCTION Outcome<PlatePrying> try_plate_prying(const PryingJob& job) {
     answer.notices.push_back({"plate_pries",
                               "Plate and bolts together do not hold this pull. Use a thicker plate, bolts nearer the "
                               "web, or stronger bolts."});
+  if (job.effective_length && !job.elongation_length && answer.presses.value_or(true))
+    answer.notices.push_back(
+        {"prying_assumed",
+         "The edges are taken to press. With long bolts they may stay off, and then the plate bears "
+         "as little as half: give elongation_length and bolt_area to know."});
   if (answer.form == PryingForm::t_stub)
     answer.notices.push_back({"tee_formulas_second_hand",
                               "Formulas of EN 1993-1-8 Table 6.2 were seen second hand, the form without prying is "
