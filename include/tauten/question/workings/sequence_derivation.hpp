@@ -36,7 +36,7 @@ TAUTEN_FUNCTION Derivation derivation_of(const SequenceJob& job, const Tightenin
         figure("passes", *answer.passes_needed, "at the full torque, counted with the loads of every step"));
   constexpr const char* how[] = {
       "Crosswise: the next bolt is the one farthest from all that are tight, the opposite of the last one first.",
-      "In a circle: by the numbers of the bolts.",
+      "In a circle: round the centre from bolt to bolt, whatever their numbers.",
       "Legacy labels: they are numbers going clockwise round the flange, tightened in the order of the labels.",
       "From the stiffest place outward: the nearest bolt comes first."};
   out.verdict = !job.order.empty()    ? "The order was given."
