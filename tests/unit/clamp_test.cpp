@@ -929,13 +929,27 @@ TEST_CASE("a thread that strips is met by no stronger bolt, and what the bolt su
   for (const char* code : {"may_strip", "may_have_yielded"})
     CHECK(
         std::any_of(c.notices.begin(), c.notices.end(), [&](const Notice& n) { return n.code == std::string(code); }));
+  // So it is where no load is left to compare with, though the thread bears more than the proof load.
+  job.thread = "M16";
+  job.tapped_material = "grey_cast_iron";
+  job.torque = Torque(400);
+  const ClampCandidate over = clamp(job).candidates.front();
+  CHECK(over.verdict == Verdict::strips);
+  CHECK(std::any_of(over.notices.begin(), over.notices.end(), [](const Notice& n) {
+    return n.code == std::string_view("may_strip") && n.text.find("grey cast iron strips from") != std::string::npos;
+  }));
+  job.thread = "M12";
+  job.tapped_material = "aluminium";
+  job.torque = Torque(90);
   const std::string advice = detail::suggestion_text(job, c, PageUnits());
   CHECK(advice.find("Class 10.9") == std::string::npos);
   job.tapped_material.clear(), job.engagement.reset();
   CHECK(detail::suggestion_text(job, clamp(job).candidates.front(), PageUnits()).find("Class 10.9") !=
         std::string::npos);
   // ISO 898-2: a nut of class 8 goes with bolts up to 8.8.
-  const auto is_weak = [](const char* nut, const char* bolt) { return detail::is_weak_nut(nut, bolt); };
+  const auto is_weak = [](const char* nut, const char* bolt) {
+    return !try_nut_engagement(thread("M16"), bolt, nut, Length(), Length(16e-3))->breaks_first;
+  };
   CHECK_FALSE(is_weak("8", "8.8"));
   CHECK_FALSE(is_weak("10", "8.8"));
   CHECK(is_weak("8", "10.9"));

@@ -48,12 +48,6 @@ inline Outcome<std::optional<ThreadEngagement>> try_holder(const ClampJob& job, 
   return nut ? Outcome<Holder>(*nut) : nut.error();
 }
 
-/// \return true if a nut is meant for weaker bolts: ISO 898-2 pairs a nut with bolts up to the class of the same number
-inline bool is_weak_nut(std::string_view nut_class, std::string_view bolt_class) {
-  double nut = 0, bolt = 0;
-  return read_number(nut_class, nut) > 0 && read_number(bolt_class, bolt) > 0 && nut < std::floor(bolt);
-}
-
 /// `bolt_of` with the load at which the thread that holds the bolt strips.
 inline Outcome<ClampBolt> held_bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
   Outcome<ClampBolt> bolt = bolt_of(job, s.thread, s.bearing_diameter, c);
@@ -75,18 +69,20 @@ inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const
   const auto holder = try_holder(job, s, bolt);
   if (!holder) return holder.error();
   const std::optional<ThreadEngagement>& held = *holder;
-  // Where the bolt breaks there is no load; what it would be held by is told all the same.
-  const Force highest = is_given(load.high.si) ? load.high : Force(bolt.proof_load);
+  // Where bolt or thread gives way there is no load; what the bolt is held by and lies on is told all the same.
+  const bool holds = is_given(load.high.si);
+  const Force highest = holds ? load.high : Force(bolt.proof_load);
   constexpr double last_bit = 1 + 1e-6;  // a suggested torque sits on the bound
-  if (held && !held->breaks_first && held->strip_load.low.si * last_bit < highest.si)
+  if (held && !held->breaks_first && (!holds || held->strip_load.low.si * last_bit < highest.si))
     notices.push_back({"may_strip",
                        "The thread in the " + held->holder + " strips from " + shop_text(held->strip_load.low) +
-                           ", below the load of " + shop_text(highest) + " that the bolt may reach: " +
+                           (holds ? ", below the load of " + shop_text(highest) + " that the bolt may reach: "
+                                  : std::string("; it or the bolt gives way before this torque is reached: ")) +
                            (held->needed_length.si > 0 ? "engage at least " + shop_text(held->needed_length) +
                                                              ", fit a thread insert, or tighten less."
                                                        : std::string("fit a nut of the matching class.")),
                        false});
-  if (is_weak_nut(job.nut_class, bolt.strength.name))
+  if (held && !held->breaks_first && !job.nut_class.empty())
     notices.push_back({"weak_nut",
                        "The nut, class " + job.nut_class + ", is below the bolt, class " + bolt.strength.name +
                            ": overtightened, its thread strips where nobody sees it, before the bolt breaks. Fit a nut "
