@@ -976,6 +976,28 @@ TEST_CASE("the words for what is on the threads mean stainless steel on a stainl
   const ClampCandidate dry = clamp(job).candidates.front();
   CHECK(dry.summary.find("is possible") == std::string::npos);
   CHECK(dry.summary.find("Paste the threads first") != std::string::npos);
+  // Nor is another setting named where the torque is too much: on paste it would be far too much.
+  job.torque = Torque(600);
+  const ClampCandidate over = clamp(job).candidates.front();
+  CHECK(over.verdict == Verdict::breaks);
+  CHECK(over.summary.find("instead") == std::string::npos);
+  // A class that is written in words is the same class, and paste keeps its threads from galling.
+  const auto warns = [](const Clamp& answer) {
+    const std::vector<Notice>& notices = answer.candidates.front().notices;
+    return std::any_of(notices.begin(), notices.end(),
+                       [](const Notice& n) { return n.code == std::string_view("galling"); });
+  };
+  for (const char* mark : {"A2-70", "grade A2-70", "class a2-70"}) {
+    job.property_class = mark;
+    job.torque = Torque(60);
+    job.condition = "moly paste";
+    const Clamp pasted = clamp(job);
+    CHECK(pasted.thread_friction.nominal == thread_condition("stainless-paste").thread_friction.nominal);
+    CHECK_FALSE(warns(pasted));
+    job.condition = "oiled";
+    CHECK(warns(clamp(job)));
+  }
+  job.condition = "dry";
   job.property_class = "8.8";
   CHECK(clamp(job).thread_friction.nominal == thread_condition("dry").thread_friction.nominal);
 }

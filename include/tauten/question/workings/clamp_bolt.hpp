@@ -65,15 +65,15 @@ struct BoltDoubts {
 };
 
 /// What is to be said of a bolt, however it is tightened.
+/// \param on_threads  what is there
 inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt, const BoltDoubts& doubts,
-                             const std::string& condition) {
+                             const ThreadCondition& on_threads) {
   if (doubts.class_assumed)
     notices.push_back({"unmarked_head",
                        std::string("No class is given. Treat an unmarked steel head as class ") + unmarked_class +
                            ". Check the head: all strength figures depend on it.",
                        true});
-  const Outcome<ThreadCondition> on_threads = try_thread_condition(condition);
-  if (bolt.strength.stainless && !(on_threads && on_threads->key == "stainless-paste"))
+  if (bolt.strength.stainless && on_threads.key != "stainless-paste")
     notices.push_back({"galling",
                        "Stainless threads gall: turn slowly, use paste, and never force a nut that starts to bind.",
                        false});
@@ -122,10 +122,10 @@ inline std::vector<Notice> notices_of(const ClampJob& job, const Conditions& c, 
     // The setting is for this condition; a comparison with another one would only mislead.
   } else if (!job.specified_condition.empty()) {
     const std::string here = c.thread_measured ? "have the friction that was measured" : "are '" + c.thread.title + "'";
-    if (const Outcome<ThreadCondition> meant = try_thread_condition(job.specified_condition))
+    if (const Outcome<ThreadCondition> meant = condition_on(job, job.specified_condition))
       say_ratio(*meant, "The torque is for threads '" + meant->title + "', but these " + here + ":");
   } else if (c.thread.lubricated && !c.thread_measured) {
-    if (const Outcome<ThreadCondition> meant = try_thread_condition("dry"))
+    if (const Outcome<ThreadCondition> meant = condition_on(job, "dry"))
       say_ratio(*meant, "If the torque figure is for dry threads,");
   }
   // What was measured needs no remark on the band of a condition.

@@ -204,7 +204,7 @@ class Fastener {
     const double ratio = condition_ratio(job, s, bolt);
     ratio_ = job.torque ? ratio : 1 / ratio;
     const double at_target = chance_.of_yield({suggestion.target, c.accuracy_at(suggestion.target)});
-    add_fastener_notices(fixed_.notices, fixed_, s, bolt, job, at_target);
+    add_fastener_notices(fixed_.notices, fixed_, s, bolt, c, job, at_target);
   }
 
   Suspect suspect_;

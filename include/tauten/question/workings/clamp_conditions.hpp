@@ -9,6 +9,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/base/unit_text.hpp"
 #include "tauten/friction/condition.hpp"
+#include "tauten/part/property_class.hpp"
 #include "tauten/question/clamp_answer.hpp"
 #include "tauten/tool/accuracy.hpp"
 #include "tauten/tool/hand.hpp"
@@ -33,6 +34,9 @@ struct Conditions {
   bool friction_unknown() const {
     return (thread.key == "unknown" && !thread_measured) || (face.key == "unknown" && !face_measured);
   }
+
+  /// Dry stainless threads, whose friction was not measured: they gall.
+  bool is_dry_stainless() const { return thread.key == "stainless" && !thread_measured; }
 
   /// Relative accuracy of the wrench at a setting. ISO 6789-1:2017, permissible deviation of types I A to C and II A to
   /// C: from memory.
@@ -99,8 +103,10 @@ inline std::optional<Error> order_error(const char* argument, const Band<double>
 ///         own conditions.
 inline Outcome<ThreadCondition> condition_on(const ClampJob& job, const std::string& name) {
   const Outcome<ThreadCondition> found = try_thread_condition(name);
-  const bool may_be_stainless = job.property_class.starts_with('A') || job.property_class.starts_with('a');
-  if (!found || !may_be_stainless) return found;
+  // No name of a stainless class begins with a digit, so that the classes of steel need not be read.
+  const std::string& mark = job.property_class;
+  if (!found || mark.empty() || (mark[0] >= '0' && mark[0] <= '9')) return found;
+  if (const auto strength = try_property_class(mark); !strength || !strength->stainless) return found;
   constexpr std::pair<std::string_view, const char*> own[] = {
       {"dry", "stainless"}, {"oiled", "stainless-oiled"}, {"moly-paste", "stainless-paste"}};
   for (const auto& [steel, stainless] : own)

@@ -40,7 +40,7 @@ inline std::string condition_text(const Conditions& c) {
 }
 
 /// What to make of a verdict, in a few words: "Within limits; up to 173 N.m is possible."
-/// \param no_more  the threads must not be tightened further as they are
+/// \param no_more  the threads must not be tightened as they are, so that no other setting is named
 template <class Units = ShopUnits>
 std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& units = {}, bool no_more = false) {
   std::string text = c.verdict;
@@ -49,7 +49,7 @@ std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& u
   const std::string suggested = any ? units.settable(c.suggested_torque) : "";
   // Half a per cent: what three figures can show.
   const bool below = any && !no_more && c.torque.si < c.suggested_torque.si * 0.995;
-  const bool above = any && c.torque.si > c.suggested_torque.si * 1.005;
+  const bool above = any && !no_more && c.torque.si > c.suggested_torque.si * 1.005;
   if (c.verdict == Verdict::within_limits) return text + (below ? "; up to " + suggested + " is possible." : ".");
   const bool breaks = c.verdict == Verdict::breaks || c.verdict == Verdict::may_break;
   const bool strips = c.verdict == Verdict::strips || c.verdict == Verdict::may_strip;
@@ -78,18 +78,22 @@ std::string summary_of(const ClampCandidate& c, const Conditions& conditions, co
             (c.verdict == Verdict::may_break || c.verdict == Verdict::may_strip ? ", if it holds" : "") + "). ";
   else
     text += "no clamp load. ";
-  // Dry stainless threads are not tightened further, but pasted first.
-  const bool dry_stainless = conditions.thread.key == "stainless" && !conditions.thread_measured;
+  // Dry stainless threads are not tightened, but pasted first.
+  const bool dry_stainless = conditions.is_dry_stainless();
   return text + verdict_advice(c, conditions.friction_unknown(), units, dry_stainless) +
-         (dry_stainless ? " Paste the threads first: dry, they may seize." : "");
+         (dry_stainless
+              ? " Paste the threads first: dry, they may seize. Then ask again: on paste this torque pulls far "
+                "harder."
+              : "");
 }
 
 /// What is to be said of a fastener whatever the torque.
 /// \param at_target  chance of yielding at the target torque
 inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandidate& c, const Suspect& s,
-                                 const ClampBolt& bolt, const ClampJob& job, double at_target) {
-  add_bolt_notices(notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, job.condition);
-  if (bolt.strength.stainless && !job.thread_friction && condition_on(job, job.condition)->key == "stainless")
+                                 const ClampBolt& bolt, const Conditions& conditions, const ClampJob& job,
+                                 double at_target) {
+  add_bolt_notices(notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, conditions.thread);
+  if (bolt.strength.stainless && conditions.is_dry_stainless())
     notices.push_back(
         {"paste_first",
          "Do not tighten dry stainless threads: they gall, and may seize for good. Apply anti-seize paste "

@@ -125,7 +125,7 @@ inline std::vector<Notice> joint_notices(const TurnJob& job, const TurnSetup& se
   };
   add_bolt_notices(list, setup.bolt,
                    {setup.joint.class_assumed, setup.suspect.head_assumed, setup.suspect.bearing_estimated},
-                   job.condition);
+                   setup.conditions.thread);
   say(true, "snug_is_found",
       "Snug is where all gaps are closed and the faces lie on each other. Find "
       "it on the joint; the angle counts from "
