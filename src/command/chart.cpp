@@ -7,6 +7,7 @@
 #include <set>
 
 #include "command/said_options.hpp"
+#include "rows/csv.hpp"
 #include "shared/class_words.hpp"
 #include "shared/pages.hpp"
 #include "tauten/base/caution.hpp"
@@ -15,6 +16,7 @@
 #include "tauten/friction/condition.hpp"
 #include "tauten/part/head.hpp"
 #include "tauten/part/manual_torque_table.hpp"
+#include "tauten/question/workings/clamp_conditions.hpp"
 
 namespace tauten::command {
 
@@ -83,13 +85,13 @@ std::string command_of(const char* which, const Asked& asked) {
   return text;
 }
 
-/// \return the band of a condition, as sentences name it: "oiled: friction 0.08 to 0.16, typically 0.12 (VDI 2230 ...)"
-std::string friction_sentence(const Band<double>& thread, const std::string& condition) {
-  std::string text = fmt::format("Friction {} to {}, typically {}", number_text(thread.low), number_text(thread.high),
-                                 number_text(thread.nominal));
-  if (const auto known = try_thread_condition(condition))
-    text += ": " + known->title + " (" + source_text(known->source) + ")";
-  return text + ".";
+/// \return the band of friction and where it is from: "Friction 0.08 to 0.16, typically 0.12: plain steel with oil (VDI
+///         2230 ...)."
+std::string friction_sentence(const ClampJob& job) {
+  const tauten::detail::Conditions on = tauten::detail::conditions_of(job).value();
+  return fmt::format("Friction {} to {}, typically {}: {}.", number_text(on.mu_G.low), number_text(on.mu_G.high),
+                     number_text(on.mu_G.nominal),
+                     on.thread_measured ? "measured" : on.thread.title + " (" + source_text(on.thread.source) + ")");
 }
 
 bool is_everyday(const table::MetricSize& size) {
@@ -128,7 +130,8 @@ Chart torque_chart(const Asked& asked) {
       const ClampCandidate& bolt = answer.candidates.front();
       const table::ManualTorque* manual = manual_torque(bolt.thread, mark);
       row.push_back(units.settable_cell(bolt.torque));
-      row.push_back(units.rough_range(bolt.clamp_load).substr(0, units.rough_range(bolt.clamp_load).rfind(' ')));
+      row.push_back(rough_text(units.in_unit(bolt.clamp_load.low)) + " to " +
+                    rough_text(units.in_unit(bolt.clamp_load.high)));
       row.push_back(manual ? number_text(manual->torque / units.one(Dim::torque), 3) : "");
       worst = std::max(worst, bolt.chance_of_yield);
       chart.figures.push_back({{"thread", bolt.thread},
@@ -142,9 +145,12 @@ Chart torque_chart(const Asked& asked) {
                                {"chance_of_yield", json_of(bolt.chance_of_yield)},
                                {"verdict", bolt.verdict},
                                {"manual_torque [N.m]", manual ? Json(manual->torque) : Json(nullptr)}});
-      // Of the many answers what concerns every bolt; the notices on one size stand with its own answer.
+      // Of the many answers what concerns every bolt of a class; the notices on one size stand with its own answer.
       add_notices(hazards, trust, answer.notices);
-      if (friction.empty()) friction = friction_sentence(answer.thread_friction, condition);
+      for (const Notice& notice : bolt.notices)
+        if (notice.code == std::string_view("galling") || notice.code == std::string_view("paste_first"))
+          add_notices(hazards, trust, {notice});
+      if (friction.empty()) friction = friction_sentence(answer.job);
     }
     table.rows.push_back(std::move(row));
   }
@@ -249,9 +255,10 @@ Chart load_chart(const Asked& asked) {
     for (std::size_t i = 0; i < frictions.size(); ++i) {
       const auto answer = ask(torque, frictions[i]);
       const ClampCandidate& bolt = answer.candidates.front();
-      const bool safe = bolt.verdict == "within limits" || bolt.verdict == "slack" || bolt.verdict == "may be slack";
-      const bool ends = bolt.verdict == "may break" || bolt.verdict == "may strip";
-      const bool is_none = bolt.verdict == "breaks" || bolt.verdict == "strips";
+      const auto is_any_of = [&](auto... verdicts) { return ((bolt.verdict == verdicts) || ...); };
+      const bool safe = is_any_of(Verdict::within_limits, Verdict::slack, Verdict::may_be_slack);
+      const bool ends = is_any_of(Verdict::may_break, Verdict::may_strip);
+      const bool is_none = is_any_of(Verdict::breaks, Verdict::strips);
       row.push_back(units.cell(bolt.clamp_load.nominal) + (safe || is_none ? "" : ends ? " !" : " *"));
       chart.figures.push_back({{"torque [N.m]", set.si},
                                {"friction", try_read_quantity("friction", frictions[i], Dim::number).value()},
@@ -360,15 +367,18 @@ Chart turn_chart(const Asked& asked) {
 
 std::string csv_of(const Json& figures) {
   std::string out;
-  for (const auto& [name, value] : figures.front().items()) out += (out.empty() ? "" : ",") + name;
+  for (const auto& [name, value] : figures.front().items()) {
+    if (!out.empty()) out += ',';
+    shared::csv_add(out, name);
+  }
   for (const Json& figure : figures) {
     const char* before = "\n";
     for (const auto& [name, value] : figure.items()) {
-      std::string cell = value.is_null()     ? ""
-                         : value.is_string() ? value.get<std::string>()
-                                             : exact_text(value.get<double>());
-      if (cell.find_first_of(",\"") != std::string::npos) cell = "\"" + cell + "\"";
-      out += before + cell;
+      out += before;
+      if (value.is_string())
+        shared::csv_add(out, value.get<std::string>());
+      else if (!value.is_null())
+        shared::csv_add(out, value.get<double>());
       before = ",";
     }
   }

@@ -18,6 +18,7 @@
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/pattern_page.hpp"
 #include "tauten/question/sequence_page.hpp"
+#include "tauten/question/workings/clamp_conditions.hpp"
 #include "tauten/question/workings/clamp_verdict.hpp"
 
 namespace tauten::sheet {
@@ -156,7 +157,7 @@ class Composer {
     w.clamp =
         ask<shared::ClampAnswer>("clamp", shared::try_clamp, clamp, joint, "Clamp load of a bolt",
                                  [&](const auto& a) { return units_.rough_range(a.candidates.front().clamp_load); });
-    if (w.bolt().verdict == "breaks" || w.bolt().verdict == "strips")
+    if (w.bolt().verdict == Verdict::breaks || w.bolt().verdict == Verdict::strips)
       throw Error("maker-torque", ("joint " + in_quotes(joint.name) + ": " + w.bolt().summary +
                                    " No sheet is made for it; check maker-torque, thread and class")
                                       .c_str());
@@ -443,8 +444,7 @@ class Composer {
 
   /// What is on the threads, by the library's name for it.
   static std::string condition_of(const Worked& w) {
-    const auto known = try_thread_condition(w.clamp.job.condition);
-    return known ? known->key : w.clamp.job.condition;
+    return tauten::detail::conditions_of(w.clamp.job).value().thread.key;
   }
 
   /// What other things on the threads would make of the same torque.
@@ -505,7 +505,7 @@ class Composer {
                                  (w.left_hand() ? ", COUNTER-CLOCKWISE: left-hand thread" : "") +
                                  ", then snug them in the order below. The gap must be even at four points.",
                              "One that does not run by hand comes off again: clean or replace it."});
-      const std::string verdict = bolt.verdict == "within limits" ? "" : bolt.meaning + " ";
+      const std::string verdict = bolt.verdict == Verdict::within_limits ? "" : bolt.meaning + " ";
       std::string tighten = "Socket " + socket(w) + " on the " + w.nut() + ", tighten " +
                             (w.left_hand() ? "COUNTER-CLOCKWISE: left-hand thread" : "clockwise") + ", ";
       if (!w.joint->held.empty()) tighten += "hold the " + w.joint->held + ", ";

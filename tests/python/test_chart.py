@@ -55,6 +55,15 @@ def test_manual_torques_are_the_published_ones():
     assert " 210" in chart(*TORQUES)  # M16 8.8, as the manual prints it
 
 
+def test_a_chart_names_the_friction_that_its_figures_have():
+    stainless = " ".join(chart("torque", "--condition", "dry", "--class", "A4-80", "--thread", "M16", "--thread", "M20").split())
+    band = tauten.torque_for(thread="M16", property_class="A4-80", condition="dry").thread_friction
+    assert f"Friction {band.low:g} to {band.high:g}, typically {band.nominal:g}: austenitic stainless steel dry (" in stainless
+    assert stainless.count("Apply anti-seize paste") == 1 and stainless.count("Stainless threads gall") == 1
+    measured = " ".join(chart("torque", "--thread-friction", "0.10..0.12..0.14", "--class", "8.8", "--thread", "M16").split())
+    assert "Friction 0.1 to 0.14, typically 0.12: measured." in measured
+
+
 def test_settings_follow_the_lever():
     """US Army TM 9-254: T L/(L + E cos a), for every cell."""
     import math
