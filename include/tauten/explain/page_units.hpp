@@ -111,10 +111,11 @@ class PageUnits {
   /// \param text  a sentence of an answer, which has the units of a workshop: "above 173 N.m", "48 to 77 kN"
   /// \return the same with the units of this page
   std::string restated(std::string_view text) const {
+    if (style_.choices.empty()) return std::string(text);
     std::string out;
     for (std::size_t at = 0; at < text.size();) {
       const bool starts = at == 0 || text[at - 1] == ' ' || text[at - 1] == '(';
-      const std::size_t read = starts && !style_.choices.empty() ? restated_figure(text.substr(at), out) : 0;
+      const std::size_t read = starts ? restated_figure(text.substr(at), out) : 0;
       if (read == 0) out += text[at];
       at += std::max(read, std::size_t{1});
     }

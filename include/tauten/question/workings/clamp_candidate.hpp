@@ -64,7 +64,7 @@ inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const BoltCh
                         double setting, WantedFigures wanted = {}) {
   put_chances(out, bolt, chance, {setting, c.accuracy_at(setting)}, c.lost, wanted);
   out.verdict = verdict_of(out, bolt.strip, c.friction_unknown());
-  if (out.verdict == "strips") {
+  if (out.verdict == Verdict::strips) {
     out.clamp_load = out.worst_case = absent_force();
     out.chance_of_slack = absent;
     out.proof_share = {absent, absent, absent};

@@ -15,8 +15,9 @@ namespace detail {
 inline Figure clamp_load_left(const ClampCandidate& c) {
   if (c.clamp_load.nominal.si == c.clamp_load.nominal.si)
     return figure("clamp_load", c.clamp_load, "in 19 of 20 cases among bolts that hold");
-  return figure_in_words("clamp_load", c.verdict == "strips" ? "none: the thread strips before the torque is reached"
-                                                             : "none: the bolt breaks before the torque is reached");
+  return figure_in_words("clamp_load", c.verdict == Verdict::strips
+                                           ? "none: the thread strips before the torque is reached"
+                                           : "none: the bolt breaks before the torque is reached");
 }
 
 /// A chance, of which none below 1 in 100 is shown as a number.

@@ -171,7 +171,7 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
           " leaves a quarter of the load wanted, which is typical.",
       true);
   // Of a bolt that may break no load is named, and nothing is said that asks to turn so far or counts on a load.
-  const bool borne = !a.may_neck && strip_verdict(a) != "strips";
+  const bool borne = !a.may_neck && strip_verdict(a) != Verdict::strips;
   say(borne && a.torque.low.si > 0, "watch_the_torque",
       "The torque at the end of the turn should be " + shop_text(a.torque.low) + " to " + shop_text(a.torque.high) +
           ". Outside that, stop and find out why: a seized thread, a wrong "
