@@ -310,13 +310,15 @@ def test_codes_of_uncertainty():
     apart = codes(uncertainty.clamp, **bolt, face_condition="waxed")
     assert {"strength_estimated", "bearing_spread_estimated"} <= plain & stated
     assert "friction_independent" in apart - stated and not {"friction_independent", "friction_together"} & stated
-    if "friction_together" in ROWS:
-        assert "friction_together" in plain - apart
+    assert "friction_together" in plain - apart
     by_tool = codes(uncertainty.clamp, socket="24mm", property_class="8.8", torque="130N.m")
     assert "others_fit" in by_tool - plain
     turned = codes(uncertainty.turn, thread="M16", property_class="8.8", layers=LAYERS, snug_torque="30N.m", angle="30deg")
     assert {"strength_estimated", "resilience_estimated"} <= turned and "resilience_estimated" not in plain
-    assert "bearing_spread_estimated" not in turned
+    assert "bearing_spread_estimated" not in turned and "friction_together" in turned
+    bare = codes(uncertainty.turn, thread="M16", property_class="8.8", layers=LAYERS, snug_torque="30N.m", angle="30deg",
+                 face_condition="waxed")
+    assert "friction_independent" in bare - turned
 
 
 @pytest.mark.skipif(not PROGRAM, reason="the command line program is not built")

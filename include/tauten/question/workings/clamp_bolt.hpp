@@ -91,6 +91,22 @@ inline void add_bolt_notices(std::vector<Notice>& notices, const ClampBolt& bolt
         {"class_from_memory", "The strengths of this class are from memory, not checked against the standard.", true});
 }
 
+/// How the friction of thread and face go with each other where both scatter.
+/// \param together    see `ClampBolt::one_draw`
+/// \param can_be_set  the question has the input `friction_together`
+inline Notice friction_notice(bool together, bool can_be_set) {
+  if (together)
+    return {"friction_together",
+            std::string("Thread and face are under one condition, so both are taken to rub much or little together. "
+                        "Independent friction ") +
+                (can_be_set ? "(friction_together: no) " : "") + "has a smaller spread.",
+            true};
+  return {"friction_independent",
+          "Friction of thread and face is taken as independent. One lubricant on both makes them go together and "
+          "widens the spread.",
+          true};
+}
+
 /// Warnings that hold whatever fastener it is.
 /// \param torque_given      false if the torque is worked out for this very condition
 /// \param pressure_checked  the answer has the pressure under head and nut

@@ -100,16 +100,7 @@ inline Outcome<ClampModel> clamp_model_of(const ClampJob& job, const ClampScatte
   if (!scatter.bearing_diameter)
     out.notices.push_back({"bearing_spread_estimated",
                            "The effective bearing diameter is taken to lie within 5 % of its typical value.", true});
-  if (together)
-    out.notices.push_back({"friction_together",
-                           "Thread and face are under one condition, so both are taken to rub much or little together. "
-                           "Independent friction (friction_together: no) has a smaller spread.",
-                           true});
-  else if (!stated)
-    out.notices.push_back({"friction_independent",
-                           "Friction of thread and face is taken as independent. One lubricant on both makes them go "
-                           "together and widens the spread.",
-                           true});
+  if (!stated) out.notices.push_back(friction_notice(together, true));
   return out;
 }
 

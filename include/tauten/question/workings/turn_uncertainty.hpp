@@ -70,7 +70,8 @@ TAUTEN_FUNCTION Outcome<UncertaintyQuestion> try_turn_question(const TurnJob& jo
                  {"resilience_estimated",
                   "How far resilience and angle may be off is an estimate "
                   "unless it was given.",
-                  true}};
+                  true},
+                 detail::friction_notice(setup->bolt.one_draw, false)};
   if (answer.may_neck)
     out.notices.push_back({"may_neck",
                            "Do not turn so far: the bolt may neck and break. Trials in which it "
