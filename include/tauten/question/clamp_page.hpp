@@ -128,9 +128,11 @@ inline void add_clamp_figures(Page& page, const ClampJob& job, const Clamp& answ
   page.figures.push_back({"Worst case of friction and wrench", worst_case_text(shown.front(), units)});
   if (const Torque lost(job.prevailing_torque.si + job.shank_torque.si); lost.si > 0)
     page.figures.push_back(
-        {"Included in the torque",
-         units.typed(lost) + (job.shank_torque.si > 0 ? " of locking element and shank" : " of the locking element") +
-             ": do not add it again"});
+        {"Included in the torque", units.typed(lost) +
+                                       (job.shank_torque.si == 0        ? " of the locking element"
+                                        : job.prevailing_torque.si == 0 ? " of the shank"
+                                                                        : " of locking element and shank") +
+                                       ": do not add it again"});
   const Conditions on = conditions_of(job).value();
   const std::string in_thread =
       friction_text(answer.thread_friction, job.thread_friction ? "measured" : on.thread.title);
