@@ -184,12 +184,15 @@ void add_joints(py::module_& module) {
   });
   module.def("notice_kind", [](const std::string& code) { return word_of(kind_of(code, false)); });
   module.def("chance_text", [](double chance) { return chance_text(chance); });
-  module.def("quantity_text", [](double si, const std::string& unit) {
+  module.def("settable_text", [](double x) { return settable_text(x); });
+  const auto dimension_of = [](const std::string& unit) {
     for (int i = 0; i < dimension_count; ++i)
-      if (const auto dimension = static_cast<Dim>(i); unit == describe(dimension).si_unit)
-        return quantity_text(si, dimension);
-    return number_text(si);
-  });
+      if (const auto dimension = static_cast<Dim>(i); unit == describe(dimension).si_unit) return dimension;
+    return Dim::number;
+  };
+  module.def("quantity_text",
+             [=](double si, const std::string& unit) { return quantity_text(si, dimension_of(unit)); });
+  module.def("shop_unit", [=](const std::string& unit) { return describe(dimension_of(unit)).shop_unit; });
 }
 
 }  // namespace tauten::python

@@ -58,7 +58,7 @@ def to(self, unit):
 
 def _format(self, spec):
     """A format of Python for each figure, in the unit that a workshop reads: ``f"{band:.1f}"``."""
-    return format(self.to(_core.quantity_text(1.0, self.unit).partition(" ")[2]), spec) if spec else str(self)
+    return format(self.to(_core.shop_unit(self.unit)), spec) if spec else str(self)
 
 
 def _picture(name):

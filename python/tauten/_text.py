@@ -112,7 +112,7 @@ def _plain_numbers(value):
 def _si_units():
     """SI unit of each unit in which a message has a value, where these are not the same."""
     units = {arg.unit for entry in _core.entries for arg in entry.inputs if arg.unit}
-    shown = {_core.quantity_text(1.0, unit).partition(" ")[2]: unit for unit in units}
+    shown = {_core.shop_unit(unit): unit for unit in units}
     return {shop: unit for shop, unit in shown.items() if shop != unit}
 
 

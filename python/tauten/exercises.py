@@ -35,7 +35,7 @@ _INVENTED = ("All figures are invented. An answer here does not approve a joint 
 
 def _shown(arg, si, digits):
     """A value rounded to so many digits in the unit of a workshop, as text and in SI."""
-    unit = _core.quantity_text(1.0, arg.unit).partition(" ")[2]
+    unit = _core.shop_unit(arg.unit)
     scale = _core.unit_in_si(unit, arg.unit)
     number = format(float(f"{si / scale:.{digits}g}"), ".12g")
     text = f"{number} {unit}".rstrip()
@@ -116,7 +116,7 @@ class Exercise:
         self.answer = formula(**self.values)
         self.bolt, self.place = bolt, place
         self.tolerance = _tolerance(formula, self.values.values())
-        self.unit = _core.quantity_text(1.0, formula.output.unit).partition(" ")[2]
+        self.unit = _core.shop_unit(formula.output.unit)
         self._scale = _core.unit_in_si(self.unit, formula.output.unit)
 
     def __repr__(self):
@@ -236,9 +236,7 @@ class _Markdown(_Text):
 class _Latex(_Markdown):
     @staticmethod
     def words(text):
-        for sign in "\\&%$#_{}":
-            text = text.replace(sign, r"\textbackslash{}" if sign == "\\" else "\\" + sign)
-        return text
+        return text.translate({ord(sign): "\\" + sign for sign in "&%$#_{}"} | {ord("\\"): r"\textbackslash{}"})
 
     @staticmethod
     def item(text):

@@ -41,7 +41,7 @@ def _legend(axes):
 
 def _shop(unit):
     """Factor from the SI unit to the unit that a workshop reads, and how that one is written."""
-    shop = _core.quantity_text(1.0, unit).partition(" ")[2]
+    shop = _core.shop_unit(unit)
     return (1 / _core.read_quantity(f"1{shop}") if shop else 1.0), shop.replace("N.m", "N·m")
 
 
@@ -860,12 +860,6 @@ _LINES = ((BLUE, "-"), (VERMILION, "--"), (GREEN, "-."), (PURPLE, ":"), (ORANGE,
           (SKY, (0, (1, 1))))
 
 
-def _settable(torque):
-    """A setting to three digits, never rounded up."""
-    places = 2 - math.floor(math.log10(torque))
-    return f"{math.floor(torque * 10.0**places * (1 + 1e-9)) / 10.0**places:.{max(0, places)}f}"
-
-
 def plot_torque_chart(condition, classes=("8.8", "10.9", "12.9"), threads=None, axes=None):
     """Draw the suggested torque of threads for one condition, a mark for each class; torques on a scale of powers of ten.
 
@@ -906,7 +900,7 @@ def plot_torque_chart(condition, classes=("8.8", "10.9", "12.9"), threads=None, 
         colour, shape = _LINES[number % len(_LINES)][0], "osD^vPX"[number % 7]
         axes.plot(torques, range(len(names)), shape, color=colour, markersize=6, linestyle="none", label=f"class {mark}")
         for place, torque in enumerate(torques):
-            rows_of[place].append(_settable(torque))
+            rows_of[place].append(_core.settable_text(torque))
     axes.set_xscale("log")
     axes.set_yticks(range(len(names)), [f"{name}:  {' / '.join(figures)}" for name, figures in zip(names, rows_of)])
     axes.set_ylim(len(names) - 0.5, -0.5)

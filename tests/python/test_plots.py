@@ -17,7 +17,7 @@ matplotlib = pytest.importorskip("matplotlib")
 matplotlib.use("Agg")
 import matplotlib.pyplot as plt
 
-from tauten import plots
+from tauten import _core, plots
 
 STUCK = dict(thread="M16", property_class="8.8", socket="24mm", trials=20000)
 FLANGE = dict(STUCK, rust="heavy_rust", loosened=[("freed", "150N.m"), ("unmoved", "120N.m"), ("freed", "170N.m")])
@@ -497,7 +497,7 @@ def test_torque_chart_has_the_torques_of_the_question():
         shown = next(word for word in words if word.startswith(f"{name}:"))
         for torque, text in zip(torques, shown.partition(":")[2].split("/")):
             assert 0 <= torque - float(text) < 0.01 * torque  # never rounded up
-    assert [plots._settable(t) for t in (5.019, 1289, 173.9, 100.0)] == ["5.01", "1280", "173", "100"]
+    assert [_core.settable_text(t) for t in (5.019, 1289, 173.9, 100.0)] == ["5.01", "1280", "173", "100"]
     with pytest.raises(tauten.Error, match="M99"):
         plots.plot_torque_chart("oiled", threads=["M99"])
 
