@@ -17,6 +17,8 @@
 #include "tauten/question/sequence.hpp"
 #include "tauten/question/turn.hpp"
 
+namespace absent_test {
+
 using namespace tauten;
 
 namespace {
@@ -379,3 +381,5 @@ TEST_CASE("prying: what is given counts, zero and NaN too") {
                             {"bolt_area", [](PryingJob& j, double x) { j.bolt_area = Area(x); }}},
                            ask);
 }
+
+}  // namespace absent_test

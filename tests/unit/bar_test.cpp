@@ -13,6 +13,8 @@
 
 #include "near.hpp"
 
+namespace bar_test {
+
 namespace {
 
 using namespace tauten;
@@ -138,3 +140,5 @@ TEST_CASE("drive: sizes are found by either name, torques grow with size") {
 }
 
 }  // namespace
+
+}  // namespace bar_test

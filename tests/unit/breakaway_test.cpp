@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace breakaway_test {
+
 using namespace tauten;
 
 TEST_CASE("breakaway torque: a clean joint without extras is the loosening torque") {
@@ -115,3 +117,5 @@ TEST_CASE("pressure on leaning flanks: its radial part, summed over the profile,
   CHECK(flank_pressure.si(outward / P, area / P) == near(pressure));
   CHECK(area / P == near(1.25).epsilon(0.005));  // the flank factor of both flanks
 }
+
+}  // namespace breakaway_test

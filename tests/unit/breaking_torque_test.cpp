@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace breaking_torque_test {
+
 using namespace tauten;
 
 namespace {
@@ -182,3 +184,5 @@ TEST_CASE("a larger or stronger bolt takes more") {
     last = torque;
   }
 }
+
+}  // namespace breaking_torque_test

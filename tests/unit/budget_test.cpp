@@ -11,6 +11,8 @@
 
 #include "near.hpp"
 
+namespace budget_test {
+
 using namespace tauten;
 
 namespace {
@@ -121,3 +123,5 @@ TEST_CASE("a budget that cannot be is refused") {
   CHECK(std::string(try_budget(model, joint(0.1), 0).error().argument()) == "coverage_factor");
   CHECK(std::string(try_budget(linear(), JointDistribution{}).error().argument()) == "inputs");
 }
+
+}  // namespace budget_test

@@ -16,6 +16,8 @@
 #include "tauten/part/rated_load.hpp"
 #include "tauten/thread/designation.hpp"
 
+namespace chance_test {
+
 using namespace tauten;
 
 namespace {
@@ -298,3 +300,5 @@ TEST_CASE("half of the friction lies below nominal, however skew the band") {
   for (int i = 0; i < n; ++i) sum += skew.below(0.05 + (i + 0.5) * 0.35 / n) * 0.35 / n;
   CHECK(skew.below_integral(0.40) == near(sum).epsilon(1e-6));
 }
+
+}  // namespace chance_test

@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+namespace chance_text_test {
+
 using tauten::chance_text;
 
 TEST_CASE("chances are printed as people say them") {
@@ -22,3 +24,5 @@ TEST_CASE("nothing rarer than 1 in 100 is printed as a number, and nothing is ce
   CHECK(chance_text(1) == "above 99 in 100");
   CHECK(chance_text(std::nan("")) == "unknown");
 }
+
+}  // namespace chance_text_test

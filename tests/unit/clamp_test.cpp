@@ -14,6 +14,8 @@
 
 #include "near.hpp"
 
+namespace clamp_test {
+
 namespace {
 
 using namespace tauten;
@@ -1001,3 +1003,5 @@ TEST_CASE("the words for what is on the threads mean stainless steel on a stainl
   job.property_class = "8.8";
   CHECK(clamp(job).thread_friction.nominal == thread_condition("dry").thread_friction.nominal);
 }
+
+}  // namespace clamp_test

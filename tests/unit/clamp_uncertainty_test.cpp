@@ -12,6 +12,8 @@
 
 #include "near.hpp"
 
+namespace clamp_uncertainty_test {
+
 using namespace tauten;
 
 namespace {
@@ -260,3 +262,5 @@ TEST_CASE("nonsense gives the error of the clamp answer, or names the input") {
   scatter.thread_friction = Distribution::normal(-0.2, 0.01);
   refused(pump_foot(), scatter, "inputs");
 }
+
+}  // namespace clamp_uncertainty_test

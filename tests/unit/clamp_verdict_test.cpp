@@ -4,6 +4,8 @@
 
 #include <string>
 
+namespace clamp_verdict_test {
+
 using namespace tauten;
 
 TEST_CASE("the first verdict that applies is given") {
@@ -46,3 +48,5 @@ TEST_CASE("a thread that strips goes before what the bolt does") {
   bolt.clamp_load = {Force(absent), Force(absent), Force(absent)};
   CHECK(verdict(41e3, 45e3) == "strips");
 }
+
+}  // namespace clamp_verdict_test

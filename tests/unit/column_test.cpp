@@ -13,6 +13,8 @@
 #include "tauten/tightening/screw_torque.hpp"
 #include "tauten/tightening/torque.hpp"
 
+namespace column_test {
+
 using namespace tauten;
 
 namespace {
@@ -155,3 +157,5 @@ TEST_CASE("any number of threads gives the numbers of one") {
     CHECK(out[0] == -7);
   }
 }
+
+}  // namespace column_test

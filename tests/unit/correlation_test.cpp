@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace correlation_test {
+
 using namespace tauten;
 
 namespace {
@@ -65,3 +67,5 @@ TEST_CASE("correlations that contradict each other are refused") {
     CHECK(std::string(lower.error().argument()) == "correlations");
   }
 }
+
+}  // namespace correlation_test

@@ -6,6 +6,8 @@
 
 #include "rows/csv.hpp"
 
+namespace csv_test {
+
 namespace {
 
 using namespace tauten::shared;
@@ -95,3 +97,5 @@ TEST_CASE("what is written is read back as it was") {
   csv_add(record, __builtin_nan(""));
   CHECK(record.empty());
 }
+
+}  // namespace csv_test

@@ -11,6 +11,8 @@
 #include "tauten/turning/turned_bolt.hpp"
 #include "tauten/units.hpp"
 
+namespace curve_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -391,3 +393,5 @@ TEST_CASE("curve: wrong input is refused") {
   bolt.plate_resilience = Quantity<Dim::compliance>(0);
   CHECK(argument(bolt, class_8_8, oiled, {}) == "bolt_resilience");
 }
+
+}  // namespace curve_test

@@ -16,6 +16,8 @@
 
 #include "near.hpp"
 
+namespace derivation_test {
+
 using namespace tauten;
 
 namespace {
@@ -351,3 +353,5 @@ TEST_CASE("text stays within a hundred columns, formulas excepted") {
     }
   }
 }
+
+}  // namespace derivation_test

@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace designation_test {
+
 using namespace tauten;
 
 namespace {
@@ -295,3 +297,5 @@ TEST_CASE("long and binary text is cut and made readable") {
   CHECK(detail::shown(std::string(41, 'a')) == "'" + std::string(40, 'a') + "...'");
   CHECK_THROWS_AS((void)thread("M10x9"), Error);
 }
+
+}  // namespace designation_test

@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace distribution_test {
+
 using namespace tauten;
 
 namespace {
@@ -151,3 +153,5 @@ TEST_CASE("a distribution that cannot be is refused by the name of the argument"
   refused(Distribution::try_from_samples(std::vector<double>{1, nan}), "samples");
   CHECK_THROWS_AS(Distribution::normal(0, -1), Error);
 }
+
+}  // namespace distribution_test

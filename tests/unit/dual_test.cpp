@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace dual_test {
+
 using tauten::Dual;
 using tauten::Entry;
 
@@ -98,3 +100,5 @@ TEST_CASE("the gradient of every formula equals central differences over its ran
     CHECK(compared > 20 * entry.arity());
   }
 }
+
+}  // namespace dual_test

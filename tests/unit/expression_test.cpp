@@ -12,6 +12,8 @@
 
 #include "near.hpp"
 
+namespace expression_test {
+
 using namespace tauten;
 
 namespace {
@@ -297,3 +299,5 @@ TEST_CASE("the algebra of every formula, read by a reader of its own, gives the 
     }
   }
 }
+
+}  // namespace expression_test

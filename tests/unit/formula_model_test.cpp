@@ -9,6 +9,8 @@
 
 #include "near.hpp"
 
+namespace formula_model_test {
+
 using namespace tauten;
 
 namespace {
@@ -127,3 +129,5 @@ TEST_CASE("a chain that does not hang together is refused") {
   refused(std::vector<Link>(17, {"stress_area"}), "chain");
   CHECK_THROWS_AS(formula_model(shared::registry(), "no_such_formula"), Error);
 }
+
+}  // namespace formula_model_test

@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace formula_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -200,3 +202,5 @@ TEST_CASE("what lies outside the range that the source states is heard of by who
   CHECK_THROWS_AS(preload_from_torque(listen, 48_N_m, -1_mm, 9.026_mm, 0.12, 0.12, 12.8_mm), Error);
   CHECK(heard.empty());
 }
+
+}  // namespace formula_test

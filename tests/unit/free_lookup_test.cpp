@@ -4,6 +4,8 @@
 
 #include <string>
 
+namespace free_lookup_test {
+
 using namespace tauten;
 
 namespace {
@@ -94,3 +96,5 @@ TEST_CASE("a tool alone is enough: thread and class are assumed, and kept as suc
   CHECK(known.assumed_thread.empty());
   CHECK_FALSE(known.class_assumed);
 }
+
+}  // namespace free_lookup_test

@@ -14,6 +14,8 @@
 
 #include "near.hpp"
 
+namespace free_test {
+
 using namespace tauten;
 
 namespace {
@@ -854,3 +856,5 @@ TEST_CASE(
           if (answer.stop_at.si > 0) CHECK(answer.chances.round <= job.shear_risk + 1e-9);
         }
 }
+
+}  // namespace free_test

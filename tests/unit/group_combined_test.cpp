@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace group_combined_test {
+
 namespace {
 
 using namespace tauten;
@@ -369,3 +371,5 @@ TEST_CASE("group prying: bad input is one clear error") {
 }
 
 }  // namespace
+
+}  // namespace group_combined_test

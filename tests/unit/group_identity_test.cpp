@@ -12,6 +12,8 @@
 
 #include "near.hpp"
 
+namespace group_identity_test {
+
 namespace {
 
 using namespace tauten;
@@ -351,3 +353,5 @@ TEST_CASE("group pattern words: each shape as it is written, and one error for t
 }
 
 }  // namespace
+
+}  // namespace group_identity_test

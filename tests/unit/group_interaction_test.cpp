@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace group_interaction_test {
+
 namespace {
 
 using namespace tauten;
@@ -356,3 +358,5 @@ TEST_CASE("group interaction: scatter of loads against a plain simulation, and a
 }
 
 }  // namespace
+
+}  // namespace group_interaction_test

@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace group_pattern_test {
+
 namespace {
 
 using namespace tauten;
@@ -115,3 +117,5 @@ TEST_CASE("group pattern: bad input is one clear error") {
 }
 
 }  // namespace
+
+}  // namespace group_pattern_test

@@ -6,6 +6,8 @@
 #include <limits>
 #include <set>
 
+namespace group_sequence_test {
+
 namespace {
 
 using namespace tauten;
@@ -163,3 +165,5 @@ TEST_CASE("group sequence: several bolts at once, more than the torque, and undo
 }
 
 }  // namespace
+
+}  // namespace group_sequence_test

@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace group_shear_test {
+
 namespace {
 
 using namespace tauten;
@@ -251,3 +253,5 @@ TEST_CASE("group shear: bad input is one clear error") {
 }
 
 }  // namespace
+
+}  // namespace group_shear_test

@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace group_tension_test {
+
 namespace {
 
 using namespace tauten;
@@ -299,3 +301,5 @@ TEST_CASE("group tension: what a pattern cannot carry is refused") {
 }
 
 }  // namespace
+
+}  // namespace group_tension_test

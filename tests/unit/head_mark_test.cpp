@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace head_mark_test {
+
 using namespace tauten;
 
 TEST_CASE("the mark of a class is its name") {
@@ -24,3 +26,5 @@ TEST_CASE("an unmarked head counts as the weakest class that is still made") {
   for (const table::PropertyClassRow& row : table::property_classes)
     if (!row.withdrawn && row.name[0] != 'A') CHECK(row.tensile_strength >= lowest.tensile_strength.si);
 }
+
+}  // namespace head_mark_test

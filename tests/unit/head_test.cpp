@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace head_test {
+
 using namespace tauten;
 
 namespace {
@@ -130,3 +132,5 @@ TEST_CASE("the share of the width that a bearing face takes: every d_w of ISO 40
   REQUIRE(count > 40);
   CHECK(hexagon_face_share == near(sum / count).epsilon(0.01));
 }
+
+}  // namespace head_test

@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace heat_test {
+
 using namespace tauten;
 
 TEST_CASE("heat: opening and its inverse, load lost and its inverse") {
@@ -193,3 +195,5 @@ TEST_CASE("heat limits are hard rules with reasons") {
   REQUIRE(heat_limit(around).reasons.size() == 1);  // the reason, and nothing that hides it
   CHECK(std::string(heat_limit(around).reasons[0].code) == "heat_forbidden");
 }
+
+}  // namespace heat_test

@@ -11,6 +11,8 @@
 
 #include "near.hpp"
 
+namespace hexagon_drive_test {
+
 using namespace tauten;
 
 namespace {
@@ -180,3 +182,5 @@ TEST_CASE("hexagon key: the strength over s^3 falls with the hardness, and stays
 TEST_CASE("rounding torque: pushes times levers") {
   CHECK(rounding_torque.si(800e6, 6, 1.2e-3, 6e-3, 4.4e-3) == near(6 * (800e6 * 1.2e-3 * 6e-3) * 4.4e-3));
 }
+
+}  // namespace hexagon_drive_test

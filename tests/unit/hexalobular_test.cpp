@@ -10,6 +10,8 @@
 #include "tauten/part/head_table.hpp"
 #include "tauten/tool/drive_strength.hpp"
 
+namespace hexalobular_test {
+
 using namespace tauten;
 
 TEST_CASE("drives by number: A and B of ISO 10664") {
@@ -68,3 +70,5 @@ TEST_CASE("plastic six-lobed bit: stronger than its round core, weaker than the 
   }
   CHECK(std::isnan(hexalobular_plastic_torque.si(tau, 4e-3, 5e-3)));
 }
+
+}  // namespace hexalobular_test

@@ -5,6 +5,8 @@
 
 #include "near.hpp"
 
+namespace hole_test {
+
 using namespace tauten;
 
 namespace {
@@ -77,3 +79,5 @@ TEST_CASE("only the diameter counts, and a missing size is named") {
         0);
   CHECK_THROWS_AS((void)clearance_hole(thread("M15x1")), Error);
 }
+
+}  // namespace hole_test

@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace identify_test {
+
 using namespace tauten;
 
 namespace {
@@ -255,3 +257,5 @@ TEST_CASE("widths that fit nothing, or make no sense") {
   CHECK_THROWS_AS((void)identify(Length(20e-3)), Error);
   CHECK_THROWS_AS((void)identify_drive_number(31), Error);
 }
+
+}  // namespace identify_test

@@ -9,6 +9,8 @@
 
 #include "near.hpp"
 
+namespace joint_distribution_test {
+
 using namespace tauten;
 
 namespace {
@@ -131,3 +133,5 @@ TEST_CASE("what does not fit the model is refused by the name of the input") {
   refused(fine, {{"b", "c", 0.5}, {"c", "b", 0.4}}, "c");
   refused(fine, {{"a", "b", 0.9}, {"a", "c", 0.9}, {"b", "c", -0.9}}, "correlations");
 }
+
+}  // namespace joint_distribution_test

@@ -12,6 +12,8 @@
 #include "tauten/tightening/angle.hpp"
 #include "tauten/tightening/loss.hpp"
 
+namespace joint_formulas_test {
+
 using namespace tauten;
 
 namespace {
@@ -172,3 +174,5 @@ TEST_CASE("outside the domain there is no number") {
   CHECK(std::isnan(angle_from_preload.si(1e3, 1e-9, 1e-9, 0.0)));
   CHECK(std::isnan(overload_factor.si(600e6, 84e-6, 0.2, 1e3, 60e3)));  // preload above the proof load
 }
+
+}  // namespace joint_formulas_test

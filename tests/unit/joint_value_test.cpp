@@ -9,6 +9,8 @@
 #include "tauten/joint/resilience.hpp"
 #include "tauten/units.hpp"
 
+namespace joint_value_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -222,3 +224,5 @@ TEST_CASE("joint: load-extension diagram") {
   CHECK_FALSE(try_load_diagram(Force(-1), bolt, parts));
   CHECK_FALSE(try_load_diagram(40.0_kN, bolt, parts, 20.0_kN, 1.5));
 }
+
+}  // namespace joint_value_test

@@ -6,6 +6,8 @@
 
 #include "tauten/explain/latex_lines.hpp"
 
+namespace latex_lines_test {
+
 using namespace tauten;
 
 TEST_CASE("width of a formula as it is set") {
@@ -48,3 +50,5 @@ TEST_CASE("a formula is broken outside brackets only, and only where it must be"
   CHECK(latex_width("\\begin{aligned} &a + b + c \\\\ &+ d \\end{aligned}") == latex_width("a + b + c"));
   CHECK(latex_lines("", 1) == std::vector<std::string>{""});
 }
+
+}  // namespace latex_lines_test

@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace learn_test {
+
 using namespace tauten;
 using How = Neighbour::How;
 
@@ -146,3 +148,5 @@ TEST_CASE("learning refuses what has no meaning") {
   CHECK_FALSE(try_learn({0, 0.5, 0.3}, {}));
   CHECK_FALSE(try_learn({60, std::nan(""), 0.3}, {}));
 }
+
+}  // namespace learn_test

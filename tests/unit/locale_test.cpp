@@ -24,6 +24,8 @@
 #include "tauten/tightening/torque.hpp"
 #include "tauten/uncertainty/monte_carlo.hpp"
 
+namespace locale_test {
+
 using namespace tauten;
 
 namespace {
@@ -178,3 +180,5 @@ TEST_CASE("powers of ten are exact as far as a double has them, and have ends") 
   CHECK(tauten::power_of_ten(-1e9) == 0);
   CHECK(std::isnan(tauten::power_of_ten(std::nan(""))));
 }
+
+}  // namespace locale_test

@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace model_test {
+
 using namespace tauten;
 
 TEST_CASE("a function of any scalar has exact derivatives") {
@@ -51,3 +53,5 @@ TEST_CASE("many rows are many single values") {
     CHECK(z[i] == y[i]);
   }
 }
+
+}  // namespace model_test

@@ -17,6 +17,8 @@
 
 #include "near.hpp"
 
+namespace monte_carlo_test {
+
 using namespace tauten;
 
 namespace {
@@ -391,3 +393,5 @@ TEST_CASE("options that make no sense are refused by name") {
   CHECK(std::string(try_monte_carlo(sum_of_four(), JointDistribution{}).error().argument()) == "inputs");
   CHECK_THROWS_AS(monte_carlo(sum_of_four(), four(1.0, 2.0), {.digits = 9}), Error);
 }
+
+}  // namespace monte_carlo_test

@@ -6,6 +6,8 @@
 
 #include "near.hpp"
 
+namespace multiplier_test {
+
 namespace {
 
 using namespace tauten;
@@ -33,3 +35,5 @@ TEST_CASE("multiplier: force at the arm and hold on the other side") {
 }
 
 }  // namespace
+
+}  // namespace multiplier_test

@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace normal_test {
+
 using namespace tauten;
 
 TEST_CASE("normal: tabulated values") {
@@ -75,3 +77,5 @@ TEST_CASE("lognormal: quantiles, chances, product") {
   CHECK(Lognormal{3, 0}.chance_below(2.9) == 0);
   CHECK(Lognormal{3, 0}.quantile(0.01) == 3);
 }
+
+}  // namespace normal_test

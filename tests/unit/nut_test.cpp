@@ -9,6 +9,8 @@
 
 #include "near.hpp"
 
+namespace nut_test {
+
 using namespace tauten;
 
 namespace {
@@ -204,3 +206,5 @@ TEST_CASE("which of the two gives way") {
       CHECK_FALSE(nut_pairing(thread(size), row.bolt_class, row.nut_class).weaker);
     }
 }
+
+}  // namespace nut_test

@@ -10,6 +10,8 @@
 
 #include "near.hpp"
 
+namespace offset_test {
+
 namespace {
 
 using namespace tauten;
@@ -136,3 +138,5 @@ TEST_CASE("offset: a link that makes no sense is named") {
 }
 
 }  // namespace
+
+}  // namespace offset_test

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+namespace philox_test {
+
 using tauten::philox4x32;
 
 TEST_CASE("philox: the known answers published with the generator") {
@@ -19,3 +21,5 @@ TEST_CASE("philox: the value that the C++26 standard demands") {
   // [rand.predef]: the 10000th number of philox4x32, seed 20111115, is 1955073260.
   CHECK(philox4x32({{2499, 0, 0, 0}}, 20111115).word[3] == 1955073260u);
 }
+
+}  // namespace philox_test

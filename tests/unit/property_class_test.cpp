@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace property_class_test {
+
 using namespace tauten;
 
 namespace {
@@ -122,3 +124,5 @@ TEST_CASE("classes are read as people write them, and an inch grade is named as 
   for (const char* nonsense : {"", ".", "S", "HV", "class", "8.9", "A9", "grades"})
     CHECK_FALSE(try_property_class(nonsense));
 }
+
+}  // namespace property_class_test

@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace rated_load_test {
+
 using namespace tauten;
 
 namespace {
@@ -179,3 +181,5 @@ TEST_CASE("where nothing is printed the load is nominal area times stress, and s
   CHECK_THROWS_AS((void)proof_load(thread("M10"), "7.7"), Error);
   CHECK_THROWS_AS((void)tensile_load(thread("M10"), "7.7"), Error);
 }
+
+}  // namespace rated_load_test

@@ -12,6 +12,8 @@
 
 #include "near.hpp"
 
+namespace reach_drawing_test {
+
 namespace {
 
 using namespace tauten;
@@ -125,3 +127,5 @@ TEST_CASE("drawing: no width is too small, no chain too long") {
 }
 
 }  // namespace
+
+}  // namespace reach_drawing_test

@@ -12,6 +12,8 @@
 
 #include "near.hpp"
 
+namespace reach_test {
+
 namespace {
 
 using namespace tauten;
@@ -301,3 +303,5 @@ TEST_CASE("accuracy: small wrenches and bar types have the wider deviation") {
 }
 
 }  // namespace
+
+}  // namespace reach_test

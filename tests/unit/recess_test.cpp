@@ -11,6 +11,8 @@
 #include "tauten/part/hexalobular_table.hpp"
 #include "tauten/question/free.hpp"
 
+namespace recess_test {
+
 using namespace tauten;
 
 namespace {
@@ -157,3 +159,5 @@ TEST_CASE("six-lobed screw: a number that is not in the tables or does not suit 
     CHECK(std::string(found.error().argument()) == "drive_number");
   }
 }
+
+}  // namespace recess_test

@@ -15,6 +15,8 @@
 
 #include "near.hpp"
 
+namespace registry_test {
+
 using namespace tauten;
 
 namespace {
@@ -255,3 +257,5 @@ TEST_CASE("the entry is the formula: value, check and gradient agree with the ty
   CHECK(entry.check(bad).argument == 2);
   CHECK(std::isnan(entry.value(bad)));
 }
+
+}  // namespace registry_test

@@ -15,6 +15,8 @@
 
 #include "near.hpp"
 
+namespace rows_test {
+
 namespace {
 
 using namespace tauten;
@@ -270,3 +272,5 @@ TEST_CASE("what is said once for a table is refused as a column") {
       CHECK(std::string(found.error().argument()) == name);
     }
 }
+
+}  // namespace rows_test

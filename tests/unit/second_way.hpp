@@ -14,6 +14,7 @@ template <class Function>
 double bisect(Function f, double low, double high, double target) {
   for (int i = 0; i < 200; ++i) {
     const double middle = (low + high) / 2;
+    if (middle == low || middle == high) break;  // no number lies between them
     (f(middle) < target ? low : high) = middle;
   }
   return (low + high) / 2;
@@ -52,7 +53,7 @@ inline Vector cross(const Vector& a, const Vector& b) {
 /// of the helix, summed over its length. `sense` +1 raises (tightens), -1 lowers (loosens).
 inline double flank_torque(double load, double pitch, double pitch_diameter, double friction, double flank_angle,
                            int sense) {
-  const int pieces = 24;
+  const int pieces = 6;  // all alike but for their place around the axis
   const double radius = pitch_diameter / 2;
   double axial = 0;
   double torque = 0;
@@ -108,12 +109,12 @@ inline double narrow_ring_torque(double load, double friction, double diameter) 
 // ---- the section under tension and torsion ----
 
 inline double disc_area(double diameter) {
-  return integral([](double r) { return 2 * pi * r; }, 0, diameter / 2);
+  return integral([](double r) { return 2 * pi * r; }, 0, diameter / 2, 1);
 }
 /// Shear stress at the surface; elastic: it grows with the radius; plastic: it is the same everywhere.
 inline double shear(double torque, double diameter, bool plastic) {
   const double radius = diameter / 2;
-  return torque / integral([&](double r) { return (plastic ? 1 : r / radius) * r * 2 * pi * r; }, 0, radius);
+  return torque / integral([&](double r) { return (plastic ? 1 : r / radius) * r * 2 * pi * r; }, 0, radius, 1);
 }
 /// Equivalent stress after von Mises, from the principal stresses.
 inline double equivalent_stress(double load, double torque, double diameter, bool plastic) {

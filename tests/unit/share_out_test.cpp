@@ -5,6 +5,8 @@
 #include "tauten/base/error.hpp"
 #include "tauten/base/share_out.hpp"
 
+namespace share_out_test {
+
 TEST_CASE("every piece of work is done once, with any number of threads") {
   for (const int threads : {-1, 0, 1, 2, 5, 300}) {
     std::vector<std::atomic<int>> done(101);
@@ -29,3 +31,5 @@ TEST_CASE("what the work throws arrives after all threads have ended") {
     CHECK(busy == 0);
   }
 }
+
+}  // namespace share_out_test

@@ -11,6 +11,8 @@
 
 #include "near.hpp"
 
+namespace simulate_test {
+
 using namespace tauten;
 
 namespace {
@@ -247,3 +249,5 @@ TEST_CASE("what was risked before a torque was held counts against the accepted 
   CHECK(stop <= fresh.limit_for_shear(0.2));
   CHECK(later.limit_for_shear(0.5 * later.spent(1)).si == near(held).epsilon(0.02));  // nothing is left of it
 }
+
+}  // namespace simulate_test

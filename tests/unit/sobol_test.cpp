@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace sobol_test {
+
 using namespace tauten;
 
 namespace {
@@ -139,3 +141,5 @@ TEST_CASE("what has no indices is refused") {
   const Model root = model_of({"y"}, {{"p"}}, [](std::span<const double> x) { return std::sqrt(x[0]); });
   refused(try_sobol(root, joint_distribution(root, {{"p", Distribution::normal(-1, 1)}})), "inputs");
 }
+
+}  // namespace sobol_test

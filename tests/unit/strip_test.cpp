@@ -8,6 +8,8 @@
 #include "unit/near.hpp"
 #include "unit/second_way.hpp"
 
+namespace strip_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -67,3 +69,5 @@ TEST_CASE("strip: strength ratio, load and needed engagement by hand") {
   CHECK(std::fabs(bearing_pressure.si(1e3, 20e-3, 10e-3) * second_way::pi / 4 * 300e-6 - 1e3) < 1e-9);
   CHECK(std::isnan(bearing_pressure.si(1e3, 10e-3, 20e-3)));
 }
+
+}  // namespace strip_test

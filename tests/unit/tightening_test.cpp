@@ -15,6 +15,8 @@
 
 #include "near.hpp"
 
+namespace tightening_test {
+
 using namespace tauten;
 namespace by = second_way;
 
@@ -523,3 +525,5 @@ TEST_CASE("scale: measured in other units of length and force, every answer is t
   }
   CHECK(names.size() == std::size(rooms));
 }
+
+}  // namespace tightening_test

@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace tolerance_test {
+
 using namespace tauten;
 
 namespace {
@@ -182,3 +184,5 @@ TEST_CASE("bolt and nut never overlap") {
     }
   }
 }
+
+}  // namespace tolerance_test

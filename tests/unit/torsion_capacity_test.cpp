@@ -6,6 +6,8 @@
 
 #include "near.hpp"
 
+namespace torsion_capacity_test {
+
 using namespace tauten;
 
 TEST_CASE("partly plastic torsion: integration of the shear stress over the radius") {
@@ -59,3 +61,5 @@ TEST_CASE("torsion beside tension: ends, a point of the circle, and below the el
     CHECK(bound > 0.9 * T);
   }
 }
+
+}  // namespace torsion_capacity_test

@@ -10,6 +10,8 @@
 #include "tauten/base/band.hpp"
 #include "tauten/explain/json_text.hpp"
 
+namespace tree_test {
+
 using namespace tauten;
 
 namespace {
@@ -63,3 +65,5 @@ TEST_CASE("a tree as JSON") {
   CHECK(json_text(tree_of("\xe2\x82")) == "\"\ufffd\ufffd\"");
   CHECK(json_text(tree_of("\xf4\x90\x80\x80")) == "\"\ufffd\ufffd\ufffd\ufffd\"");
 }
+
+}  // namespace tree_test

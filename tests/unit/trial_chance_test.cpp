@@ -6,6 +6,8 @@
 
 #include "tauten/uncertainty/trial_chance.hpp"
 
+namespace trial_chance_test {
+
 using namespace tauten;
 
 TEST_CASE("a chance has no digit that the next run would change") {
@@ -27,3 +29,5 @@ TEST_CASE("a chance has no digit that the next run would change") {
       if (error < 1) CHECK(std::pow(10.0, -decimals - 1) < error);
     }
 }
+
+}  // namespace trial_chance_test

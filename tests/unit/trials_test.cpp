@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace trials_test {
+
 using namespace tauten;
 
 TEST_CASE("coverage intervals of counted values: JCGM 101, 7.7") {
@@ -94,3 +96,5 @@ TEST_CASE("quantiles lie on straight lines between neighbours, in whatever order
   CHECK(detail::quantile_of(values, 1) == 4);
   CHECK(std::isnan(detail::quantile_of({}, 0.5)));
 }
+
+}  // namespace trials_test

@@ -10,6 +10,8 @@
 #include "tauten/units.hpp"
 #include "unit/near.hpp"
 
+namespace turn_answer_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -956,3 +958,5 @@ TEST_CASE("turn: with unknown friction no turn is within limits") {
   job.thread_friction = job.bearing_friction = Band<double>{0.10, 0.12, 0.14};  // measured: then it is known
   CHECK(turn(job).verdict == "within limits");
 }
+
+}  // namespace turn_answer_test

@@ -8,6 +8,8 @@
 #include "tauten/uncertainty/monte_carlo.hpp"
 #include "tauten/units.hpp"
 
+namespace turn_band_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -46,3 +48,5 @@ TEST_CASE("turn: the band of 19 in 20 lies within 2 % of a simulation, below yie
     CHECK(inside < 0.985);
   }
 }
+
+}  // namespace turn_band_test

@@ -12,6 +12,8 @@
 #include "tauten/turning/turned_bolt.hpp"
 #include "tauten/units.hpp"
 
+namespace turn_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -171,3 +173,5 @@ TEST_CASE("what remains") {
   CHECK(at_fault(try_residual_clamp(tight, {.creep_share = 1}, bolt, plates)) == "creep_share");
   CHECK(at_fault(try_residual_clamp(tight, {}, Quantity<Dim::compliance>(-1), plates)) == "bolt_resilience");
 }
+
+}  // namespace turn_test

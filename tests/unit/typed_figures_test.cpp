@@ -9,6 +9,8 @@
 
 #include "near.hpp"
 
+namespace typed_figures_test {
+
 using namespace tauten;
 
 TEST_CASE("square drives: ISO 1174-1, ISO 1711-1, ISO 3315, from memory") {
@@ -135,3 +137,5 @@ TEST_CASE("hand torque tools: ISO 6789-1, from memory; the wider of two versions
   CHECK(try_wrench_class(WrenchType::setting, 'G'));
   CHECK_FALSE(try_wrench_class(WrenchType::setting, 'H'));
 }
+
+}  // namespace typed_figures_test

@@ -12,6 +12,8 @@
 
 #include "near.hpp"
 
+namespace uncertainty_derivation_test {
+
 using namespace tauten;
 
 namespace {
@@ -124,3 +126,5 @@ TEST_CASE("a whole answer brings its notices, and every layout can be written") 
     CHECK(page.find("nan") == std::string::npos);
   }
 }
+
+}  // namespace uncertainty_derivation_test

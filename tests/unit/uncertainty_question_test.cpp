@@ -18,6 +18,8 @@
 
 #include "near.hpp"
 
+namespace uncertainty_question_test {
+
 using namespace tauten;
 
 namespace {
@@ -234,3 +236,5 @@ TEST_CASE("a question that cannot be answered gives the error of its answer") {
   REQUIRE_FALSE(refused);
   CHECK(std::string(refused.error().argument()) == "thread");
 }
+
+}  // namespace uncertainty_question_test

@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace unit_text_test {
+
 using namespace tauten;
 
 namespace {
@@ -151,3 +153,5 @@ TEST_CASE("every listed spelling is read back as what it stands for") {
     CHECK(read((std::string("2 ") + spelling.text).c_str(), spelling.dimension) == 2 * spelling.si);
   }
 }
+
+}  // namespace unit_text_test

@@ -7,6 +7,8 @@
 
 #include "near.hpp"
 
+namespace units_test {
+
 using namespace tauten;
 using namespace tauten::literals;
 
@@ -128,3 +130,5 @@ TEST_CASE("shop units: what a workshop reads") {
     CHECK(*si == 1);
   }
 }
+
+}  // namespace units_test

@@ -8,6 +8,8 @@
 
 #include "near.hpp"
 
+namespace universal_joint_test {
+
 namespace {
 
 using namespace tauten;
@@ -73,3 +75,5 @@ TEST_CASE("universal joint: the safe bend is the inverse of the greatest ratio")
 }
 
 }  // namespace
+
+}  // namespace universal_joint_test

@@ -7,6 +7,8 @@
 
 #include "tauten/base/error.hpp"
 
+namespace visible_text_test {
+
 using namespace tauten;
 using detail::character_size;
 using detail::visible;
@@ -59,3 +61,5 @@ TEST_CASE("an error never ends in the midst of a character") {
   }
   CHECK(std::string(Error("", std::string(511, 'a').c_str()).what()).size() == 511);
 }
+
+}  // namespace visible_text_test

@@ -5,6 +5,8 @@
 
 #include "near.hpp"
 
+namespace washer_test {
+
 using namespace tauten;
 
 namespace {
@@ -116,3 +118,5 @@ TEST_CASE("unknown standards and sizes are named") {
   CHECK(says(try_washer(thread("M9")).error(), "ISO 7089 has no washer for M9; its sizes run from M1.6 to M64"));
   CHECK_THROWS_AS((void)washer(thread("M9")), Error);
 }
+
+}  // namespace washer_test
