@@ -16,24 +16,12 @@ namespace tauten::python {
 pybind11::object explained(const Derivation& derivation, const std::string& format, const pybind11::object& style);
 
 /// Gives the class of an answer its methods `derivation` and `explain`.
-/// \param derive  answer -> Derivation
+void add_explaining(pybind11::handle type, Derivation (*derive)(pybind11::handle answer));
+
+/// \tparam F  answer -> Derivation, without state
 template <class T, class F>
-void add_explain(pybind11::class_<T>& type, F derive) {
-  namespace py = pybind11;
-  type.def("_repr_latex_",
-           [derive](const T& answer) { return std::string(py::str(explained(derive(answer), "latex", py::none()))); });
-  type.def(
-      "derivation", [derive](const T& answer) { return derive(answer); },
-      "derivation(self, /)\n--\n\nHow the answer came about, as data: given, steps, found, verdict and notices");
-  type.def(
-      "explain",
-      [derive](const T& answer, const std::string& format, const py::object& style) {
-        return explained(derive(answer), format, style);
-      },
-      py::arg("format") = "text", py::arg("style") = py::none(),
-      "explain(self, /, format='text', style=None)\n--\n\nHow the answer came about, from what is given to the "
-      "verdict: text, markdown, latex (for amsmath) or html (with "
-      "MathML). A `Style` sets units and digits. Raises Error for another format. In a notebook it shows itself.");
+void add_explain(pybind11::class_<T>& type, F) {
+  add_explaining(type, [](pybind11::handle answer) -> Derivation { return F{}(answer.cast<const T&>()); });
 }
 
 /// \param format  text, markdown or html
@@ -47,32 +35,14 @@ std::string page_text_of(const Page& page, const std::string& format);
 PageUnits page_units_of(const pybind11::object& answer, const pybind11::object& units = pybind11::none());
 
 /// Gives the class of an answer its page, which `print` and notebooks show.
-/// \param page_for  answer, `PageUnits` -> Page
+void add_laid_out(pybind11::handle type, Page (*page_for)(pybind11::handle answer, const PageUnits& units));
+
+/// \tparam F  answer, `PageUnits` -> Page, without state
 template <class T, class F>
-void add_page(pybind11::class_<T>& type, F page_for) {
-  namespace py = pybind11;
-  const auto page_of = [page_for](const py::object& answer, const py::object& units) {
-    return page_for(answer.cast<const T&>(), page_units_of(answer, units));
-  };
-  type.def(
-          "page",
-          [page_of](const py::object& answer, const std::string& format, const py::object& units) {
-            return page_text_of(page_of(answer, units), format);
-          },
-          py::arg("format") = "text", py::arg("units") = py::none(),
-          "page(self, /, format='text', units=None)\n--\n\nThe answer laid out for people, the line that is needed "
-          "first: text, markdown or html. Figures are in the units in which texts were given, else those of a "
-          "workshop, "
-          "unless `units` says otherwise, as {\"torque\": \"lbf.ft\"}. Raises Error for another format or an unknown "
-          "unit.")
-      .def_property_readonly(
-          "headline", [page_of](const py::object& answer) { return page_of(answer, py::none()).first_line(); },
-          "The first line of the page")
-      .def("__str__", [page_of](const py::object& answer) { return page_text_of(page_of(answer, py::none()), "text"); })
-      .def("_repr_markdown_",
-           [page_of](const py::object& answer) { return page_text_of(page_of(answer, py::none()), "markdown"); });
-  set_method(type, "_repr_html_",
-             [page_of](const py::object& answer) { return page_text_of(page_of(answer, py::none()), "html"); });
+void add_page(pybind11::class_<T>& type, F) {
+  add_laid_out(type, [](pybind11::handle answer, const PageUnits& units) -> Page {
+    return F{}(answer.cast<const T&>(), units);
+  });
 }
 
 }  // namespace tauten::python

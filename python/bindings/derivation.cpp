@@ -31,7 +31,7 @@ Style style_of(const py::object& digits, const py::dict& units) {
   return style;
 }
 
-std::string text_of(const Style& style) {
+std::string style_text(const Style& style) {
   std::string digits = std::to_string(style.digits), units;
   std::string of_one;
   for (const Style::Choice& choice : style.choices) {
@@ -67,11 +67,98 @@ py::object explained(const Derivation& derivation, const std::string& format, co
   return py::module_::import("tauten._explanation").attr("Explanation")(text, derivation, how);
 }
 
+namespace {
+
+/// The members of a record that has no page of its own, for a notebook.
 std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows) {
   PageTable table{"", {{""}, {class_name}}, {}, {}};
   for (const auto& row : rows)
     if (row[0] != "steps" && row[0] != "given" && row[0] != "notices") table.rows.push_back(row);
   return tauten::detail::html_table(table);
+}
+
+template <class F, class... Extra>
+void add_method(py::handle type, const char* name, F method, const Extra&... extra) {
+  py::setattr(type, name, py::cpp_function(method, py::name(name), py::is_method(type), extra...));
+}
+
+void add_property(py::handle type, const char* name, const py::cpp_function& get, const char* about) {
+  py::setattr(type, name,
+              py::handle(reinterpret_cast<PyObject*>(&PyProperty_Type))(get, py::none(), py::none(), about));
+}
+
+}  // namespace
+
+void add_member(py::handle type, const char* name, py::object (*member)(py::handle record, std::size_t place),
+                std::size_t place, const std::string& about) {
+  add_property(
+      type, name,
+      py::cpp_function([member, place](py::handle record) { return member(record, place); }, py::is_method(type)),
+      about.c_str());
+}
+
+void add_showing(py::handle type, const RecordClass& record_class) {
+  add_method(type, "__repr__", [text = record_class.text](py::handle record) { return text(record); });
+  add_method(
+      type, "as_dict", [as_dict = record_class.as_dict](py::handle record) { return as_dict(record); },
+      "as_dict(self, /)\n--\n\nAll members by name, in SI, nested ones too; None where there is no figure");
+  add_method(type, "_repr_html_",
+             [rows = record_class.rows, name = std::string(py::str(type.attr("__name__")))](py::handle record) {
+               return record_html(name, rows(record));
+             });
+  add_method(
+      type, "to_json",
+      [as_dict = record_class.as_dict](py::handle record, const py::object& indent) {
+        return py::module_::import("tauten._text").attr("json")(as_dict(record), indent);
+      },
+      py::arg("indent") = py::none(),
+      "to_json(self, /, indent=None)\n--\n\nJSON with the keys of the command line and numbers in SI; null for what "
+      "is not known");
+}
+
+void add_explaining(py::handle type, Derivation (*derive)(py::handle answer)) {
+  add_method(type, "_repr_latex_", [derive](py::handle answer) {
+    return std::string(py::str(explained(derive(answer), "latex", py::none())));
+  });
+  add_method(
+      type, "derivation", [derive](py::handle answer) { return derive(answer); },
+      "derivation(self, /)\n--\n\nHow the answer came about, as data: given, steps, found, verdict and notices");
+  add_method(
+      type, "explain",
+      [derive](py::handle answer, const std::string& format, const py::object& style) {
+        return explained(derive(answer), format, style);
+      },
+      py::arg("format") = "text", py::arg("style") = py::none(),
+      "explain(self, /, format='text', style=None)\n--\n\nHow the answer came about, from what is given to the "
+      "verdict: text, markdown, latex (for amsmath) or html (with "
+      "MathML). A `Style` sets units and digits. Raises Error for another format. In a notebook it shows itself.");
+}
+
+void add_laid_out(py::handle type, Page (*page_for)(py::handle answer, const PageUnits& units)) {
+  const auto page_of = [page_for](const py::object& answer, const py::object& units) {
+    return page_for(answer, page_units_of(answer, units));
+  };
+  add_method(
+      type, "page",
+      [page_of](const py::object& answer, const std::string& format, const py::object& units) {
+        return page_text_of(page_of(answer, units), format);
+      },
+      py::arg("format") = "text", py::arg("units") = py::none(),
+      "page(self, /, format='text', units=None)\n--\n\nThe answer laid out for people, the line that is needed "
+      "first: text, markdown or html. Figures are in the units in which texts were given, else those of a "
+      "workshop, "
+      "unless `units` says otherwise, as {\"torque\": \"lbf.ft\"}. Raises Error for another format or an unknown "
+      "unit.");
+  add_property(
+      type, "headline",
+      py::cpp_function([page_of](const py::object& answer) { return page_of(answer, py::none()).first_line(); },
+                       py::is_method(type)),
+      "The first line of the page");
+  for (const auto& [method, format] :
+       {std::pair{"__str__", "text"}, {"_repr_markdown_", "markdown"}, {"_repr_html_", "html"}})
+    add_method(type, method, [page_of, format](const py::object& answer) {
+      return page_text_of(page_of(answer, py::none()), format);
+    });
 }
 
 std::string page_text_of(const Page& page, const std::string& format) {
@@ -120,7 +207,7 @@ void add_derivation(py::module_& module) {
                     "Style(digits=5, units={\"length\": \"in\", \"preload\": \"lbf\"}): a key is a quantity or a "
                     "dimension; digits may be a dict too, with \"\" for all others. Raises Error for an unknown unit.")
       .def(py::init(&style_of), py::arg("digits") = 4, py::arg("units") = py::dict())
-      .def("__repr__", &text_of)
+      .def("__repr__", &style_text)
       .def("__eq__", [](const Style& a, const Style& b) { return a.digits == b.digits && a.choices == b.choices; });
   add_record<StepText>(module, "StepText",
                        "A step in words: title, symbol, expression, with_values, result, source, validity, note and "

@@ -9,6 +9,7 @@
 #include <pybind11/pybind11.h>
 
 #include <concepts>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -225,16 +226,39 @@ std::vector<std::vector<std::string>> rows_of(const T& record) {
   return rows;
 }
 
-/// \return the members of a record that has no page of its own, for a notebook
-std::string record_html(const std::string& class_name, const std::vector<std::vector<std::string>>& rows);
+/// What the classes of records differ in, so that what they have in common is compiled once.
+struct RecordClass {
+  std::string (*text)(pybind11::handle record);
+  pybind11::object (*as_dict)(pybind11::handle record);
+  std::vector<std::vector<std::string>> (*rows)(pybind11::handle record);
+};
+
+/// Gives a class `repr`, `as_dict`, `to_json` and a table for notebooks.
+void add_showing(pybind11::handle type, const RecordClass& record_class);
+
+/// Gives a class a read-only member.
+/// \param member  record, place of the member among those of its class -> the member in Python
+/// \param about   its docstring
+void add_member(pybind11::handle type, const char* name,
+                pybind11::object (*member)(pybind11::handle record, std::size_t place), std::size_t place,
+                const std::string& about);
 
 /// Gives a class the members of a record that it holds, but for those that it has itself.
-/// \param part_of  whole -> the record
+/// \tparam PartOf  whole -> the record
 template <Record Part, class Whole, class PartOf>
-void add_members(pybind11::class_<Whole>& type, PartOf part_of) {
+void add_members(pybind11::class_<Whole>& type, PartOf) {
   namespace py = pybind11;
   const py::dict annotations = type.attr("__annotations__"), units = type.attr("_units");
-  Part::fields([&](const char* field, auto member) {
+  const auto member_of = [](py::handle record, std::size_t place) {
+    const Part& part = PartOf{}(record.cast<const Whole&>());
+    py::object found;
+    Part::fields([&, at = std::size_t{0}](const char*, auto member) mutable {
+      if (at++ == place) found = to_python(part.*member);
+    });
+    return found;
+  };
+  Part::fields([&, at = std::size_t{0}](const char* field, auto member) mutable {
+    const std::size_t place = at++;
     if (annotations.contains(field)) return;
     using Member = std::remove_cvref_t<decltype(std::declval<const Part&>().*member)>;
     std::string about;
@@ -242,8 +266,7 @@ void add_members(pybind11::class_<Whole>& type, PartOf part_of) {
       about = []<Dim D, class Real>(std::type_identity<Quantity<D, Real>>) {
         return std::string(describe(D).name) + ", " + describe(D).si_unit;
       }(std::type_identity<Member>{});
-    type.def_property_readonly(
-        field, [part_of, member](const Whole& whole) { return to_python(part_of(whole).*member); }, about.c_str());
+    add_member(type, field, member_of, place, about);
     annotations[field] = annotation_of<Member>();
     if (const char* unit = unit_of<Member>(); *unit != '\0') units[field] = unit;
   });
@@ -278,23 +301,13 @@ pybind11::class_<T> add_record(pybind11::handle scope, const char* name, const c
   type.attr("__annotations__") = py::dict();  // of which stubs are made
   type.attr("_units") = py::dict();
   add_members<T>(type, [](const T& record) -> const T& { return record; });
-  type.def("__repr__", [](const T& record) { return to_text(record); });
-  type.def(
-      "as_dict", [](const T& record) { return to_python(record, true); },
-      "as_dict(self, /)\n--\n\nAll members by name, in SI, nested ones too; None where there is no figure");
-  type.def("_repr_html_", [name = std::string(name)](const T& record) { return record_html(name, rows_of(record)); });
-  type.def(
-      "to_json",
-      [](const T& record, const py::object& indent) {
-        return py::module_::import("tauten._text").attr("json")(to_python(record, true), indent);
-      },
-      py::arg("indent") = py::none(),
-      "to_json(self, /, indent=None)\n--\n\nJSON with the keys of the command line and numbers in SI; null for what "
-      "is not known");
+  add_showing(type, {[](py::handle record) { return to_text(record.cast<const T&>()); },
+                     [](py::handle record) { return to_python(record.cast<const T&>(), true); },
+                     [](py::handle record) { return rows_of(record.cast<const T&>()); }});
   return type;
 }
 
-/// Gives a class another method than the one that it has.
+/// Gives a class a method, also another one than it has.
 template <class T, class F>
 void set_method(pybind11::class_<T>& type, const char* name, F method) {
   type.attr(name) = pybind11::cpp_function(method, pybind11::is_method(type));
