@@ -58,9 +58,10 @@ def reference(grip, face, width, layers, fineness=1.0):
     return clamped_stiffness(1.0, face, width, [(grip / len(layers), e / first, nu) for e, nu in layers], fineness)
 
 
-def cases():
-    """Yields material, bearing face, width in faces, grip, stiffness by finite elements."""
-    for (name, layers), face, width, grip in itertools.product(MATERIALS.items(), FACES, WIDTHS, GRIPS):
+def cases(step=1):
+    """Yields material, bearing face, width in faces, grip, stiffness by finite elements, of every case or of each `step`th."""
+    every = itertools.product(MATERIALS.items(), FACES, WIDTHS, GRIPS)
+    for (name, layers), face, width, grip in itertools.islice(every, 0, None, step):
         yield name, face, width, grip, reference(grip, face, face * width, layers)
 
 
@@ -95,8 +96,8 @@ def bolt(grip):
     return (0.5 + grip) / (math.pi / 4) + 0.5 / (math.pi / 4 * 0.847**2)
 
 
-def tapped_cases():
-    """Yields bearing face, width in faces, grip, resilience by finite elements."""
+def tapped_cases(step=1):
+    """Yields bearing face, width in faces, grip, resilience by finite elements, of every case or of each `step`th."""
     steel = MATERIALS["steel"][0]
-    for face, width, grip in itertools.product(FACES, TAPPED_WIDTHS, GRIPS):
+    for face, width, grip in itertools.islice(itertools.product(FACES, TAPPED_WIDTHS, GRIPS), 0, None, step):
         yield face, width, grip, tapped_compliance(1.0, face, face * width, grip, 1.0, steel, steel)

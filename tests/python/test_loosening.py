@@ -7,7 +7,6 @@ import pytest
 
 stats = pytest.importorskip("scipy.stats")
 integrate = pytest.importorskip("scipy.integrate")
-optimize = pytest.importorskip("scipy.optimize")
 tauten = pytest.importorskip("tauten")
 
 STUCK = dict(thread="M16", property_class="8.8", socket="24mm", rust="rusted", trials=20000)
@@ -54,9 +53,6 @@ class Posterior:
     def next_below(self, torque):
         return float((self.weight * stats.t.cdf(math.log(torque), 4, self.mean, self.s)).sum())
 
-    def next_quantile(self, chance):
-        return math.exp(optimize.brentq(lambda x: self.next_below(math.exp(x)) - chance, -5, 12, xtol=1e-10))
-
     def median_quantile(self, chance):
         below = numpy.cumsum(self.weight.sum(axis=1))
         return float(numpy.interp(chance, below, self.mean[:, 0] + (self.mean[1, 0] - self.mean[0, 0]) / 2))
@@ -87,8 +83,8 @@ def test_update_against_a_grid_posterior(name, rust):
             [posterior.median_quantile(chance) for chance in (0.05, 0.5, 0.95)], abs=log_median)
         for torque, chance in zip(learned.torque, (0.05, 0.5, 0.95)):
             assert posterior.next_below(torque) == pytest.approx(chance, abs=chance_next)
-    for torque, chance in zip(learned.torque, (0.05, 0.5, 0.95)):
-        assert torque == pytest.approx(exact.cut().next_quantile(chance), rel=4e-3)
+    for torque, chance in zip(learned.torque, (0.05, 0.5, 0.95)):  # the quantile lies within 0.4 % of it
+        assert exact.cut().next_below(torque * (1 - 4e-3)) <= chance <= exact.cut().next_below(torque * (1 + 4e-3))
     assert learned.count == len(OUTCOMES[name])
 
 

@@ -1,5 +1,6 @@
 """Resilience models against an independent solver: axisymmetric finite elements."""
 import math
+import os
 import re
 import shutil
 import subprocess
@@ -13,6 +14,10 @@ tauten = pytest.importorskip("tauten")
 from axisymmetric import clamped_body, clamped_stiffness, tapped_compliance
 from resilience_cases import (MATERIALS, RANGES, TAPPED_ANGLE, TAPPED_OFF, applies, bolt, cases, models, reference,
                               tapped_cases, tapped_models)
+
+# Every case with TAUTEN_WHOLE=1; else so many that all materials, faces, widths and grips are among them.
+WHOLE = os.environ.get("TAUTEN_WHOLE")
+STEP = 1 if WHOLE else 5
 
 # Stiffness over E d of wide steel layers under a ring of 1.5 d, hole d, by another solver.
 KNOWN = {0.5: 2.618, 1: 1.540, 1.5: 1.197, 2: 1.037, 3: 0.890, 4: 0.822, 6: 0.759}
@@ -75,7 +80,7 @@ def test_solver_agrees_with_a_general_one(tmp_path):
 
 def test_models_within_their_stated_ranges():
     worst = {model: [0.0, 0.0] for model in RANGES}
-    for material, face, width, grip, exact in cases():
+    for material, face, width, grip, exact in cases(STEP):
         found = models(tauten.formulas, grip, face, face * width, MATERIALS[material])
         for model, stiffness in found.items():
             if applies(model, face, width, grip):
@@ -84,7 +89,7 @@ def test_models_within_their_stated_ranges():
                 low, high = RANGES[model]["off"]
                 assert low <= off <= high, (model, material, face, width, grip, off)
     # The statement is not wider than it needs to be.
-    for model, (low, high) in worst.items():
+    for model, (low, high) in worst.items() if WHOLE else ():
         assert low < RANGES[model]["off"][0] + 2 and high > RANGES[model]["off"][1] - 2, (model, low, high)
 
 
@@ -117,7 +122,7 @@ def test_tapped_holes_within_what_the_page_states():
 
     def take(name, off):
         worst[name] = [min(worst[name][0], off), max(worst[name][1], off)]
-    for face, width, grip, exact in tapped_cases():
+    for face, width, grip, exact in tapped_cases(STEP):
         model = sum(tapped_models(tauten.formulas, grip, face, face * width))
         for name, (low, high, *_) in TAPPED_OFF.items():
             if low <= grip <= high:
@@ -125,7 +130,9 @@ def test_tapped_holes_within_what_the_page_states():
         take("angle", 100 * ((model + bolt(grip)) / (exact + bolt(grip)) - 1))
     for name, (low, high) in worst.items():
         stated = TAPPED_ANGLE if name == "angle" else TAPPED_OFF[name][2:]
-        assert stated[0] <= low < stated[0] + 2 and stated[1] - 2 < high <= stated[1], (name, low, high)
+        assert stated[0] <= low and high <= stated[1], (name, low, high)
+        # The statement is not wider than it needs to be.
+        assert not WHOLE or low < stated[0] + 2 and stated[1] - 2 < high, (name, low, high)
 
 
 def test_tapped_model_is_the_one_of_the_library():

@@ -252,7 +252,7 @@ def test_progress_is_for_terminals_only(tmp_path):
     feeding.stdin.write(b"thread,torque\n")
     seen = b""
     for _ in range(12):  # slower than the 0.2 s between two signs of life
-        feeding.stdin.write(b"M16,130N.m\n" * 100_000)
+        feeding.stdin.write(b"M16,130N.m\n" * 10_000)
         feeding.stdin.flush()
         time.sleep(0.05)
     feeding.stdin.close()

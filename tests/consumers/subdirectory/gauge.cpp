@@ -1,4 +1,4 @@
-#include <tauten/tauten.hpp>
+#include <tauten/tightening/torque.hpp>
 
 double other_load();
 

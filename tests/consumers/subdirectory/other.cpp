@@ -1,4 +1,5 @@
-#include <tauten/tauten.hpp>
+#include <tauten/tightening/torque.hpp>
+#include <tauten/units.hpp>
 
 double other_load() {
   using namespace tauten::literals;
