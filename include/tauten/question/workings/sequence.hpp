@@ -9,6 +9,7 @@
 #include "tauten/base/refusal.hpp"
 #include "tauten/group/fit.hpp"
 #include "tauten/group/flexibility.hpp"
+#include "tauten/group/identity.hpp"
 #include "tauten/group/pattern.hpp"
 #include "tauten/group/scatter.hpp"
 #include "tauten/question/sequence_answer.hpp"
@@ -55,6 +56,19 @@ inline bool goes_round(const Pattern& pattern, const BoltOrder& order) {
     beside += apart == 1 || apart == n - 1;
   }
   return 2 * beside > n;
+}
+
+/// \return true if fluid may be behind the joint: in a ring of bolts, in two (an oval flange), in four as far apart as those
+///         of a hydraulic port (ISO 6162-1: 38.1 mm x 17.5 mm to 152.4 mm x 92.1 mm), and in all other patterns but rows
+///         and columns, as feet, brackets and splice plates have them
+inline bool may_be_flange(const Pattern& pattern) {
+  constexpr double tolerance = 0.5e-3;  // of places that were measured
+  const std::vector<Position>& at = pattern.positions();
+  if (at.size() < 3) return true;
+  const std::optional<RingFit> ring = fit_ring(at, at.size());
+  PatternIdentity rows;
+  if ((ring && ring->greatest <= tolerance) || !take_grid(rows, at, tolerance)) return true;
+  return rows.kind == PatternKind::rectangle && rows.width.si < 0.155 && rows.width.si > 1.6 * rows.height.si;
 }
 
 inline Outcome<BoltOrder> try_order_of(const SequenceJob& job, const Pattern& pattern) {
@@ -245,13 +259,18 @@ TAUTEN_FUNCTION Outcome<TighteningSequence> try_tightening_sequence(const Sequen
                                 "In this order neighbours follow each other: the part tilts, and a gasket is crushed "
                                 "on one side. Numbers on a "
                                 "flange may only count its bolts; then leave them out and tighten crosswise."});
-  if (!job.pressurised)
-    sequence.notices.push_back(cautions::pressurised_flange);
-  else
+  if (job.pressurised)
     sequence.notices.push_back(
         {"pressure_trapped",
          "Pressure may be trapped. Prove that it is zero; ease the bolts on the far side first, keep "
          "out of the line of the gap, and wait until nothing flows before any nut comes off."});
+  else if (detail::may_be_flange(*pattern))
+    sequence.notices.push_back(cautions::pressurised_flange);
+  else
+    sequence.notices.push_back({"no_pressure_assumed",
+                                "Bolts in rows are taken as feet or a splice without pressure behind. For a cover, a "
+                                "bonnet or a hydraulic flange give pressurised.",
+                                true});
   if (!job.gasket && job.readings.empty() && job.interaction.empty()) {
     if (auto error = detail::needs_interaction(job)) return *error;
     return sequence;
