@@ -581,6 +581,7 @@ class Composer {
 
   SheetBlock passes(const Worked& w) const {
     SheetBlock block = sketch(w, true);
+    block.title = "Tighten: " + title(w);  // it may be on a page of its own
     block.to_fill = true;
     block.table = PageTable{
         "Passes" + (w.wrench ? ": " + w.wrench->name : std::string()),

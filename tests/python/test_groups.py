@@ -390,7 +390,8 @@ def test_scatter_of_the_loads():
     (lambda: tauten.sequence(4, order=[1, 2, 3, 3]), "order"),
     (lambda: tauten.sequence(10, method="legacy"), "legacy"),
     (lambda: tauten.sequence(8, at_once=3), "at_once"),
-    (lambda: tauten.sequence(4, interaction=[[1, 2, 0, 0], [2, 1, 0, 0], [0, 0, 1, 0], [0, 0, 0, 1]]), "positive definite"),
+    (lambda: tauten.sequence(4, interaction=[[1, 2, 0, 0], [2, 1, 0, 0], [0, 0, 1, 0], [0, 0, 0, 1]]), "interaction is not positive definite"),
+    (lambda: tauten.sequence(2, interaction=[[1, 0.2], [0.1, 1]]), "interaction: .*bolt 2 .*not symmetric"),
     (lambda: tauten.sequence(8, shortfall=0.05), "interaction"),
     (lambda: tauten.sequence(8, pressurised=True), "person"),
     (lambda: tauten.sequence(8, gasket="rubber"), "gasket must be a dict"),
@@ -533,6 +534,7 @@ def test_some_holes_that_line_up_are_a_warning_and_no_permission():
     ([(0, 0), (0.1, 0), (0.13, 0.09), (0.02, 0.11), (-0.04, 0.05)], {}, "pressurised_flange"),  # a cover
     ("rectangle:47.6mm:22.2mm", {}, "pressurised_flange"), ("rectangle:152.4mm:92.1mm", {}, "pressurised_flange"),  # ISO 6162-1, DN19, DN127
     ("rectangle:216mm:140mm", {}, "no_pressure_assumed"), ("rectangle:100mm:80mm", {}, "no_pressure_assumed"),  # feet of motors
+    ([(0, 0), (0.06, 0.08), (-0.06, 0.045), (0, 0.125)], {}, "no_pressure_assumed"),  # 100 mm x 75 mm, turned
     ("grid:3x4:70mm:70mm", dict(method="middle_out"), "no_pressure_assumed"), ("line:4:75mm", {}, "no_pressure_assumed"),
     ("rectangle:216mm:140mm", dict(pressurised=True, person=(0, -0.5)), "pressure_trapped"),
 ])

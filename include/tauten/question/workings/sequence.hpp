@@ -2,14 +2,15 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
+#include <vector>
 
 #include "tauten/base/caution.hpp"
 #include "tauten/base/mode.hpp"
 #include "tauten/base/refusal.hpp"
 #include "tauten/group/fit.hpp"
 #include "tauten/group/flexibility.hpp"
-#include "tauten/group/identity.hpp"
 #include "tauten/group/pattern.hpp"
 #include "tauten/group/scatter.hpp"
 #include "tauten/question/sequence_answer.hpp"
@@ -63,12 +64,30 @@ inline bool goes_round(const Pattern& pattern, const BoltOrder& order) {
 ///         and columns, as feet, brackets and splice plates have them
 inline bool may_be_flange(const Pattern& pattern) {
   constexpr double tolerance = 0.5e-3;  // of places that were measured
-  const std::vector<Position>& at = pattern.positions();
-  if (at.size() < 3) return true;
-  const std::optional<RingFit> ring = fit_ring(at, at.size());
-  PatternIdentity rows;
-  if ((ring && ring->greatest <= tolerance) || !take_grid(rows, at, tolerance)) return true;
-  return rows.kind == PatternKind::rectangle && rows.width.si < 0.155 && rows.width.si > 1.6 * rows.height.si;
+  const std::size_t n = pattern.size();
+  if (n < 3) return true;
+  const std::optional<RingFit> ring = fit_ring(pattern.positions(), n);
+  if (ring && ring->greatest <= tolerance) return true;
+  Position along = pattern[1];  // from bolt 1 to its nearest neighbour
+  for (const Position p : pattern)
+    if (p != pattern[0] && distance(p, pattern[0]) < distance(along, pattern[0])) along = p;
+  along = {along.x - pattern[0].x, along.y - pattern[0].y};
+  const double pitch = std::hypot(along.x, along.y);
+  double wide = 0;  // across the rows
+  std::size_t lines[2] = {};
+  for (int across = 0; across < 2; ++across) {
+    const auto apart = [&](Position p, Position q) {
+      const double x = p.x - q.x, y = p.y - q.y;
+      return std::fabs(across == 1 ? along.x * y - along.y * x : along.x * x + along.y * y) / pitch;
+    };
+    for (std::size_t i = 0; i < n; ++i) {
+      wide = std::max(wide, apart(pattern[i], pattern[0]));  // across the rows in the end: along them it is less
+      std::size_t k = 0;
+      while (apart(pattern[i], pattern[k]) > tolerance) ++k;
+      lines[across] += k == i;
+    }
+  }
+  return lines[0] * lines[1] != n || (n == 4 && lines[1] == 2 && wide < 0.155 && wide > 1.6 * pitch);
 }
 
 inline Outcome<BoltOrder> try_order_of(const SequenceJob& job, const Pattern& pattern) {
@@ -268,8 +287,8 @@ TAUTEN_FUNCTION Outcome<TighteningSequence> try_tightening_sequence(const Sequen
     sequence.notices.push_back(cautions::pressurised_flange);
   else
     sequence.notices.push_back({"no_pressure_assumed",
-                                "Bolts in rows are taken as feet or a splice without pressure behind. For a cover, a "
-                                "bonnet or a hydraulic flange give pressurised.",
+                                "Taken as feet or a splice without pressure behind. For a cover, "
+                                "bonnet or hydraulic flange give pressurised.",
                                 true});
   if (!job.gasket && job.readings.empty() && job.interaction.empty()) {
     if (auto error = detail::needs_interaction(job)) return *error;
