@@ -53,6 +53,9 @@ std::string as_markdown(const Sheet& sheet) {
   return out;
 }
 
+/// More rows to fill do not fit on one sheet of paper with what stands above them; such a table goes on overleaf.
+constexpr std::size_t rows_of_a_page = 20;
+
 constexpr const char* style = R"(
 @page { size: A4; margin: 13mm 14mm 17mm 14mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", Arial, sans-serif; } }
 * { box-sizing: border-box; }
@@ -81,13 +84,14 @@ th { background: #eee; -webkit-print-color-adjust: exact; print-color-adjust: ex
 th.r, td.r { text-align: right; white-space: nowrap; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
+.long { break-inside: auto; }
 .fill td { height: 8.5mm; vertical-align: middle; }
 .fill th.e, .fill td.e { min-width: 20mm; }
 .origins td { font-size: 8pt; padding: .5mm 1.5mm; }
 .drawing { text-align: center; break-inside: avoid; margin: 2mm 0; }
-.drawing svg { max-width: 100%; width: auto; height: 68mm; margin: -2mm 0 -7mm; }
+.drawing svg { max-width: 100%; width: auto; height: 68mm; margin-bottom: -9mm; }
 .keep { break-inside: avoid; }
-.keep .drawing svg { height: 92mm; margin: -4mm 0 -9mm; }
+.keep .drawing svg { height: 92mm; margin-bottom: -9mm; }
 .write { break-inside: avoid; margin: 3mm 0; }
 .write div { border: 1.2pt solid #111; height: 20mm; margin-top: 1mm; }
 @media screen and (max-width: 700px) { body { font-size: 16px; } .wide { overflow-x: auto; } }
@@ -96,7 +100,7 @@ tr { break-inside: avoid; }
 
 std::string html_table_of(const PageTable& table, bool to_fill, bool small) {
   std::string out = std::string("<div class=\"wide\"><table class=\"") +
-                    (to_fill ? "fill"
+                    (to_fill ? table.rows.size() > rows_of_a_page ? "fill long" : "fill"
                      : small ? "origins"
                              : "") +
                     "\">";
@@ -153,7 +157,8 @@ std::string as_html(const Sheet& sheet) {
            html_text(section.title) + "</h2>";
     std::size_t step_number = 0;
     for (const SheetBlock& block : section.blocks) {
-      const bool together = block.table && (block.to_fill || !block.drawing.svg.empty());
+      const bool together =
+          block.table && (block.to_fill || !block.drawing.svg.empty()) && block.table->rows.size() <= rows_of_a_page;
       if (together) out += "\n<div class=\"keep\">";
       if (!block.title.empty())
         out += std::string("\n<h3") + (block.new_page ? " class=\"new\"" : "") + ">" + html_text(block.title) + "</h3>";

@@ -108,6 +108,13 @@ struct Worked {
     return std::any_of(sequence.notices.begin(), sequence.notices.end(),
                        [&](const Notice& one) { return one.code == notice; });
   }
+  /// In which turn of a pass a bolt is tightened, alone or with others at once.
+  int turn_of(int bolt) const {
+    for (std::size_t i = 0; i < sequence.sets.size(); ++i)
+      if (std::find(sequence.sets[i].begin(), sequence.sets[i].end(), bolt) != sequence.sets[i].end())
+        return static_cast<int>(i) + 1;
+    return sequence.labels[static_cast<std::size_t>(bolt) - 1];
+  }
   /// Whether fluid may be behind it although nothing was given about pressure.
   bool may_hold_pressure() const {
     return !sequence.job.pressurised && (has(cautions::pressurised_flange.code) || !joint->gasket.empty());
@@ -298,6 +305,9 @@ class Composer {
       fetch.steps.push_back({"Angle gauge."});
     for (const SheetWrench& wrench : plan_.wrenches) fetch.steps.push_back(wrench_step(wrench));
     for (const Worked& w : worked_) {
+      if (w.wrench == nullptr)
+        fetch.steps.push_back({"Torque wrench whose range holds " + units_.settable(w.settings.front().setting) +
+                               " to " + units_.settable(w.settings.back().setting) + " (joint " + number(w) + ")."});
       if (!w.settings.front().job.extensions.empty()) {
         std::vector<std::string> links;
         for (const ExtensionLink& link : w.settings.front().job.extensions)
@@ -349,10 +359,13 @@ class Composer {
     return step;
   }
 
-  SheetBlock sketch(const Worked& w, bool with_turns) const {
+  SheetBlock sketch(const Worked& w, bool passes) const {
+    const bool with_turns = passes && w.pattern.count <= 20;  // more words would stand on one another
     PatternSketch sketch = sketch_of(w.sequence.job, w.sequence);
     sketch.mark = "mark";
-    if (!with_turns) sketch.words.clear();
+    sketch.words.clear();
+    for (int bolt = 1; with_turns && bolt <= w.pattern.count; ++bolt)
+      sketch.words.push_back("turn " + std::to_string(w.turn_of(bolt)));
     if (w.pattern.circle_diameter.si == w.pattern.circle_diameter.si) {
       sketch.circle = w.pattern.circle_diameter.si;
       sketch.centre = {w.pattern.centre[0].si, w.pattern.centre[1].si};
@@ -579,6 +592,13 @@ class Composer {
     return section;
   }
 
+  /// \return "1 5; 3 7; 2 6; 4 8"
+  static std::string sets_text(const std::vector<std::vector<int>>& sets) {
+    std::vector<std::string> texts;
+    for (const std::vector<int>& set : sets) texts.push_back(order_text(set));
+    return joined(texts, "; ");
+  }
+
   SheetBlock passes(const Worked& w) const {
     SheetBlock block = sketch(w, true);
     block.title = "Tighten: " + title(w);  // it may be on a page of its own
@@ -590,8 +610,13 @@ class Composer {
         {}};
     const std::size_t own = w.sequence.passes.size() - w.sequence.job.rounds;
     for (std::size_t i = 0; i < w.sequence.passes.size(); ++i)
-      block.table->rows.push_back({i < own ? std::to_string(i + 1) : "settling round", pass_torque(w, i),
-                                   units_.settable(w.settings[i].setting), order_text(w.sequence.passes[i].order), ""});
+      block.table->rows.push_back(
+          {i < own ? std::to_string(i + 1) : "settling round", pass_torque(w, i),
+           units_.settable(w.settings[i].setting),
+           i < own && !w.sequence.sets.empty() ? sets_text(w.sequence.sets) : order_text(w.sequence.passes[i].order),
+           ""});
+    if (!w.sequence.sets.empty())
+      block.table->legend.push_back("Bolts between two semicolons are tightened at once, each with a tool of its own.");
     if (!w.settings.front().job.extensions.empty())
       block.table->legend.push_back(
           "The settings hold for this wrench with this extension, at its angle and with the hand on the mark.");
@@ -670,7 +695,7 @@ class Composer {
       for (int i = 1; i <= w.pattern.count; ++i) {
         table.rows.emplace_back(table.columns.size());
         table.rows.back()[0] = std::to_string(i);
-        table.rows.back()[1] = std::to_string(w.sequence.labels[static_cast<std::size_t>(i) - 1]);
+        table.rows.back()[1] = std::to_string(w.turn_of(i));
       }
       block.table = std::move(table);
       section.blocks.push_back(std::move(block));

@@ -264,3 +264,20 @@ def test_an_angle_counts_from_where_the_passes_end(bonnet):
     path.write_text(path.read_text() + 'snug-torque = "30N.m"\n')
     done = run("--file", path)
     assert done.returncode == 2 and "counts from 30 N.m, but the passes end at 40 N.m" in done.stderr
+
+
+def test_a_joint_of_many_bolts_with_several_tools(bonnet):
+    path = bonnet()
+    path.write_text(path.read_text().replace("circle:6:120mm", "circle:24:600mm").replace('wrench = "small"\n', "")
+                    + '[joint.sequence]\nat-once = 4\n')
+    sets = tauten.sequence("circle:24:600mm", at_once=4).sets
+    (table,) = passes(path)
+    assert table[0]["Order"] == "; ".join(" ".join(map(str, one)) for one in sets) and ";" not in table[-1]["Order"]
+    for row in blocks_of(path, "Record")[0]["table"]:
+        assert int(row["Position"]) in sets[int(row["Turn"]) - 1]
+    fetched = [step["text"] for block in blocks_of(path, "What, where, and before you start") for step in block["steps"]]
+    low, high = (next(row for row in table[::way])["Set the wrench to"] for way in (1, -1))
+    assert f"Torque wrench whose range holds {low} to {high} (joint 1)." in fetched
+    page = sheet(path, "--format", "html")
+    assert 'class="fill long"' in page and "turn 24" not in page
+    assert 'class="fill long"' not in sheet(bonnet(), "--format", "html")
