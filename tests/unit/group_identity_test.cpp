@@ -256,7 +256,7 @@ TEST_CASE("group identity: fewer holes on some of more, and which ways") {
 TEST_CASE("group identity: ways on some holes against all ways to pick partners, by distances and turning senses") {
   std::mt19937 random(31);
   int met = 0;
-  for (int trial = 0; trial < 300; ++trial) {
+  for (std::size_t trial = 0; trial < 300; ++trial) {
     // Places on a coarse lattice, so that two patterns are alike to the last digit or differ by millimetres.
     const auto lattice = [&](std::size_t count) {
       std::vector<Position> at;

@@ -88,10 +88,15 @@ inline Angle plain_turn(double turn) noexcept {
   return Angle(turn < 1e-9 - pi<double>() ? turn + 2 * pi<double>() : turn);
 }
 
-/// Ways in the order in which they are listed, of the part or of an answer.
-template <class W>
-void sort_ways(std::vector<W>& ways) {
-  std::stable_sort(ways.begin(), ways.end(), [](const W& a, const W& b) { return a.turn.si < b.turn.si - 1e-9; });
+/// Ways in the order in which they are listed, of the part or of an answer: by turn to a billionth of a radian, so that
+/// rounding decides nothing, then by partners.
+template <class W, class Partners>
+void sort_ways(std::vector<W>& ways, Partners W::* partners) {
+  std::sort(ways.begin(), ways.end(), [&](const W& a, const W& b) {
+    const double left = std::round(1e9 * a.turn.si);
+    const double right = std::round(1e9 * b.turn.si);
+    return left != right ? left < right : a.*partners < b.*partners;
+  });
 }
 
 /// The way near a guess: partners by the guess, the best turn and shift for them, and partners anew by these.
@@ -192,7 +197,7 @@ inline Outcome<std::vector<Way>> ways_on(const Pattern& part, const Pattern& on,
     }
   }
   for (Way& way : ways) way.flipped = flipped;
-  sort_ways(ways);
+  sort_ways(ways, &Way::partner);
   return ways;
 }
 

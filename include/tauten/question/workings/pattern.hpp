@@ -118,7 +118,7 @@ TAUTEN_FUNCTION Outcome<std::vector<PatternWay>> try_partial_pattern_ways(const 
     }
     ways.push_back(std::move(one));
   }
-  detail::sort_ways(ways);
+  detail::sort_ways(ways, &PatternWay::partners);
   return ways;
 }
 
