@@ -23,7 +23,8 @@ pattern = _function("pattern", _core.pattern, """
         freedom, the measured figures beyond what fixes the pattern: where it is 0, nothing is proven. odd is the number of a
         hole out of its place and odd_by how far; missing are places without a hole; ways_round is in how many ways the
         part goes back on its own holes, ways_flipped in how many turned over. candidates are standard drillings, and
-        next_measurement what would distinguish them. goes_on and ways are about the holes in ``on``;
+        next_measurement what would distinguish them. goes_on and ways are about the holes in ``on``, and
+        partial_ways warns where counts differ and all holes of one line up with some of the other's, a partner 0 being none;
         ``ways_on(other, tolerance)`` gives the ways this part goes on another pattern.
 
     Raises

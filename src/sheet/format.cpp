@@ -53,8 +53,11 @@ std::string as_markdown(const Sheet& sheet) {
   return out;
 }
 
+/// More rows to fill do not fit on one sheet of paper with what stands above them; such a table goes on overleaf.
+constexpr std::size_t rows_of_a_page = 20;
+
 constexpr const char* style = R"(
-@page { size: A4; margin: 13mm 14mm 14mm 14mm; }
+@page { size: A4; margin: 13mm 14mm 17mm 14mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", Arial, sans-serif; } }
 * { box-sizing: border-box; }
 body { font: 10.5pt/1.35 "Liberation Sans", Arial, Helvetica, sans-serif; color: #111; max-width: 182mm; margin: 8mm auto; padding: 0 4mm; }
 h1 { font-size: 21pt; margin: 0 0 1mm; }
@@ -69,10 +72,11 @@ section:first-of-type { break-before: auto; margin-top: 4mm; }
 .step { display: grid; grid-template-columns: 7mm 8mm 1fr; margin: 1.6mm 0; break-inside: avoid; }
 .box { width: 5mm; height: 5mm; border: 1.2pt solid #111; margin-top: .4mm; }
 .n { font-weight: bold; text-align: right; padding-right: 2mm; }
-.care { grid-column: 3; border-left: 4pt solid #d55e00; background: #fdf0e6; padding: .6mm 2.5mm; margin-top: .8mm;
+.care { grid-column: 3; font-size: 9.5pt; border-left: 4pt solid #d55e00; background: #fdf0e6; padding: .6mm 2.5mm; margin-top: .8mm;
   -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 h2, .care b { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
 table { border-collapse: collapse; width: 100%; margin: 2mm 0; font-size: 10pt; }
+.wide + p { break-before: avoid; }
 .fill { break-inside: avoid; }
 caption { text-align: left; font-weight: bold; padding: 1mm 0; }
 th, td { border: .8pt solid #555; padding: 1mm 2mm; vertical-align: top; text-align: left; overflow-wrap: break-word; }
@@ -80,11 +84,14 @@ th { background: #eee; -webkit-print-color-adjust: exact; print-color-adjust: ex
 th.r, td.r { text-align: right; white-space: nowrap; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
+.long { break-inside: auto; }
 .fill td { height: 8.5mm; vertical-align: middle; }
 .fill th.e, .fill td.e { min-width: 20mm; }
 .origins td { font-size: 8pt; padding: .5mm 1.5mm; }
 .drawing { text-align: center; break-inside: avoid; margin: 2mm 0; }
-.drawing svg { max-width: 100%; max-height: 60mm; height: auto; }
+.drawing svg { max-width: 100%; width: auto; height: 68mm; margin-bottom: -9mm; }
+.keep { break-inside: avoid; }
+.keep .drawing svg { height: 92mm; margin-bottom: -9mm; }
 .write { break-inside: avoid; margin: 3mm 0; }
 .write div { border: 1.2pt solid #111; height: 20mm; margin-top: 1mm; }
 @media screen and (max-width: 700px) { body { font-size: 16px; } .wide { overflow-x: auto; } }
@@ -93,7 +100,7 @@ tr { break-inside: avoid; }
 
 std::string html_table_of(const PageTable& table, bool to_fill, bool small) {
   std::string out = std::string("<div class=\"wide\"><table class=\"") +
-                    (to_fill ? "fill"
+                    (to_fill ? table.rows.size() > rows_of_a_page ? "fill long" : "fill"
                      : small ? "origins"
                              : "") +
                     "\">";
@@ -118,12 +125,30 @@ std::string html_table_of(const PageTable& table, bool to_fill, bool small) {
   return out;
 }
 
+/// A text between quotes in a style sheet; whatever somebody wrote, it ends neither them nor the sheet.
+std::string css_text(const std::string& text) {
+  std::string out;
+  for (const char c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    const bool plain =
+        byte >= 0x80 || c == ' ' || (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+    constexpr const char* digits = "0123456789abcdef";
+    if (plain)
+      out += c;
+    else
+      ((((out += "\\0000") += digits[byte >> 4]) += digits[byte & 15]) += ' ');  // the space ends the number
+  }
+  return out;
+}
+
 std::string as_html(const Sheet& sheet) {
   std::string out =
       "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><title>" +
-      html_text(sheet.title) + "</title><style>" + style + "</style></head><body>\n<h1>" + html_text(sheet.title) +
-      "</h1>";
+      html_text(sheet.title) + "</title><style>" + style + "@page { @bottom-left { content: \"" +
+      css_text(sheet.title + " - " + sheet.stamp) +
+      "\"; font: 8pt \"Liberation Sans\", Arial, sans-serif; } }\n</style></head><body>\n<h1>" +
+      html_text(sheet.title) + "</h1>";
   if (!sheet.subtitle.empty()) out += "<p>" + html_text(sheet.subtitle) + "</p>";
   if (!sheet.note.empty()) out += "<p class=\"note\"><b>" + html_text(sheet.note) + "</b></p>";
   for (const SheetSection& section : sheet.sections) {
@@ -132,6 +157,9 @@ std::string as_html(const Sheet& sheet) {
            html_text(section.title) + "</h2>";
     std::size_t step_number = 0;
     for (const SheetBlock& block : section.blocks) {
+      const bool together =
+          block.table && (block.to_fill || !block.drawing.svg.empty()) && block.table->rows.size() <= rows_of_a_page;
+      if (together) out += "\n<div class=\"keep\">";
       if (!block.title.empty())
         out += std::string("\n<h3") + (block.new_page ? " class=\"new\"" : "") + ">" + html_text(block.title) + "</h3>";
       if (!block.drawing.svg.empty()) out += "\n<div class=\"drawing\">" + block.drawing.svg;
@@ -144,6 +172,7 @@ std::string as_html(const Sheet& sheet) {
         out += "</div>";
       }
       if (block.table) out += html_table_of(*block.table, block.to_fill, last);
+      if (together) out += "</div>";
       for (const std::string& box : block.boxes)
         out += "\n<div class=\"write\">" + html_text(box) + "<div></div></div>";
     }

@@ -1,5 +1,6 @@
 // The pages of a job sheet, in the order of the work. Figures are the answers of questions.
 #include <algorithm>
+#include <cmath>
 #include <ctime>
 #include <functional>
 #include <map>
@@ -48,11 +49,12 @@ std::string command_of(const char* question, const SaidWords& words) {
 }
 
 /// The hazards among notices.
-std::string hazards_of(const std::vector<Notice>& notices, const char* without = "") {
+std::string hazards_of(const std::vector<Notice>& notices, std::initializer_list<std::string_view> without = {}) {
   std::string text;
   for (const Notice& notice : notices)
     if (tauten::kind_of(notice.code, notice.is_estimate) == NoticeKind::hazard &&
-        std::string_view(notice.code) != without && text.find(notice.text) == std::string::npos)
+        std::find(without.begin(), without.end(), notice.code) == without.end() &&
+        text.find(notice.text) == std::string::npos)
       text += (text.empty() ? "" : " ") + notice.text;
   return text;
 }
@@ -60,6 +62,14 @@ std::string hazards_of(const std::vector<Notice>& notices, const char* without =
 std::string joined(const std::vector<std::string>& parts, const char* between = ", ") {
   std::string text;
   for (const std::string& part : parts) text += (text.empty() ? "" : between) + part;
+  return text;
+}
+
+/// Those that are there, one after another.
+std::string joined_with_space(std::initializer_list<std::string> sentences) {
+  std::string text;
+  for (const std::string& one : sentences)
+    if (!one.empty()) text += (text.empty() ? "" : " ") + one;
   return text;
 }
 
@@ -94,6 +104,21 @@ struct Worked {
   std::string nut() const { return joint->turned.empty() ? "nut" : joint->turned; }
   bool turns_head() const { return nut().find("head") != std::string::npos; }
   bool left_hand() const { return joint->direction.starts_with("left"); }
+  bool has(std::string_view notice) const {
+    return std::any_of(sequence.notices.begin(), sequence.notices.end(),
+                       [&](const Notice& one) { return one.code == notice; });
+  }
+  /// In which turn of a pass a bolt is tightened, alone or with others at once.
+  int turn_of(int bolt) const {
+    for (std::size_t i = 0; i < sequence.sets.size(); ++i)
+      if (std::find(sequence.sets[i].begin(), sequence.sets[i].end(), bolt) != sequence.sets[i].end())
+        return static_cast<int>(i) + 1;
+    return sequence.labels[static_cast<std::size_t>(bolt) - 1];
+  }
+  /// Whether fluid may be behind it although nothing was given about pressure.
+  bool may_hold_pressure() const {
+    return !sequence.job.pressurised && (has(cautions::pressurised_flange.code) || !joint->gasket.empty());
+  }
 };
 
 class Composer {
@@ -206,8 +231,15 @@ class Composer {
         for (const char* shared_key : {"thread", "class", "condition", "face-condition"})
           if (pair.key == shared_key && !shared::has(turn.said, shared_key))
             turn.add(shared_key, std::string(pair.value.text));
+      if (!shared::has(turn.said, "snug-torque")) turn.add("snug-torque", w.torque);
       w.turn = ask<TurnAnswer>("turn", shared::try_turn, turn, joint, "Angle from snug",
                                [&](const auto& a) { return units_.text(a.handle_angle); });
+      // An angle on top of passes that already went beyond snug overtightens every bolt.
+      if (std::fabs(w.turn->snug_torque.si - w.bolt().torque.si) > 0.01 * w.bolt().torque.si)
+        throw Error("snug-torque", ("joint " + in_quotes(joint.name) + ": the angle counts from " +
+                                    units_.text(w.turn->snug_torque) + ", but the passes end at " + w.torque +
+                                    "; give the snug torque as maker-torque, or leave snug-torque out")
+                                       .c_str());
     }
   }
 
@@ -273,6 +305,9 @@ class Composer {
       fetch.steps.push_back({"Angle gauge."});
     for (const SheetWrench& wrench : plan_.wrenches) fetch.steps.push_back(wrench_step(wrench));
     for (const Worked& w : worked_) {
+      if (w.wrench == nullptr)
+        fetch.steps.push_back({"Torque wrench whose range holds " + units_.settable(w.settings.front().setting) +
+                               " to " + units_.settable(w.settings.back().setting) + " (joint " + number(w) + ")."});
       if (!w.settings.front().job.extensions.empty()) {
         std::vector<std::string> links;
         for (const ExtensionLink& link : w.settings.front().job.extensions)
@@ -324,10 +359,13 @@ class Composer {
     return step;
   }
 
-  SheetBlock sketch(const Worked& w, bool with_turns) const {
+  SheetBlock sketch(const Worked& w, bool passes) const {
+    const bool with_turns = passes && w.pattern.count <= 20;  // more words would stand on one another
     PatternSketch sketch = sketch_of(w.sequence.job, w.sequence);
     sketch.mark = "mark";
-    if (!with_turns) sketch.words.clear();
+    sketch.words.clear();
+    for (int bolt = 1; with_turns && bolt <= w.pattern.count; ++bolt)
+      sketch.words.push_back("turn " + std::to_string(w.turn_of(bolt)));
     if (w.pattern.circle_diameter.si == w.pattern.circle_diameter.si) {
       sketch.circle = w.pattern.circle_diameter.si;
       sketch.centre = {w.pattern.centre[0].si, w.pattern.centre[1].si};
@@ -341,6 +379,8 @@ class Composer {
         ". Seen from the side that is tightened" + (with_turns ? "; 'turn' is the order within a pass." : "."));
     return block;
   }
+
+  static bool is_about_bar(const std::string& action) { return action.starts_with("On a breaker bar"); }
 
   SheetSection undo() {
     SheetSection section{"Undo", {}};
@@ -358,8 +398,10 @@ class Composer {
            energy});
       std::vector<std::string> steps = undoing_steps(w.sequence.job, w.sequence);
       if (w.sequence.job.pressurised) {  // before any wrench is on
-        block.steps.push_back({steps.front(), hazards_of(w.sequence.notices, "stored_energy")});
+        block.steps.push_back({steps.front(), hazards_of(w.sequence.notices, {"stored_energy", "order_goes_round"})});
         steps.erase(steps.begin());
+      } else if (w.may_hold_pressure()) {
+        block.steps.push_back({"Make sure that nothing is behind the joint.", cautions::pressurised_flange.text});
       }
       std::string turn = "Socket " + socket(w) + " on the " + w.nut() + ", loosen " +
                          (w.left_hand() ? "CLOCKWISE: left-hand thread" : "counter-clockwise") + ".";
@@ -367,13 +409,20 @@ class Composer {
       block.steps.push_back({turn, cautions::line_of_slip.text});
       if (w.free) {
         const Page page = shared::page_of(*w.free, units_);
-        block.steps.push_back({page.headline,
+        std::string stop = page.headline;
+        if (const auto at = stop.find(", your limit"); at != std::string::npos)
+          stop.replace(at, std::string_view(", your limit").size(), ", the limit given for this job");
+        for (const std::string& action : page.actions)
+          if (is_about_bar(action)) stop += " " + action;
+        block.steps.push_back({"Pull no harder than this. " + stop,
                                "That is the torque at the fastener, with this socket. A bolt that did not move "
                                "may be close to breaking: stop there."});
       }
       for (const std::string& step : steps) block.steps.push_back({step});
       if (w.pattern.count > 2)
         block.steps.back().caution = "Stand clear of where the part drops or swings when the last two come out.";
+      for (const std::string& line : w.joint->take_off) block.steps.push_back({line});
+      block.steps.push_back({"Keep the parts of this joint together, marked as joint " + number(w) + "."});
       section.blocks.push_back(std::move(block));
       section.blocks.push_back(sketch(w, false));
       if (w.free) {
@@ -382,21 +431,27 @@ class Composer {
         const Page page = shared::page_of(in_full, units_);
         SheetBlock stuck{"When one does not move: " + w.joint->name};
         std::vector<std::string> cautions;
+        const bool flange = w.sequence.job.pressurised || w.may_hold_pressure();
         for (const std::string& caution : page.cautions)
-          if (caution != cautions::stored_energy.text) cautions.push_back(caution);
+          if (caution != cautions::stored_energy.text && (flange || caution != cautions::pressurised_flange.text))
+            cautions.push_back(caution);
         stuck.steps.push_back({"Stop at " + units_.settable(stop_of(*w.free)) +
                                    ". Take the lines of the plan from the top, each only as far as it says.",
                                joined(cautions, " ")});
         for (const std::string& action : page.actions)  // what is not about how to ask, and does not stand above
           if (action.find('_') == std::string::npos && !action.starts_with("Stop at") && !action.starts_with("Next:") &&
-              !action.starts_with("Check which way"))
+              !action.starts_with("Check which way") && !is_about_bar(action))
             stuck.steps.push_back({action});
         for (const PageList& list : page.lists)
           if (list.title == "Take care in the later steps")
             stuck.steps.push_back(
                 {"Before a line with heat, fluid, impact or a cut: read this and follow it.", joined(list.items, " ")});
         for (const PageTable& table : page.tables)
-          if (table.title == "The plan") stuck.table = table;
+          if (table.title == "The plan") {
+            stuck.table = table;  // without the column that points to the next line: nothing has been tried yet
+            stuck.table->columns.erase(stuck.table->columns.begin());
+            for (auto& row : stuck.table->rows) row.erase(row.begin());
+          }
         section.blocks.push_back(std::move(stuck));
       } else {
         SheetBlock stuck{"When one does not move: " + w.joint->name};
@@ -420,8 +475,8 @@ class Composer {
       const auto row = [&](const std::string& what, const std::string& must) {
         if (!must.empty()) block.table->rows.push_back({what, must, "", ""});
       };
-      row("Holes",
-          tauten::detail::pattern_words(w.pattern, units_) + (w.joint->hole.empty() ? "" : ", holes " + w.joint->hole));
+      row("Holes", tauten::detail::pattern_words(w.pattern, units_) +
+                       (w.pattern.job.hole ? ", diameter " + units_.text(*w.pattern.job.hole) : std::string()));
       row("Way round",
           w.pattern.ways_round == 1 ? "one way only" : std::to_string(w.pattern.ways_round) + " ways: by the mark");
       row("Mark on the head", bolt.property_class + (bolt.class_assumed ? " (assumed: there was no mark)" : ""));
@@ -480,7 +535,7 @@ class Composer {
       const ClampCandidate& bolt = w.bolt();
       SheetBlock block{title(w)};
       block.new_page = &w != &worked_.back();
-      block.lines.push_back("Full torque " + w.torque + ", " + w.source() + ". It leaves " +
+      block.lines.push_back((w.turn ? "Snug torque " : "Full torque ") + w.torque + ", " + w.source() + ". It leaves " +
                             units_.rough_range(bolt.clamp_load) + " clamp load in a bolt, " + bolt.verdict + ".");
       if (!w.is_suggested() && bolt.suggested_torque.si > 0)
         block.lines.push_back("Suggested by this sheet for comparison: " + units_.settable(bolt.suggested_torque) +
@@ -489,6 +544,8 @@ class Composer {
                                    : ". The maker's figure takes precedence."));
       block.steps.push_back({"Clean threads and faces under head and nut with brush and cloth; blow out blind holes.",
                              cautions::eye_protection.text});
+      if (!w.joint->gasket.empty())
+        block.steps.push_back({"Take all of the old gasket off both sealing faces without scratching them."});
       block.steps.push_back({w.joint->lubricate.empty()
                                  ? "Leave the threads as the torque takes them: " + condition_of(w) + "."
                                  : "Lubricate: " + w.joint->lubricate + "; nothing else.",
@@ -505,12 +562,14 @@ class Composer {
                                  (w.left_hand() ? ", COUNTER-CLOCKWISE: left-hand thread" : "") +
                                  ", then snug them in the order below. The gap must be even at four points.",
                              "One that does not run by hand comes off again: clean or replace it."});
-      const std::string verdict = bolt.verdict == Verdict::within_limits ? "" : bolt.meaning + " ";
+      const std::string verdict = bolt.verdict == Verdict::within_limits ? "" : bolt.meaning;
       std::string tighten = "Socket " + socket(w) + " on the " + w.nut() + ", tighten " +
                             (w.left_hand() ? "COUNTER-CLOCKWISE: left-hand thread" : "clockwise") + ", ";
       if (!w.joint->held.empty()) tighten += "hold the " + w.joint->held + ", ";
       tighten += "pass by pass as in the table. Pull slowly and stop at the click. Tick each bolt in the record.";
-      block.steps.push_back({tighten, verdict + hazards_of(bolt.notices)});
+      const std::string order =
+          hazards_of(w.sequence.notices, {"stored_energy", "pressurised_flange", "pressure_trapped"});
+      block.steps.push_back({tighten, joined_with_space({verdict, hazards_of(bolt.notices), order})});
       if (!w.joint->gasket.empty()) block.steps.push_back({"After each pass: the gap is even at four points."});
       if (!w.joint->final_state.empty())
         block.steps.push_back({"Before the last pass: " + w.joint->final_state + ".",
@@ -525,7 +584,6 @@ class Composer {
           turn.steps.push_back({page.actions[i], i == 0 ? joined(page.cautions, " ") : ""});
         section.blocks.push_back(std::move(turn));
       }
-      section.blocks.push_back(sketch(w, true));
       if (w.joint->release.empty()) continue;
       SheetBlock done{"When all passes are done"};
       for (const std::string& line : w.joint->release) done.steps.push_back({line});
@@ -534,8 +592,16 @@ class Composer {
     return section;
   }
 
+  /// \return "1 5; 3 7; 2 6; 4 8"
+  static std::string sets_text(const std::vector<std::vector<int>>& sets) {
+    std::vector<std::string> texts;
+    for (const std::vector<int>& set : sets) texts.push_back(order_text(set));
+    return joined(texts, "; ");
+  }
+
   SheetBlock passes(const Worked& w) const {
-    SheetBlock block;
+    SheetBlock block = sketch(w, true);
+    block.title = "Tighten: " + title(w);  // it may be on a page of its own
     block.to_fill = true;
     block.table = PageTable{
         "Passes" + (w.wrench ? ": " + w.wrench->name : std::string()),
@@ -544,8 +610,13 @@ class Composer {
         {}};
     const std::size_t own = w.sequence.passes.size() - w.sequence.job.rounds;
     for (std::size_t i = 0; i < w.sequence.passes.size(); ++i)
-      block.table->rows.push_back({i < own ? std::to_string(i + 1) : "settling round", pass_torque(w, i),
-                                   units_.settable(w.settings[i].setting), order_text(w.sequence.passes[i].order), ""});
+      block.table->rows.push_back(
+          {i < own ? std::to_string(i + 1) : "settling round", pass_torque(w, i),
+           units_.settable(w.settings[i].setting),
+           i < own && !w.sequence.sets.empty() ? sets_text(w.sequence.sets) : order_text(w.sequence.passes[i].order),
+           ""});
+    if (!w.sequence.sets.empty())
+      block.table->legend.push_back("Bolts between two semicolons are tightened at once, each with a tool of its own.");
     if (!w.settings.front().job.extensions.empty())
       block.table->legend.push_back(
           "The settings hold for this wrench with this extension, at its angle and with the hand on the mark.");
@@ -577,17 +648,28 @@ class Composer {
       SheetBlock block{title(w)};
       block.to_fill = true;
       block.table = PageTable{
-          "Gap or height at four points", {{"At position", "", false}, {"Reading before"}, {"Reading after"}}, {}, {}};
+          "Gap or height at four points", {{"At position", "", false}, {"When snug"}, {"After the last pass"}}, {}, {}};
       const int n = w.pattern.count;
       for (int quarter = 0; quarter < std::min(4, n); ++quarter)
         block.table->rows.push_back({std::to_string(1 + quarter * n / std::min(4, n)), "", ""});
-      block.steps.push_back(
-          {"Settling round at the full setting: no bolt turned. Yes / no, and which: ____________________", ""});
-      block.steps.push_back(
-          {(w.joint->retighten.empty() ? std::string("Retightening: as the maker asks. When: ____________________.")
-                                       : "Retighten " + w.joint->retighten + ".") +
-               " Set the wrench to " + units_.settable(w.settings.back().setting) + ", as in the last pass.",
-           w.joint->gasket.empty() ? "" : "Never retighten a gasketed joint that is hot or under pressure."});
+      block.steps.push_back({std::string(w.turn ? "Every bolt was turned by its angle."
+                                                : "Settling round at the full setting: no bolt turned.") +
+                             " Yes / no, and which: ____________________"});
+      const std::string hot =
+          w.joint->gasket.empty() ? "" : "Never retighten a gasketed joint that is hot or under pressure.";
+      if (w.turn)  // a wrench at the snug torque shows nothing of what an angle gave
+        block.steps.push_back({w.joint->retighten.empty() ? "Do not retighten by torque what was tightened by angle."
+                                                          : "Retighten " + w.joint->retighten + ".",
+                               hot});
+      else
+        block.steps.push_back(
+            {(w.joint->retighten.empty() ? std::string("Retightening: as the maker asks. When: ____________________.")
+                                         : "Retighten " + w.joint->retighten + ".") +
+                 " Set the wrench to " + units_.settable(w.settings.back().setting) +
+                 (w.settings.back().job.extensions.empty() ? ", as in the last pass."
+                                                           : ", with the extension, as in the last pass.") +
+                 " Done on, initials: ____________________",
+             hot});
       section.blocks.push_back(std::move(block));
     }
     if (!plan_.after.empty()) {
@@ -603,7 +685,7 @@ class Composer {
     for (const Worked& w : worked_) {
       SheetBlock block{title(w)};
       block.to_fill = true;
-      PageTable table{{}, {{"Position", "", true}}, {}, {}};
+      PageTable table{{}, {{"Position", "", true}, {"Turn", "", true}}, {}, {}};
       const std::size_t own = w.sequence.passes.size() - w.sequence.job.rounds;
       for (std::size_t i = 0; i < w.sequence.passes.size(); ++i)
         table.columns.push_back({(i < own ? "Pass " + std::to_string(i + 1) : std::string("Settling")),
@@ -613,6 +695,7 @@ class Composer {
       for (int i = 1; i <= w.pattern.count; ++i) {
         table.rows.emplace_back(table.columns.size());
         table.rows.back()[0] = std::to_string(i);
+        table.rows.back()[1] = std::to_string(w.turn_of(i));
       }
       block.table = std::move(table);
       section.blocks.push_back(std::move(block));

@@ -113,8 +113,9 @@ void read_joint(const std::string& where, const Value& table, SheetJoint& joint)
                        {"final-state", &joint.final_state},
                        {"retighten", &joint.retighten},
                        {"wrench", &joint.wrench}};
-  const Lists lists = {{"unload", &joint.unload},       {"reload", &joint.reload},         {"release", &joint.release},
-                       {"new-parts", &joint.new_parts}, {"not-reused", &joint.not_reused}, {"look", &joint.look}};
+  const Lists lists = {{"unload", &joint.unload},   {"take-off", &joint.take_off},   {"reload", &joint.reload},
+                       {"release", &joint.release}, {"new-parts", &joint.new_parts}, {"not-reused", &joint.not_reused},
+                       {"look", &joint.look}};
   const std::vector<std::pair<const char*, SaidWords*>> questions = {{"torque", &joint.torque},
                                                                      {"reach", &joint.reach},
                                                                      {"sequence", &joint.sequence},

@@ -24,7 +24,7 @@ struct SheetWrench {
 struct SheetJoint {
   std::string name, carries, pattern, hole, mark, turned, held, direction, length, washers, locking, gasket;
   std::string maker_torque, maker_source, lubricate, load_state, final_state, retighten, wrench;
-  std::vector<std::string> unload, reload, release, new_parts, not_reused, look;
+  std::vector<std::string> unload, take_off, reload, release, new_parts, not_reused, look;
   SaidWords torque;    ///< keys of `torque`: the fastener, what is on it, and what it is meant to reach
   SaidWords reach;     ///< keys of `reach`: what is between wrench and fastener here
   SaidWords sequence;  ///< keys of `sequence`

@@ -390,7 +390,8 @@ def test_scatter_of_the_loads():
     (lambda: tauten.sequence(4, order=[1, 2, 3, 3]), "order"),
     (lambda: tauten.sequence(10, method="legacy"), "legacy"),
     (lambda: tauten.sequence(8, at_once=3), "at_once"),
-    (lambda: tauten.sequence(4, interaction=[[1, 2, 0, 0], [2, 1, 0, 0], [0, 0, 1, 0], [0, 0, 0, 1]]), "positive definite"),
+    (lambda: tauten.sequence(4, interaction=[[1, 2, 0, 0], [2, 1, 0, 0], [0, 0, 1, 0], [0, 0, 0, 1]]), "interaction is not positive definite"),
+    (lambda: tauten.sequence(2, interaction=[[1, 0.2], [0.1, 1]]), "interaction: .*bolt 2 .*not symmetric"),
     (lambda: tauten.sequence(8, shortfall=0.05), "interaction"),
     (lambda: tauten.sequence(8, pressurised=True), "person"),
     (lambda: tauten.sequence(8, gasket="rubber"), "gasket must be a dict"),
@@ -503,4 +504,41 @@ def test_the_last_two_bolts_are_called_opposite_only_where_they_are():
 def test_a_part_with_fewer_holes_is_named_as_another_joint():
     four_on_eight = " ".join(tauten.pattern("circle:4:145mm", on="circle:8:145mm").headline.split())
     assert "they are 8, and it has 4" in four_on_eight and "not the same joint" in four_on_eight
+    assert "all of its 4 line up with 4 of the 8 (8 ways round)" in four_on_eight
     assert "not the same joint" not in tauten.pattern("circle:8:180mm", on="circle:8:190mm").headline
+
+
+def test_some_holes_that_line_up_are_a_warning_and_no_permission():
+    four_on_eight = tauten.pattern("circle:4:145mm", on="circle:8:145mm")
+    assert four_on_eight.goes_on is False and four_on_eight.ways == () and len(four_on_eight.partial_ways) == 8
+    assert sorted(way.partners[0] for way in four_on_eight.partial_ways) == list(range(1, 9))
+    for way in four_on_eight.partial_ways:  # a quarter of the ring is two holes
+        assert [(hole - way.partners[0]) % 8 for hole in way.partners] == [0, 2, 4, 6]
+    eight_on_four = tauten.pattern("circle:8:145mm", on="circle:4:145mm")
+    assert [way.partners.count(0) for way in eight_on_four.partial_ways] == [4] * 8
+    for answer in (four_on_eight, eight_on_four):
+        page = " ".join(answer.page().split())
+        assert "only_some_holes_meet" in [notice.code for notice in answer.notices]
+        assert page.index("Take care") < page.index("Do not fit it unless") and "not the same joint" in page
+        assert "goes on" not in page.split("not go on the other holes")[1]
+    none = tauten.pattern("circle:6:145mm", on="circle:8:145mm")
+    assert none.partial_ways == () and "do not all line up either" in " ".join(none.headline.split())
+    assert "only_some_holes_meet" not in [notice.code for notice in none.notices]
+    assert tauten.pattern("circle:8:145mm", on="circle:8:145mm").partial_ways == ()
+
+
+@pytest.mark.parametrize("pattern, more, code", [
+    ("circle:8:180mm", {}, "pressurised_flange"), ("circle:6:180mm:15deg", dict(method="middle_out"), "pressurised_flange"),
+    ("rectangle:90mm:90mm", {}, "pressurised_flange"),  # a square is a ring of four
+    ([(0, 0), (0.1, 0)], {}, "pressurised_flange"),  # an oval flange
+    ([(0, 0), (0.1, 0), (0.13, 0.09), (0.02, 0.11), (-0.04, 0.05)], {}, "pressurised_flange"),  # a cover
+    ("rectangle:47.6mm:22.2mm", {}, "pressurised_flange"), ("rectangle:152.4mm:92.1mm", {}, "pressurised_flange"),  # ISO 6162-1, DN19, DN127
+    ("rectangle:216mm:140mm", {}, "no_pressure_assumed"), ("rectangle:100mm:80mm", {}, "no_pressure_assumed"),  # feet of motors
+    ([(0, 0), (0.06, 0.08), (-0.06, 0.045), (0, 0.125)], {}, "no_pressure_assumed"),  # 100 mm x 75 mm, turned
+    ("grid:3x4:70mm:70mm", dict(method="middle_out"), "no_pressure_assumed"), ("line:4:75mm", {}, "no_pressure_assumed"),
+    ("rectangle:216mm:140mm", dict(pressurised=True, person=(0, -0.5)), "pressure_trapped"),
+])
+def test_pressure_is_named_wherever_it_may_be(pattern, more, code):
+    answer = tauten.sequence(pattern, **more)
+    assert {notice.code for notice in answer.notices} & {"pressurised_flange", "no_pressure_assumed", "pressure_trapped"} == {code}
+    assert "pressure" in " ".join(notice.text for notice in answer.notices if notice.code == "stored_energy")

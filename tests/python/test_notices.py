@@ -209,6 +209,8 @@ PRESENT = {
     "no_suggested_torque": ("clamp", dict(property_class="4.6", torque="130N.m", prevailing_torque="120N.m"), {}),
     "outcomes_at_odds": ("free", dict(loosened=["freed:20N.m", "sheared:20N.m", "freed:300N.m"]), {}),
     "preload_assumed": ("free", {}, dict(preload="50kN")),
+    "no_pressure_assumed": ("sequence", dict(pattern="rectangle:216mm:140mm"), {}),
+    "only_some_holes_meet": ("pattern", dict(on="circle:4:160mm"), dict(on="circle:4:170mm")),
     "order_goes_round": ("sequence", dict(order="1;2;3;4;5;6;7;8"), dict(order="1;5;3;7;2;6;4;8")),
     "paste_first": ("clamp", dict(property_class="A2-70", condition="dry"), dict(property_class="A2-70", condition="oiled")),
     "plate_pries": ("prying", dict(thickness="8mm"), {}),

@@ -195,3 +195,89 @@ def test_a_maker_s_torque_that_may_stretch_the_bolt_is_questioned(tmp_path, torq
     job.write_text(JOINT.replace("{more}", f'maker-torque = "{torque}"'))
     assert words in sheet(job)
     assert (tauten.clamp(thread="M12", property_class="8.8", condition="oiled", torque=torque).candidates[0].chance_of_yield > 0.01) == ("Ask" in words)
+
+
+def blocks_of(path, title):
+    return next(section["blocks"] for section in json.loads(sheet(path, "--json"))["sections"] if section["title"] == title)
+
+
+def test_pressure_is_named_beside_the_first_bolt_wherever_it_may_be(bonnet):
+    """A ring of bolts may be a flange, and so may what has a gasket; feet that stand on a frame are none."""
+    for pattern, more, named in (("circle:6:120mm", "", True), ("rectangle:216mm:140mm", 'gasket = "fibre"', True),
+                                 ("rectangle:216mm:140mm", "", False)):
+        path = bonnet(more + '\n[joint.free]\nrust = "rusted"')
+        path.write_text(path.read_text().replace("circle:6:120mm", pattern))
+        steps = [step for block in blocks_of(path, "Undo") for step in block["steps"]]
+        first = next(i for i, step in enumerate(steps) if step["text"].startswith("Socket"))
+        before = " ".join(step["caution"] for step in steps[:first])
+        assert ("isolate, drain, vent and prove zero" in before) == named
+        assert ("isolate, drain, vent and prove zero" in " ".join(step["caution"] for step in steps)) == named
+        assert "springs or pressure" in before  # in every joint
+
+
+def test_what_is_taken_off_and_cleaned_stands_in_its_place(bonnet):
+    path = bonnet('take-off = ["Lift the bonnet off."]\nunload = ["Take the handwheel off."]\ngasket = "fibre"')
+    steps = [step["text"] for block in blocks_of(path, "Undo") for step in block["steps"]]
+    place = [next(i for i, step in enumerate(steps) if words in step)
+             for words in ("Take the handwheel off.", "Take the bolts out", "Lift the bonnet off.", "Keep the parts of this joint together")]
+    assert place == sorted(place)
+    steps = [step["text"] for block in blocks_of(path, "Clean, lubricate and assemble") for step in block["steps"]]
+    assert any("old gasket off both sealing faces" in step for step in steps)
+    assert not any("sealing faces" in step["text"] for block in blocks_of(bonnet(), "Clean, lubricate and assemble") for step in block["steps"])
+
+
+def test_an_order_that_goes_round_is_named_where_it_is_tightened(bonnet):
+    path = bonnet()
+    path.write_text(path.read_text() + '[joint.sequence]\norder = "1;2;3;4;5;6"\n')
+    (step,) = [step for block in blocks_of(path, "Clean, lubricate and assemble") for step in block["steps"] if "pass by pass" in step["text"]]
+    assert "neighbours follow each other" in step["caution"]
+
+
+def test_each_printed_page_has_number_and_fingerprint_and_no_title_ends_the_style(bonnet):
+    path = bonnet()
+    path.write_text(path.read_text().replace("Valve bonnet", 'Bonnet } </style><script>1</script> \\\\ \\" <!--'))
+    page = sheet(path, "--format", "html")
+    style = page.split("<style>")[1].split("</style>")[0]
+    (foot,) = re.findall(r'@bottom-left \{ content: "([^"]*)"', style)
+    decoded = re.sub(r"\\([0-9a-f]{6}) ", lambda code: chr(int(code.group(1), 16)), foot)
+    title = 'Bonnet } </style><script>1</script> \\ " <!--'
+    assert decoded.startswith(title + " - Printed 2026-05-04 07:30, tauten") and re.search(r"inputs [0-9a-f-]{19}$", decoded)
+    assert "counter(page)" in style and "counter(pages)" in style and "<script" not in page
+
+
+def test_the_record_has_each_bolt_with_its_turn(bonnet):
+    table = blocks_of(bonnet(), "Record")[0]["table"]
+    order = tauten.sequence("circle:6:120mm").order
+    assert [int(row["Position"]) for row in table] == list(range(1, 7))
+    assert [order[int(row["Turn"]) - 1] for row in table] == list(range(1, 7))
+    assert all(value == "" for row in table for name, value in row.items() if name not in ("Position", "Turn"))
+
+
+def test_an_angle_counts_from_where_the_passes_end(bonnet):
+    turned = '[joint.turn]\nlayer = ["40mm"]\nangle = "40deg"\n'
+    path = bonnet('maker-torque = "40N.m"')
+    path.write_text(path.read_text() + turned)
+    checks = [step["text"] for block in blocks_of(path, "Check") for step in block["steps"]]
+    assert checks[0].startswith("Every bolt was turned by its angle") and not any("Set the wrench" in step for step in checks)
+    asked = [row["Asked with"] for row in blocks_of(path, "Where the figures come from")[0]["table"]]
+    assert any("tauten turn" in one and '--snug-torque "40 N.m"' in one for one in asked)
+    path.write_text(path.read_text() + 'snug-torque = "30N.m"\n')
+    done = run("--file", path)
+    assert done.returncode == 2 and "counts from 30 N.m, but the passes end at 40 N.m" in done.stderr
+
+
+def test_a_joint_of_many_bolts_with_several_tools(bonnet):
+    path = bonnet()
+    path.write_text(path.read_text().replace("circle:6:120mm", "circle:24:600mm").replace('wrench = "small"\n', "")
+                    + '[joint.sequence]\nat-once = 4\n')
+    sets = tauten.sequence("circle:24:600mm", at_once=4).sets
+    (table,) = passes(path)
+    assert table[0]["Order"] == "; ".join(" ".join(map(str, one)) for one in sets) and ";" not in table[-1]["Order"]
+    for row in blocks_of(path, "Record")[0]["table"]:
+        assert int(row["Position"]) in sets[int(row["Turn"]) - 1]
+    fetched = [step["text"] for block in blocks_of(path, "What, where, and before you start") for step in block["steps"]]
+    low, high = (next(row for row in table[::way])["Set the wrench to"] for way in (1, -1))
+    assert f"Torque wrench whose range holds {low} to {high} (joint 1)." in fetched
+    page = sheet(path, "--format", "html")
+    assert 'class="fill long"' in page and "turn 24" not in page
+    assert 'class="fill long"' not in sheet(bonnet(), "--format", "html")

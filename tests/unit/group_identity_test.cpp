@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <array>
 #include <cstring>
 #include <limits>
 #include <random>
@@ -9,6 +11,7 @@
 
 #include "tauten/group/drilling.hpp"
 #include "tauten/group/pattern_words.hpp"
+#include "tauten/question/pattern.hpp"
 
 #include "near.hpp"
 
@@ -59,8 +62,8 @@ TEST_CASE("group identity: circles are found as made, turned and moved, and thei
     squares += std::pow(found.circle_diameter.si - 0.16, 2);
     said += std::pow(found.circle_error.si, 2);
   }
-  CHECK(squares / said == doctest::Approx(1).epsilon(0.1));
-  CHECK(std::sqrt(squares / 2000) == doctest::Approx(2 * 0.2 * mm / std::sqrt(3.0) / std::sqrt(8.0)).epsilon(0.05));
+  CHECK(squares / said == near(1).epsilon(0.1));
+  CHECK(std::sqrt(squares / 2000) == near(2 * 0.2 * mm / std::sqrt(3.0) / std::sqrt(8.0)).epsilon(0.05));
 }
 
 TEST_CASE("group identity: least squares against the condition that the gradient vanishes") {
@@ -106,9 +109,9 @@ TEST_CASE("group identity: a hole out of its place is found, with the ways round
       CHECK(found.kind == PatternKind::odd_hole);
       REQUIRE(found.odd);
       CHECK(*found.odd == bad);
-      CHECK(found.odd_by.si == doctest::Approx(5 * mm).epsilon(0.15));
+      CHECK(found.odd_by.si == near(5 * mm).epsilon(0.15));
       CHECK(found.ways_round == 1);
-      CHECK(found.circle_diameter.si == doctest::Approx(0.3).epsilon(0.002));
+      CHECK(found.circle_diameter.si == near(0.3).epsilon(0.002));
     }
   // Two opposite holes moved outward: the part goes on two ways round.
   const Pattern eight = try_circle_pattern(8, Length(0.2)).value();
@@ -123,7 +126,7 @@ TEST_CASE("group identity: missing holes, rectangles, grids, lines and the rest"
       identify_pattern(measured(try_without(try_without(twelve, 3).value(), 7).value(), 0.4, {}, 0.1 * mm, random));
   CHECK(missing.kind == PatternKind::missing_holes);
   REQUIRE(missing.missing.size() == 2);
-  CHECK(missing.circle_diameter.si == doctest::Approx(0.3).epsilon(0.001));
+  CHECK(missing.circle_diameter.si == near(0.3).epsilon(0.001));
   CHECK(missing.ways_round == 1);
   // Three of four: the fourth place is named.
   const PatternIdentity three = identify_pattern(try_pattern({{0, 0.1}, {0.1, 0}, {0, -0.1}}).value());
@@ -134,8 +137,8 @@ TEST_CASE("group identity: missing holes, rectangles, grids, lines and the rest"
   const Pattern feet = try_rectangle_pattern(Length(0.216), Length(0.178)).value();
   const PatternIdentity rectangle = identify_pattern(measured(feet, 0.5, {1, 1}, 0.1 * mm, random));
   CHECK(rectangle.kind == PatternKind::rectangle);
-  CHECK(rectangle.width.si == doctest::Approx(0.216).epsilon(0.002));
-  CHECK(rectangle.height.si == doctest::Approx(0.178).epsilon(0.002));
+  CHECK(rectangle.width.si == near(0.216).epsilon(0.002));
+  CHECK(rectangle.height.si == near(0.178).epsilon(0.002));
   CHECK(rectangle.ways_round == 2);
   CHECK(rectangle.ways_flipped == 2);
   const PatternIdentity square = identify_pattern(try_rectangle_pattern(Length(0.2), Length(0.2)).value());
@@ -175,7 +178,7 @@ TEST_CASE("group identity: does the old part fit the new one, and which way") {
   const Pattern part = measured(try_pattern(shuffled).value(), 2.0, {5, 5}, 0.1 * mm, random);
   const auto ways = try_ways_on(part, holes, Length(0.5 * mm)).value();
   REQUIRE(ways.size() == 1);
-  CHECK(ways[0].turn.si == doctest::Approx(-2.0).epsilon(0.01));
+  CHECK(ways[0].turn.si == near(-2.0).epsilon(0.01));
   CHECK(ways[0].partner == std::vector<std::size_t>{3, 0, 4, 2, 1});
   CHECK(ways[0].off.si < 0.3 * mm);
   CHECK(try_ways_on(part, holes, Length(0.5 * mm), true).value().empty());
@@ -190,6 +193,157 @@ TEST_CASE("group identity: does the old part fit the new one, and which way") {
   CHECK(try_ways_on(small, large, Length(0.5 * mm)).value().empty());
   CHECK(try_ways_on(small, large, Length(1.1 * mm)).value().size() == 8);
   CHECK(try_ways_on(small, try_circle_pattern(6, Length(0.16)).value(), Length(1 * mm)).value().empty());
+}
+
+TEST_CASE("group identity: fewer holes on some of more, and which ways") {
+  std::mt19937 random(12);
+  const std::vector<Position> plate{{0, 0},       {0.08, 0},    {0.08, 0.12}, {0, 0.06},
+                                    {0.04, 0.15}, {0.15, 0.02}, {0.13, 0.11}};
+  const Pattern holes = try_pattern(plate).value();
+  const std::vector<std::size_t> picked{5, 2, 0, 4};
+  std::vector<Position> few;
+  for (const std::size_t i : picked) few.push_back(plate[i]);
+  const Pattern part = measured(try_pattern(few).value(), 0.9, {-3, 2}, 0.1 * mm, random);
+  const auto ways = try_ways_on_some(part, holes, Length(0.5 * mm)).value();
+  REQUIRE(ways.size() == 1);
+  CHECK(ways[0].partner == picked);
+  CHECK(ways[0].turn.si == near(-0.9).epsilon(0.01));
+  CHECK(ways[0].off.si < 0.3 * mm);
+  CHECK(try_ways_on_some(part, holes, Length(0.5 * mm), true).value().empty());
+  for (Position& p : few) p.x = -p.x;
+  CHECK(try_ways_on_some(try_pattern(few).value(), holes, Length(0.5 * mm), true).value().size() == 1);
+  CHECK(try_ways_on_some(try_pattern(few).value(), holes, Length(0.5 * mm)).value().empty());
+  // One hole 1.5 mm off: within 0.5 mm it goes nowhere, though three of its four holes do.
+  const Pattern off = try_moved(part, 1, {part[1].x + 1.5 * mm, part[1].y}).value();
+  CHECK(try_ways_on_some(off, holes, Length(0.5 * mm)).value().empty());
+  CHECK(try_ways_on_some(off, holes, Length(2 * mm)).value().size() == 1);
+  // As many, or more, go on no part of the other.
+  CHECK(try_ways_on_some(holes, holes, Length(0.5 * mm)).value().empty());
+  CHECK(try_ways_on_some(holes, part, Length(0.5 * mm)).value().empty());
+  CHECK_FALSE(try_ways_on_some(part, holes, Length(0)));
+  CHECK_FALSE(try_ways_on_some(part, holes, Length(0.1)));
+  // Places close together, so that the pair is laid on many: each way is listed once.
+  std::vector<Position> close;
+  for (int i = 0; i < 6; ++i) close.push_back({0.006 * i, 0.001 * (i % 2)});
+  const auto many = try_ways_on_some(try_pattern({close[0], close[2], close[5]}).value(), try_pattern(close).value(),
+                                     Length(2.4 * mm))
+                        .value();
+  CHECK(many.size() > 1);
+  for (std::size_t i = 0; i < many.size(); ++i)
+    for (std::size_t k = 0; k < i; ++k) CHECK(many[i].partner != many[k].partner);
+  // Two bolts 1 mm apart do not share a place, however generous the tolerance.
+  const Pattern twins = try_pattern({{0, 0}, {0.001, 0}, {0.1, 0}}).value();
+  CHECK(try_ways_on(twins, try_pattern({{0, 0}, {0.05, 0}, {0.1, 0}}).value(), Length(2 * mm)).value().empty());
+  CHECK(try_ways_on_some(twins, try_pattern({{0, 0}, {0.05, 0}, {0.1, 0}, {0.05, 0.05}}).value(), Length(2 * mm))
+            .value()
+            .empty());
+  // Rings by counting: 4 of 8 go on in 8 ways, 4 of 12 in 12, 6 of 8 in none.
+  for (const auto& [count, on, expected] : {std::array{4, 8, 8}, std::array{4, 12, 12}, std::array{6, 8, 0}}) {
+    const Pattern small = try_circle_pattern(static_cast<std::size_t>(count), Length(0.18), Angle(0.3)).value();
+    const Pattern large = try_circle_pattern(static_cast<std::size_t>(on), Length(0.18)).value();
+    CHECK(try_ways_on_some(small, large, Length(0.5 * mm)).value().size() == static_cast<std::size_t>(expected));
+    CHECK(try_ways_on_some(small, large, Length(0.5 * mm), true).value().size() == static_cast<std::size_t>(expected));
+  }
+  // The way back, of a part with more holes than what it goes on: the same pairs.
+  const auto there = try_partial_pattern_ways(part.positions(), plate, Length(0.5 * mm), false).value();
+  const auto back = try_partial_pattern_ways(plate, part.positions(), Length(0.5 * mm), false).value();
+  REQUIRE(there.size() == 1);
+  REQUIRE(back.size() == 1);
+  CHECK(there[0].partners == std::vector<int>{6, 3, 1, 5});
+  CHECK(back[0].partners == std::vector<int>{3, 0, 2, 0, 4, 1, 0});
+  CHECK(back[0].turn.si == near(-there[0].turn.si));
+  CHECK(back[0].worst == there[0].partners[static_cast<std::size_t>(there[0].worst) - 1]);
+}
+
+TEST_CASE("group identity: ways on some holes against all ways to pick partners, by distances and turning senses") {
+  std::mt19937 random(31);
+  int met = 0;
+  for (std::size_t trial = 0; trial < 300; ++trial) {
+    // Places on a coarse lattice, so that two patterns are alike to the last digit or differ by millimetres.
+    const auto lattice = [&](std::size_t count) {
+      std::vector<Position> at;
+      while (at.size() < count) {
+        const Position p{0.01 * static_cast<double>(random() % 4), 0.01 * static_cast<double>(random() % 4)};
+        if (std::find(at.begin(), at.end(), p) == at.end()) at.push_back(p);
+      }
+      return at;
+    };
+    const std::vector<Position> to = lattice(4 + trial % 4);
+    const std::vector<Position> from = lattice(2 + trial % 2);
+    const bool flipped = trial % 3 == 0;
+    const auto turning = [](Position a, Position b, Position c) {
+      return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+    };
+    std::size_t expected = 0;
+    std::vector<std::size_t> partner(from.size());
+    const auto pick = [&](auto&& self, std::size_t i) -> void {
+      if (i == from.size()) {
+        bool alike = true;
+        for (std::size_t a = 0; a < i; ++a)
+          for (std::size_t b = 0; b < a; ++b)
+            alike = alike && std::fabs(distance(from[a], from[b]) - distance(to[partner[a]], to[partner[b]])) < 1e-9;
+        if (i == 3)
+          alike = alike && std::fabs((flipped ? -1 : 1) * turning(from[0], from[1], from[2]) -
+                                     turning(to[partner[0]], to[partner[1]], to[partner[2]])) < 1e-9;
+        expected += alike;
+        return;
+      }
+      for (std::size_t k = 0; k < to.size(); ++k) {
+        if (std::find(partner.begin(), partner.begin() + static_cast<std::ptrdiff_t>(i), k) !=
+            partner.begin() + static_cast<std::ptrdiff_t>(i))
+          continue;
+        partner[i] = k;
+        self(self, i + 1);
+      }
+    };
+    pick(pick, 0);
+    CHECK(try_ways_on_some(try_pattern(from).value(), try_pattern(to).value(), Length(0.2 * mm), flipped)
+              .value()
+              .size() == expected);
+    met += expected > 0;
+  }
+  CHECK(met > 100);
+}
+
+TEST_CASE("group identity: a hole out of place in rows and columns") {
+  std::mt19937 random(21);
+  for (std::size_t bad = 0; bad < 4; ++bad) {
+    const Pattern feet = try_rectangle_pattern(Length(0.2), Length(0.14)).value();
+    const Position outward{std::copysign(3 * mm, feet[bad].x), std::copysign(4 * mm, feet[bad].y)};
+    const Pattern odd = try_moved(feet, bad, {feet[bad].x + outward.x, feet[bad].y + outward.y}).value();
+    const PatternIdentity found = identify_pattern(measured(odd, 0.4, {0.3, 0.1}, 0.05 * mm, random));
+    CHECK(found.kind == PatternKind::odd_hole);
+    REQUIRE(found.odd);
+    CHECK(*found.odd == bad);
+    CHECK(found.odd_by.si == near(5 * mm).epsilon(0.1));
+    CHECK(found.width.si == near(0.2).epsilon(0.003));
+    CHECK(found.height.si == near(0.14).epsilon(0.003));
+    CHECK(found.columns == 2);
+    CHECK(found.rows == 2);
+    CHECK(found.freedom == 1);
+    CHECK(std::isnan(found.circle_diameter.si));
+    CHECK(found.ways_round == 1);
+  }
+  const Pattern grid = try_grid_pattern(4, 3, Length(0.07), Length(0.06)).value();
+  for (std::size_t bad = 0; bad < 12; ++bad) {
+    const Pattern odd = try_moved(grid, bad, {grid[bad].x - 2 * mm, grid[bad].y + 2 * mm}).value();
+    const PatternIdentity found = identify_pattern(measured(odd, -0.2, {1, 1}, 0.05 * mm, random));
+    CHECK(found.kind == PatternKind::odd_hole);
+    REQUIRE(found.odd);
+    CHECK(*found.odd == bad);
+    CHECK(found.odd_by.si == near(std::sqrt(8.0) * mm).epsilon(0.1));
+    CHECK(found.columns == 4);
+    CHECK(found.rows == 3);
+  }
+  // Moved so that the corner stays a right angle: then the opposite hole explains it as well, and none is named.
+  const Pattern corner = try_rectangle_pattern(Length(0.2), Length(0.14)).value();
+  const PatternIdentity either =
+      identify_pattern(try_moved(corner, 0, {corner[0].x + 3 * mm, corner[0].y + 4.2 * mm}).value());
+  CHECK(either.kind != PatternKind::odd_hole);
+  CHECK_FALSE(either.odd);
+  // Beyond a tenth of the distance of the rows it is no rectangle with a bad hole, but a pattern of its own.
+  const Pattern feet = try_rectangle_pattern(Length(0.2), Length(0.14)).value();
+  CHECK(identify_pattern(try_moved(feet, 1, {0.13, 0.10}).value()).kind != PatternKind::odd_hole);
 }
 
 TEST_CASE("group identity: a ring from its chords") {
@@ -219,7 +373,7 @@ TEST_CASE("group identity: a ring from its chords") {
     CHECK(circle->greatest < 1e-7);
     outside += circle->radius * std::cos(std::asin(std::min(longest / 2 / circle->radius, 1.0))) > 0.3;
     for (std::size_t i = 0; i < ring->size(); ++i)
-      CHECK(distance((*ring)[i], (*ring)[(i + 1) % ring->size()]) == doctest::Approx(chords[i].si).epsilon(1e-7));
+      CHECK(distance((*ring)[i], (*ring)[(i + 1) % ring->size()]) == near(chords[i].si).epsilon(1e-7));
   }
   CHECK(outside > 5);
   CHECK_FALSE(try_pattern_from_chords({Length(0.1), Length(0.1)}));

@@ -247,12 +247,12 @@ TEST_CASE("group tension: turned, mirrored and superposed") {
   const Tension up = tension_about_centroid(pattern, {Force(0), load.up, Torque(0)});
   const Tension right = tension_about_centroid(pattern, {Force(0), Torque(0), load.right});
   for (std::size_t i = 0; i < at.size(); ++i) {
-    const auto is = [](double x) { return doctest::Approx(x).epsilon(1e-9).scale(1e3); };
+    const auto is = [](double x) { return near(x).epsilon(1e-9).scale(1e3); };
     CHECK(other.bolts[i] == is(one.bolts[i]));
     CHECK(glass.bolts[i] == is(one.bolts[i]));
     CHECK(force.bolts[i] + up.bolts[i] + right.bolts[i] == is(one.bolts[i]));
-    CHECK(pressed_turned.bolts[i] == doctest::Approx(pressed.bolts[i]).epsilon(1e-6).scale(1e3));
-    CHECK(pressed_glass.bolts[i] == doctest::Approx(pressed.bolts[i]).epsilon(1e-6).scale(1e3));
+    CHECK(pressed_turned.bolts[i] == near(pressed.bolts[i]).epsilon(1e-6).scale(1e3));
+    CHECK(pressed_glass.bolts[i] == near(pressed.bolts[i]).epsilon(1e-6).scale(1e3));
   }
 }
 

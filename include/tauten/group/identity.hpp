@@ -47,43 +47,50 @@ inline void take_ring(PatternIdentity& found, const RingFit& ring) {
   found.first = Angle(ring.first.si - step * std::floor(ring.first.si / step + 1e-9));
 }
 
+/// Rows and columns through places.
+struct RowsFit {
+  double turn = 0;                    ///< of the rows, counter-clockwise
+  std::vector<double> columns, rows;  ///< their places in the turned directions, rising
+  double greatest = 0;                ///< farthest that a hole is from where its row and column meet
+};
+
 /// Rows and columns, in the direction from some hole to its nearest neighbour.
-inline bool take_grid(PatternIdentity& found, const std::vector<Position>& at, double tolerance) {
+/// \param places  of the whole pattern: as many as there are holes, or one more for an empty one
+inline std::optional<RowsFit> fit_rows(const std::vector<Position>& at, std::size_t places, double tolerance) {
   std::size_t near = 1;
   for (std::size_t i = 2; i < at.size(); ++i)
     if (distance(at[i], at[0]) < distance(at[near], at[0])) near = i;
   // The line through all holes of a row tells its direction better than two holes do.
-  double turn = std::atan2(at[near].y - at[0].y, at[near].x - at[0].x);
+  RowsFit fit;
+  fit.turn = std::atan2(at[near].y - at[0].y, at[near].x - at[0].x);
   std::vector<double> u, v;
   const auto bands = [&](const std::vector<double>& along) {
     std::vector<double> sorted = along;
     std::sort(sorted.begin(), sorted.end());
     std::vector<double> middle;
-    std::vector<std::size_t> held;
+    double held = 0;
     for (const double x : sorted) {
       if (!middle.empty() && x - middle.back() <= 2 * tolerance) {
-        ++held.back();
-        middle.back() += (x - middle.back()) / static_cast<double>(held.back());
+        middle.back() += (x - middle.back()) / ++held;
       } else {
         middle.push_back(x);
-        held.push_back(1);
+        held = 1;
       }
     }
-    const bool even = std::all_of(held.begin(), held.end(), [&](std::size_t n) { return n == held.front(); });
-    return even ? middle : std::vector<double>{};
+    return middle;
   };
-  for (int round = 0; round < 3; ++round) {
+  for (int round = 0; round < 4; ++round) {
     u.clear();
     v.clear();
     for (const Position p : at) {
-      u.push_back(std::cos(turn) * p.x + std::sin(turn) * p.y);
-      v.push_back(std::cos(turn) * p.y - std::sin(turn) * p.x);
+      u.push_back(std::cos(fit.turn) * p.x + std::sin(fit.turn) * p.y);
+      v.push_back(std::cos(fit.turn) * p.y - std::sin(fit.turn) * p.x);
     }
-    const std::vector<double> rows = bands(v);
-    if (rows.empty()) break;
+    fit.rows = bands(v);
+    if (round == 3) break;
     double uv = 0;
     double uu = 0;
-    for (const double row : rows) {
+    for (const double row : fit.rows) {
       double mean_u = 0;
       double mean_v = 0;
       double count = 0;
@@ -96,32 +103,81 @@ inline bool take_grid(PatternIdentity& found, const std::vector<Position>& at, d
           uu += (u[i] - mean_u / count) * (u[i] - mean_u / count);
         }
     }
-    if (uu > 0) turn += std::atan2(uv, uu);
+    if (uu > 0) fit.turn += std::atan2(uv, uu);
   }
-  const std::vector<double> columns = bands(u);
-  const std::vector<double> rows = bands(v);
-  if (columns.empty() || rows.empty() || columns.size() * rows.size() != at.size()) return false;
-  double off = 0;
+  fit.columns = bands(u);
+  if (fit.columns.size() * fit.rows.size() != places) return {};
+  // No two holes where the same row and column meet.
+  std::vector<bool> taken(places);
   for (std::size_t i = 0; i < at.size(); ++i) {
-    const auto gap = [&](const std::vector<double>& lines, double x) {
-      double least = std::fabs(lines[0] - x);
-      for (const double line : lines) least = std::min(least, std::fabs(line - x));
+    const auto nearest = [](const std::vector<double>& lines, double x) {
+      std::size_t least = 0;
+      for (std::size_t k = 1; k < lines.size(); ++k)
+        if (std::fabs(lines[k] - x) < std::fabs(lines[least] - x)) least = k;
       return least;
     };
-    off = std::max(off, std::hypot(gap(columns, u[i]), gap(rows, v[i])));
+    const std::size_t column = nearest(fit.columns, u[i]);
+    const std::size_t row = nearest(fit.rows, v[i]);
+    fit.greatest = std::max(fit.greatest, std::hypot(fit.columns[column] - u[i], fit.rows[row] - v[i]));
+    if (taken[row * fit.columns.size() + column]) return {};
+    taken[row * fit.columns.size() + column] = true;
   }
-  if (off > tolerance) return false;
-  found.off = Length(off);
-  found.width = Length(columns.back() - columns.front());
-  found.height = Length(rows.back() - rows.front());
-  found.columns = columns.size();
-  found.rows = rows.size();
+  if (fit.greatest > tolerance) return {};
+  return fit;
+}
+
+inline void take_rows(PatternIdentity& found, const RowsFit& fit, std::size_t holes) {
+  found.off = Length(fit.greatest);
+  found.width = Length(fit.columns.back() - fit.columns.front());
+  found.height = Length(fit.rows.back() - fit.rows.front());
+  found.columns = fit.columns.size();
+  found.rows = fit.rows.size();
   if (found.height.si > found.width.si) {
     std::swap(found.width, found.height);
     std::swap(found.columns, found.rows);
   }
-  found.freedom = 2 * at.size() - (columns.size() + rows.size() + 1);
+  found.freedom = 2 * holes - (found.columns + found.rows + 1);
+}
+
+inline bool take_grid(PatternIdentity& found, const std::vector<Position>& at, double tolerance) {
+  const std::optional<RowsFit> fit = fit_rows(at, at.size(), tolerance);
+  if (!fit) return false;
+  take_rows(found, *fit, at.size());
   found.kind = found.rows == 1 ? PatternKind::line : at.size() == 4 ? PatternKind::rectangle : PatternKind::grid;
+  return true;
+}
+
+/// The one hole without which the others stand in rows and columns with one empty place, near which it is: within a
+/// tenth of the distance of the rows. Lines are left out: any hole is beside them.
+inline bool take_odd_in_rows(PatternIdentity& found, const std::vector<Position>& at, double tolerance) {
+  const std::size_t n = at.size();
+  if (n < 4 || n > 64) return false;
+  std::optional<RowsFit> best;
+  for (std::size_t i = 0; i < n; ++i) {
+    std::vector<Position> others = at;
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+    const std::optional<RowsFit> fit = fit_rows(others, n, tolerance);
+    if (!fit || fit->rows.size() < 2 || fit->columns.size() < 2) continue;
+    const double u = std::cos(fit->turn) * at[i].x + std::sin(fit->turn) * at[i].y;
+    const double v = std::cos(fit->turn) * at[i].y - std::sin(fit->turn) * at[i].x;
+    double pitch = 1e9;
+    double off = 1e9;
+    for (const auto* lines : {&fit->columns, &fit->rows})
+      for (std::size_t k = 1; k < lines->size(); ++k) pitch = std::min(pitch, (*lines)[k] - (*lines)[k - 1]);
+    for (const double column : fit->columns)
+      for (const double row : fit->rows) off = std::min(off, std::hypot(u - column, v - row));
+    if (off > pitch / 10) continue;
+    if (best) {  // four holes, two of which would explain it: no one can tell which
+      found.odd.reset();
+      return false;
+    }
+    best = fit;
+    found.odd = i;
+    found.odd_by = Length(off);
+  }
+  if (!best) return false;
+  take_rows(found, *best, n - 1);
+  found.kind = PatternKind::odd_hole;
   return true;
 }
 
@@ -180,8 +236,8 @@ inline bool take_missing_holes(PatternIdentity& found, const std::vector<Positio
 
 /// Names the pattern of measured holes. Tried in this order, the first that all holes fit within the tolerance: an even
 /// circle; rectangle, grid or line; a circle with one hole out of place (the hole without which the others fit with the
-/// least sum of squares; four holes or more); a circle with empty places, at most a third of the holes; an uneven
-/// circle.
+/// least sum of squares; four holes or more); a circle with empty places, at most a third of the holes; a rectangle or
+/// grid with one hole out of place; an uneven circle.
 /// \param tolerance  how far a hole may be from its place by error of measurement; 0.5 mm is that of a caliper (common
 ///                   practice, no source)
 /// \return the identity; or an error for a tolerance that is not positive or not below half of the least distance of two
@@ -201,7 +257,8 @@ inline Outcome<PatternIdentity> try_identify_pattern(const Pattern& pattern, Len
     detail::take_ring(found, *ring);
     found.kind = PatternKind::circle;
   } else if (!detail::take_grid(found, at, tolerance.si) && !detail::take_odd_hole(found, at, tolerance.si) &&
-             !detail::take_missing_holes(found, at, tolerance.si)) {
+             !detail::take_missing_holes(found, at, tolerance.si) &&
+             !detail::take_odd_in_rows(found, at, tolerance.si)) {
     const std::optional<CircleFit> circle = fit_circle(at);
     if (circle && circle->greatest <= tolerance.si) {
       found.kind = PatternKind::uneven_circle;

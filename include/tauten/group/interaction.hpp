@@ -43,14 +43,14 @@ inline Outcome<Interaction> try_interaction(std::size_t count, std::vector<doubl
       const double a = flexibilities[i * count + k];
       const double b = flexibilities[k * count + i];
       if (!std::isfinite(a) || !(std::fabs(a - b) <= 1e-9 * std::fabs(flexibilities[i * count + i])))
-        return detail::bolt_error(
-            "flexibilities", i, "has one that is not finite or not that of its partner; what i does to k, k does to i");
+        return detail::bolt_error("interaction", i,
+                                  "has one that is not finite or not symmetric; what i does to k, k must do to i");
     }
   std::vector<double> factor = flexibilities;
   if (!detail::cholesky(factor, count))
-    return Error("flexibilities",
-                 "flexibilities are not positive definite, as those of an elastic joint are; check "
-                 "that neighbours are smaller than the diagonal");
+    return Error("interaction",
+                 "interaction is not positive definite, as that of an elastic joint is; check that neighbours are "
+                 "smaller than the diagonal");
   return Interaction(count, std::move(flexibilities));
 }
 

@@ -63,7 +63,7 @@ namespace detail {
 inline std::optional<Error> count_error(const char* argument, std::size_t count, std::size_t least) {
   if (count >= least && count <= most_bolts) return {};
   char message[200];
-  std::snprintf(message, sizeof message, "%s is %zu, but must be %zu to %zu; give the number of bolts", argument, count,
+  std::snprintf(message, sizeof message, "%s is %zu, but must be %zu to %zu; give that many bolts", argument, count,
                 least, most_bolts);
   return Error(argument, message);
 }

@@ -19,7 +19,7 @@ struct Position {
 /// What a pattern is.
 enum class PatternKind : unsigned char {
   circle,         ///< evenly spaced on a circle; a square is one of four
-  odd_hole,       ///< a circle with one hole out of its place
+  odd_hole,       ///< a circle, or rows and columns, with one hole out of its place
   missing_holes,  ///< a circle with empty places
   rectangle,      ///< four corners of a rectangle that is no square
   grid,           ///< rows and columns, 2 x 3 or more

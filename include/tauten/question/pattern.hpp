@@ -21,6 +21,13 @@ PatternFacts pattern_facts(const PatternJob& job);
 Outcome<std::vector<PatternWay>> try_pattern_ways(const std::vector<Position>& part, const std::vector<Position>& on,
                                                   Length tolerance, bool flipped);
 
+/// All ways in which the holes of the one with fewer of them come within the tolerance of some of the other's. None
+/// where both have as many. A warning, never a permission: it is another joint.
+/// \return ways of the part; a partner 0 is none
+Outcome<std::vector<PatternWay>> try_partial_pattern_ways(const std::vector<Position>& part,
+                                                          const std::vector<Position>& on, Length tolerance,
+                                                          bool flipped);
+
 /// The derivation of it.
 Derivation derivation_of(const PatternJob& job, const PatternFacts& answer);
 

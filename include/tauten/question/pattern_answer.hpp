@@ -68,7 +68,7 @@ struct StandardDrilling {
 struct PatternWay {
   Angle turn;                 ///< clockwise
   bool flipped = false;       ///< turned over first, left to right
-  std::vector<int> partners;  ///< for each hole of the part the one that it meets
+  std::vector<int> partners;  ///< for each hole of the part the one that it meets; 0 for none
   int worst = 0;              ///< hole that is farthest from its partner
   Length off;                 ///< how far
 
@@ -104,6 +104,7 @@ struct PatternFacts {
   NextMeasurement next_measurement = NextMeasurement::nothing;  ///< that distinguishes the candidates
   std::optional<bool> goes_on;                                  ///< whether the part goes on the other holes
   std::vector<PatternWay> ways;                                 ///< in which it does
+  std::vector<PatternWay> partial_ways;  ///< counts differ: how all holes of one meet some of the other; no permission
   std::vector<Notice> notices;
 
   template <class V>
@@ -130,6 +131,7 @@ struct PatternFacts {
     visit("next_measurement", &PatternFacts::next_measurement);
     visit("goes_on", &PatternFacts::goes_on);
     visit("ways", &PatternFacts::ways);
+    visit("partial_ways", &PatternFacts::partial_ways);
     visit("notices", &PatternFacts::notices);
   }
 };

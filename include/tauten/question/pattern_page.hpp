@@ -30,6 +30,9 @@ namespace detail {
 /// Rows of a table of candidates; more of them help nobody.
 inline constexpr std::size_t most_candidates = 30;
 
+/// Holes whose partners a row of a table names.
+inline constexpr std::size_t most_partners = 8;
+
 /// \return "8 holes on 180 mm circle"
 inline std::string pattern_words(const PatternFacts& facts, const PageUnits& units) {
   const std::string holes = std::to_string(facts.count) + " holes ";
@@ -37,8 +40,10 @@ inline std::string pattern_words(const PatternFacts& facts, const PageUnits& uni
   switch (facts.kind) {
     case PatternKind::circle: return holes + "on " + circle;
     case PatternKind::odd_hole:
-      return holes + "on " + circle + ", hole " + std::to_string(*facts.odd) + " is " + units.text(*facts.odd_by) +
-             " out of its place";
+      return holes +
+             (facts.columns > 0 ? "in rows, " + units.text(facts.width, 4) + " by " + units.text(facts.height, 4)
+                                : "on " + circle) +
+             ", hole " + std::to_string(*facts.odd) + " is " + units.text(*facts.odd_by) + " out of its place";
     case PatternKind::missing_holes:
       return holes + "on " + circle + " of " + std::to_string(facts.count + static_cast<int>(facts.missing.size())) +
              " places";
@@ -91,16 +96,39 @@ inline PageTable candidate_table(const PatternFacts& facts, const PageUnits& uni
   return table;
 }
 
-inline PageTable way_table(const PatternFacts& facts, const PageUnits& units) {
-  PageTable table{
-      "Ways in which the part goes on",
-      {{"Turn", "clockwise", true}, {"Hole 1 on", "hole", true}, {"Farthest off", "", true}, {"Hole", "", true}},
-      {},
-      {}};
-  for (const PatternWay& way : facts.ways)
-    table.rows.push_back(
-        {units.text(way.turn), std::to_string(way.partners.front()), units.text(way.off), std::to_string(way.worst)});
+inline PageTable way_table(const std::vector<PatternWay>& ways, const char* title, const PageUnits& units) {
+  PageTable table{title,
+                  {{"Turn", "clockwise", true},
+                   {"Holes on", "by number", false, 40},
+                   {"Farthest off", "", true},
+                   {"Hole", "", true}},
+                  {},
+                  {}};
+  for (const PatternWay& way : ways) {
+    if (table.rows.size() == most_candidates) {
+      table.legend.push_back("and " + std::to_string(ways.size() - most_candidates) + " more.");
+      break;
+    }
+    std::string pairs;
+    for (std::size_t i = 0; i < way.partners.size() && i < most_partners; ++i)
+      if (way.partners[i] > 0)
+        pairs += (pairs.empty() ? "" : ", ") + std::to_string(i + 1) + " on " + std::to_string(way.partners[i]);
+    if (way.partners.size() > most_partners) pairs += ", ...";
+    table.rows.push_back({units.text(way.turn), pairs, units.text(way.off), std::to_string(way.worst)});
+  }
   return table;
+}
+
+/// \return what is answered about two patterns with different numbers of holes
+inline std::string partial_words(const PatternJob& job, const PatternFacts& facts) {
+  const std::string here = std::to_string(facts.count), there = std::to_string(job.on.size());
+  const bool fewer = static_cast<std::size_t>(facts.count) < job.on.size();
+  const std::string fewest = fewer ? here : there;
+  const int ways = static_cast<int>(facts.partial_ways.size());
+  return ", hole for hole: they are " + there + ", and it has " + here + ". It is not the same joint, " +
+         (ways == 0 ? "and " + std::string(fewer ? "its holes do" : "they do") + " not all line up either."
+                    : "although " + std::string(fewer ? "all of its " : "all ") + fewest + " line up with " + fewest +
+                          " of the " + (fewer ? there : here) + " (" + ways_words(ways) + ").");
 }
 
 }  // namespace detail
@@ -114,21 +142,22 @@ inline Page page_of(const PatternJob& job, const PatternFacts& facts, const Page
   page.headline = detail::pattern_words(facts, units) + ", " + detail::ways_words(facts.ways_round) + ".";
   if (facts.goes_on) {
     const int ways = static_cast<int>(facts.ways.size());
-    page.headline += *facts.goes_on ? " The part goes on the other holes " +
-                                          (ways == 1 ? std::string("one way.") : std::to_string(ways) + " ways.")
-                                    : std::string(" The part does not go on the other holes") +
-                                          (job.on.size() == static_cast<std::size_t>(facts.count)
-                                               ? "."
-                                               : ", hole for hole: they are " + std::to_string(job.on.size()) +
-                                                     ", and it has " + std::to_string(facts.count) +
-                                                     ". Even if all of its holes line up, it is not the same joint.");
+    page.headline +=
+        *facts.goes_on
+            ? " The part goes on the other holes " +
+                  (ways == 1 ? std::string("one way.") : std::to_string(ways) + " ways.")
+            : std::string(" The part does not go on the other holes") +
+                  (job.on.size() == static_cast<std::size_t>(facts.count) ? "." : detail::partial_words(job, facts));
   } else {
     page.headline += facts.candidates.empty() ? " No standard drilling in the tables has these holes."
                                               : " Holes alone do not show the rating.";
   }
   if (const std::string next = detail::measure_next(facts.next_measurement); !next.empty())
     page.actions.push_back(next);
-  if (facts.ways_round > 1)
+  if (facts.goes_on && !*facts.goes_on)
+    page.actions.push_back(
+        "Measure both again, then look for the right part. Do not ream or file holes to make it fit.");
+  else if (facts.ways_round > 1)
     page.actions.push_back("Mark part and base before they come apart: the part goes on " +
                            detail::ways_words(facts.ways_round) + ", and only one of them is the old one.");
   else
@@ -152,7 +181,11 @@ inline Page page_of(const PatternJob& job, const PatternFacts& facts, const Page
   if (facts.ways_flipped > 0) page.figures.push_back({"Turned over", detail::ways_words(facts.ways_flipped)});
   const PatternSketch sketch = sketch_of(facts);
   page.drawing = {sketch_text(sketch), sketch_svg(sketch)};
-  if (!facts.ways.empty()) page.tables.push_back(detail::way_table(facts, units));
+  if (!facts.ways.empty())
+    page.tables.push_back(detail::way_table(facts.ways, "Ways in which the part goes on", units));
+  if (!facts.partial_ways.empty())
+    page.tables.push_back(
+        detail::way_table(facts.partial_ways, "Where only some holes line up: not the same joint", units));
   if (!facts.candidates.empty()) page.tables.push_back(detail::candidate_table(facts, units));
   page.add(facts.notices, units);
   page.trust.push_back("A hole counts as in its place within " + units.text(job.tolerance) + ".");

@@ -79,7 +79,8 @@ inline std::optional<Error> add_shear(const GroupJob& job, const Pattern& patter
     group.notices.push_back(
         {"loads_at_failure",
          "Loads by instantaneous centre are those at failure, brought down to the load in proportion; the coefficient "
-         "times the strength of one bolt is the strength of the group. Bearing bolts in ductile plates; not for slip "
+         "times the strength of one bolt is the strength of the group. The farthest bolt counts with 98 %, as in the "
+         "published tables. Bearing bolts in ductile plates; not for slip "
          "or "
          "fatigue.",
          true});

@@ -46,9 +46,10 @@ inline std::optional<Error> add_candidates(const PatternJob& job, PatternFacts& 
   measured.outside = job.outside;
   measured.height = job.height;
   const bool even = facts.kind == PatternKind::circle;
-  if (even || facts.kind == PatternKind::odd_hole || facts.kind == PatternKind::missing_holes)
+  const bool rows = facts.columns > 0;
+  if (even || (facts.kind == PatternKind::odd_hole && !rows) || facts.kind == PatternKind::missing_holes)
     measured.circle = facts.circle_diameter;
-  if (facts.kind == PatternKind::rectangle) {
+  if (rows && facts.count == 4 && facts.rows == 2) {
     measured.across = facts.width;
     measured.along = facts.height;
   } else if (even && facts.count == 4) {  // a square stands in the tables of rectangles as well
@@ -74,18 +75,50 @@ inline std::optional<Error> add_candidates(const PatternJob& job, PatternFacts& 
 
 }  // namespace detail
 
+namespace detail {
+
+inline Error error_on(const Error& error) { return Error("on", (std::string("on: ") + error.what()).c_str()); }
+
+}  // namespace detail
+
 TAUTEN_FUNCTION Outcome<std::vector<PatternWay>> try_pattern_ways(const std::vector<Position>& part,
                                                                   const std::vector<Position>& on, Length tolerance,
                                                                   bool flipped) {
   const auto from = try_pattern(part);
   if (!from) return from.error();
   const auto to = try_pattern(on);
-  if (!to) return Error("on", (std::string("on: ") + to.error().what()).c_str());
+  if (!to) return detail::error_on(to.error());
   const auto found = try_ways_on(*from, *to, tolerance, flipped);
   if (!found) return found.error();
   std::vector<PatternWay> ways;
   for (const Way& way : *found)
     ways.push_back({way.turn, way.flipped, numbered(way.partner), static_cast<int>(way.worst) + 1, way.off});
+  return ways;
+}
+
+TAUTEN_FUNCTION Outcome<std::vector<PatternWay>> try_partial_pattern_ways(const std::vector<Position>& part,
+                                                                          const std::vector<Position>& on,
+                                                                          Length tolerance, bool flipped) {
+  const auto from = try_pattern(part);
+  if (!from) return from.error();
+  const auto to = try_pattern(on);
+  if (!to) return detail::error_on(to.error());
+  const bool fewer = from->size() < to->size();
+  const auto found =
+      fewer ? try_ways_on_some(*from, *to, tolerance, flipped) : try_ways_on_some(*to, *from, tolerance, flipped);
+  if (!found) return found.error();
+  std::vector<PatternWay> ways;
+  for (const Way& way : *found) {
+    PatternWay one{way.turn, way.flipped, numbered(way.partner), static_cast<int>(way.worst) + 1, way.off};
+    if (!fewer) {  // the holes of the base were laid on those of the part: the way back
+      if (!flipped) one.turn = detail::plain_turn(-way.turn.si);
+      one.worst = one.partners[way.worst];
+      one.partners.assign(from->size(), 0);
+      for (std::size_t i = 0; i < way.partner.size(); ++i) one.partners[way.partner[i]] = static_cast<int>(i) + 1;
+    }
+    ways.push_back(std::move(one));
+  }
+  detail::sort_ways(ways, &PatternWay::partners);
   return ways;
 }
 
@@ -121,6 +154,16 @@ TAUTEN_FUNCTION Outcome<PatternFacts> try_pattern_facts(const PatternJob& job) {
     if (!ways) return ways.error();
     facts.ways = *ways;
     facts.goes_on = !facts.ways.empty();
+    if (job.on.size() != pattern->size()) {
+      auto partial = try_partial_pattern_ways(pattern->positions(), job.on, job.tolerance, job.flipped);
+      if (!partial) return partial.error();
+      facts.partial_ways = *partial;
+      if (!facts.partial_ways.empty())
+        facts.notices.push_back(
+            {"only_some_holes_meet",
+             "Bolts go in although it is another joint: it has another number of bolts, so each carries another load, "
+             "and a gasket may leak. Do not fit it unless the maker of both parts agrees."});
+    }
   }
   if (facts.freedom == 0)
     facts.notices.push_back({"fit_proves_nothing",

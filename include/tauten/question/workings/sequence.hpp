@@ -2,7 +2,9 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
+#include <vector>
 
 #include "tauten/base/caution.hpp"
 #include "tauten/base/mode.hpp"
@@ -55,6 +57,37 @@ inline bool goes_round(const Pattern& pattern, const BoltOrder& order) {
     beside += apart == 1 || apart == n - 1;
   }
   return 2 * beside > n;
+}
+
+/// \return true if fluid may be behind the joint: in a ring of bolts, in two (an oval flange), in four as far apart as those
+///         of a hydraulic port (ISO 6162-1: 38.1 mm x 17.5 mm to 152.4 mm x 92.1 mm), and in all other patterns but rows
+///         and columns, as feet, brackets and splice plates have them
+inline bool may_be_flange(const Pattern& pattern) {
+  constexpr double tolerance = 0.5e-3;  // of places that were measured
+  const std::size_t n = pattern.size();
+  if (n < 3) return true;
+  const std::optional<RingFit> ring = fit_ring(pattern.positions(), n);
+  if (ring && ring->greatest <= tolerance) return true;
+  Position along = pattern[1];  // from bolt 1 to its nearest neighbour
+  for (const Position p : pattern)
+    if (p != pattern[0] && distance(p, pattern[0]) < distance(along, pattern[0])) along = p;
+  along = {along.x - pattern[0].x, along.y - pattern[0].y};
+  const double pitch = std::hypot(along.x, along.y);
+  double wide = 0;  // across the rows
+  std::size_t lines[2] = {};
+  for (int across = 0; across < 2; ++across) {
+    const auto apart = [&](Position p, Position q) {
+      const double x = p.x - q.x, y = p.y - q.y;
+      return std::fabs(across == 1 ? along.x * y - along.y * x : along.x * x + along.y * y) / pitch;
+    };
+    for (std::size_t i = 0; i < n; ++i) {
+      wide = std::max(wide, apart(pattern[i], pattern[0]));  // across the rows in the end: along them it is less
+      std::size_t k = 0;
+      while (apart(pattern[i], pattern[k]) > tolerance) ++k;
+      lines[across] += k == i;
+    }
+  }
+  return lines[0] * lines[1] != n || (n == 4 && lines[1] == 2 && wide < 0.155 && wide > 1.6 * pitch);
 }
 
 inline Outcome<BoltOrder> try_order_of(const SequenceJob& job, const Pattern& pattern) {
@@ -245,13 +278,18 @@ TAUTEN_FUNCTION Outcome<TighteningSequence> try_tightening_sequence(const Sequen
                                 "In this order neighbours follow each other: the part tilts, and a gasket is crushed "
                                 "on one side. Numbers on a "
                                 "flange may only count its bolts; then leave them out and tighten crosswise."});
-  if (!job.pressurised)
-    sequence.notices.push_back(cautions::pressurised_flange);
-  else
+  if (job.pressurised)
     sequence.notices.push_back(
         {"pressure_trapped",
          "Pressure may be trapped. Prove that it is zero; ease the bolts on the far side first, keep "
          "out of the line of the gap, and wait until nothing flows before any nut comes off."});
+  else if (detail::may_be_flange(*pattern))
+    sequence.notices.push_back(cautions::pressurised_flange);
+  else
+    sequence.notices.push_back({"no_pressure_assumed",
+                                "Taken as feet or a splice without pressure behind. For a cover, "
+                                "bonnet or hydraulic flange give pressurised.",
+                                true});
   if (!job.gasket && job.readings.empty() && job.interaction.empty()) {
     if (auto error = detail::needs_interaction(job)) return *error;
     return sequence;
