@@ -14,6 +14,7 @@ A cell that is known better or worse than its row stands in `cell_confidence` ("
 """
 import argparse
 import csv
+import decimal
 import os
 import re
 import sys
@@ -63,6 +64,24 @@ def name(member, column, comment):
 
 def real(member, column, comment, cell=None):
     return Field(f"double {member}", comment, [column], lambda row: number(column, row[column]), [cell or member])
+
+
+WHOLE = {"mm": ("TableLength", 1000), "N": ("TableForce", 1), "MPa": ("TableStress", 1)}
+
+
+def whole(member, column, comment, cell=None):
+    """A whole number of a small unit."""
+    unit = column.rpartition("_")[2]
+    kind, times = WHOLE[unit]
+
+    def write(row):
+        if row[column] == "":
+            return f"{kind}::none"
+        number = decimal.Decimal(row[column]) * times
+        if number != int(number) or number < 0:
+            fail(f"column {column} holds {row[column]} {unit}, which is finer than the table keeps it")
+        return str(int(number))
+    return Field(f"{kind} {member}", comment, [column], write, [cell or member])
 
 
 def count(member, column, comment):
@@ -159,8 +178,8 @@ HEADERS = [
         Table("size", "MetricSize", "metric_sizes",
               "ISO metric thread sizes by diameter; the coarse pitch first, then falling pitch.", [
                   name("designation", "designation", 'as written on a drawing: "M10", "M10x1.25"'),
-                  real("diameter", "diameter_mm", "nominal diameter d, m"),
-                  real("pitch", "pitch_mm", "pitch P, m"),
+                  whole("diameter", "diameter_mm", "nominal diameter d, m"),
+                  whole("pitch", "pitch_mm", "pitch P, m"),
                   flag("coarse", "coarse", "true for the coarse pitch"),
                   count("choice", "choice", "choice of ISO 261: 1, 2 or 3; lower is preferred"),
                   flag("selected", "selected", "in the selection of ISO 262 for screws, bolts and nuts",
@@ -171,7 +190,7 @@ HEADERS = [
         Table("tolerance_deviation", "FundamentalDeviation", "fundamental_deviations",
               "Fundamental deviations by pitch. H and h are zero for every pitch.",
               [
-                  real("pitch", "pitch_mm", "pitch P, m"),
+                  whole("pitch", "pitch_mm", "pitch P, m"),
                   graded("G", "G", "lower deviation EI of internal threads, position G"),
                   graded("g", "g", "upper deviation es of external threads, position g"),
                   graded("f", "f", "upper deviation es of external threads, position f"),
@@ -179,24 +198,24 @@ HEADERS = [
               ]),
         Table("tolerance_crest", "CrestTolerance", "crest_tolerances",
               "Tolerances of the minor diameter of internal threads and the major diameter of external threads.", [
-                  real("pitch", "pitch_mm", "pitch P, m"),
+                  whole("pitch", "pitch_mm", "pitch P, m"),
                   graded_array("minor_internal", [f"TD1_{k}" for k in range(4, 9)],
                                "T_D1 for grades 4 to 8; index is grade - 4"),
                   graded_array("major_external", ["Td_4", None, "Td_6", None, "Td_8"],
                                "T_d for grades 4, 6 and 8; index is grade - 4"),
               ]),
         Table("tolerance_pitch", "PitchTolerance", "pitch_tolerances", "Tolerances of the pitch diameter.", [
-            real("diameter_above", "diameter_above_mm", "nominal diameter above, m"),
-            real("diameter_to", "diameter_to_mm", "nominal diameter up to and including, m"),
-            real("pitch", "pitch_mm", "pitch P, m"),
+            whole("diameter_above", "diameter_above_mm", "nominal diameter above, m"),
+            whole("diameter_to", "diameter_to_mm", "nominal diameter up to and including, m"),
+            whole("pitch", "pitch_mm", "pitch P, m"),
             graded_array("external", [f"Td2_{k}" for k in range(3, 10)], "T_d2 for grades 3 to 9; index is grade - 3"),
             graded_array("internal", [f"TD2_{k}" for k in range(4, 9)], "T_D2 for grades 4 to 8; index is grade - 4"),
         ]),
         Table("tolerance_limits", "ConfirmedLimits", "confirmed_limits",
               "Threads whose 6g and 6H limits of size were compared with printed ones.", [
                   name("designation", "designation", 'thread: "M8", "M10x1.25"'),
-                  real("diameter", "diameter_mm", "nominal diameter d, m"),
-                  real("pitch", "pitch_mm", "pitch P, m"),
+                  whole("diameter", "diameter_mm", "nominal diameter d, m"),
+                  whole("pitch", "pitch_mm", "pitch P, m"),
                   seen("bolt_6g", None, "how the 6g limits were seen"),
                   seen("nut_6H", "nut", "how the 6H limits were seen"),
               ],
@@ -207,16 +226,16 @@ HEADERS = [
         Table("property_class", "PropertyClassRow", "property_classes",
               "Property classes by diameter range. The name is also the mark on the head.", [
                   name("name", "name", '"8.8", "10.9", "A2-70"; "8.8 structural" is class 8.8 with its own size break'),
-                  real("diameter_above", "diameter_above_mm", "nominal diameter above, m"),
-                  real("diameter_to", "diameter_to_mm", "nominal diameter up to and including, m"),
-                  real("tensile_strength_nominal", "tensile_nominal_MPa", "R_m nominal, Pa"),
-                  real("tensile_strength", "tensile_min_MPa", "R_m least, Pa"),
-                  real("yield_strength_nominal", "yield_nominal_MPa", "yield figure nominal, Pa"),
-                  real("yield_strength", "yield_min_MPa", "yield figure least, Pa"),
+                  whole("diameter_above", "diameter_above_mm", "nominal diameter above, m"),
+                  whole("diameter_to", "diameter_to_mm", "nominal diameter up to and including, m"),
+                  whole("tensile_strength_nominal", "tensile_nominal_MPa", "R_m nominal, Pa"),
+                  whole("tensile_strength", "tensile_min_MPa", "R_m least, Pa"),
+                  whole("yield_strength_nominal", "yield_nominal_MPa", "yield figure nominal, Pa"),
+                  whole("yield_strength", "yield_min_MPa", "yield figure least, Pa"),
                   choice("YieldKind", "yield_kind", "yield_kind",
                          {"ReL": "lower_yield", "Rp02": "proof_02", "Rpf": "proof_full_size"},
                          "what the yield figure is"),
-                  real("proof_stress", "proof_stress_MPa", "stress under proof load S_p, Pa"),
+                  whole("proof_stress", "proof_stress_MPa", "stress under proof load S_p, Pa"),
                   flag("proof_is_yield", "proof_is_yield",
                        "the standard gives no proof stress; R_p0.2 stands in its place (austenitic steels)"),
                   real("elongation", "elongation_pct",
@@ -241,9 +260,9 @@ HEADERS = [
               "Loads by thread and class, as printed also where the print differs from stress times area.", [
                   name("designation", "designation", 'thread: "M8", "M8x1"'),
                   name("property_class", "property_class", '"8.8", "8.8 structural"'),
-                  real("tensile_load", "tensile_load_N", "least ultimate tensile load, N"),
+                  whole("tensile_load", "tensile_load_N", "least ultimate tensile load, N"),
                   seen("tensile_load_seen", "tensile_load", "how it was seen; memory: computed, not read"),
-                  real("proof_load", "proof_load_N", "proof load, N"),
+                  whole("proof_load", "proof_load_N", "proof load, N"),
                   seen("proof_load_seen", "proof_load", "how it was seen; memory: computed, not read"),
               ]),
     ]),
@@ -252,8 +271,8 @@ HEADERS = [
             name("designation", "designation", 'thread: "M8"'),
             name("nut_class", "nut_class", '"8", "10"; "04" and "05" are thin nuts'),
             count("style", "style", "style 1 or 2; 0 is a thin nut"),
-            real("proof_stress", "proof_stress_MPa", "stress under proof load S_p, Pa"),
-            real("proof_load", "proof_load_N", "proof load, N"),
+            whole("proof_stress", "proof_stress_MPa", "stress under proof load S_p, Pa"),
+            whole("proof_load", "proof_load_N", "proof load, N"),
         ]),
         Table("nut_match", "NutMatch", "nut_matches", "The lowest nut class that a bolt class may be paired with.", [
             name("bolt_class", "bolt_class", 'property class of the bolt: "8.8"'),
@@ -262,7 +281,7 @@ HEADERS = [
         Table("nut_stainless", "StainlessNut", "stainless_nuts", "Austenitic stainless nuts of regular height.", [
             name("nut_class", "nut_class", '"50", "70" or "80", the part of "A2-70" after the dash'),
             count("style", "style", "style 1: height of 0.8 D or more"),
-            real("proof_stress", "proof_stress_MPa", "stress under proof load S_p, Pa"),
+            whole("proof_stress", "proof_stress_MPa", "stress under proof load S_p, Pa"),
         ]),
     ]),
     ("part/breaking_torque_table.hpp", "Minimum breaking torques of bolts and screws.", "", [
@@ -282,11 +301,11 @@ HEADERS = [
                   choice("HeadKind", "kind", "kind", {k: k for k in HEAD_KINDS}, "shape"),
                   choice("Drive", "drive", "drive", {k: k for k in ("hexagon", "hexagon_key", "hexalobular")},
                          "tool profile"),
-                  real("width", "width_mm", "width across flats or key size s, m; 0 where drive_number counts"),
-                  real("width_min", "width_min_mm", "least width across flats, m"),
-                  real("corner_min", "corner_min_mm", "least width across corners e, m"),
-                  real("bearing_diameter", "bearing_diameter_mm", "least outer diameter of the bearing face d_w, m"),
-                  real("height", "height_mm", "head height k (hexagon: nominal; flange, socket head: greatest) "
+                  whole("width", "width_mm", "width across flats or key size s, m; 0 where drive_number counts"),
+                  whole("width_min", "width_min_mm", "least width across flats, m"),
+                  whole("corner_min", "corner_min_mm", "least width across corners e, m"),
+                  whole("bearing_diameter", "bearing_diameter_mm", "least outer diameter of the bearing face d_w, m"),
+                  whole("height", "height_mm", "head height k (hexagon: nominal; flange, socket head: greatest) "
                                               "or nut height m (greatest), m"),
                   count("drive_number", "drive_number", "number of the hexalobular drive, 0 for others"),
                   count("commonness", "commonness", "1 everyday, 2 common, 3 seldom, 4 rare"),
@@ -300,8 +319,8 @@ HEADERS = [
         Table("hexalobular", "HexalobularDrive", "hexalobular_drives",
               "Hexalobular internal drives by number, as the recess is drawn.", [
                   count("number", "drive_number", "drive number, also that of the bit"),
-                  real("outer_diameter", "outer_diameter_mm", "over the lobes, A, m"),
-                  real("inner_diameter", "inner_diameter_mm", "between the lobes, B, m"),
+                  whole("outer_diameter", "outer_diameter_mm", "over the lobes, A, m"),
+                  whole("inner_diameter", "inner_diameter_mm", "between the lobes, B, m"),
                   seen("seen", None, "how number and A were seen"),
                   seen("inner_seen", "inner_diameter", "how B was seen"),
               ]),
@@ -326,9 +345,9 @@ HEADERS = [
     ("part/hole_table.hpp", "Clearance holes.", "", [
         Table("hole", "ClearanceHole", "clearance_holes", "Clearance holes for bolts and screws.", [
             name("thread_size", "thread_size", 'thread diameter: "M10"'),
-            real("fine", "fine_mm", "fine series, m"),
-            real("medium", "medium_mm", "medium series, m"),
-            real("coarse", "coarse_mm", "coarse series, m"),
+            whole("fine", "fine_mm", "fine series, m"),
+            whole("medium", "medium_mm", "medium series, m"),
+            whole("coarse", "coarse_mm", "coarse series, m"),
             seen("coarse_seen", "coarse", "how the coarse series was seen"),
         ]),
     ]),
@@ -344,9 +363,9 @@ HEADERS = [
             name("standard", "standard", '"ISO 7089"'),
             name("form", "form", '"plain", "chamfered" or "large"'),
             name("thread_size", "thread_size", 'thread diameter: "M10"'),
-            real("inner_diameter", "inner_diameter_mm", "clearance hole d1, least, m"),
-            real("outer_diameter", "outer_diameter_mm", "outer diameter d2, greatest, m"),
-            real("thickness", "thickness_mm", "thickness h, nominal, m"),
+            whole("inner_diameter", "inner_diameter_mm", "clearance hole d1, least, m"),
+            whole("outer_diameter", "outer_diameter_mm", "outer diameter d2, greatest, m"),
+            whole("thickness", "thickness_mm", "thickness h, nominal, m"),
         ]),
     ]),
     ("group/drilling_table.hpp", "Bolt patterns of flanges, motors and ports.", "", [
@@ -354,18 +373,18 @@ HEADERS = [
             name("standard", "standard", '"EN 1092-1"'),
             name("rating", "rating", '"PN16", "class 150", "10K"'),
             name("size", "size", '"DN100"; that of inch standards is the DN equivalent of the NPS'),
-            real("outside", "outside_mm", "outside diameter D, m"),
-            real("circle", "circle_mm", "bolt circle K, m"),
+            whole("outside", "outside_mm", "outside diameter D, m"),
+            whole("circle", "circle_mm", "bolt circle K, m"),
             count("count", "count", "number of holes n"),
-            real("hole", "hole_mm", "hole diameter L, m"),
+            whole("hole", "hole_mm", "hole diameter L, m"),
         ]),
         Table("drilling_rectangle", "RectangleDrilling", "rectangle_drillings", "Four holes in a rectangle.", [
             name("standard", "standard", '"IEC 60072-1 feet"'),
             name("size", "size", '"frame 132M"'),
-            real("across", "across_mm", "distance across the shaft, or the longer one of a port, m"),
-            real("along", "along_mm", "distance along the shaft, or the shorter one of a port, m"),
-            real("hole", "hole_mm", "hole diameter, m"),
-            real("height", "height_mm", "shaft height, m"),
+            whole("across", "across_mm", "distance across the shaft, or the longer one of a port, m"),
+            whole("along", "along_mm", "distance along the shaft, or the shorter one of a port, m"),
+            whole("hole", "hole_mm", "hole diameter, m"),
+            whole("height", "height_mm", "shaft height, m"),
         ]),
     ]),
 ]
@@ -406,8 +425,10 @@ def identifier(word):
 
 def header(path, title, preamble, tables):
     files = ", ".join(f"src/tables/{table.csv_name}.csv" for table in tables)
+    has_whole = any(f.declaration.startswith("Table") for table in tables for f in table.fields)
+    included = ["source", "table_number"] if has_whole else ["source"]
     out = [f"// Generated from {files} by src/tables/generate.py; do not edit.",
-           "// clang-format off", f"// {title}", "#pragma once", "", "#include <tauten/base/source.hpp>", "",
+           "// clang-format off", f"// {title}", "#pragma once", "", *(f"#include <tauten/base/{file}.hpp>" for file in included), "",
            "namespace tauten::TAUTEN_ABI::table {", ""]
     if preamble:
         out += [preamble]

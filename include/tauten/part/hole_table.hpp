@@ -4,6 +4,7 @@
 #pragma once
 
 #include <tauten/base/source.hpp>
+#include <tauten/base/table_number.hpp>
 
 namespace tauten::TAUTEN_ABI::table {
 
@@ -16,49 +17,49 @@ inline constexpr Source hole_sources[] = {
 /// Clearance holes for bolts and screws.
 struct ClearanceHole {
   const char* thread_size;  ///< thread diameter: "M10"
-  double fine;              ///< fine series, m
-  double medium;            ///< medium series, m
-  double coarse;            ///< coarse series, m
+  TableLength fine;         ///< fine series, m
+  TableLength medium;       ///< medium series, m
+  TableLength coarse;       ///< coarse series, m
   Seen coarse_seen;         ///< how the coarse series was seen
   unsigned char source;     ///< index into hole_sources
 };
 
 inline constexpr ClearanceHole clearance_holes[] = {
-  {"M1", 1.1e-3, 1.2e-3, 1.3e-3, Seen::in_print, 0},
-  {"M1.2", 1.3e-3, 1.4e-3, 1.5e-3, Seen::in_print, 0},
-  {"M1.4", 1.5e-3, 1.6e-3, 1.8e-3, Seen::in_print, 0},
-  {"M1.6", 1.7e-3, 1.8e-3, 2e-3, Seen::in_print, 0},
-  {"M1.8", 2e-3, 2.1e-3, 2.2e-3, Seen::memory, 1},
-  {"M2", 2.2e-3, 2.4e-3, 2.6e-3, Seen::in_print, 0},
-  {"M2.5", 2.7e-3, 2.9e-3, 3.1e-3, Seen::in_print, 0},
-  {"M3", 3.2e-3, 3.4e-3, 3.6e-3, Seen::in_print, 0},
-  {"M3.5", 3.7e-3, 3.9e-3, 4.2e-3, Seen::in_print, 0},
-  {"M4", 4.3e-3, 4.5e-3, 4.8e-3, Seen::in_print, 0},
-  {"M4.5", 4.8e-3, 5e-3, 5.3e-3, Seen::memory, 1},
-  {"M5", 5.3e-3, 5.5e-3, 5.8e-3, Seen::in_print, 0},
-  {"M6", 6.4e-3, 6.6e-3, 7e-3, Seen::in_print, 0},
-  {"M7", 7.4e-3, 7.6e-3, 8e-3, Seen::in_print, 0},
-  {"M8", 8.4e-3, 9e-3, 10e-3, Seen::in_print, 0},
-  {"M10", 10.5e-3, 11e-3, 12e-3, Seen::in_print, 0},
-  {"M12", 13e-3, 13.5e-3, 14.5e-3, Seen::in_print, 0},
-  {"M14", 15e-3, 15.5e-3, 16.5e-3, Seen::in_print, 0},
-  {"M16", 17e-3, 17.5e-3, 18.5e-3, Seen::in_print, 0},
-  {"M18", 19e-3, 20e-3, 21e-3, Seen::in_print, 0},
-  {"M20", 21e-3, 22e-3, 24e-3, Seen::in_print, 0},
-  {"M22", 23e-3, 24e-3, 26e-3, Seen::in_print, 0},
-  {"M24", 25e-3, 26e-3, 28e-3, Seen::in_print, 0},
-  {"M27", 28e-3, 30e-3, 32e-3, Seen::in_print, 0},
-  {"M30", 31e-3, 33e-3, 35e-3, Seen::in_print, 0},
-  {"M33", 34e-3, 36e-3, 38e-3, Seen::in_print, 0},
-  {"M36", 37e-3, 39e-3, 42e-3, Seen::in_print, 0},
-  {"M39", 40e-3, 42e-3, 45e-3, Seen::in_print, 0},
-  {"M42", 43e-3, 45e-3, 48e-3, Seen::in_print, 0},
-  {"M45", 46e-3, 48e-3, 52e-3, Seen::memory, 0},
-  {"M48", 50e-3, 52e-3, 56e-3, Seen::memory, 0},
-  {"M52", 54e-3, 56e-3, 62e-3, Seen::memory, 0},
-  {"M56", 58e-3, 62e-3, 66e-3, Seen::memory, 1},
-  {"M60", 62e-3, 66e-3, 70e-3, Seen::memory, 1},
-  {"M64", 66e-3, 70e-3, 74e-3, Seen::memory, 1},
+  {"M1", 1100, 1200, 1300, Seen::in_print, 0},
+  {"M1.2", 1300, 1400, 1500, Seen::in_print, 0},
+  {"M1.4", 1500, 1600, 1800, Seen::in_print, 0},
+  {"M1.6", 1700, 1800, 2000, Seen::in_print, 0},
+  {"M1.8", 2000, 2100, 2200, Seen::memory, 1},
+  {"M2", 2200, 2400, 2600, Seen::in_print, 0},
+  {"M2.5", 2700, 2900, 3100, Seen::in_print, 0},
+  {"M3", 3200, 3400, 3600, Seen::in_print, 0},
+  {"M3.5", 3700, 3900, 4200, Seen::in_print, 0},
+  {"M4", 4300, 4500, 4800, Seen::in_print, 0},
+  {"M4.5", 4800, 5000, 5300, Seen::memory, 1},
+  {"M5", 5300, 5500, 5800, Seen::in_print, 0},
+  {"M6", 6400, 6600, 7000, Seen::in_print, 0},
+  {"M7", 7400, 7600, 8000, Seen::in_print, 0},
+  {"M8", 8400, 9000, 10000, Seen::in_print, 0},
+  {"M10", 10500, 11000, 12000, Seen::in_print, 0},
+  {"M12", 13000, 13500, 14500, Seen::in_print, 0},
+  {"M14", 15000, 15500, 16500, Seen::in_print, 0},
+  {"M16", 17000, 17500, 18500, Seen::in_print, 0},
+  {"M18", 19000, 20000, 21000, Seen::in_print, 0},
+  {"M20", 21000, 22000, 24000, Seen::in_print, 0},
+  {"M22", 23000, 24000, 26000, Seen::in_print, 0},
+  {"M24", 25000, 26000, 28000, Seen::in_print, 0},
+  {"M27", 28000, 30000, 32000, Seen::in_print, 0},
+  {"M30", 31000, 33000, 35000, Seen::in_print, 0},
+  {"M33", 34000, 36000, 38000, Seen::in_print, 0},
+  {"M36", 37000, 39000, 42000, Seen::in_print, 0},
+  {"M39", 40000, 42000, 45000, Seen::in_print, 0},
+  {"M42", 43000, 45000, 48000, Seen::in_print, 0},
+  {"M45", 46000, 48000, 52000, Seen::memory, 0},
+  {"M48", 50000, 52000, 56000, Seen::memory, 0},
+  {"M52", 54000, 56000, 62000, Seen::memory, 0},
+  {"M56", 58000, 62000, 66000, Seen::memory, 1},
+  {"M60", 62000, 66000, 70000, Seen::memory, 1},
+  {"M64", 66000, 70000, 74000, Seen::memory, 1},
 };
 
 }  // namespace tauten::TAUTEN_ABI::table

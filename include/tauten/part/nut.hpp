@@ -59,7 +59,7 @@ inline Outcome<RatedLoad> try_nut_proof_load(const Thread& t, std::string_view n
   const double area = t.nominal_stress_area().si;
   if (const table::StainlessNut* nut = detail::stainless_nut(nut_class)) {
     const Source source = table::nut_sources[nut->source];
-    return RatedLoad{Force(load_at_stress.si(area, nut->proof_stress)), false, source, source.seen};
+    return RatedLoad{Force(load_at_stress.si(area, double{nut->proof_stress})), false, source, source.seen};
   }
   const std::string key = detail::name_key(nut_class);
   const std::string name = t.name();
@@ -79,7 +79,7 @@ inline Outcome<RatedLoad> try_nut_proof_load(const Thread& t, std::string_view n
   }
   if (same_step) {
     const Source source = table::nut_sources[same_step->source];
-    return RatedLoad{Force(load_at_stress.si(area, same_step->proof_stress)), false, source,
+    return RatedLoad{Force(load_at_stress.si(area, double{same_step->proof_stress})), false, source,
                      t.coarse ? source.seen : Seen::judgement};
   }
   return detail::refuse("nut_class", "no proof stress is known for a nut of class " + detail::shown(nut_class) +

@@ -112,8 +112,8 @@ TAUTEN_FUNCTION Outcome<std::vector<Candidate>> try_identify(Length width_across
                              : gap < 0              ? Fit::tight
                                                     : Fit::loose,
                              options.only_selected_pitches);
-    if (gap > 0) below = std::max(below, row.width);
-    if (gap < 0) above = std::min(above, row.width);
+    if (gap > 0) below = std::max<double>(below, row.width);
+    if (gap < 0) above = std::min<double>(above, row.width);
   }
   detail::rank_candidates(found, std::max(worn, 0.1e-3));
   if (!found.empty()) return found;
