@@ -6,6 +6,7 @@
 #include "tauten/part/inch_head.hpp"
 #include "tauten/question/identify.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
+#include "tauten/question/workings/key_screws.hpp"
 
 namespace tauten::TAUTEN_ABI::detail {
 
@@ -20,11 +21,24 @@ struct Suspect {
   bool bearing_estimated;
   bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the typical head
   std::optional<BearingDiameter> face = std::nullopt;  ///< where the bearing diameter comes from, unless it is given
+  HeadKind kind = HeadKind::hexagon_bolt;
 };
+
+/// \return the refusal for a screw that does not clamp by a flat face, or nothing
+inline std::optional<Error> no_flat_face(const char* argument, const Head& part) {
+  if (clamps_by_flat_face(part.kind)) return std::nullopt;
+  const std::string what = part.size + " " + part.standard + " is a " + kind_text(part.kind);
+  return refuse(argument, part.kind == HeadKind::socket_set_screw
+                              ? what + ": it has no head and clamps nothing under one; take its torque from its maker"
+                              : what +
+                                    ": its head rubs in a cone, on about 1.4 times the lever of a flat face, and the "
+                                    "formulas here are for flat faces; take its torque from its maker");
+}
 
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
                                    const std::string& look, int commonness) {
   Suspect s{t, heads, look, commonness, part.width, 0, false};
+  s.kind = part.kind;
   if (job.bearing_diameter) {
     s.bearing_diameter = job.bearing_diameter->si;
     return s;
@@ -43,6 +57,8 @@ inline Outcome<Suspect> suspect_of_thread(const ClampJob& job) {
   if (!thread) return thread.error();
   const Outcome<Head> part = try_head(*thread, job.head.empty() ? "ISO 4014" : job.head);
   if (!part && !job.bearing_diameter) return part.error();
+  if (part)
+    if (auto error = no_flat_face("head", *part)) return *error;
   const Head known = part ? *part : Head{};
   const Outcome<Suspect> made = suspect_of(job, *thread, known, known.standard, known.look, known.commonness);
   if (!made) return made.error();
@@ -65,6 +81,21 @@ inline std::string inch_text(const ClampJob& job) {
   return inch_text(job.socket, job.inner_hexagon, !job.thread.empty());
 }
 
+/// \return what else a hexagon key fits that does not clamp by a flat face, "" if nothing
+inline std::string other_screws_text(Length key, const std::optional<Thread>& thread) {
+  KeyScrews screws =
+      key_screws(key, [&](const Thread& t) { return !thread || same_length(t.diameter.si, thread->diameter.si); });
+  screws.button.clear();  // is among the answers
+  const std::string all = key_screws_text(screws);
+  if (all.empty()) return "";
+  return "The same key fits " + all + ", for which these figures do not hold: look at the head first." +
+         (screws.sunk.empty() ? ""
+                              : " A countersunk head rubs in its cone on about 1.4 times the lever of a flat face, so "
+                                "that a torque leaves less clamp load, and it bears about 80 % of the tensile load of "
+                                "its class.") +
+         (screws.set.empty() ? "" : " A set screw has no head and clamps nothing under one.");
+}
+
 /// Every fastener that fits socket, thread and head standard of the job, the most common first.
 inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
   if (!job.socket) {
@@ -80,6 +111,7 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
     wanted = *read;
   }
   std::vector<Suspect> found;
+  std::optional<Error> refused;
   IdentifyOptions options;
   options.worn = Length(0);
   options.drive = job.inner_hexagon ? Drive::hexagon_key : Drive::hexagon;
@@ -90,10 +122,15 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
         !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
       continue;
     if (!job.head.empty() && !names_standard(c.standard, name_key(job.head))) continue;
+    if (!clamps_by_flat_face(c.kind)) {
+      if (!refused) refused = no_flat_face(wanted ? "thread" : "socket", c.heads.front());
+      continue;
+    }
     const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
     if (!s) return s.error();
     found.push_back(*s);
   }
+  if (found.empty() && refused) return *refused;
   if (found.empty())
     return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket->si) + " mm with " +
                             (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +
