@@ -477,7 +477,7 @@ def test_a_turn_past_yield_asks_for_the_procedure_first():
     asked = tauten.turn(**foot)
     do = parts_of(asked.page())["What to do"]
     assert asked.verdict == "yields" and "does the maker's procedure call for that?" in asked.headline
-    assert do[0].startswith("Turn so far only if the maker's procedure for this joint goes past yield, and then with a new bolt")
+    assert do[0].startswith("Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt")
     share = tauten.turn(**{**foot, "angle": None}, share=0.75)
     assert asked.suggested_angle == pytest.approx(share.angle, rel=1e-6)
     meant = tauten.turn(**foot, to_yield=True)

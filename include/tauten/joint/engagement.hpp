@@ -101,17 +101,12 @@ inline ThreadEngagement tapped_engagement(const Thread& thread, const PropertyCl
 /// \param highest  load that the bolt may reach
 inline Notice aluminium_notice(const ThreadEngagement& cast, Force highest) {
   using detail::shop_text;
-  const std::string in_cast = "In a casting (" + shop_text(material::cast_aluminium.tensile_strength) + ") ";
-  return {"which_aluminium",
-          "Aluminium is taken as wrought, with a tensile strength of " +
-              shop_text(material::aluminium.tensile_strength) + ". " + in_cast +
-              (cast.breaks_first ? std::string("the bolt breaks before the thread strips, too")
-                                 : "this thread strips from " + shop_text(cast.strip_load.low) +
-                                       (cast.strip_load.low < highest
-                                            ? ", below the " + shop_text(highest) + " that the bolt may reach"
-                                            : std::string())) +
-              ". Housings and covers are mostly cast: find out, and give cast_aluminium or wrought_aluminium.",
-          false};
+  std::string text = "Aluminium is taken as wrought (" + shop_text(material::aluminium.tensile_strength) +
+                     "). In a casting (" + shop_text(material::cast_aluminium.tensile_strength) +
+                     ") this thread strips from " + shop_text(cast.strip_load.low);
+  if (cast.strip_load.low < highest) text += ", below the " + shop_text(highest) + " that the bolt may reach";
+  text += ". Housings are mostly cast: find out, and give cast_aluminium or wrought_aluminium.";
+  return {"which_aluminium", text, false};
 }
 
 /// A bolt with a nut. A nut of the matching class and of full height lets the bolt break first, as ISO 898-2 is made; any

@@ -127,19 +127,16 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   if (strips) page.actions.push_back(units.restated(a.meaning));
   if (a.past_yield && !a.yield_intended && !a.may_neck && !strips)
     page.actions.push_back(
-        "Turn so far only if the maker's procedure for this joint goes past yield, and then with a new bolt each time" +
-        (a.suggested_angle ? "; else turn by " + units.text(*a.suggested_angle) + ", for 75 % of the proof load at " +
-                                 "typical friction"
+        "Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt" +
+        (a.suggested_angle ? "; else turn by " + units.text(*a.suggested_angle) + ", for 75 % of the proof load"
                            : std::string()) +
-        ". Replace a bolt turned so far once it is loosened. (Input to_yield states that the procedure does.)");
+        ". Replace a bolt turned so far once it is loosened.");
   // In the order of the work: whether to turn at all, where to begin, how far, and how to see that it went well.
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)
     for (const Notice& notice : a.notices)
       if (notice.code == code) page.actions.push_back(units.restated(notice.text));
-  if (a.may_neck)
-    page.actions.push_back("Replace every bolt that was turned so far.");
-  else if (a.past_yield && strips)
+  if (a.may_neck || (a.past_yield && strips))
     page.actions.push_back("Replace every bolt that was turned so far.");
   else if (a.past_yield && a.yield_intended)
     page.actions.push_back("Use the bolt once only, and a new one: replace it when it is loosened.");

@@ -9,6 +9,7 @@
 #include "tauten/question/workings/clamp_bearing.hpp"
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_steps.hpp"
+#include "tauten/question/workings/key_screws.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -287,6 +288,21 @@ inline Error nothing_left(const char* argument, const char* what, double setting
                            " N.m, but prevailing and shank torque take " + number_text(c.lost) +
                            " N.m; it may be that nothing is left to stretch the bolt";
   return {argument, text.c_str()};
+}
+
+/// \return what else a hexagon key fits that does not clamp by a flat face, "" if nothing
+inline std::string other_screws_text(Length key, const std::optional<Thread>& thread) {
+  KeyScrews screws =
+      key_screws(key, [&](const Thread& t) { return !thread || same_length(t.diameter.si, thread->diameter.si); });
+  screws.button.clear();  // is among the answers
+  const std::string all = key_screws_text(screws);
+  if (all.empty()) return "";
+  return "The same key fits " + all + ", for which these figures do not hold: look at the head first." +
+         (screws.sunk.empty() ? ""
+                              : " A countersunk head rubs in its cone on about 1.4 times the lever of a flat face, so "
+                                "that a torque leaves less clamp load, and it bears about 80 % of the tensile load of "
+                                "its class.") +
+         (screws.set.empty() ? "" : " A set screw has no head and clamps nothing under one.");
 }
 
 /// Common part of both questions.

@@ -6,7 +6,6 @@
 #include "tauten/part/inch_head.hpp"
 #include "tauten/question/identify.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
-#include "tauten/question/workings/key_screws.hpp"
 
 namespace tauten::TAUTEN_ABI::detail {
 
@@ -27,12 +26,9 @@ struct Suspect {
 /// \return the refusal for a screw that does not clamp by a flat face, or nothing
 inline std::optional<Error> no_flat_face(const char* argument, const Head& part) {
   if (clamps_by_flat_face(part.kind)) return std::nullopt;
-  const std::string what = part.size + " " + part.standard + " is a " + kind_text(part.kind);
-  return refuse(argument, part.kind == HeadKind::socket_set_screw
-                              ? what + ": it has no head and clamps nothing under one; take its torque from its maker"
-                              : what +
-                                    ": its head rubs in a cone, on about 1.4 times the lever of a flat face, and the "
-                                    "formulas here are for flat faces; take its torque from its maker");
+  return refuse(argument,
+                part.size + " " + part.standard +
+                    " has no flat face under a head, which the formulas need; take its torque from its maker");
 }
 
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
@@ -79,21 +75,6 @@ inline std::string inch_text(const std::optional<Length>& tool, bool key, bool t
 }
 inline std::string inch_text(const ClampJob& job) {
   return inch_text(job.socket, job.inner_hexagon, !job.thread.empty());
-}
-
-/// \return what else a hexagon key fits that does not clamp by a flat face, "" if nothing
-inline std::string other_screws_text(Length key, const std::optional<Thread>& thread) {
-  KeyScrews screws =
-      key_screws(key, [&](const Thread& t) { return !thread || same_length(t.diameter.si, thread->diameter.si); });
-  screws.button.clear();  // is among the answers
-  const std::string all = key_screws_text(screws);
-  if (all.empty()) return "";
-  return "The same key fits " + all + ", for which these figures do not hold: look at the head first." +
-         (screws.sunk.empty() ? ""
-                              : " A countersunk head rubs in its cone on about 1.4 times the lever of a flat face, so "
-                                "that a torque leaves less clamp load, and it bears about 80 % of the tensile load of "
-                                "its class.") +
-         (screws.set.empty() ? "" : " A set screw has no head and clamps nothing under one.");
 }
 
 /// Every fastener that fits socket, thread and head standard of the job, the most common first.

@@ -95,15 +95,10 @@ inline std::string turn_meaning(const TurnAnswer& a) {
   if (verdict == Verdict::may_neck)
     return "Some bolts use up their uniform elongation before the end of the "
            "turn: they neck and may break.";
-  if (verdict == Verdict::yields_as_intended)
+  if (verdict == Verdict::yields || verdict == Verdict::yields_as_intended)
     return "The bolt is turned past yield: the load depends on bolt strength "
            "and hardly on friction; use the "
            "bolt once only.";
-  if (verdict == Verdict::yields)
-    return "The bolt is turned past yield and stretches for good: the load "
-           "depends on bolt strength and hardly on friction, and the bolt "
-           "serves once. Nothing in the job calls for that; does the maker's "
-           "procedure for this joint?";
   if (verdict == Verdict::may_yield)
     return "More than 1 in 100 bolts that just meet their class stretch for "
            "good; measure the length before a bolt is "

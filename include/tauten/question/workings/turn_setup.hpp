@@ -195,12 +195,8 @@ inline Outcome<Joint> joint_of(const TurnJob& job, const Suspect& suspect, const
   const Outcome<Head> part = try_head(suspect.thread, job.head.empty() ? "ISO 4014" : job.head);
   Bolt bolt{.diameter = suspect.thread.diameter, .pitch = suspect.thread.pitch};
   if (part) {
-    if (auto error = no_flat_face("head", *part)) return *error;
     if (part->kind == HeadKind::socket_button_head)
-      return refuse("head",
-                    part->size + " " + part->standard + " is a " + kind_text(part->kind) +
-                        ": its head bears only about 80 % of the tensile load of its class, and nobody tightens "
-                        "it by angle; take a cap screw, or ask clamp");
+      return Error("head", "a button head is too weak to be tightened by angle; take a cap screw");
     bolt.head = part->kind == HeadKind::socket_head_cap || part->kind == HeadKind::hexalobular_socket
                     ? HeadForm::socket
                     : HeadForm::hexagon;
