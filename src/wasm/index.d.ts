@@ -149,7 +149,7 @@ export interface TurnJob {
   readonly share?: string;
   /** Share of yield that is wanted while the wrench turns. Example: 90% */
   readonly utilisation?: string;
-  /** Maker or structural code tightens this bolt past yield. Example: yes */
+  /** Maker or code tightens past yield. Example: yes */
   readonly to_yield?: string;
   /** Straight bar between handle and fastener: section, length, size. Example: square:250mm:12.7mm */
   readonly bar?: string | readonly string[];

@@ -100,11 +100,9 @@ inline ThreadEngagement tapped_engagement(const Thread& thread, const PropertyCl
 /// \param cast     the same thread in cast aluminium
 /// \param highest  load that the bolt may reach
 inline Notice aluminium_notice(const ThreadEngagement& cast, Force highest) {
-  using detail::shop_text;
-  std::string text = "Aluminium is taken as wrought (" + shop_text(material::aluminium.tensile_strength) +
-                     "). In a casting (" + shop_text(material::cast_aluminium.tensile_strength) +
-                     ") this thread strips from " + shop_text(cast.strip_load.low);
-  if (cast.strip_load.low < highest) text += ", below the " + shop_text(highest) + " that the bolt may reach";
+  std::string text =
+      "Aluminium is taken as wrought. In a casting this thread strips from " + detail::shop_text(cast.strip_load.low);
+  if (cast.strip_load.low < highest) text += ", below the " + detail::shop_text(highest) + " that the bolt may reach";
   text += ". Housings are mostly cast: find out, and give cast_aluminium or wrought_aluminium.";
   return {"which_aluminium", text, false};
 }

@@ -47,7 +47,8 @@ inline std::string turn_advice(const TurnAnswer& a, const PageUnits& units) {
   if (a.verdict.ends_with("strip") || a.verdict == Verdict::strips) return text + "; do not tighten so far.";
   if (a.verdict == Verdict::yields)
     return text + ": does the maker's procedure call for that? If not, " +
-           (a.suggested_angle ? "turn by " + units.text(*a.suggested_angle) : std::string("turn less")) + ".";
+           (a.suggested_angle ? "turn by " + units.text(*a.suggested_angle) + " for 75 % of the proof load."
+                              : std::string("turn less."));
   return text + (a.verdict == Verdict::yields_as_intended ? "; use the bolt once only." : ".");
 }
 
@@ -127,10 +128,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   if (strips) page.actions.push_back(units.restated(a.meaning));
   if (a.past_yield && !a.yield_intended && !a.may_neck && !strips)
     page.actions.push_back(
-        "Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt" +
-        (a.suggested_angle ? "; else turn by " + units.text(*a.suggested_angle) + ", for 75 % of the proof load"
-                           : std::string()) +
-        ". Replace a bolt turned so far once it is loosened.");
+        "Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt.");
   // In the order of the work: whether to turn at all, where to begin, how far, and how to see that it went well.
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)
@@ -139,7 +137,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   if (a.may_neck || (a.past_yield && strips))
     page.actions.push_back("Replace every bolt that was turned so far.");
   else if (a.past_yield && a.yield_intended)
-    page.actions.push_back("Use the bolt once only, and a new one: replace it when it is loosened.");
+    page.actions.push_back("Use the bolt once only, and a new one.");
 
   detail::add_joint_figures(page, a.joint, units);
   page.figures.push_back({"Of the angle", units.text(a.clamping) + " stretches the joint, " +
