@@ -11,7 +11,7 @@
     if (state.aid) job.aid = state.aid;
     asking(() => {
       const found = questions.ask("free", job);
-      say(coarse ? `Stop at ${significant(found.stop_at)} N·m` : headline(questions, "free", job));
+      say(coarse ? `Stop at ${significant(found.steps[0].stop_at)} N·m` : headline(questions, "free", job));
       picture(found);
       if (coarse) return;
       place("aids").replaceChildren(table(["aids, one after another", "stop at", "freed by then, all lines", "shears on this line", "rounds off"],
@@ -22,7 +22,7 @@
   const words = ({ aid, soak_hours: hours }) => aid.replaceAll("_", " ") + (hours ? ` ${hours} h` : "");
 
   // Shares piled up at each torque: what comes free at the bottom, what does not move at the top.
-  const picture = ({ curve, stop_at: stop }) => {
+  const picture = ({ curve, steps: [{ stop_at: stop }] }) => {
     const svg = place("picture");
     const { across, up } = axes(svg, { height: 340, x: { maximum: curve.at(-1).limit, title: "Torque that is not exceeded, in N·m" }, y: { maximum: 1, percent: true, title: "Share of such bolts" } });
     const ends = ["free", "shear", "round", "tool", "not_moving"];

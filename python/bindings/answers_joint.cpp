@@ -156,6 +156,7 @@ void add_joints(py::module_& module) {
   set_repr(case_type, [](const ConditionCase& c) {
     return "ConditionCase(" + c.condition + ": " + AnyBand::of(c.clamp_load).text() + ", " + c.verdict + ")";
   });
+  add_record<ThreadEngagement>(module, "ThreadEngagement", "The thread that holds a bolt, and when it strips");
   auto candidate = add_record<ClampCandidate>(module, "ClampCandidate", "What one fastener does at the torque");
   set_repr(candidate, [](const ClampCandidate& c) { return "ClampCandidate(" + line_of(c) + ")"; });
   add_explain(candidate, [](const ClampCandidate& c) { return derivation_of(c); });

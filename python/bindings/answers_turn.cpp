@@ -75,7 +75,6 @@ void add_turn(py::module_& module) {
   add_record<TurnLayer>(module, "TurnLayer", "A clamped layer");
   add_record<TurnJoint>(module, "TurnJoint", "What was understood of a joint, and how it answers to load");
   add_record<ResidualClamp>(module, "ResidualClamp", "What remains of the clamp load and what was lost on the way");
-  add_record<ThreadEngagement>(module, "ThreadEngagement", "The thread that holds a bolt, and when it strips");
   add_record<FacePressure>(module, "FacePressure", "Pressure under head, nut or washer");
   add_record<InService>(module, "InService", "Loads on bolt and joint in service");
   add_record<LoadPoint>(module, "LoadPoint", "A point of the load-extension diagram");

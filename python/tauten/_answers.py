@@ -352,7 +352,7 @@ turn = _function("turn", _core.turn, """
     -------
     Turn
         angle, handle_angle and their parts in rad; clamp_load, torque, yield_utilisation, lasting_stretch and more as
-        `Band`; past_yield, may_neck, engagement,
+        `Band`; past_yield, yield_intended, suggested_angle, may_neck, engagement,
         pressures, residual, service, diagram, tightenings, single_use, methods, structural, verdict and notices;
         ``explain()`` shows the nominal figures.
 
@@ -372,6 +372,8 @@ turn = _function("turn", _core.turn, """
     >>> foot = dict(thread="M16", property_class="8.8", condition="oiled", snug_torque="60N.m",
     ...             layers=[("20mm", "grey cast iron", "70mm"), ("35mm", "steel", "70mm")])
     >>> tauten.turn(angle="60deg", **foot).verdict
+    'yields'
+    >>> tauten.turn(angle="60deg", to_yield=True, **foot).verdict  # the maker's procedure goes past yield
     'yields as intended'
     >>> wanted = tauten.turn(share=0.6, **foot)
     >>> again = tauten.turn(angle=wanted.angle, **foot)

@@ -109,7 +109,11 @@ def plot_chances(free, axes=None):
                   linewidth=2, label=words)
     axes.axvspan(free.breakaway.low, min(free.breakaway.high, torques[-1]), color=SKY, alpha=0.2, linewidth=0,
                  label="comes free: nine of ten cases")
-    axes.axvline(free.stop_at, color=BLACK, linewidth=1.5, label=f"stop at {free.stop_at:.0f} N·m")
+    first = free.steps[0].stop_at
+    axes.axvline(first, color=BLACK, linewidth=1.5, label=f"stop at {first:.0f} N·m")
+    if abs(free.stop_at - first) > 1e-9:
+        axes.axvline(free.stop_at, color=BLACK, linewidth=1, linestyle="--",
+                     label=f"single pull: {free.stop_at:.0f} N·m at most")
     if abs(free.chances.limit - free.stop_at) > 1e-9:
         axes.axvline(free.chances.limit, color=BLACK, linewidth=1, linestyle=":",
                      label=f"limit {free.chances.limit:.0f} N·m")

@@ -14,9 +14,9 @@ namespace {
 
 const char* colour_of(const std::string& cell) {
   static constexpr std::string_view good[] = {"within limits"};
-  static constexpr std::string_view doubtful[] = {"may be slack", "slack", "may yield", "yields as intended",
-                                                  "may neck"};
-  static constexpr std::string_view bad[] = {"yields", "may break", "may strip", "breaks", "necks", "strips", "error"};
+  static constexpr std::string_view doubtful[] = {"may be slack", "slack", "may yield", "yields as intended"};
+  static constexpr std::string_view bad[] = {"yields", "may break", "may strip", "may neck",
+                                             "breaks", "necks",     "strips",    "error"};
   const auto one_of = [&](const auto& verdicts) {
     return std::find(std::begin(verdicts), std::end(verdicts), cell) != std::end(verdicts);
   };

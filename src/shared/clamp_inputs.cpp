@@ -94,7 +94,8 @@ constexpr ClampInput inputs[] = {
     In::input<&ClampJob::seat_material>("seat_material", "grey_cast_iron",
                                         "What head or nut bears on; without it pressure is not checked"),
     In::input<&ClampJob::nut_class>("nut_class", "8", "Class of the nut; default: the one that matches the bolt"),
-    In::input<&ClampJob::tapped_material>("tapped_material", "aluminium", "What the thread is tapped in, if not a nut"),
+    In::input<&ClampJob::tapped_material>("tapped_material", "cast_aluminium",
+                                          "What the thread is tapped in, if not a nut"),
     In::input<&ClampJob::engagement>("engagement", "20mm", "Engaged thread in what it is tapped in").above_zero(),
 
     // Last what `clamp` is not asked.

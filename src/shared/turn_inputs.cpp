@@ -65,6 +65,8 @@ constexpr TurnInput inputs[] = {
                                                               "Share of the proof load that is wanted; default: 75 %"),
     In::input<[](auto& j) -> auto& { return j.joint.utilisation; }>(
         "utilisation", "90%", "Share of yield that is wanted while the wrench turns"),
+    In::input<[](auto& j) -> auto& { return j.joint.to_yield; }>("to_yield", "yes", "Maker or code tightens past yield")
+        .as_flag(),
     In::input<[](auto& j) -> auto& { return j.joint.bars; }>(
         "bars", "square:250mm:12.7mm", "Straight bar between handle and fastener: section, length, size")
         .with_option("bar"),

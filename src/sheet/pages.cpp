@@ -243,10 +243,8 @@ class Composer {
     }
   }
 
-  /// Where to stop: the advice, and never above a limit that was given.
-  static Torque stop_of(const shared::FreeAnswer& free) {
-    return free.job.limit ? Torque(std::min(free.stop_at.si, free.job.limit->si)) : free.stop_at;
-  }
+  /// Where to stop, never above a limit that was given: the first line of the plan, as the page of the fastener has it.
+  static Torque stop_of(const shared::FreeAnswer& free) { return free.steps.front().stop_at; }
 
   std::string pass_torque(const Worked& w, std::size_t i) const {
     const TighteningPass& pass = w.sequence.passes[i];

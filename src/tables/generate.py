@@ -158,6 +158,9 @@ enum class HeadKind : unsigned char {
   flange_bolt,
   flange_nut,
   socket_head_cap,
+  socket_button_head,
+  socket_countersunk_head,
+  socket_set_screw,
   hexalobular_socket,
   heavy_structural_bolt
 };
@@ -170,7 +173,8 @@ enum class Drive : unsigned char {
 };
 """
 
-HEAD_KINDS = ("hexagon_bolt", "hexagon_nut", "flange_bolt", "flange_nut", "socket_head_cap", "hexalobular_socket",
+HEAD_KINDS = ("hexagon_bolt", "hexagon_nut", "flange_bolt", "flange_nut", "socket_head_cap",
+              "socket_button_head", "socket_countersunk_head", "socket_set_screw", "hexalobular_socket",
               "heavy_structural_bolt")
 
 HEADERS = [

@@ -81,7 +81,7 @@ export interface ClampJob {
   readonly seat_material?: string;
   /** Class of the nut; default: the one that matches the bolt. Example: 8 */
   readonly nut_class?: string;
-  /** What the thread is tapped in, if not a nut. Example: aluminium */
+  /** What the thread is tapped in, if not a nut. Example: cast_aluminium */
   readonly tapped_material?: string;
   /** Engaged thread in what it is tapped in. Example: 20mm */
   readonly engagement?: string;
@@ -129,7 +129,7 @@ export interface TorqueJob {
   readonly seat_material?: string;
   /** Class of the nut; default: the one that matches the bolt. Example: 8 */
   readonly nut_class?: string;
-  /** What the thread is tapped in, if not a nut. Example: aluminium */
+  /** What the thread is tapped in, if not a nut. Example: cast_aluminium */
   readonly tapped_material?: string;
   /** Engaged thread in what it is tapped in. Example: 20mm */
   readonly engagement?: string;
@@ -149,6 +149,8 @@ export interface TurnJob {
   readonly share?: string;
   /** Share of yield that is wanted while the wrench turns. Example: 90% */
   readonly utilisation?: string;
+  /** Maker or code tightens past yield. Example: yes */
+  readonly to_yield?: string;
   /** Straight bar between handle and fastener: section, length, size. Example: square:250mm:12.7mm */
   readonly bar?: string | readonly string[];
   /** Accuracy of the snug torque; 6% up to 10 N.m, 4% above. Example: 4% */

@@ -2,6 +2,7 @@
 import base64
 import functools
 import io
+import os
 import pathlib
 import re
 import sys
@@ -95,6 +96,7 @@ def test_tells_where_its_figures_come_from(path):
         assert str(tauten.thread_condition(name).source) in told, name
 
 
+@pytest.mark.skipif("TAUTEN_WHOLE" not in os.environ, reason="runs each lesson once more; TAUTEN_WHOLE=1 asks for it")
 @pytest.mark.parametrize("path", NOTEBOOKS, ids=lambda path: path.stem)
 def test_no_text_of_a_picture_lies_on_another(path, monkeypatch):
     """The cells once more, here, where the pictures can be asked and not only looked at."""

@@ -452,3 +452,51 @@ def test_what_a_page_recommends_to_type_is_accepted():
             assert done.returncode == 0, (words, done.stdout[:300], str(page)[:300])
             asked += 1
     assert asked > 25
+
+
+def test_one_torque_to_stop_at_leads():
+    """The pull as it is stops where the first line of the plan does; what a single pull may reach stands apart as such."""
+    answer = tauten.free_joint(thread="M16", property_class="8.8", trials=20000)
+    first = answer.steps[0]
+    assert first.stop_at < answer.stop_at
+    page = " ".join(answer.page().split())
+    stops = [float(text) for text in re.findall(r"[Ss]top at ([\d.]+) N\.m", page)]
+    assert len(stops) >= 2 and len(set(stops)) == 1 and 0.99 * first.stop_at < stops[0] <= first.stop_at
+    assert f"No pull on it as it is may exceed {math.floor(answer.stop_at)} N.m: above it " in page
+    # The chances of line 1 and of its table are those up to the torque that leads.
+    assert f"{100 * first.chances.free:.0f} % come free by then" in answer.headline
+    assert re.search(rf"Up to {first.stop_at:.0f} N\.m End Chance", page)
+    # A limit of one's own below it leads instead.
+    limited = tauten.free_joint(thread="M16", property_class="8.8", limit="150N.m", trials=20000)
+    assert "stop at 150 N.m, your limit; " in limited.headline and "What to do" in limited.page()
+    assert re.findall(r"[Ss]top at ([\d.]+) N\.m", limited.page()) == ["150"] * 3
+
+
+def test_a_turn_past_yield_asks_for_the_procedure_first():
+    foot = dict(thread="M16", property_class="8.8", grip="55mm", snug_torque="60N.m", angle="60deg", condition="oiled")
+    asked = tauten.turn(**foot)
+    do = parts_of(asked.page())["What to do"]
+    assert asked.verdict == "yields" and "does the maker's procedure call for that?" in asked.headline
+    assert do[0].startswith("Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt")
+    share = tauten.turn(**{**foot, "angle": None}, share=0.75)
+    assert asked.suggested_angle == pytest.approx(share.angle, rel=1e-6)
+    meant = tauten.turn(**foot, to_yield=True)
+    assert meant.verdict == "yields as intended" and meant.suggested_angle is None
+    assert not parts_of(meant.page())["What to do"][0].startswith("Turn so far only")
+
+
+def test_a_page_names_what_holds_the_bolt_and_with_what_margin():
+    bolt = dict(thread="M10", property_class="8.8", torque="40N.m", condition="oiled")
+    answer = tauten.clamp(**bolt, tapped_material="wrought_aluminium", engagement="12mm")
+    candidate = answer.candidates[0]
+    margin = candidate.engagement.strip_load.low / candidate.clamp_load.high
+    page = " ".join(answer.page().split())
+    assert "Thread in wrought aluminium, 12 mm engaged" in page and f"{margin:.1f} times the highest clamp load of" in page
+    assert "which_aluminium" not in {notice.code for notice in candidate.notices}
+    assert "times the highest clamp load" not in tauten.clamp(**bolt).page()
+
+
+def test_one_setting_leads_where_the_torque_is_for_another_condition():
+    answer = tauten.clamp(thread="M10", property_class="10.9", torque="60lbf.ft", condition="moly-paste", specified_condition="dry")
+    assert re.findall(r"\bset ([\d.]+) lbf.ft", answer.headline) == ["31.6"]
+    assert answer.headline.endswith("here for the load that it means, or the suggested 29.6 lbf.ft, which is safer.")

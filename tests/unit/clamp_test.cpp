@@ -1004,4 +1004,106 @@ TEST_CASE("the words for what is on the threads mean stainless steel on a stainl
   CHECK(clamp(job).thread_friction.nominal == thread_condition("dry").thread_friction.nominal);
 }
 
+namespace {
+bool notes(const ClampCandidate& of, const char* code) {
+  return std::any_of(of.notices.begin(), of.notices.end(),
+                     [&](const Notice& notice) { return notice.code == std::string(code); });
+}
+}  // namespace
+
+TEST_CASE("a button head bears 80 % of its class, a countersunk one and a set screw are refused") {
+  // M10 10.9 by ISO 898-1: tensile load 60 300 N; its button head may break off from 0.8 of that (ISO 7380-1, from memory).
+  ClampJob job;
+  job.thread = "M10";
+  job.property_class = "10.9";
+  job.head = "ISO 7380-1";
+  job.condition = "oiled";
+  const auto at = [&](double torque) {
+    job.torque = Torque(torque);
+    return clamp(job).candidates.front();
+  };
+  const double head = 0.8 * 60300;
+  // Its key, 6 mm, is tested to 52 N.m (ISO 2936), less than three quarters of the proof load need.
+  CHECK(at(50).suggested_limit == "key");
+  CHECK(at(50).suggested_torque.si == near(52));
+  CHECK_FALSE(notes(at(52), "drive_overloaded"));
+  CHECK(notes(at(53), "drive_overloaded"));
+  CHECK(notes(at(50), "reduced_loadability"));
+  // Levers written out: pitch 1.5 mm, d_2 9.026 mm, face from the 17.07 mm of the head to the 11 mm of the hole.
+  const double slope = std::atan(1.5 / (std::acos(-1.0) * 9.026));
+  const double flank = std::atan(std::tan(std::acos(-1.0) / 6) * std::cos(slope));
+  const double lever = 9.026 / 2 * std::tan(slope + std::atan(0.12 / std::cos(flank))) + 0.12 * (17.07 + 11) / 4;
+  CHECK(at(50).clamp_load.nominal.si == near(50e3 / lever).epsilon(1e-3));
+  // Between the torque whose high end reaches the head's load and that whose typical load does it may break, then breaks.
+  const double breaks = head * lever / 1e3;
+  CHECK(at(breaks * 1.2).verdict == "breaks");
+  CHECK(std::isnan(at(breaks * 1.2).clamp_load.nominal.si));
+  const ClampCandidate may = at(0.97 * breaks);
+  CHECK(may.verdict == "may break");
+  CHECK(may.clamp_load.high.si > head);
+  CHECK(notes(may, "may_break"));
+  job.head = "ISO 4762";
+  CHECK(at(60).suggested_limit != "key");
+  CHECK_FALSE(notes(at(60), "reduced_loadability"));
+  for (const char* name : {"ISO 10642", "DIN 7991", "ISO 4026"}) {
+    job.head = name;
+    CAPTURE(name);
+    REQUIRE_FALSE(try_clamp(job));
+    CHECK(std::string(try_clamp(job).error().argument()) == "head");
+  }
+}
+
+TEST_CASE("a key that fits other screws is said to") {
+  ClampJob job;
+  job.socket = Length(6e-3);
+  job.inner_hexagon = true;
+  job.property_class = "8.8";
+  job.torque = Torque(25.0);
+  job.condition = "oiled";
+  const Clamp both = clamp(job);
+  CHECK(both.candidates.front().thread == "M8");
+  std::string other;
+  for (const Notice& notice : both.notices)
+    if (notice.code == std::string("other_screws")) other = notice.text;
+  CHECK(other.starts_with("The same key fits a countersunk screw M10 and a set screw M12, "));
+  for (const ClampCandidate& c : both.candidates) CHECK(c.head.find("10642") == std::string::npos);
+  job.thread = "M12";  // a 6 mm key in M12 is a set screw
+  CHECK(std::string(try_clamp(job).error().what()).find("has no flat face under a head") != std::string::npos);
+}
+
+TEST_CASE("what a tapped thread bears stands in the answer, and aluminium is asked about") {
+  // M10 8.8, 12 mm in a wrought alloy of 290 MPa: 0.7 x 290 MPa on the strip area of FED-STD-H28 at the limits of 6g and 6H,
+  // pi 9.732 x (0.75 + 0.57735 (9.732 - 9.206))/1.5 = 21.5 mm2 a millimetre, with up to 1.055 for the bending of threads.
+  ClampJob job;
+  job.thread = "M10";
+  job.property_class = "8.8";
+  job.torque = Torque(40.0);
+  job.condition = "oiled";
+  job.tapped_material = "aluminium";
+  job.engagement = Length(12e-3);
+  const ClampCandidate c = clamp(job).candidates.front();
+  REQUIRE(c.engagement.has_value());
+  const double area = std::acos(-1.0) * 9.732 * (0.75 + 0.57735 * (9.732 - 9.206)) / 1.5;  // mm2 per mm
+  CHECK(c.engagement->strip_load.nominal.si > 0.85 * 0.7 * 290 * area * 12);
+  CHECK(c.engagement->strip_load.nominal.si < 1.06 * 0.7 * 290 * area * 12);
+  const auto text_of = [](const ClampCandidate& of, const char* code) {
+    for (const Notice& notice : of.notices)
+      if (notice.code == std::string(code)) return notice.text;
+    return std::string();
+  };
+  CHECK(text_of(c, "which_aluminium").find("taken as wrought. In a casting this thread strips from ") !=
+        std::string::npos);
+  // A casting bears 180/290 of it, but for the bending of the threads.
+  job.tapped_material = "cast_aluminium";
+  const ClampCandidate cast = clamp(job).candidates.front();
+  CHECK(cast.engagement->strip_load.nominal.si ==
+        near(180.0 / 290 * c.engagement->strip_load.nominal.si).epsilon(0.06));
+  CHECK(text_of(cast, "which_aluminium").empty());
+  job.tapped_material = "wrought aluminum";
+  CHECK(text_of(clamp(job).candidates.front(), "which_aluminium").empty());
+  CHECK(clamp(job).candidates.front().engagement->strip_load.low == c.engagement->strip_load.low);
+  job.tapped_material.clear(), job.engagement.reset();
+  CHECK_FALSE(clamp(job).candidates.front().engagement.has_value());
+}
+
 }  // namespace clamp_test

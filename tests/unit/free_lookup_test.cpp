@@ -97,4 +97,20 @@ TEST_CASE("a tool alone is enough: thread and class are assumed, and kept as suc
   CHECK_FALSE(known.class_assumed);
 }
 
+TEST_CASE("a key in a thread that no cap screw has it for") {
+  // ISO 7380-1: the recess of an M10 button head is 3.12 mm deep at least (from memory).
+  const FreeJob button = filled({.thread = "M10", .property_class = "10.9", .key = Length(6e-3)});
+  REQUIRE(button.head_height.has_value());
+  CHECK(button.head_height->shop() == doctest::Approx(3.12));
+  CHECK_FALSE(filled({.thread = "M8", .property_class = "10.9", .key = Length(6e-3)}).head_height.has_value());
+  CHECK(refused({.thread = "M12", .property_class = "8.8", .key = Length(6e-3)}) == "key");
+  FreeNames set{.key = Length(1.3e-3)};
+  FreeJob job;
+  CHECK(assume(set, job).has_value());
+  // M3 has set screws for 1.5 mm, which are more common than the M2 cap screw, but no head.
+  FreeNames small{.key = Length(1.5e-3)};
+  REQUIRE_FALSE(assume(small, job).has_value());
+  CHECK(small.thread != "M3");
+}
+
 }  // namespace free_lookup_test

@@ -1,5 +1,6 @@
 // Heads by thread and standard, and their effective bearing diameter.
 #include "tauten/part/head.hpp"
+#include "tauten/question/workings/key_screws.hpp"
 
 #include <doctest/doctest.h>
 
@@ -131,6 +132,41 @@ TEST_CASE("the share of the width that a bearing face takes: every d_w of ISO 40
     }
   REQUIRE(count > 40);
   CHECK(hexagon_face_share == near(sum / count).epsilon(0.01));
+}
+
+// Key sizes from memory, not checked against the standards: ISO 7380-1, ISO 10642, ISO 4026 to 4029.
+TEST_CASE("a hexagon key fits cap, button, countersunk and set screws of different threads") {
+  struct Key {
+    double key;
+    const char *cap, *button, *sunk, *set;
+  };
+  constexpr Key keys[] = {
+      {2, "M2.5", "M3", "M3", "M4"},   {2.5, "M3", "M4", "M4", "M5"},    {3, "M4", "M5", "M5", "M6"},
+      {4, "M5", "M6", "M6", "M8"},     {5, "M6", "M8", "M8", "M10"},     {6, "M8", "M10", "M10", "M12"},
+      {8, "M10", "M12", "M12", "M16"}, {10, "M12", "M16", "M16", "M20"}, {12, "M14", "", "M20", "M24"},
+  };
+  for (const Key& row : keys) {
+    CAPTURE(row.key);
+    const auto all = [](const Thread&) { return true; };
+    const detail::KeyScrews found = detail::key_screws(Length(row.key * 1e-3), all);
+    CHECK(found.cap.starts_with(row.cap));
+    CHECK(found.button == row.button);
+    CHECK(found.sunk == row.sunk);
+    CHECK(found.set == row.set);
+  }
+  // Set screws alone.
+  const detail::KeyScrews small = detail::key_screws(Length(1.3e-3), [](const Thread&) { return true; });
+  CHECK(small.set == "M2.5");
+  CHECK((small.cap + small.button + small.sunk).empty());
+  CHECK(detail::key_screws_text({"M8", "M10", "M10", "M12"}) ==
+        "a button head screw M10, a countersunk screw M10 and a set screw M12");
+  CHECK(detail::key_screws_text({"M8", "", "", "M12"}) == "a set screw M12");
+  // Older numbers of the same screws.
+  CHECK(head(thread("M10"), "DIN 7991").standard == "ISO 10642");
+  CHECK(head(thread("M10"), "ISO 7380").width.shop() == near(6));
+  CHECK(head(thread("M12"), "DIN 913").width.shop() == near(6));
+  // Head of an M10 button, least diameter 17.07 mm (17.5 mm h14, from memory).
+  CHECK(head(thread("M10"), "ISO 7380-1").bearing_outer_diameter.shop() == near(17.5 - 0.43));
 }
 
 }  // namespace head_test

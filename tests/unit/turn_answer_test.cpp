@@ -7,6 +7,7 @@
 
 #include "tauten/question/curve.hpp"
 #include "tauten/question/turn.hpp"
+#include "tauten/question/turn_page.hpp"
 #include "tauten/units.hpp"
 #include "unit/near.hpp"
 
@@ -304,7 +305,28 @@ TEST_CASE("turn: verdicts, and the note on using the bolt again") {
   CHECK(verdict(good) == "may yield");
   good.clamp_load = 47.0_kN;
   CHECK(verdict(good) == "may be slack");
-  CHECK(verdict(turned(60)) == "yields as intended");
+  // Past yield on purpose only where maker, code or the job itself asks for it.
+  CHECK(verdict(turned(60)) == "yields");
+  TurnJob by_maker = turned(60), by_code = turned(60), all_of_yield = wanted(50);
+  by_maker.to_yield = true;
+  by_code.structural = true;
+  all_of_yield.clamp_load.reset();
+  all_of_yield.utilisation = 1.0;
+  CHECK(verdict(by_maker) == "yields as intended");
+  CHECK(verdict(by_code) == "yields as intended");
+  CHECK(turn(all_of_yield).yield_intended);
+  CHECK_FALSE(turn(turned(60)).yield_intended);
+  // The angle that is offered instead is the one for three quarters of the proof load.
+  const TurnAnswer asked = turn(turned(60));
+  TurnJob share = turned(60);
+  share.angle.reset();
+  share.share = 0.75;
+  REQUIRE(asked.suggested_angle.has_value());
+  CHECK(asked.suggested_angle->si == near(turn(share).angle.si));
+  CHECK_FALSE(turn(by_maker).suggested_angle.has_value());
+  CHECK(page_of(asked).headline.find("Yields: does the maker's procedure call for that? If not, turn by ") !=
+        std::string::npos);
+  CHECK(page_of(turn(by_maker)).headline.ends_with("Yields as intended; use the bolt once only."));
   CHECK(verdict(turned(450)) == "necks");
 
   const TurnAnswer elastic = turn(wanted(50));
@@ -369,7 +391,7 @@ TEST_CASE("turn: past yield the load is that of the bolt as it is sold") {
   TurnJob job = turned(45);
   job.layers = {{.thickness = 55.0_mm, .outer_diameter = 70.0_mm}};
   const TurnAnswer sold = turn(job);
-  CHECK(sold.verdict == "yields as intended");
+  CHECK(sold.verdict == "yields");
   CHECK(std::fabs(sold.clamp_load.nominal.shop() - 105) < 0.02 * 105);
   job.strength_surplus = 0;
   const TurnAnswer least = turn(job);

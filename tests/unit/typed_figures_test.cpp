@@ -96,6 +96,7 @@ TEST_CASE("materials: VDI 2230 Part 1:2003, Table A9; R_m and p_G as reprinted, 
       {"grey cast iron", 110, 0.24, 10.0, 250, 1.4, 900},                // GJL-250
       {"ductile iron", 170, 0.28, 12.5, 400, 0.9, 700},                  // GJS-400-15
       {"aluminium", 70, 0.33, 23.5, 290, 0.7, 260},                      // AlMgSi1 F31
+      {"wrought aluminium", 70, 0.33, 23.5, 290, 0.7, 260},              // the same
       {"cast aluminium", 75, 0.33, 21.0, 180, 0.7, 220},                 // GK-AlSi9Cu3
       {"steel S355", 205, 0.30, 11.5, 510, 0.6, 760},                    // S355J0
       {"quenched and tempered steel", 205, 0.30, 11.5, 1000, 0.6, 870},  // 34CrMo4

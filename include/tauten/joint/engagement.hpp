@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "tauten/base/band.hpp"
+#include "tauten/base/notice.hpp"
+#include "tauten/base/shop_text.hpp"
 #include "tauten/joint/material.hpp"
 #include "tauten/joint/service.hpp"
 #include "tauten/part/nut.hpp"
@@ -92,6 +94,17 @@ inline ThreadEngagement tapped_engagement(const Thread& thread, const PropertyCl
   out.strips = strip.part_first ? "part" : "bolt";
   out.breaks_first = engaged >= out.needed_length;
   return out;
+}
+
+/// \return what "aluminium" without more is taken for, and what a casting would bear, which is much less
+/// \param cast     the same thread in cast aluminium
+/// \param highest  load that the bolt may reach
+inline Notice aluminium_notice(const ThreadEngagement& cast, Force highest) {
+  std::string text =
+      "Aluminium is taken as wrought. In a casting this thread strips from " + detail::shop_text(cast.strip_load.low);
+  if (cast.strip_load.low < highest) text += ", below the " + detail::shop_text(highest) + " that the bolt may reach";
+  text += ". Housings are mostly cast: find out, and give cast_aluminium or wrought_aluminium.";
+  return {"which_aluminium", text, false};
 }
 
 /// A bolt with a nut. A nut of the matching class and of full height lets the bolt break first, as ISO 898-2 is made; any

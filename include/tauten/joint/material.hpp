@@ -47,6 +47,10 @@ inline constexpr Material ductile_iron{"ductile iron", Stress(170e9), 0.28,     
                                        Stress(400e6),  0.90,          Stress(700e6)};
 inline constexpr Material aluminium{"aluminium",   Stress(70e9), 0.33,         Expansion(23.5e-6),
                                     Stress(290e6), 0.70,         Stress(260e6)};
+/// The same, where it is known that it is no casting.
+inline constexpr Material wrought_aluminium{
+    "wrought aluminium",        aluminium.elastic_modulus, aluminium.poisson_ratio,    aluminium.expansion,
+    aluminium.tensile_strength, aluminium.shear_ratio,     aluminium.limiting_pressure};
 inline constexpr Material cast_aluminium{"cast aluminium", Stress(75e9), 0.33,         Expansion(21.0e-6),
                                          Stress(180e6),    0.70,         Stress(220e6)};
 inline constexpr Material structural_steel{"steel S355",  Stress(205e9), 0.30,         Expansion(11.5e-6),
@@ -58,8 +62,9 @@ inline constexpr Material washer_steel{"washer steel", Stress(205e9), 0.30,     
                                        Stress(640e6),  0.60,          Stress(710e6)};
 
 /// All of them, for look-up by name.
-inline constexpr Material all[] = {steel,          stainless_steel,  grey_cast_iron, ductile_iron, aluminium,
-                                   cast_aluminium, structural_steel, tempered_steel, washer_steel};
+inline constexpr Material all[] = {steel,          stainless_steel,   grey_cast_iron, ductile_iron,
+                                   aluminium,      wrought_aluminium, cast_aluminium, structural_steel,
+                                   tempered_steel, washer_steel};
 
 inline constexpr Source source{"VDI 2230 Part 1:2003", "Table A9, rounded", Seen::memory};
 
@@ -71,6 +76,7 @@ inline Outcome<Material> try_material(std::string_view name) {
   std::string word(name);
   for (char& c : word)
     if (c == '-' || c == '_') c = ' ';
+  if (word.ends_with("aluminum")) word.insert(word.size() - 2, "i");
   std::string known;
   for (const Material& of : material::all) {
     if (word == of.name) return of;

@@ -44,6 +44,11 @@ struct BearingDiameter {
   Seen seen;              ///< how the weakest figure behind it was seen
 };
 
+/// \return true if a screw of this shape presses parts together with a flat face under its head, or is a nut that does
+constexpr bool clamps_by_flat_face(HeadKind kind) noexcept {
+  return kind != HeadKind::socket_countersunk_head && kind != HeadKind::socket_set_screw;
+}
+
 /// \return a word for the shape: "hexagon bolt"
 constexpr const char* kind_text(HeadKind kind) noexcept {
   switch (kind) {
@@ -52,6 +57,9 @@ constexpr const char* kind_text(HeadKind kind) noexcept {
     case HeadKind::flange_bolt: return "hexagon flange bolt";
     case HeadKind::flange_nut: return "hexagon flange nut";
     case HeadKind::socket_head_cap: return "socket head cap screw";
+    case HeadKind::socket_button_head: return "socket button head screw";
+    case HeadKind::socket_countersunk_head: return "socket countersunk head screw";
+    case HeadKind::socket_set_screw: return "socket set screw";
     case HeadKind::hexalobular_socket: return "hexalobular socket head screw";
     case HeadKind::heavy_structural_bolt: return "structural bolt with large width across flats";
   }
@@ -92,7 +100,9 @@ inline bool names_standard(std::string_view list, std::string_view key) {
 
 /// Older standards whose heads have the dimensions of newer ones, but for the sizes that the table lists as their own.
 inline constexpr const char* newer_standards[][2] = {
-    {"DIN931", "ISO4014"}, {"DIN933", "ISO4017"}, {"DIN934", "ISO4032"}, {"DIN912", "ISO4762"}};
+    {"DIN931", "ISO4014"},    {"DIN933", "ISO4017"},   {"DIN934", "ISO4032"}, {"DIN912", "ISO4762"},
+    {"ISO7380", "ISO7380-1"}, {"DIN7991", "ISO10642"}, {"DIN913", "ISO4026"}, {"DIN914", "ISO4027"},
+    {"DIN915", "ISO4028"},    {"DIN916", "ISO4029"}};
 
 }  // namespace detail
 

@@ -10,6 +10,7 @@
 #include "tauten/base/source.hpp"
 #include "tauten/base/step.hpp"
 #include "tauten/base/text.hpp"
+#include "tauten/joint/service.hpp"
 #include "tauten/question/verdict.hpp"
 
 namespace tauten::TAUTEN_ABI {
@@ -114,8 +115,9 @@ struct ClampCandidate {
   Force proof_load;
   Torque suggested_torque;      ///< setting for this condition: the target torque, held back; `absent` if there is none
   std::string suggested_limit;  ///< what it rests on: "share" (of the proof load), "chance of yield" (1 in 100) or
-                                ///< "worst case" (just yields; where friction is unknown) or "thread" (that holds
-                                ///< the bolt, bears it in 19 of 20 cases); "" if there is none
+                                ///< "worst case" (just yields; where friction is unknown), "thread" (that holds
+                                ///< the bolt, bears it in 19 of 20 cases), "head" (of a button head, the same) or
+                                ///< "key" (of a button head, is tested to it); "" if there is none
   Band<Torque>
       typical_torque;  ///< what such fasteners are tightened to: typically 75 % of the proof load (class 8.8 if none
                        ///< is given), from a third of that of the weakest class to 1.5 times that of the strongest
@@ -133,6 +135,7 @@ struct ClampCandidate {
   std::string meaning;                      ///< the verdict in a sentence
   std::string summary;                      ///< the answer in one line
   std::vector<ConditionCase> by_condition;  ///< unknown friction only: the answer if threads are dry, oiled or pasted
+  std::optional<ThreadEngagement> engagement;  ///< the thread that holds the bolt, as far as the job says what it is
   std::vector<Notice> notices;
   std::vector<Figure> given;  ///< what the figures start from, with what was assumed
   std::vector<Step> steps;    ///< how they came about: at nominal friction, then in the worst cases
@@ -172,6 +175,7 @@ struct ClampCandidate {
     visit("meaning", &ClampCandidate::meaning);
     visit("summary", &ClampCandidate::summary);
     visit("by_condition", &ClampCandidate::by_condition);
+    visit("engagement", &ClampCandidate::engagement);
     visit("notices", &ClampCandidate::notices);
     visit("given", &ClampCandidate::given);
     visit("steps", &ClampCandidate::steps);

@@ -7,10 +7,12 @@
 #include <variant>
 
 #include "tauten/base/chance_text.hpp"
+#include "tauten/base/plain_number.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
 #include "tauten/friction/condition.hpp"
 #include "tauten/question/clamp.hpp"
+#include "tauten/question/holder_text.hpp"
 #include "tauten/question/looks.hpp"
 #include "tauten/question/workings/clamp_candidate.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
@@ -57,6 +59,8 @@ inline std::string friction_text(const Band<double>& band, const std::string& co
 inline std::string limit_text(const ClampJob& job, const ClampCandidate& c) {
   if (c.suggested_limit == "chance of yield") return "held back to a chance of yielding of 1 in 100";
   if (c.suggested_limit == "thread") return "held back to what the thread that holds the bolt bears";
+  if (c.suggested_limit == "head") return "held back to what the head bears";
+  if (c.suggested_limit == "key") return "held back to the torque to which the key is tested";
   if (c.suggested_limit == "worst case") return "held back to where the worst case just yields";
   return PageUnits::percent(share_of(job)) + " of the proof load at nominal friction";
 }
@@ -72,7 +76,8 @@ inline std::string suggestion_text(const ClampJob& job, const ClampCandidate& c,
     text += " Clamp load " + units.range(c.suggested_clamp_load) + ", typically " +
             units.text(c.suggested_clamp_load.nominal) + ".";
   // A steel class is no advice for a stainless joint.
-  const bool strips = c.suggested_limit == "thread" || c.verdict == Verdict::strips || c.verdict == Verdict::may_strip;
+  const bool strips = c.suggested_limit == "thread" || c.suggested_limit == "head" || c.suggested_limit == "key" ||
+                      c.verdict == Verdict::strips || c.verdict == Verdict::may_strip;
   const bool too_much = c.chance_of_yield > accepted_chance_of_yield && !c.property_class.starts_with('A') &&
                         !strips;  // a stronger bolt strips the thread all the same
   if (too_much && !c.least_class.empty() && c.least_class != c.property_class)
@@ -88,9 +93,12 @@ inline std::string worst_case_text(const ClampCandidate& c, const PageUnits& uni
 }
 
 /// Notices that say what to do now lead the page, the gravest first.
-inline constexpr std::string_view to_do_codes[] = {
-    "unusual_torque",   "may_strip",        "may_break",   "stretched",
-    "may_have_yielded", "corrected_torque", "paste_first", "torque_suggests_class"};
+inline constexpr std::string_view to_do_codes[] = {"unusual_torque",   "may_strip",        "may_break",
+                                                   "stretched",        "may_have_yielded", "drive_overloaded",
+                                                   "corrected_torque", "paste_first",      "torque_suggests_class"};
+
+/// Notices of all fasteners that say what to look at before anything is turned; they lead the page too.
+inline constexpr std::string_view which_codes[] = {"inch_tool", "other_screws"};
 
 /// What to do with one fastener, the gravest first; texts in the units of the page.
 inline std::vector<Notice> clamp_actions(const ClampJob& job, const ClampCandidate& c, const PageUnits& units) {
@@ -98,7 +106,7 @@ inline std::vector<Notice> clamp_actions(const ClampJob& job, const ClampCandida
   for (const std::string_view code : to_do_codes)
     for (const Notice& notice : c.notices)
       if (notice.code == code) {
-        const bool in_shop_units = code == "may_strip" || code == "paste_first";
+        const bool in_shop_units = code == "may_strip" || code == "paste_first" || code == "drive_overloaded";
         out.push_back(
             {notice.code, in_shop_units ? units.restated(notice.text) : text_of_code(code, c, job, units), false});
       }
@@ -133,6 +141,15 @@ inline void add_clamp_figures(Page& page, const ClampJob& job, const Clamp& answ
                                         : job.prevailing_torque.si == 0 ? " of the shank"
                                                                         : " of locking element and shank") +
                                        ": do not add it again"});
+  if (const auto& held = shown.front().engagement) {
+    auto [what, text] = engagement_figure(*held, units);
+    const Force highest = shown.front().clamp_load.high;
+    if (held->breaks_first) text += "; it holds " + units.text(held->strip_load.low);
+    if (is_given(highest.si))
+      text += std::string(", ") + PlainNumber::fixed(held->strip_load.low.si / highest.si, 1).c_str() +
+              " times the highest clamp load of " + units.text(highest);
+    page.figures.push_back({what, text});
+  }
   const Conditions on = conditions_of(job).value();
   const std::string in_thread =
       friction_text(answer.thread_friction, job.thread_friction ? "measured" : on.thread.title);
@@ -200,12 +217,19 @@ inline std::string clamp_headline(const ClampJob& job, const Clamp& answer, cons
   std::string text = inch ? inch_headline : "";
   text += job.torque ? "" : job.clamp_load ? "Torque for " + units.typed(*job.clamp_load) + ". " : "Suggested torque. ";
   if (answer.candidates.size() > 1) text += "Most likely ";
-  text += summary_of(first, conditions_of(job).value(), units);
-  // The torque is not for what is on the threads: the line that is needed.
-  for (const Notice& notice : first.notices)
-    if (job.torque && notice.code == std::string_view("corrected_torque"))
-      text += " The torque is for '" + job.specified_condition + "': set " + units.text(*first.corrected_torque) +
-              " here for the load that it means.";
+  // The torque is not for what is on the threads: then that is the line that is needed, and the setting that leads.
+  const bool corrected =
+      job.torque && std::any_of(first.notices.begin(), first.notices.end(), [](const Notice& notice) {
+        return notice.code == std::string_view("corrected_torque");
+      });
+  text += summary_of(first, conditions_of(job).value(), units, corrected);
+  if (corrected) {
+    text += " The torque is for '" + job.specified_condition + "': set " + units.text(*first.corrected_torque) +
+            " here for the load that it means";
+    if (*first.corrected_torque > first.suggested_torque)
+      text += ", or the suggested " + units.settable(first.suggested_torque) + ", which is safer";
+    text += ".";
+  }
   return text;
 }
 
@@ -237,7 +261,7 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
   page.name = job.name;
   page.headline = detail::clamp_headline(job, answer, units);
   for (const Notice& notice : answer.notices)
-    if (notice.code == std::string_view("inch_tool")) page.actions.push_back(units.restated(notice.text));
+    if (detail::lists(detail::which_codes, notice.code)) page.actions.push_back(units.restated(notice.text));
   for (const Notice& notice : detail::clamp_actions(job, first, units)) page.actions.push_back(notice.text);
   if (const std::string text = detail::identity_text(job, answer, units); !text.empty()) page.actions.push_back(text);
   if (const std::string text = detail::suggestion_text(job, first, units); !text.empty()) page.actions.push_back(text);
@@ -255,7 +279,7 @@ inline Page page_of(const ClampJob& job, const Clamp& answer, const PageUnits& u
   }
   page.add(notes.notices(count), units);
   std::vector<Notice> others = answer.notices;
-  std::erase_if(others, [](const Notice& notice) { return notice.code == std::string_view("inch_tool"); });
+  std::erase_if(others, [](const Notice& notice) { return detail::lists(detail::which_codes, notice.code); });
   page.add(others, units);
   if (count > 1) page.tables.push_back(detail::look_table(looks));
   page.limit_cautions();

@@ -123,7 +123,9 @@ struct Free {
   Band<Torque> tool;                       ///< torque at which socket, key, bit or square fails
   std::optional<Band<Torque>> arm;         ///< torque that the arm reaches, if turned by hand
   std::vector<Capacity> capacities;        ///< what each part takes, and where the figure comes from
-  Torque stop_at;                          ///< torque that must not be exceeded: the least of `stop_bounds`
+  Torque stop_at;                          ///< torque that must not be exceeded in a single pull that spends all of the
+                                           ///< accepted chance: the least of `stop_bounds`. Who means to go on with
+                                           ///< aids stops at that of the first of `steps`
   StopLimit stop_limit = StopLimit::gain;  ///< which of them that is
   bool stopped_by_shear = false;           ///< it is the accepted chance of shearing
   std::vector<StopBound> stop_bounds;      ///< everything that limits the torque

@@ -77,6 +77,24 @@ inline std::string ends_text(const FreeJob& job, const Chances& c, bool harm_fir
   return text + (harm_first ? free + ", " : "") + share(c.not_moving) + "do not move.";
 }
 
+/// A pull that most people can exert and gauge; above the median of one who stands braced, 350 N. Judgement.
+inline constexpr Force steady_pull{450.0};
+
+/// The shortest of some handles on which the stop is such a pull: a key or short handle, breaker bars, a long one.
+/// Common practice, no source.
+inline Length fitting_bar(Torque stop) {
+  constexpr double lengths[] = {0.2, 0.6, 1.0, 1.5};
+  for (const double length : lengths)
+    if (stop.si <= steady_pull.si * length) return Length(length);
+  return Length(lengths[3]);
+}
+
+/// Where to stop as it is now: what the first line of the plan leaves of the accepted chance for the lines after it.
+inline Torque first_stop(const Free& answer) { return answer.steps.front().stop_at; }
+
+/// \return true if a stop lies so far above what it has held that a wrench can tell them apart
+inline bool is_worth_pulling(Torque stop, Torque held) { return stop.si > 1.01 * held.si; }
+
 inline std::string free_headline(const FreeJob& job, const Free& answer, const PageUnits& units) {
   const bool assumed = !job.assumed_thread.empty();
   const std::string inch =
@@ -86,7 +104,8 @@ inline std::string free_headline(const FreeJob& job, const Free& answer, const P
                                           (job.class_assumed ? unmarked_class : "") + " assumed"
                                     : std::string()) +
                            ", " + plain_words(word_of(job.rust)) + ": ";
-  const std::string stop = units.settable(answer.stop_at);
+  const Torque first = first_stop(answer);
+  const std::string stop = units.settable(first);
   const bool spins = answer.round.high.si <= 0 && answer.breakaway.high.si > 0;
   const bool held = job.held && !job.held_untreated;
   if (spins) return what + "do not pull, the tool spins on what is left of the drive.";
@@ -95,33 +114,36 @@ inline std::string free_headline(const FreeJob& job, const Free& answer, const P
                        ? "nothing holds it; it turns without torque."
                        : "do not turn it as it is: at any torque " +
                              stop_reason(job, answer.stop_limit, PageUnits::percent(job.shear_risk)) + ".");
-  if (held && !(answer.stop_at > *job.held))
+  if (held && !is_worth_pulling(first, *job.held))
     return what + "do not pull it further as it is; it has held " + units.typed(*job.held) + ".";
+  if (!(first.si > 0)) return what + "do not turn it as it is; follow the plan.";
   const bool too_high = job.limit && *job.limit > answer.stop_at;
   const std::string ends = (held ? "having held " + units.typed(*job.held) + ", " : std::string()) +
-                           ends_text(job, answer.chances, too_high);
+                           ends_text(job, too_high ? answer.chances : answer.steps.front().chances, too_high);
   if (too_high) return what + "stop at " + stop + ". Do not go to your limit, " + units.typed(*job.limit) + ": " + ends;
-  const bool limited = job.limit && *job.limit < answer.stop_at;
+  const bool limited = job.limit && !(first < *job.limit);
   return what + "stop at " + (limited ? units.typed(*job.limit) + ", your limit; " : stop + "; ") + ends;
 }
 
 inline PageTable plan_table(const FreeJob& job, const Free& answer, const PageUnits& units) {
   const bool lobes = job.drive == DriveFit::hexalobular;
-  PageTable table{"The plan",
-                  {{""},
-                   {"Step", "", false, 36},
-                   {"Stop at", units.unit(Dim::torque), true},
-                   {"Free", "%", true},
-                   {"Shears", "%", true},
-                   {lobes ? "Recess" : "Corners", "%", true},
-                   {"Tool", "%", true},
-                   {"Time", "", true},
-                   {"Damage", "0 to 4", true}},
-                  {},
-                  {"Each line is for a fastener that the lines above have not freed. The accepted chance is shared "
-                   "among the lines, so that each stops lower than a single pull could.",
-                   "Damage: 0 none, 1 marks, 2 fastener, drive or tool may suffer, 3 its neighbours may suffer, 4 it "
-                   "is destroyed."}};
+  PageTable table{
+      "The plan",
+      {{""},
+       {"Step", "", false, 36},
+       {"Stop at", units.unit(Dim::torque), true},
+       {"Free", "%", true},
+       {"Shears", "%", true},
+       {lobes ? "Recess" : "Corners", "%", true},
+       {"Tool", "%", true},
+       {"Time", "", true},
+       {"Damage", "0 to 4", true}},
+      {},
+      {"Each line is for a fastener that the lines above have not freed, and has a torque of its own to stop "
+       "at: the lines share the accepted chance, " +
+           PageUnits::percent(job.shear_risk) + ".",
+       "Damage: 0 none, 1 marks, 2 fastener, drive or tool may suffer, 3 its neighbours may suffer, 4 it "
+       "is destroyed."}};
   for (std::size_t i = 0; i < answer.steps.size(); ++i) {
     const PlanStep& step = answer.steps[i];
     const Chances& c = step.chances;
@@ -146,7 +168,8 @@ inline PageTable plan_table(const FreeJob& job, const Free& answer, const PageUn
 }
 
 inline PageTable chances_table(const FreeJob& job, const Free& answer, const PageUnits& units) {
-  const Chances& c = answer.chances;
+  const bool too_high = job.limit && *job.limit > answer.stop_at;
+  const Chances& c = too_high ? answer.chances : answer.steps.front().chances;
   const std::string unit = units.unit(Dim::torque);
   PageTable table{
       "Up to " + units.text(c.limit),
@@ -173,7 +196,8 @@ inline PageTable chances_table(const FreeJob& job, const Free& answer, const Pag
 /// What is left of the pull once some of it has been held.
 inline PageTable if_held_table(const FreeJob& job, const Free& answer, const PageUnits& units) {
   PageTable table{
-      "If it has not moved, then from there up to " + units.text(answer.chances.limit),
+      "If it has not moved, then from there up to " + std::string(job.limit ? "" : "the limit of any single pull, ") +
+          units.text(answer.chances.limit),
       {{"Not moved at", units.unit(Dim::torque), true},
        {"Free", "%", true},
        {"Shears", "%", true},
@@ -304,17 +328,30 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
   }
   if (impact)
     later.items.push_back("An impact wrench shows no torque: choose one whose rated torque stays below the stop.");
-  const std::string stop =
-      detail::stop_sentence(job, answer, units.settable(answer.stop_at), PageUnits::percent(job.shear_risk),
-                            job.limit ? units.typed(*job.limit) : std::string());
-  // Where the limit comes first, a higher torque is no advice.
-  const bool limited = job.limit && answer.chances.limit < answer.stop_at;
-  page.actions.push_back(limited ? "Stop at " + units.typed(*job.limit) + ", your limit." : stop);
-  if (limited) page.findings.push_back(stop);
-  if (const Torque at = limited ? *job.limit : answer.stop_at; at.si > 0) {
-    const Length bar = job.handle_length.value_or(Length(0.6));
-    page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " +
-                           units.text(Force(at.si / bar.si)) +
+  // One torque leads: that of the pull as it is, which leaves some of the accepted chance for the lines after it.
+  const Torque first = detail::first_stop(answer);
+  const std::string risk = PageUnits::percent(job.shear_risk), most = units.settable(answer.stop_at);
+  const bool no_pull =
+      !(first.si > 0) || (job.held && !job.held_untreated && !detail::is_worth_pulling(first, *job.held));
+  const bool limited = job.limit && !no_pull && !(first < *job.limit);
+  const bool shared = first < answer.stop_at;
+  if (limited)
+    page.actions.push_back("Stop at " + units.typed(*job.limit) + ", your limit.");
+  else if (shared)
+    page.actions.push_back((no_pull ? "Do not pull it further as it is: follow the plan. Its"
+                                    : "Stop at " + units.settable(first) + ", then follow the plan: its") +
+                           std::string(" lines share the accepted chance of damage, ") + risk + ".");
+  else
+    page.actions.push_back(detail::stop_sentence(job, answer, most, risk, job.limit ? units.typed(*job.limit) : ""));
+  if (limited || shared)
+    page.findings.push_back(detail::stop_sentence(job, answer, most, risk, "", "No pull on it as it is may exceed "));
+  if (!no_pull) {
+    const Length bar = job.handle_length.value_or(detail::fitting_bar(first));
+    const Force pull(first.si / bar.si);
+    page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " + units.text(pull) +
+                           (pull > detail::steady_pull ? ", more than most people can exert: a longer bar or a torque "
+                                                         "multiplier reaches it"
+                                                       : "") +
                            ". Do not loosen with a clicking wrench unless its maker allows it.");
   }
   const PlanStep& next = answer.steps[answer.next];
@@ -325,7 +362,8 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
                            units.text(answer.breakaway.nominal) +
                            "): check the limit and its unit, or take a stronger tool, before anything is cut.");
   else
-    page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + ".");
+    page.actions.push_back("Next: " + detail::aids_text(job, next.aids) + "; " + next.why + "." +
+                           (answer.next > 0 && !cuts ? " Then stop at " + units.settable(next.stop_at) + "." : ""));
   detail::add_free_figures(page, job, answer, units);
   page.tables.push_back(detail::plan_table(job, answer, units));
   page.tables.push_back(detail::chances_table(job, answer, units));

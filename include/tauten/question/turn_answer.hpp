@@ -129,9 +129,11 @@ struct TurnAnswer {
   Band<double> plastic_strain;     ///< at the surface of the thread
   Band<Length> lasting_stretch;    ///< by which the bolt would stay longer
   bool past_yield = false;         ///< the typical bolt is turned past yield
-  bool may_neck = false;           ///< in the worst case uniform elongation is used up, and the bolt necks
-  Band<Force> by_torque;           ///< what the typical torque at the end would leave if it alone were aimed at;
-                                   ///< `absent` if it might twist the bolt off
+  bool yield_intended = false;     ///< maker or structural code tightens past yield, or the job asks for all of yield
+  std::optional<Angle> suggested_angle;  ///< past yield without that: the angle for 75 % of the proof load, if any
+  bool may_neck = false;                 ///< in the worst case uniform elongation is used up, and the bolt necks
+  Band<Force> by_torque;                 ///< what the typical torque at the end would leave if it alone were aimed at;
+                                         ///< `absent` if it might twist the bolt off
   std::optional<ThreadEngagement> engagement;  ///< none where nothing is known of such a nut
   std::vector<FacePressure> pressures;         ///< under head, nut and washers, at the highest load in service
   ResidualClamp residual;                      ///< after embedding and all other losses
@@ -142,7 +144,7 @@ struct TurnAnswer {
   std::vector<MethodBand> methods;
   std::optional<StructuralTurn> structural;
   std::string verdict;  ///< strips, necks, may strip, may neck, one of
-                        ///< `service_verdict`, yields as intended, may yield, slack, may
+                        ///< `service_verdict`, yields as intended, yields, may yield, slack, may
                         ///< be slack, within limits: the first that applies
   std::string meaning;  ///< the verdict in a sentence
   std::vector<Notice> notices;
@@ -174,6 +176,8 @@ struct TurnAnswer {
     visit("plastic_strain", &TurnAnswer::plastic_strain);
     visit("lasting_stretch", &TurnAnswer::lasting_stretch);
     visit("past_yield", &TurnAnswer::past_yield);
+    visit("yield_intended", &TurnAnswer::yield_intended);
+    visit("suggested_angle", &TurnAnswer::suggested_angle);
     visit("may_neck", &TurnAnswer::may_neck);
     visit("by_torque", &TurnAnswer::by_torque);
     visit("engagement", &TurnAnswer::engagement);

@@ -67,6 +67,7 @@ struct TurnJob {
   std::optional<Force> clamp_load{};  ///< wanted
   std::optional<double> share{};      ///< wanted share of the proof load
   std::optional<double> utilisation{};  ///< wanted share of the yield strength while the wrench turns, torsion counted
+  bool to_yield = false;  ///< the maker's procedure for this joint, or the code of its structure, tightens past yield
 
   Text condition = "unknown";                      ///< what is on the threads, a key of `thread_condition`
   Text face_condition{};                           ///< what is under head or nut, if not the same

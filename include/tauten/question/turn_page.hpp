@@ -5,6 +5,7 @@
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
+#include "tauten/question/holder_text.hpp"
 #include "tauten/question/turn_answer.hpp"
 #include "tauten/question/workings/clamp_conditions.hpp"
 
@@ -34,7 +35,7 @@ inline void add_joint_figures(Page& page, const TurnJoint& joint, const PageUnit
 }
 
 /// The verdict, and what to do about it in a few words.
-inline std::string turn_advice(const TurnAnswer& a) {
+inline std::string turn_advice(const TurnAnswer& a, const PageUnits& units) {
   std::string text = a.verdict;
   text[0] = static_cast<char>(text[0] - 'a' + 'A');
   const double chance = a.verdict == Verdict::may_neck                                      ? a.chance_of_necking
@@ -44,6 +45,10 @@ inline std::string turn_advice(const TurnAnswer& a) {
   if (chance >= 0.01 && chance <= 0.99) text += " (" + chance_text(chance) + ")";
   if (a.verdict.ends_with("neck") || a.verdict == Verdict::necks) return text + "; do not turn so far.";
   if (a.verdict.ends_with("strip") || a.verdict == Verdict::strips) return text + "; do not tighten so far.";
+  if (a.verdict == Verdict::yields)
+    return text + ": does the maker's procedure call for that? If not, " +
+           (a.suggested_angle ? "turn by " + units.text(*a.suggested_angle) + " for 75 % of the proof load."
+                              : std::string("turn less."));
   return text + (a.verdict == Verdict::yields_as_intended ? "; use the bolt once only." : ".");
 }
 
@@ -55,7 +60,7 @@ inline std::string turn_headline(const TurnAnswer& a, const PageUnits& units) {
          (none ? std::string("no clamp load is given")
                : "clamp load " + units.text(a.clamp_load.nominal) + " (" + units.range(a.clamp_load) +
                      " in 19 of 20 cases)") +
-         ". " + turn_advice(a);
+         ". " + turn_advice(a, units);
 }
 
 inline PageTable turn_table(const TurnAnswer& a, const PageUnits& units) {
@@ -103,17 +108,6 @@ inline PageTable structural_table(const StructuralTurn& s, const PageUnits& unit
   return table;
 }
 
-inline std::pair<std::string, std::string> engagement_figure(const ThreadEngagement& e, const PageUnits& units) {
-  const std::string held = e.breaks_first
-                               ? "the bolt breaks before the thread strips"
-                               : "the thread strips at " + (e.strip_load.low < e.strip_load.high
-                                                                ? units.range(e.strip_load)
-                                                                : units.text(e.strip_load.low) + " or above");
-  if (e.strips == "nut") return {"N" + e.holder.substr(1) + ", " + units.text(e.engaged_length) + " high", held};
-  return {"Thread in " + e.holder + ", " + units.text(e.engaged_length) + " engaged",
-          units.text(e.needed_length) + " needed: " + held};
-}
-
 inline std::string service_text(const InService& s, const PageUnits& units) {
   return "At a working load of " + units.text(s.working_load) + " the bolt carries up to " +
          units.text(s.bolt_load.nominal) + " (proof load " + units.text(s.proof_load) + ", tensile load " +
@@ -132,17 +126,18 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   page.headline = detail::turn_headline(a, units);
   const bool strips = a.verdict == Verdict::strips || a.verdict == Verdict::may_strip;
   if (strips) page.actions.push_back(units.restated(a.meaning));
+  if (a.past_yield && !a.yield_intended && !a.may_neck && !strips)
+    page.actions.push_back(
+        "Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt.");
   // In the order of the work: whether to turn at all, where to begin, how far, and how to see that it went well.
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)
     for (const Notice& notice : a.notices)
       if (notice.code == code) page.actions.push_back(units.restated(notice.text));
-  if (a.may_neck)
+  if (a.may_neck || (a.past_yield && strips))
     page.actions.push_back("Replace every bolt that was turned so far.");
-  else if (a.past_yield)
-    page.actions.push_back(strips ? "Replace every bolt that was turned so far."
-                                  : "Turn so far only if the maker specifies tightening past yield. Use the bolt once "
-                                    "only: replace it when it is loosened.");
+  else if (a.past_yield && a.yield_intended)
+    page.actions.push_back("Use the bolt once only, and a new one.");
 
   detail::add_joint_figures(page, a.joint, units);
   page.figures.push_back({"Of the angle", units.text(a.clamping) + " stretches the joint, " +

@@ -6,6 +6,7 @@
 #include "tauten/joint/engagement.hpp"
 #include "tauten/question/workings/clamp_bolt.hpp"
 #include "tauten/question/workings/clamp_suspects.hpp"
+#include "tauten/tool/drive_sizes.hpp"
 
 namespace tauten::TAUTEN_ABI::detail {
 
@@ -48,27 +49,46 @@ inline Outcome<std::optional<ThreadEngagement>> try_holder(const ClampJob& job, 
   return nut ? Outcome<Holder>(*nut) : nut.error();
 }
 
-/// `bolt_of` with the load at which the thread that holds the bolt strips.
+/// Share of the tensile load of its class at which the head of a screw of reduced loadability may break off, as the
+/// standards of these screws have it (ISO 7380-1:2011, from memory).
+inline constexpr double reduced_loadability = 0.8;
+
+/// `bolt_of` with the load at which the thread that holds the bolt strips, or its head breaks off.
 inline Outcome<ClampBolt> held_bolt_of(const ClampJob& job, const Suspect& s, const Conditions& c) {
-  Outcome<ClampBolt> bolt = bolt_of(job, s.thread, s.bearing_diameter, c);
+  const Outcome<ClampBolt> bolt = bolt_of(job, s.thread, s.bearing_diameter, c);
   if (!bolt) return bolt;
   const auto holder = try_holder(job, s, *bolt);
   if (!holder) return holder.error();
-  if (const std::optional<ThreadEngagement>& held = *holder; held && !held->breaks_first) {
-    ClampBolt made = *bolt;
+  ClampBolt made = *bolt;
+  if (const std::optional<ThreadEngagement>& held = *holder; held && !held->breaks_first)
     made.strip = {held->strip_load.low.si, held->strip_load.nominal.si};
-    return made;
+  if (s.kind == HeadKind::socket_button_head) {
+    const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt->strength.name);
+    if (!tensile) return tensile.error();
+    if (const double head = reduced_loadability * tensile->value.si; head < made.strip.low)
+      made.strip = {head, head, true};
   }
-  return bolt;
+  return made;
 }
 
-/// Notes what strips or is pressed in below the highest clamp load.
-/// \param load  right after tightening, in 19 of 20 cases
-inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const ClampJob& job, const Suspect& s,
-                                             const ClampBolt& bolt, const Band<Force>& load) {
+/// What else bounds a torque: that to which the key in the head is tested, which is small for the thread of a button head;
+/// infinite for other drives.
+inline double key_bound(const Suspect& s) {
+  const bool keyed = s.kind == HeadKind::socket_button_head || s.kind == HeadKind::socket_head_cap;
+  const HexagonKey* key = keyed ? find_hexagon_key(s.socket) : nullptr;
+  return key ? key->test_torque.si : std::numeric_limits<double>::infinity();
+}
+
+/// Writes down what holds the bolt, and notes what strips or is pressed in below the highest clamp load.
+/// \param out  its clamp load, written down
+inline std::optional<Error> add_parts(ClampCandidate& out, const ClampJob& job, const Suspect& s,
+                                      const ClampBolt& bolt) {
   const auto holder = try_holder(job, s, bolt);
   if (!holder) return holder.error();
   const std::optional<ThreadEngagement>& held = *holder;
+  const Band<Force>& load = out.clamp_load;
+  std::vector<Notice>& notices = out.notices;
+  out.engagement = held;
   // Where bolt or thread gives way there is no load; what the bolt is held by and lies on is told all the same.
   const bool holds = is_given(load.high.si);
   const Force highest = holds ? load.high : Force(bolt.proof_load);
@@ -82,6 +102,11 @@ inline std::optional<Error> add_part_notices(std::vector<Notice>& notices, const
                                                              ", fit a thread insert, or tighten less."
                                                        : std::string("fit a nut of the matching class.")),
                        false});
+  if (held && job.tapped_material == material::aluminium.name)
+    if (const Outcome<RatedLoad> tensile = try_tensile_load(s.thread, bolt.strength.name))
+      notices.push_back(aluminium_notice(
+          tapped_engagement(s.thread, bolt.strength, tensile->value, material::cast_aluminium, *job.engagement),
+          highest));
   if (held && !held->breaks_first && !job.nut_class.empty())
     notices.push_back({"weak_nut",
                        "The nut, class " + job.nut_class + ", is below the bolt, class " + bolt.strength.name +

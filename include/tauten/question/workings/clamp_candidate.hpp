@@ -9,6 +9,7 @@
 #include "tauten/question/workings/clamp_bearing.hpp"
 #include "tauten/question/workings/clamp_notices.hpp"
 #include "tauten/question/workings/clamp_steps.hpp"
+#include "tauten/question/workings/key_screws.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -64,7 +65,7 @@ inline void put_figures(ClampCandidate& out, const ClampBolt& bolt, const BoltCh
                         double setting, WantedFigures wanted = {}) {
   put_chances(out, bolt, chance, {setting, c.accuracy_at(setting)}, c.lost, wanted);
   out.verdict = verdict_of(out, bolt.strip, c.friction_unknown());
-  if (out.verdict == Verdict::strips) {
+  if (out.verdict == Verdict::strips || out.verdict == Verdict::breaks) {
     out.clamp_load = out.worst_case = absent_force();
     out.chance_of_slack = absent;
     out.proof_share = {absent, absent, absent};
@@ -86,20 +87,22 @@ inline const char* least_class(const ClampBolt& bolt, const BoltChance& chance, 
   return "";
 }
 
+/// \param key  torque to which the key is tested, where that counts
 inline Suggestion suggestion_of(const ClampJob& job, const ClampBolt& bolt, const BoltChance& chance,
-                                const Conditions& c) {
+                                const Conditions& c, double key) {
   Suggestion found = suggestion_of(
       bolt, chance, share_of(job) * bolt.proof_load, [&](double setting) { return c.accuracy_at(setting); }, c.lost,
       c.friction_unknown());
+  if (found.setting > key) found.setting = key, found.limit = "key";
   if (!std::isfinite(bolt.strip.low) || !is_given(found.setting)) return found;
-  // Nor more than the thread that holds the bolt bears in 19 of 20 cases. The load grows with the torque that is not lost;
+  // Nor more than the thread that holds the bolt, or its head, bears in 19 of 20 cases. The load grows with the torque that is not lost;
   // a second step, since a wrench may be less accurate at a small setting.
   for (int i = 0; i < 3; ++i) {
     ClampCandidate there;
     put_chances(there, bolt, chance, {found.setting, c.accuracy_at(found.setting)}, c.lost, {true, false});
     if (there.clamp_load.high.si <= bolt.strip.low * (1 + 1e-9)) break;
     found.setting = c.lost + (found.setting - c.lost) * (bolt.strip.low / there.clamp_load.high.si);
-    found.limit = "thread";
+    found.limit = bolt.strip.is_head ? "head" : "thread";
   }
   if (!(effective_band(found.setting, c.accuracy_at(found.setting), c.lost).low > 0)) found.setting = absent;
   return found;
@@ -122,7 +125,7 @@ inline std::vector<ConditionCase> cases_of(const ClampJob& job, const Suspect& s
     ClampCandidate there;
     put_figures(there, *made, chance, *c, setting, {true, false});
     out.push_back({condition, there.clamp_load, there.chance_of_yield, there.chance_of_breaking,
-                   Torque(suggestion_of(known, *made, chance, *c).setting), there.verdict});
+                   Torque(suggestion_of(known, *made, chance, *c, key_bound(s)).setting), there.verdict});
   }
   return out;
 }
@@ -193,7 +196,7 @@ class Fastener {
     fixed_.nut_factor.low = factor(bolt.mu_G.low, bolt.mu_K.low, bolt.D_Km.low);
     fixed_.nut_factor.high = factor(bolt.mu_G.high, bolt.mu_K.high, bolt.D_Km.high);
     fixed_.nut_factor.nominal = factor(bolt.mu_G.nominal, bolt.mu_K.nominal, bolt.D_Km.nominal);
-    const Suggestion suggestion = suggestion_of(job, bolt, chance_, c);
+    const Suggestion suggestion = suggestion_of(job, bolt, chance_, c, key_bound(s));
     fixed_.suggested_torque = Torque(suggestion.setting);
     fixed_.suggested_limit = suggestion.limit;
     fixed_.target_torque = Torque(suggestion.target);
@@ -253,8 +256,13 @@ inline Outcome<ClampCandidate> candidate_of(const ClampJob& job, const Fastener&
   if (c.friction_unknown()) out.by_condition = cases_of(job, s, bolt, setting);
   for (const char* code : torque_codes(out, job.torque.has_value()))
     if (code) out.notices.push_back({code, text_of_code(code, out, job), false});
+  if (setting > key_bound(s))
+    out.notices.push_back({"drive_overloaded",
+                           "The torque exceeds the " + shop_text(Torque(key_bound(s))) + " to which a hexagon key of " +
+                               shop_text(s.socket) + " is tested: key or recess may give way and the hand slip.",
+                           false});
   if (names_parts(job))
-    if (auto error = add_part_notices(out.notices, job, s, bolt, out.clamp_load)) return *error;
+    if (auto error = add_parts(out, job, s, bolt)) return *error;
   // Without a torque in the job the setting was worked out for a load.
   const double wanted = job.torque ? 0 : job.clamp_load ? job.clamp_load->si : share_of(job) * bolt.proof_load;
   out.given = clamp_given(job, s, c, bolt, setting, wanted);
@@ -282,6 +290,21 @@ inline Error nothing_left(const char* argument, const char* what, double setting
   return {argument, text.c_str()};
 }
 
+/// \return what else a hexagon key fits that does not clamp by a flat face, "" if nothing
+inline std::string other_screws_text(Length key, const std::optional<Thread>& thread) {
+  KeyScrews screws =
+      key_screws(key, [&](const Thread& t) { return !thread || same_length(t.diameter.si, thread->diameter.si); });
+  screws.button.clear();  // is among the answers
+  const std::string all = key_screws_text(screws);
+  if (all.empty()) return "";
+  return "The same key fits " + all + ", for which these figures do not hold: look at the head first." +
+         (screws.sunk.empty() ? ""
+                              : " A countersunk head rubs in its cone on about 1.4 times the lever of a flat face, so "
+                                "that a torque leaves less clamp load, and it bears about 80 % of the tensile load of "
+                                "its class.") +
+         (screws.set.empty() ? "" : " A set screw has no head and clamps nothing under one.");
+}
+
 /// Common part of both questions.
 /// \param asked    what the answer has, and the job may not: "torque" or "clamp_load"
 /// \param setting  fastener, conditions -> the wrench setting of a candidate
@@ -302,6 +325,12 @@ Outcome<Clamp> answer(const ClampJob& job, std::string_view asked, Setting setti
   Clamp out{job.name, c->mu_G, c->mu_K, 0, {}, notices_of(job, *c, job.torque.has_value(), !job.seat_material.empty())};
   if (const std::string text = inch_text(job); !text.empty())
     out.notices.insert(out.notices.begin(), {"inch_tool", text, false});
+  if (job.inner_hexagon && job.head.empty()) {
+    std::optional<Thread> wanted;
+    if (const Outcome<Thread> read = try_parse_thread(job.thread); !job.thread.empty() && read) wanted = *read;
+    if (const std::string text = other_screws_text(*job.socket, wanted); !text.empty())
+      out.notices.push_back({"other_screws", text, false});
+  }
   std::optional<Error> first_error;
   for (const Fastener& fastener : *fasteners) {
     const Outcome<double> torque = setting(fastener, *c);

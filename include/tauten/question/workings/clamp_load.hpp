@@ -26,9 +26,11 @@ inline constexpr double default_proof_share = 0.75;
 namespace detail {
 
 /// Load at which the thread that holds a bolt strips; infinite where the bolt breaks first, or nobody said what holds it.
+/// A head that breaks off below that counts in the same way.
 struct ThreadHolds {
   double low = std::numeric_limits<double>::infinity();
   double nominal = std::numeric_limits<double>::infinity();
+  bool is_head = false;  ///< it is the head that gives way, not a thread
 };
 
 /// A fastener with all that its clamp load depends on, plain SI.

@@ -53,7 +53,7 @@ std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& u
   if (c.verdict == Verdict::within_limits) return text + (below ? "; up to " + suggested + " is possible." : ".");
   const bool breaks = c.verdict == Verdict::breaks || c.verdict == Verdict::may_break;
   const bool strips = c.verdict == Verdict::strips || c.verdict == Verdict::may_strip;
-  const double chance = strips ? 0 : breaks ? c.chance_of_breaking : c.chance_of_yield;
+  const double chance = strips || head_breaks_off(c) ? 0 : breaks ? c.chance_of_breaking : c.chance_of_yield;
   if (c.verdict == Verdict::may_be_slack || c.verdict == Verdict::slack) {
     // Without knowing the friction more torque is no advice: on paste it may break the bolt.
     text += below && !unknown ? "; up to " + suggested + " is possible." : ".";
@@ -66,8 +66,10 @@ std::string verdict_advice(const ClampCandidate& c, bool unknown, const Units& u
 }
 
 /// The answer in one line.
+/// \param sets_another  a setting is named elsewhere, so that none is here
 template <class Units = ShopUnits>
-std::string summary_of(const ClampCandidate& c, const Conditions& conditions, const Units& units = {}) {
+std::string summary_of(const ClampCandidate& c, const Conditions& conditions, const Units& units = {},
+                       bool sets_another = false) {
   std::string text = c.thread +
                      (c.class_assumed ? ", class " + c.property_class + " assumed" : " " + c.property_class) + ", " +
                      condition_text(conditions) + ", " +
@@ -80,7 +82,7 @@ std::string summary_of(const ClampCandidate& c, const Conditions& conditions, co
     text += "no clamp load. ";
   // Dry stainless threads are not tightened, but pasted first.
   const bool dry_stainless = conditions.is_dry_stainless();
-  return text + verdict_advice(c, conditions.friction_unknown(), units, dry_stainless) +
+  return text + verdict_advice(c, conditions.friction_unknown(), units, dry_stainless || sets_another) +
          (dry_stainless
               ? " Paste the threads first: dry, they may seize. Then ask again: on paste this torque pulls far "
                 "harder."
@@ -93,6 +95,12 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                                  const ClampBolt& bolt, const Conditions& conditions, const ClampJob& job,
                                  double at_target) {
   add_bolt_notices(notices, bolt, {c.class_assumed, s.head_assumed, s.bearing_estimated}, conditions.thread);
+  if (s.kind == HeadKind::socket_button_head)
+    notices.push_back({"reduced_loadability",
+                       "A button head bears only about 80 % of the tensile load of its class and may break off; a zero "
+                       "before the class, such as 010.9, marks it (from memory, not checked against the standard). Its "
+                       "key is small, too. Never fit it instead of a cap screw.",
+                       false});
   if (bolt.strength.stainless && conditions.is_dry_stainless())
     notices.push_back(
         {"paste_first",
@@ -117,10 +125,15 @@ inline void add_fastener_notices(std::vector<Notice>& notices, const ClampCandid
                        target + ", where the chance of yielding is " + chance_text(at_target) +
                            "; the suggested torque is held back to 1 in 100.",
                        false});
-  if (c.suggested_limit == "thread")
+  if (c.suggested_limit == "thread" || c.suggested_limit == "head")
     notices.push_back({"held_back",
-                       target + "; the suggested torque is held back to what the thread that holds the bolt bears in "
-                                "19 of 20 cases.",
+                       target + "; the suggested torque is held back to what the " +
+                           (c.suggested_limit == "head" ? "head" : "thread that holds the bolt") +
+                           " bears in 19 of 20 cases.",
+                       false});
+  if (c.suggested_limit == "key")
+    notices.push_back({"held_back",
+                       target + "; the suggested torque is held back to the torque to which its hexagon key is tested.",
                        false});
   if (c.suggested_limit == "worst case")
     notices.push_back({"held_back",
@@ -138,7 +151,7 @@ inline std::array<const char*, 4> torque_codes(const ClampCandidate& c, bool tor
   const bool corrected = c.corrected_torque && std::fabs(c.corrected_torque->si / c.torque.si - 1) >= 0.02;
   const bool suggests = c.class_assumed && torque_given && c.chance_of_yield > accepted_chance_of_yield;
   const char* of_verdict = nullptr;
-  if (c.chance_of_breaking > accepted_chance)
+  if (c.chance_of_breaking > accepted_chance || head_breaks_off(c))
     of_verdict = "may_break";
   else if (c.chance_of_yield >= 0.5)
     of_verdict = "stretched";

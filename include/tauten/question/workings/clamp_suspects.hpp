@@ -20,11 +20,21 @@ struct Suspect {
   bool bearing_estimated;
   bool head_assumed = false;  ///< neither tool nor head is known, so the bearing face is that of the typical head
   std::optional<BearingDiameter> face = std::nullopt;  ///< where the bearing diameter comes from, unless it is given
+  HeadKind kind = HeadKind::hexagon_bolt;
 };
+
+/// \return the refusal for a screw that does not clamp by a flat face, or nothing
+inline std::optional<Error> no_flat_face(const char* argument, const Head& part) {
+  if (clamps_by_flat_face(part.kind)) return std::nullopt;
+  return refuse(argument,
+                part.size + " " + part.standard +
+                    " has no flat face under a head, which the formulas need; take its torque from its maker");
+}
 
 inline Outcome<Suspect> suspect_of(const ClampJob& job, const Thread& t, const Head& part, const std::string& heads,
                                    const std::string& look, int commonness) {
   Suspect s{t, heads, look, commonness, part.width, 0, false};
+  s.kind = part.kind;
   if (job.bearing_diameter) {
     s.bearing_diameter = job.bearing_diameter->si;
     return s;
@@ -43,6 +53,8 @@ inline Outcome<Suspect> suspect_of_thread(const ClampJob& job) {
   if (!thread) return thread.error();
   const Outcome<Head> part = try_head(*thread, job.head.empty() ? "ISO 4014" : job.head);
   if (!part && !job.bearing_diameter) return part.error();
+  if (part)
+    if (auto error = no_flat_face("head", *part)) return *error;
   const Head known = part ? *part : Head{};
   const Outcome<Suspect> made = suspect_of(job, *thread, known, known.standard, known.look, known.commonness);
   if (!made) return made.error();
@@ -80,6 +92,7 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
     wanted = *read;
   }
   std::vector<Suspect> found;
+  std::optional<Error> refused;
   IdentifyOptions options;
   options.worn = Length(0);
   options.drive = job.inner_hexagon ? Drive::hexagon_key : Drive::hexagon;
@@ -90,10 +103,15 @@ inline Outcome<std::vector<Suspect>> suspects_of(const ClampJob& job) {
         !(same_length(c.thread.diameter.si, wanted->diameter.si) && same_length(c.thread.pitch.si, wanted->pitch.si)))
       continue;
     if (!job.head.empty() && !names_standard(c.standard, name_key(job.head))) continue;
+    if (!clamps_by_flat_face(c.kind)) {
+      if (!refused) refused = no_flat_face(wanted ? "thread" : "socket", c.heads.front());
+      continue;
+    }
     const Outcome<Suspect> s = suspect_of(job, c.thread, c.heads.front(), c.standard, c.look, c.commonness);
     if (!s) return s.error();
     found.push_back(*s);
   }
+  if (found.empty() && refused) return *refused;
   if (found.empty())
     return Error("thread", ("no head in the tables joins socket " + mm_text(job.socket->si) + " mm with " +
                             (job.thread.empty() ? "head " + shown(job.head) : "thread " + shown(job.thread)) +

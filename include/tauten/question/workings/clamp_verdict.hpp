@@ -159,9 +159,11 @@ inline const char* verdict_of(const ClampCandidate& c, const ThreadHolds& strip,
   constexpr double last_bit = 1 + 1e-6;  // a suggested torque sits on the bound
   // A bolt that breaks strips the thread before, if that bears less.
   if (c.chance_of_breaking >= 0.5)
-    return std::isfinite(strip.nominal) ? word_of(Verdict::strips) : word_of(Verdict::breaks);
-  if (c.clamp_load.nominal.si > strip.nominal * last_bit) return word_of(Verdict::strips);
-  if (c.clamp_load.high.si > strip.low * last_bit) return word_of(Verdict::may_strip);
+    return std::isfinite(strip.nominal) && !strip.is_head ? word_of(Verdict::strips) : word_of(Verdict::breaks);
+  if (c.clamp_load.nominal.si > strip.nominal * last_bit)
+    return word_of(strip.is_head ? Verdict::breaks : Verdict::strips);
+  if (c.clamp_load.high.si > strip.low * last_bit)
+    return word_of(strip.is_head ? Verdict::may_break : Verdict::may_strip);
   if (c.chance_of_breaking > accepted_chance) return word_of(Verdict::may_break);
   if (c.chance_of_yield >= 0.5) return word_of(Verdict::yields);
   if (c.chance_of_yield > accepted_chance_of_yield * last_bit) return word_of(Verdict::may_yield);
@@ -178,9 +180,20 @@ inline std::string chances_text(const char* of_what, double chance, double as_so
          chance_text(as_sold) + " for bolts as sold.";
 }
 
+/// \return true if it is the head that breaks off, at a load that the thread bears
+/// \param c  its verdict and chances, written down
+inline bool head_breaks_off(const ClampCandidate& c) {
+  return (c.verdict == Verdict::breaks && c.chance_of_breaking < 0.5) ||
+         (c.verdict == Verdict::may_break && c.chance_of_breaking <= accepted_chance);
+}
+
 /// \param c  its verdict and chances, written down
 inline std::string meaning_of(const ClampCandidate& c) {
   const std::string_view verdict = c.verdict;
+  if (head_breaks_off(c))
+    return verdict == Verdict::breaks
+               ? "The clamp load exceeds what a head of reduced loadability bears: it breaks off."
+               : "At the high end of the clamp load a head of reduced loadability may break off.";
   if (verdict == Verdict::strips) return "The thread that holds the bolt strips before this torque is reached.";
   if (verdict == Verdict::may_strip)
     return "At the high end of the clamp load the thread that holds the bolt strips, and the part may be spoiled.";
@@ -207,7 +220,7 @@ inline std::string meaning_of(const ClampCandidate& c) {
 /// The setting that is suggested, and why it is not another.
 struct Suggestion {
   double setting = absent;
-  const char* limit = "";  ///< "share", "chance of yield", "worst case", "thread"
+  const char* limit = "";  ///< "share", "chance of yield", "worst case", "thread", "head", "key"
   double target = absent;  ///< the setting for the wanted load at nominal friction
 };
 

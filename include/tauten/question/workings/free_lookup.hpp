@@ -1,6 +1,8 @@
 // Dimensions and strengths of a stuck fastener from the tables.
 #pragma once
 
+#include <algorithm>
+
 #include "tauten/base/mode.hpp"
 #include "tauten/base/shop_text.hpp"
 #include "tauten/part/head.hpp"
@@ -8,7 +10,9 @@
 #include "tauten/part/property_class.hpp"
 #include "tauten/question/free_names.hpp"
 #include "tauten/question/identify.hpp"
+#include "tauten/question/workings/key_screws.hpp"
 #include "tauten/thread/designation.hpp"
+#include "tauten/tool/drive_sizes.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -43,6 +47,31 @@ inline std::optional<Error> look_up_drive(const FreeNames& names, FreeJob& job) 
   if (!names.drive || *names.drive == job.drive) return std::nullopt;
   return refuse("drive", std::string("drive is given beside a ") + (key ? "hexagon key" : "six-lobed bit") +
                              ", but is not " + word_of(job.drive) + "; leave one of them out");
+}
+
+/// Depth of the recess of a button head over its key, the least: 0.52 of ISO 7380-1 (M8 2.6 mm, M10 3.12 mm, M12
+/// 4.16 mm, from memory). Countersunk heads are little deeper (ISO 10642, M10 3.6 mm, from memory).
+inline constexpr double low_recess = 0.52;
+
+/// What a hexagon key says of the head in a thread: a low one has a low recess, and a screw without a head is refused.
+inline std::optional<Error> look_at_key(const FreeNames& names, FreeJob& job) {
+  if (job.drive != DriveFit::internal_hexagon || !job.width_across_flats || !job.diameter) return std::nullopt;
+  const KeyScrews same = key_screws(*job.width_across_flats,
+                                    [&](const Thread& t) { return same_length(t.diameter.si, job.diameter->si); });
+  if (!same.cap.empty()) return std::nullopt;
+  if (!same.button.empty() || !same.sunk.empty()) {
+    if (!job.head_height) job.head_height = Length(low_recess * job.width_across_flats->si);
+    return std::nullopt;
+  }
+  if (same.set.empty()) return std::nullopt;
+  return refuse(names.key ? "key" : "width_across_flats",
+                same.set + " with a key of " + shop_text(*job.width_across_flats) +
+                    " is a set screw: it has no head and no property class, and what is known here holds for neither. "
+                    "Clean the recess, drive the key home, soak or warm the part, and stop at the torque to which the "
+                    "key is tested" +
+                    (find_hexagon_key(*job.width_across_flats)
+                         ? ", " + shop_text(find_hexagon_key(*job.width_across_flats)->test_torque)
+                         : std::string()));
 }
 
 /// Fills the width across flats or the drive number: that of the tool, else that of the typical head.
@@ -86,7 +115,12 @@ TAUTEN_FUNCTION std::optional<Error> assume(FreeNames& names, FreeJob& job) {
     if (found->empty())
       return detail::refuse("thread", "no head in the tables takes a tool of " + detail::shop_text(*tool) +
                                           "; give a thread like M16, or diameter and pitch");
-    names.thread = job.assumed_thread = found->front().thread.name();
+    const auto screw = std::find_if(found->begin(), found->end(),
+                                    [](const Candidate& c) { return c.kind != HeadKind::socket_set_screw; });
+    if (screw == found->end())
+      return detail::refuse("thread", "a key of " + detail::shop_text(*tool) +
+                                          " fits set screws only; give a thread like M16, or diameter and pitch");
+    names.thread = job.assumed_thread = screw->thread.name();
   }
   if (!job.assumed_thread.empty() && names.property_class.empty() && !job.tensile_strength && !job.yield_strength) {
     names.property_class = unmarked_class;
@@ -106,6 +140,7 @@ TAUTEN_FUNCTION std::optional<Error> look_up(const FreeNames& names, FreeJob& jo
     return Error("thread", "give a thread like M16, or diameter and pitch; identify finds it from the tool that fits");
   }
   if (auto error = detail::look_up_size(names, job)) return error;
+  if (auto error = detail::look_at_key(names, job)) return error;
   if (names.property_class.empty()) {
     if (!job.tensile_strength || !job.yield_strength)
       return Error("property_class", "give a property class like 8.8, or tensile and yield strength");

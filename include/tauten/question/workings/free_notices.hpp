@@ -11,6 +11,7 @@
 #include "tauten/question/free_answer.hpp"
 #include "tauten/question/workings/capacity.hpp"
 #include "tauten/question/workings/free_checks.hpp"
+#include "tauten/question/workings/key_screws.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -68,6 +69,25 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
           " has an inch size: the bolt is probably an inch bolt, which the tables do not have. The figures hold only "
           "if the "
           "thread is metric: check it with a pitch gauge.");
+  if (job.drive == DriveFit::internal_hexagon) {
+    const auto is_same = [&](const Thread& t) { return same_length(t.diameter.si, job.diameter->si); };
+    const KeyScrews same = key_screws(*job.width_across_flats, is_same);
+    KeyScrews others = key_screws(*job.width_across_flats, [&](const Thread& t) { return !is_same(t); });
+    say(same.cap.empty() && !(same.button + same.sunk).empty(), "low_head",
+        "This key fits a button head or countersunk screw of this thread: its recess is low and rounds off early, and "
+        "a "
+        "countersunk head rubs in its cone on about 1.4 times the lever of a flat face, so that it comes free at more "
+        "torque than stated here. The head bears about 80 % of its class: it may break off.");
+    // A thread that was measured rules the others out.
+    if (!job.assumed_thread.empty()) {
+      others.cap.clear();
+      const std::string text = key_screws_text(others);
+      say(!text.empty(), "other_screws",
+          "The same key fits " + text +
+              ", for which these figures do not hold: look at the head and measure the thread "
+              "first.");
+    }
+  }
   say(job.class_assumed, "unmarked_head",
       std::string("No class is given. Treat an unmarked steel head as class ") + unmarked_class +
           ". Check the head: all strength figures depend on it.",
@@ -99,7 +119,7 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   warn(is_used(Aid::cut, job.aids, answer.steps), cautions::cutting);
   answer.notices.insert(answer.notices.end(), heat.reasons.begin(), heat.reasons.end());
   say(job.limit && job.limit->si > answer.stop_at.si, "limit_above_stop",
-      "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above the torque to stop at, " +
+      "The limit of " + (job.limit ? shop_text(*job.limit) : std::string()) + " lies above what any pull may reach, " +
           shop_text(answer.stop_at) + ".");
   say(!job.preload && rust_state(job.rust).loaded, "preload_assumed",
       "The preload is not known; about half of yield is assumed, with a wide band.", true);

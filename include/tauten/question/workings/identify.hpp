@@ -18,6 +18,13 @@ constexpr int head_family(HeadKind kind) noexcept {
   return static_cast<int>(kind);
 }
 
+/// Structural bolts are made with coarse thread only (EN 14399), and so are these screws (ISO 7380-1, ISO 10642, ISO 4026
+/// to 4029); all from memory.
+constexpr bool is_coarse_only(HeadKind kind) noexcept {
+  return kind == HeadKind::heavy_structural_bolt || kind == HeadKind::socket_button_head ||
+         kind == HeadKind::socket_countersunk_head || kind == HeadKind::socket_set_screw;
+}
+
 /// The inch width in sixteenths next to a metric one, if an inch tool could be taken for a metric one.
 inline std::string inch_neighbour(double width, double tolerance) {
   const double sixteenths = std::round(width / (0.0254 / 16));
@@ -51,8 +58,7 @@ inline void add_candidates(std::vector<Candidate>& list, const table::Head& row,
   const Outcome<Thread> size = try_parse_thread(row.thread_size);
   if (!size) return;
   for (const Thread& t : threads_of(size->diameter)) {
-    // Structural bolts are made with coarse thread only (EN 14399, from memory).
-    if (!t.coarse && (row.kind == HeadKind::heavy_structural_bolt || (only_selected && !t.selected))) continue;
+    if (!t.coarse && (is_coarse_only(row.kind) || (only_selected && !t.selected))) continue;
     const int commonness = std::min(4, row.commonness + (t.coarse ? 0 : t.selected ? 1 : 3));
     const auto same = [&](const Candidate& other) {
       const Head& head = other.heads.front();

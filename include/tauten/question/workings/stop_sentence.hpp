@@ -36,8 +36,10 @@ inline std::string stop_reason(const FreeJob& job, StopLimit limit, const std::s
 /// \param stop_at  the torque as it is to be printed
 /// \param risk     the chance of shearing that is put up with, as it is to be printed
 /// \param limit    the limit that was given, as it is to be printed; empty: none
+/// \param lead     what stands before the torque
 inline std::string stop_sentence(const FreeJob& job, const Free& answer, const std::string& stop_at,
-                                 const std::string& risk, const std::string& limit) {
+                                 const std::string& risk, const std::string& limit,
+                                 const std::string& lead = "Stop at ") {
   if (!limit.empty()) {
     const std::string without = stop_sentence(job, answer, stop_at, risk, "");
     return answer.chances.limit < answer.stop_at ? "Your limit: " + limit + ". Without it: " + without
@@ -55,7 +57,7 @@ inline std::string stop_sentence(const FreeJob& job, const Free& answer, const s
            why + ".";
   // Most come free before; the few that do not are told of.
   const bool high = answer.stop_at > answer.shear.nominal;
-  return "Stop at " + stop_at + ": above it " + why + "." +
+  return lead + stop_at + ": above it " + why + "." +
          (high ? " Half of such bolts withstand no more than " + shop_text(answer.shear.nominal) +
                      ": one that has not come free by then may well shear."
                : "");

@@ -260,6 +260,7 @@ TAUTEN_FUNCTION Outcome<TurnAnswer> try_turn(const TurnJob& job) {
   const double proof = setup.joint.proof_load.si;
   a.proof_share = {bands.preload.low / proof, bands.preload.nominal / proof, bands.preload.high / proof};
   a.past_yield = bands.chance_of_yield >= 0.5;
+  a.yield_intended = job.to_yield || job.structural || job.utilisation.value_or(0) >= 1;
   a.may_neck = bands.necks();
   a.worst_case = band_of<Dim::force>(bands.worst_case);
   a.chance_of_yield = bands.chance_of_yield;
@@ -283,6 +284,11 @@ TAUTEN_FUNCTION Outcome<TurnAnswer> try_turn(const TurnJob& job) {
     a.structural = *structural;
   }
   a.verdict = turn_verdict(a);
+  if (job.angle && a.past_yield && !a.yield_intended) {
+    TurnWish less;
+    less.load = default_proof_share * setup.joint.proof_load.si;
+    if (const Outcome<double> angle = angle_for(job, setup, less, *snug)) a.suggested_angle = Angle(*angle);
+  }
   a.meaning = turn_meaning(a);
   a.notices = turn_notices(job, setup, !job.snug_torque, a);
   if (a.may_neck) clear_load(a);

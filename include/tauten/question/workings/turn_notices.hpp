@@ -78,7 +78,7 @@ inline std::string turn_verdict(const TurnAnswer& a) {
   if (!strip.empty()) return strip;
   if (a.may_neck) return word_of(Verdict::may_neck);
   if (const std::string service = service_verdict(a); !service.empty()) return service;
-  if (a.past_yield) return word_of(Verdict::yields_as_intended);
+  if (a.past_yield) return word_of(a.yield_intended ? Verdict::yields_as_intended : Verdict::yields);
   if (a.chance_of_yield > 0.01) return word_of(Verdict::may_yield);
   if (a.chance_of_slack >= 0.5) return word_of(Verdict::slack);
   return a.chance_of_slack > 0.05 || a.friction_unknown ? word_of(Verdict::may_be_slack)
@@ -95,7 +95,7 @@ inline std::string turn_meaning(const TurnAnswer& a) {
   if (verdict == Verdict::may_neck)
     return "Some bolts use up their uniform elongation before the end of the "
            "turn: they neck and may break.";
-  if (verdict == Verdict::yields_as_intended)
+  if (verdict == Verdict::yields || verdict == Verdict::yields_as_intended)
     return "The bolt is turned past yield: the load depends on bolt strength "
            "and hardly on friction; use the "
            "bolt once only.";
@@ -240,6 +240,11 @@ inline std::vector<Notice> turn_notices(const TurnJob& job, const TurnSetup& set
                                     : ". Use a nut of the matching class and full height."),
         true);
   }
+  if (a.engagement && a.engagement->strips != "nut" && job.tapped_material == material::aluminium.name)
+    if (const auto tensile = try_tensile_load(setup.suspect.thread, setup.bolt.strength.name))
+      list.push_back(aluminium_notice(tapped_engagement(setup.suspect.thread, setup.bolt.strength, tensile->value,
+                                                        material::cast_aluminium, a.engagement->engaged_length),
+                                      a.service.bolt_load.high));
   for (const FacePressure& p : a.pressures)
     if (borne && p.highest > p.limiting_pressure)
       say(true, "pressure",

@@ -195,6 +195,8 @@ inline Outcome<Joint> joint_of(const TurnJob& job, const Suspect& suspect, const
   const Outcome<Head> part = try_head(suspect.thread, job.head.empty() ? "ISO 4014" : job.head);
   Bolt bolt{.diameter = suspect.thread.diameter, .pitch = suspect.thread.pitch};
   if (part) {
+    if (part->kind == HeadKind::socket_button_head)
+      return Error("head", "a button head is too weak to be tightened by angle; take a cap screw");
     bolt.head = part->kind == HeadKind::socket_head_cap || part->kind == HeadKind::hexalobular_socket
                     ? HeadForm::socket
                     : HeadForm::hexagon;
