@@ -78,7 +78,7 @@ def whole(member, column, comment, cell=None):
         if row[column] == "":
             return f"{kind}::none"
         number = decimal.Decimal(row[column]) * times
-        if number != int(number) or number < 0:
+        if number != int(number):
             fail(f"column {column} holds {row[column]} {unit}, which is finer than the table keeps it")
         return str(int(number))
     return Field(f"{kind} {member}", comment, [column], write, [cell or member])
@@ -112,7 +112,7 @@ def seen(member, cell, comment):
 
 def grade_cell(row, cell):
     value = row[cell + "_um"] if cell else ""
-    return f"{{{number('um', value)}, {cell_seen(row, cell) if value else SEEN['memory']}}}"
+    return f"{{{int(value) if value else 'TableLength::none'}, {cell_seen(row, cell) if value else SEEN['memory']}}}"
 
 
 def graded(member, cell, comment):
@@ -138,8 +138,8 @@ class Table:
 
 GRADED = """/// One figure with how it was seen.
 struct Graded {
-  double value;  ///< m; absent where the standard has no such grade
-  Seen seen;     ///< a figure from memory must not be given as a limit
+  TableLength value;  ///< absent where the standard has no such grade
+  Seen seen;          ///< a figure from memory must not be given as a limit
 };
 """
 
@@ -429,7 +429,7 @@ def identifier(word):
 
 def header(path, title, preamble, tables):
     files = ", ".join(f"src/tables/{table.csv_name}.csv" for table in tables)
-    has_whole = any(f.declaration.startswith("Table") for table in tables for f in table.fields)
+    has_whole = any(f.declaration.startswith(("Table", "Graded")) for table in tables for f in table.fields)
     included = ["source", "table_number"] if has_whole else ["source"]
     out = [f"// Generated from {files} by src/tables/generate.py; do not edit.",
            "// clang-format off", f"// {title}", "#pragma once", "", *(f"#include <tauten/base/{file}.hpp>" for file in included), "",

@@ -91,7 +91,7 @@ test("types, version and size of the package", async () => {
     console.log(`${name}: ${module.length} bytes, ${zipped} with gzip, ${brotliCompressSync(module).length} with brotli`);
     // A page that loads the module of a question is promised at most 130 kB.
     // The one with everything has the pages of all questions, too.
-    const most = { "tauten.wasm": 420_000, "formulas.wasm": 80_000, "turn.wasm": 133_000 }[name] ?? 130_000;
+    const most = { "tauten.wasm": 420_000, "formulas.wasm": 80_000 }[name] ?? 130_000;
     assert.ok(zipped < most, `${name} reaches ${most} bytes with gzip: look for what was pulled in`);
   }
   const declared = readFileSync(join(folder, "index.d.ts"), "utf8");

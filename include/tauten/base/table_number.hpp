@@ -19,7 +19,7 @@ struct TableNumber {
   /// \return in SI; `absent` where the source gives no figure
   constexpr operator double() const noexcept { return whole == none ? absent : whole / double{of_si} * si; }
 
-  static constexpr std::int32_t none = -1;
+  static constexpr std::int32_t none = INT32_MIN;
 };
 
 using TableLength = TableNumber<1'000'000, 1>;  ///< in micrometres

@@ -61,7 +61,7 @@ inline constexpr ThreadConditionRow thread_conditions[] = {
   {"galvanised-waxed", "hot-dip galvanised with wax or solid lubricant", "coated", 0.08, 0.12, 0.16, 0.08, 0.12, 0.16, true, "", "galvanized waxed;galvanised and waxed;galvanized and waxed;hdg waxed;hdg and waxed", 8},
   {"cadmium", "cadmium plated", "coated", 0.07, 0.12, 0.19, 0.07, 0.12, 0.19, false, "never heat or grind: the fumes are poisonous", "cad;cadmium plated;cad plated", 9},
   {"moly-paste", "molybdenum disulphide paste", "paste", 0.04, 0.08, 0.10, 0.04, 0.08, 0.10, true, "paste on thread and face", "moly;mos2;molybdenum;molybdenum disulphide;molybdenum disulfide", 10},
-  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", "antiseize;never seize;copper grease;copper paste;nickel paste;nickel anti seize;aluminium paste;aluminum paste;ceramic paste", 11},
+  {"anti-seize", "metal-filled anti-seize paste", "paste", 0.05, 0.08, 0.18, 0.05, 0.08, 0.18, true, "", "antiseize;copper grease;copper paste;nickel paste;nickel anti seize;aluminium paste;aluminum paste;ceramic paste", 11},
   {"dry-film", "bonded dry-film lubricant", "coated", 0.06, 0.08, 0.12, 0.06, 0.08, 0.12, true, "", "bonded film;dry film lubricant;bonded coating", 12},
   {"penetrating-fluid", "penetrating fluid left behind after loosening", "field", 0.09, 0.14, 0.20, 0.09, 0.14, 0.20, true, "a thin film of unknown amount", "penetrating oil;penetrant;release oil;rust remover;rust solvent", 13},
   {"rusty", "rusty and only brushed; dry", "field", 0.15, 0.22, 0.35, 0.15, 0.22, 0.35, false, "", "rust;rusted;corroded;corrosion;brushed;wire brushed;rusty and brushed", 14},

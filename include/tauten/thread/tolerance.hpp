@@ -68,7 +68,7 @@ inline Outcome<ThreadTolerances> thread_tolerances(const Thread& t, std::string_
       pitches = &row;
   if (!deviations || !crests || !pitches) return fail("ISO 965-1 has no row for this diameter with this pitch");
 
-  const table::Graded none{absent, Seen::memory};
+  const table::Graded none{TableLength::none, Seen::memory};
   const auto grade = [&](const auto& cells, int first, char digit) {
     const int index = digit - '0' - first;
     return index >= 0 && index < static_cast<int>(sizeof cells / sizeof cells[0]) ? cells[index] : none;
