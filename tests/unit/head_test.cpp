@@ -5,9 +5,11 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstdlib>
 #include <string>
 
 #include "near.hpp"
+#include "tauten/base/table_number.hpp"
 
 namespace head_test {
 
@@ -167,6 +169,15 @@ TEST_CASE("a hexagon key fits cap, button, countersunk and set screws of differe
   CHECK(head(thread("M12"), "DIN 913").width.shop() == near(6));
   // Head of an M10 button, least diameter 17.07 mm (17.5 mm h14, from memory).
   CHECK(head(thread("M10"), "ISO 7380-1").bearing_outer_diameter.shop() == near(17.5 - 0.43));
+}
+
+TEST_CASE("a number of a table reads as the double nearest to what is printed") {
+  for (int whole = 0; whole < 250'000; ++whole)
+    CHECK(double{TableLength(whole)} == std::strtod((std::to_string(whole) + "e-6").c_str(), nullptr));
+  CHECK(double{TableLength(-28)} == -28e-6);
+  CHECK(double{TableStress(640)} == 640e6);
+  CHECK(double{TableForce(1'130)} == 1130.0);
+  CHECK(std::isnan(double{TableLength(TableLength::none)}));
 }
 
 }  // namespace head_test
