@@ -11,6 +11,7 @@
   const draw = (state, coarse) => {
     const job = { thread: state.thread, class: state.class, torque: `${state.torque}N.m`,
       "thread-friction": band(state.mu_thread, state.spread), "bearing-friction": band(state.mu_face, state.spread) };
+    if (!coarse) linkWhole("clamp", job);
     asking(() => {
       const [bolt] = questions.ask("clamp", job).candidates;
       const given = Object.fromEntries(bolt.given.map(({ name, value }) => [name, value.nominal]));
