@@ -119,8 +119,12 @@ async function explorable(form, controls, draw) {
       requestAnimationFrame(() => {
         pending = false;
         redraw(true);
+        rest(); // from here on, so that a slow phone does not draw it all between two moves
       });
     }
+    clearTimeout(resting);
+  };
+  const rest = () => {
     clearTimeout(resting);
     resting = setTimeout(() => {
       // Browsers take few changes of the address in a second, so not each move is one.

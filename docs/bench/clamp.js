@@ -19,7 +19,10 @@
       const tensile = formulas.evaluate("load_at_stress", { stress_area: area, stress: given.tensile_strength }).value;
       say(bolt.summary);
       picture(bolt, tensile);
-      if (!coarse) place("filled").innerHTML = filledIn(formulas, bolt.steps.find(typical));
+      if (!coarse) {
+        const step = bolt.steps.find(typical); // none where even the typical bolt breaks
+        place("filled").innerHTML = step ? filledIn(formulas, step) : "";
+      }
       // The torque goes as far as the library's range of torques for this bolt.
       controls.torque.input.max = Math.ceil(bolt.typical_torque.high / 10) * 10;
     });
