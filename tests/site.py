@@ -114,7 +114,10 @@ while (walker.nextNode()) {
   if (seen.has(e) || !walker.currentNode.data.trim() || /^(SCRIPT|STYLE|NOSCRIPT|TITLE|OPTION)$/i.test(e.tagName)) continue;
   seen.add(e);
   if (hidden(e)) continue;
-  const style = getComputedStyle(e), size = parseFloat(style.fontSize);
+  const style = getComputedStyle(e), drawing = e.closest('svg');
+  // A drawing that is made smaller makes its text smaller.
+  const scale = drawing && drawing.viewBox.baseVal?.width ? drawing.getBoundingClientRect().width / drawing.viewBox.baseVal.width : 1;
+  const size = parseFloat(style.fontSize) * scale;
   if (size < 11.99) note(`${size.toFixed(1)} px ${e.tagName}`, e);
   if (e.closest('svg')) continue;
   const back = ground(e), [a, b] = [light(over(parse(style.color), back)), light(back)].sort((a, b) => b - a);

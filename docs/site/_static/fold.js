@@ -7,7 +7,11 @@ function foldTables(root) {
     const rows = [...table.querySelectorAll("tbody > tr")];
     if (!matchMedia("(max-width: 40rem)").matches || rows.length > 60 || table.querySelector("[colspan], [rowspan]")) continue;
     if (table.parentElement.scrollWidth <= table.parentElement.clientWidth + 1) continue;
-    for (const row of rows) [...row.children].forEach((cell, n) => cell.dataset.head = heads[n] ?? "");
+    for (const row of rows)
+      [...row.children].forEach((cell, n) => {
+        cell.dataset.head = heads[n] ?? "";
+        cell.classList.toggle("empty", !cell.textContent.trim() && !cell.querySelector("img, svg, input"));
+      });
     table.classList.add("folds");
   }
 }
