@@ -21,6 +21,7 @@ import tauten
 from fontTools import subset
 from PIL import Image
 
+import handout
 import notebook
 from pages import bench, checks, cpp, formulas, human, notices, output, python_reference, stop_torques, toctree, verification, words, write
 
@@ -30,20 +31,27 @@ BUILD = pathlib.Path(tauten.__file__).resolve().parents[2]
 
 
 def lessons(folder, static):
-    """Runs every notebook and writes it as a page; small pictures for the list go into the folder of static files."""
+    """Runs every notebook and writes it as a page; small pictures for the list go into the folder of static files. Returns the handouts,
+    which no builder of pages changes any more."""
     folder.mkdir(parents=True)
     (static / "lessons").mkdir()
+    caution = " ".join(bench.cautions(BUILD / "bin" / "tauten")[0])
 
     def run(paths):
         with notebook.kernel() as execute:
-            return {path: notebook.page(path, execute(path), folder) for path in paths}
+            found = {}
+            for path in paths:
+                ran = execute(path)
+                text, pictures = notebook.page(path, ran, folder)
+                found[path] = (text, handout.page(path, ran, pictures, caution))
+            return found
 
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
         first, second = pool.map(run, (notebook.NOTEBOOKS[::2], notebook.NOTEBOOKS[1::2]))
     pages = first | second
     doors = []
     for path in notebook.NOTEBOOKS:
-        (folder / f"{path.stem}.md").write_text(pages[path], encoding="utf-8")
+        (folder / f"{path.stem}.md").write_text(pages[path][0], encoding="utf-8")
         with Image.open(folder / f"{path.stem}-1.png") as picture:
             picture.convert("RGB").resize((560, round(560 * picture.height / picture.width)), Image.LANCZOS).quantize(64).save(
                 static / "lessons" / f"{path.stem}.png")
@@ -52,9 +60,9 @@ def lessons(folder, static):
     write(folder / "index.md", "# Lessons",
           "Each lesson has a goal, a little theory, an example that is computed, a picture to print, and exercises with "
           "solutions. All play in one invented irrigation pumping station. They are notebooks: download one at the end of its page to "
-          "change the figures.", '<div class="doors">' + "\n".join(doors) + "</div>",
+          "change the figures, or print its handout, two pages without solutions.", '<div class="doors">' + "\n".join(doors) + "</div>",
           toctree([path.stem for path in notebook.NOTEBOOKS], "hidden"))
-    return f"{len(pages)} lessons"
+    return {f"{path.stem}_handout.html": text for path, (_, text) in pages.items()}
 
 
 # Letters, digits and marks of formulas, with their upright and slanted Greek.
@@ -86,8 +94,9 @@ def theme(static):
         path.write_text(text, encoding="utf-8")
 
 
-def run_examples(text):
-    """Fills in what examples print: each `$ tauten` line of a console block, and each block of python-run."""
+def run_examples(text, static):
+    """Fills in what examples print: each `$ tauten` line of a console block, each block of python-run, and each chart, whose picture goes
+    into the folder of static files."""
 
     def console(block):
         lines = []
@@ -105,6 +114,15 @@ def run_examples(text):
             exec(compile(block[1], "example", "exec"), {})
         return f"```python\n{block[1].strip()}\n```\n\n{output(printed.getvalue())}"
 
+    def chart(block):
+        drawing = subprocess.run([BUILD / "bin" / "tauten", *shlex.split(block[2])[1:], "--format", "svg"], text=True, check=True, cwd=ROOT,
+                                 capture_output=True).stdout
+        (static / "charts").mkdir(exist_ok=True)
+        (static / "charts" / f"{block[1]}.svg").write_text(drawing, encoding="utf-8")
+        told = html.escape(re.search("<title>(.*?)</title>", drawing)[1])
+        return f'```sh\n{block[2].strip()}\n```\n\n<img src="../_static/charts/{block[1]}.svg" alt="{told}" width="480">'
+
+    text = re.sub(r"```{chart} (\w+)\n(.*?)```", chart, text, flags=re.S)
     text = re.sub(r"```console\n(.*?)```", console, text, flags=re.S)
     return re.sub(r"```python-run\n(.*?)```", python, text, flags=re.S)
 
@@ -125,7 +143,7 @@ def main():
     for project in ("installed", "c_program"):
         shutil.copytree(ROOT / "tests" / "consumers" / project, source / "examples" / project)
     for page in source.rglob("*.md"):
-        page.write_text(run_examples(page.read_text(encoding="utf-8")), encoding="utf-8")
+        page.write_text(run_examples(page.read_text(encoding="utf-8"), source / "_static"), encoding="utf-8")
     shutil.copy(ROOT / "CHANGELOG.md", source / "changelog.md")
     font(source / "_static" / "math.woff2")
     theme(source / "_static")
@@ -145,17 +163,20 @@ def main():
     counts.append(notices.pages(source / "reference"))
     words.nomenclature(source / "background")
     words.bibliography(compared, source / "background")
-    counts.append(lessons(source / "lessons", source / "_static"))
+    handouts = lessons(source / "lessons", source / "_static")
+    counts.append(f"{len(handouts)} lessons, each with a handout")
 
     settings = {"release": tauten.__version__, "html_title": f"tauten {tauten.__version__}"}
     if subprocess.run([sys.executable, "-m", "sphinx", "-b", "html", "-W", "--keep-going", "-n", "-q", "-j", "2",
                        *(word for name, value in settings.items() for word in ("-D", f"{name}={value}")),
                        "-d", str(arguments.output / "doctrees"), str(source), str(site)]).returncode:
         sys.exit("The documentation has mistakes; see above.")
+    for name, text in handouts.items():
+        (site / "lessons" / name).write_text(text, encoding="utf-8")
     # Within the site, and as a folder to copy to a phone.
     for folder, is_within in ((site / "bench", True), (arguments.output / "bench", False)):
         shutil.rmtree(folder, ignore_errors=True)
-        bench.pages(BUILD / "wasm" / "tauten", BUILD / "bin" / "tauten", source / "_static" / "math.woff2", folder, is_within)
+        bench.pages(BUILD / "wasm" / "tauten", BUILD / "bin" / "tauten", source / "_static", folder, is_within)
     print("\n".join(counts))
     print(f"The pages that compute, as one folder to copy to a phone: {arguments.output / 'bench'}")
     print(f"Built in {time.monotonic() - start:.0f} s. Open {site / 'index.html'}")

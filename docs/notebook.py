@@ -167,8 +167,9 @@ def _quoted(text):
 
 
 def page(path, notebook, folder):
-    """The executed notebook as Markdown; its pictures, and the notebook to download, are written into the folder."""
-    parts, pictures, before = [], 0, ""
+    """The executed notebook as Markdown, and names and descriptions of its pictures. These, and the notebook to download, are written
+    into the folder."""
+    parts, pictures, before = [], [], ""
     for cell in folded(notebook):
         if cell.cell_type == "markdown":
             before = before if cell.source.startswith("<") else cell.source
@@ -182,11 +183,11 @@ def page(path, notebook, folder):
             if output.output_type == "stream":
                 parts.append(pages.output(re.sub("\x1b\\[[0-9;]*m", "", output.text)))
             elif "image/png" in data:
-                pictures += 1
-                name = f"{path.stem}-{pictures}.png"
+                name = f"{path.stem}-{len(pictures) + 1}.png"
+                pictures.append((name, f"Picture {len(pictures) + 1}: {_told(before)}"))
                 (folder / name).write_bytes(base64.b64decode(data["image/png"]))
                 width = output.metadata.get("image/png", {}).get("width", 640)
-                parts.append(f"```{{image}} {name}\n:alt: {_quoted(f'Picture {pictures}: {_told(before)}')}\n:width: {width}px\n```")
+                parts.append(f"```{{image}} {name}\n:alt: {_quoted(pictures[-1][1])}\n:width: {width}px\n```")
             elif "text/html" in data:
                 parts.append(f'<div class="answer">\n{data["text/html"]}\n</div>'.replace("\n\n", "\n"))
             elif "text/markdown" in data:
@@ -199,8 +200,9 @@ def page(path, notebook, folder):
     exercises = f"{path.stem}_exercises.ipynb"
     nbformat.write(for_students(path), folder / exercises)
     parts.append(f"{{download}}`Download this lesson as a notebook <{path.name}>`, to change its figures and run it again, or "
-                 f"{{download}}`for students, without the solutions <{exercises}>`.")
-    return "\n\n".join(parts) + "\n"
+                 f"{{download}}`for students, without the solutions <{exercises}>`. "
+                 f'<a href="{path.stem}_handout.html">The handout</a> has goal, theory, picture and exercises on two pages to print.')
+    return "\n\n".join(parts) + "\n", pictures
 
 
 def goal(path):

@@ -15,6 +15,7 @@ const FIRST = {
   pattern: ["pattern", "chords", "hole", "on"],
   group: ["pattern", "load", "at", "torque", "force", "moment", "preload"],
   sequence: ["pattern", "torque", "method", "interaction", "load", "shortfall"],
+  prying: ["effective-length", "tributary", "bolt-to-web", "bolt-to-edge", "thickness", "plate-strength", "bolt-strength", "pull"],
 };
 
 // A job from the pumping station (invented) to begin with.
@@ -30,6 +31,8 @@ const EXAMPLES = {
   pattern: { pattern: "circle:8:180mm", hole: "18mm" },
   group: { pattern: "rectangle:150mm:120mm", load: "0kN:-16kN", at: "425mm:0mm" },
   sequence: { pattern: "circle:8:180mm", torque: "120N.m", method: "crosswise" },
+  prying: { "effective-length": "200mm", "bolt-to-web": "40mm", "bolt-to-edge": "45mm", thickness: "16mm", "plate-strength": "235MPa",
+    "bolt-strength": "90kN", pull: "100kN" },
 };
 
 // Units that are offered beside a figure, by the unit of the input's example. The library reads more, and reads them in the figure.
@@ -149,6 +152,7 @@ function answer() {
   try {
     place("answer").innerHTML = tauten.page(question, asJob(pairs), "html");
     place("answer").hidden = false;
+    foldTables(place("answer"));
   } catch (error) {
     if (error.name !== "TautenError") throw error;
     place("answer").hidden = true;
@@ -231,6 +235,7 @@ function begin() {
     const whole = await library("tauten");
     try {
       place("derivation").innerHTML = whole.explain(question, asJob(job()), "html");
+      foldTables(place("derivation"));
     } catch (error) {
       place("derivation").textContent = error.message;
     }

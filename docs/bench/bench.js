@@ -57,8 +57,10 @@ function element(name, attributes = {}, ...children) {
 }
 
 /** A table of texts. */
-const table = (columns, rows) => element("table", {}, element("tr", {}, ...columns.map((text) => element("th", { scope: "col" }, text))),
-  ...rows.map((row) => element("tr", {}, ...row.map((text) => element("td", {}, String(text))))));
+const table = (columns, rows) => element("table", {},
+  element("thead", {}, element("tr", {}, ...columns.map((text) => element("th", { scope: "col" }, text)))),
+  element("tbody", {}, ...rows.map((row) => element("tr", {}, ...row.map((text) => element("td", {}, String(text)))))));
+window.addEventListener("resize", () => foldTables(document));
 
 /** An element within a drawing. */
 function drawn(name, attributes = {}, text = "") {
@@ -97,7 +99,6 @@ function writeAddress(name, pairs) {
  * `draw(state, coarse)` is called when something moves, and again with coarse = false once it rests.
  */
 async function explorable(form, controls, draw) {
-  const { given } = readAddress();
   const state = {};
   const shown = {};
   let resting;
@@ -113,35 +114,33 @@ async function explorable(form, controls, draw) {
   };
   const moved = () => {
     for (const control of controls) show(control);
-    writeAddress("", Object.entries(state).filter(([, value]) => value !== ""));
     if (!pending) {
       pending = true;
       requestAnimationFrame(() => {
         pending = false;
         redraw(true);
+        rest(); // from here on, so that a slow phone does not draw it all between two moves
       });
     }
     clearTimeout(resting);
-    resting = setTimeout(() => redraw(false), 150);
+  };
+  const rest = () => {
+    clearTimeout(resting);
+    resting = setTimeout(() => {
+      // Browsers take few changes of the address in a second, so not each move is one.
+      writeAddress("", Object.entries(state).filter(([, value]) => value !== ""));
+      redraw(false);
+    }, 150);
   };
 
   for (const control of controls) {
     const id = `control-${control.key}`;
-    const start = given.get(control.key) ?? control.value;
-    let input;
-    if (control.choices) {
-      input = element("select", { id }, ...control.choices.map((choice) => {
+    const input = control.choices
+      ? element("select", { id }, ...control.choices.map((choice) => {
         const [value, text] = Array.isArray(choice) ? choice : [choice, choice];
         return element("option", { value }, text);
-      }));
-      input.value = start;
-      if (input.selectedIndex < 0) input.value = control.value;
-      state[control.key] = input.value;
-    } else {
-      input = element("input", { id, type: "range", min: control.min, max: control.max, step: control.step });
-      input.value = start;
-      state[control.key] = Number(input.value);
-    }
+      }))
+      : element("input", { id, type: "range", min: control.min, max: control.max, step: control.step });
     input.addEventListener("input", () => {
       state[control.key] = control.choices ? input.value : Number(input.value);
       moved();
@@ -150,11 +149,25 @@ async function explorable(form, controls, draw) {
     const label = element("label", { for: id }, control.label);
     if (!control.choices) label.append(shown[control.key] = element("span", { class: "value" }));
     form.append(element("div", { class: "field" }, label, input));
-    show(control);
   }
+  // Takes the state of the address; what it does not name begins as the page does.
+  const take = () => {
+    const { given } = readAddress();
+    for (const control of controls) {
+      const { input } = control;
+      if (!control.choices) input.max = control.max; // an answer may have narrowed it
+      input.value = given.get(control.key) ?? control.value;
+      if (control.choices && input.selectedIndex < 0) input.value = control.value;
+      state[control.key] = control.choices ? input.value : Number(input.value);
+      show(control);
+    }
+    clearTimeout(resting);
+    redraw(false);
+  };
   form.addEventListener("submit", (event) => event.preventDefault());
   window.addEventListener("resize", () => redraw(false));
-  redraw(false);
+  window.addEventListener("hashchange", take);
+  take();
   document.body.dataset.ready = "yes";
   return { state, moved };
 }
@@ -179,6 +192,12 @@ const band = (typical, percent) => [1 - percent / 100, 1, 1 + percent / 100].map
 
 /** The first line of the page of an answer. */
 const headline = (questions, question, job) => questions.page(question, job, "text").split("\n\n")[0].replaceAll("\n", " ");
+
+/** A link below the sentence to the whole answer, which has its cautions, as the form of its question shows it. */
+function linkWhole(question, job) {
+  if (!place("whole")) place("says").after(element("p", { class: "whole" }, element("a", { id: "whole" }, "The whole answer, with its cautions")));
+  place("whole").href = `index.html#${question}?${new URLSearchParams(job)}`;
+}
 
 /** A formula with the values of a step of an answer, as the library writes it. */
 function filledIn(formulas, { formula, inputs }) {

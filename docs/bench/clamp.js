@@ -11,6 +11,7 @@
   const draw = (state, coarse) => {
     const job = { thread: state.thread, class: state.class, torque: `${state.torque}N.m`,
       "thread-friction": band(state.mu_thread, state.spread), "bearing-friction": band(state.mu_face, state.spread) };
+    if (!coarse) linkWhole("clamp", job);
     asking(() => {
       const [bolt] = questions.ask("clamp", job).candidates;
       const given = Object.fromEntries(bolt.given.map(({ name, value }) => [name, value.nominal]));
@@ -18,7 +19,10 @@
       const tensile = formulas.evaluate("load_at_stress", { stress_area: area, stress: given.tensile_strength }).value;
       say(bolt.summary);
       picture(bolt, tensile);
-      if (!coarse) place("filled").innerHTML = filledIn(formulas, bolt.steps.find(typical));
+      if (!coarse) {
+        const step = bolt.steps.find(typical); // none where even the typical bolt breaks
+        place("filled").innerHTML = step ? filledIn(formulas, step) : "";
+      }
       // The torque goes as far as the library's range of torques for this bolt.
       controls.torque.input.max = Math.ceil(bolt.typical_torque.high / 10) * 10;
     });

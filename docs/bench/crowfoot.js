@@ -7,6 +7,7 @@
 
   const draw = (state, coarse) => {
     const job = { torque: `${state.torque}N.m`, "wrench-length": `${state.wrench}mm`, extension: `${state.extension}mm@${state.angle}deg` };
+    if (!coarse) linkWhole("reach", job);
     asking(() => {
       const found = questions.ask("reach", job);
       say(headline(questions, "reach", job));

@@ -9,6 +9,7 @@
     const friction = band(state.mu, state.spread);
     const job = { thread: state.thread, class: state.class, grip: `${state.grip}mm`, "snug-torque": `${state.snug}N.m`,
       "thread-friction": friction, "bearing-friction": friction, points: coarse ? "30" : "150" };
+    if (!coarse) linkWhole("curve", job);
     asking(() => {
       const found = questions.ask("curve", job);
       say(coarse ? "..." : headline(questions, "curve", job));
@@ -27,7 +28,7 @@
       y: { maximum: maximum((point) => point[shows] / size), title: shows === "torque" ? "Torque in N·m" : "Preload in kN" } });
     for (const { name, start } of found.zones.slice(1)) {
       const x = across(degrees(start));
-      svg.append(drawn("line", { x1: x, x2: x, y1: 16, y2: up(0), stroke: "var(--line)", "stroke-dasharray": "3 4" }), drawn("text", { x: x + 5, y: 30 + 20 * (found.zones.findIndex((zone) => zone.name === name) % 2) }, name.replaceAll("_", " ")));
+      svg.append(drawn("line", { x1: x, x2: x, y1: 16, y2: up(0), stroke: "var(--line)", "stroke-dasharray": "3 4" }), drawn("text", { x: x + 5, y: up(0) - 10 - 20 * (found.zones.findIndex((zone) => zone.name === name) % 2) }, name.replaceAll("_", " ")));
     }
     for (const [name, colour, dashes] of lines)
       svg.append(drawn("path", { d: path(found[name].points.map((point) => [across(degrees(point.angle)), up(point[shows] / size)])), fill: "none", stroke: colour, "stroke-width": 3, "stroke-dasharray": dashes }));

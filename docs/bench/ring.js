@@ -7,6 +7,7 @@
 
   const draw = (state, coarse) => {
     const job = { pattern: `circle:${state.bolts}:${25 * state.bolts}mm`, method: state.method, interaction: String(state.interaction), load: "40kN", shortfall: "5%" };
+    if (!coarse) linkWhole("sequence", job);
     asking(() => {
       const found = questions.ask("sequence", job);
       steps = found.history.length;
@@ -20,6 +21,7 @@
       const kilo = (load) => `${significant(load / 1e3)} kN`;
       place("passes").replaceChildren(table(["pass", "share of the torque", "order", "lowest load", "highest load"],
         found.passes.map(({ share, order, loads }, n) => [n + 1, `${significant(100 * share)} %`, order.join(" "), kilo(Math.min(...loads)), kilo(Math.max(...loads))])));
+      foldTables(place("passes"));
     });
   };
 

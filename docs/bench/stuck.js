@@ -9,6 +9,7 @@
   const draw = (state, coarse) => {
     const job = { thread: state.thread, class: state.class, rust: state.rust, trials: coarse ? "1000" : "40000" };
     if (state.aid) job.aid = state.aid;
+    if (!coarse) linkWhole("free", job);
     asking(() => {
       const found = questions.ask("free", job);
       say(coarse ? `Stop at ${significant(found.steps[0].stop_at)} N·m` : headline(questions, "free", job));
@@ -17,6 +18,7 @@
       place("aids").replaceChildren(table(["aids, one after another", "stop at", "freed by then, all lines", "shears on this line", "rounds off"],
         found.steps.map(({ aids, stop_at, freed_by, chances }) => [aids.map(words).join(", then ") || "torque alone",
           stop_at ? `${significant(stop_at)} N·m` : "-", percent(freed_by), percent(chances.shear), percent(chances.round)])));
+      foldTables(place("aids"));
     });
   };
   const words = ({ aid, soak_hours: hours }) => aid.replaceAll("_", " ") + (hours ? ` ${hours} h` : "");

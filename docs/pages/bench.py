@@ -44,15 +44,21 @@ def _navigation(here, site):
                              for link, title in links) + "</nav>"
 
 
-def _cautions(program):
-    """What holds for every job, and below it every caution, as the command line prints them."""
+def cautions(program):
+    """The cautions that hold for every job, and all cautions, as the command line prints them."""
     printed = subprocess.run([program, "cautions", "--json"], check=True, text=True, capture_output=True).stdout
-    told = [(_core.notice_kind(one["code"]) == "standing", html.escape(one["text"])) for one in json.loads(printed)["cautions"]]
-    return ('<aside class="cautions"><p>' + " ".join(text for always, text in told if always) + "</p><details><summary>All cautions</summary><ul>"
-            + "".join(f"<li>{text}</li>" for _, text in told) + "</ul></details></aside>")
+    given = json.loads(printed)["cautions"]
+    return [one["text"] for one in given if _core.notice_kind(one["code"]) == "standing"], [one["text"] for one in given]
 
 
-def pages(package, program, font, folder, site):
+def _cautions(program):
+    """What holds for every job, and below it every caution."""
+    standing, every = cautions(program)
+    return (f'<aside class="cautions"><p>{html.escape(" ".join(standing))}</p><details><summary>All cautions</summary><ul>'
+            + "".join(f"<li>{html.escape(text)}</li>" for text in every) + "</ul></details></aside>")
+
+
+def pages(package, program, static, folder, site):
     """Writes the folder. With ``site``, its pages link to the documentation above them; without, the folder stands alone."""
     (folder / "modules").mkdir(parents=True)
     for module in package.glob("*.wasm"):
@@ -60,7 +66,8 @@ def pages(package, program, font, folder, site):
         (folder / "modules" / f"{module.stem}.js").write_text(f'tautenModule("{module.stem}", "{packed}");\n', encoding="utf-8")
     (folder / "tauten.js").write_text(_classic((package / "index.js").read_text(encoding="utf-8")), encoding="utf-8")
     (folder / "questions.js").write_text(f"const tautenQuestions = {_questions(package)};\n", encoding="utf-8")
-    (folder / "math.woff2").write_bytes(font.read_bytes())
+    for shared in ("math.woff2", "fold.css", "fold.js"):
+        (folder / shared).write_bytes((static / shared).read_bytes())
     cautions = _cautions(program)
     for path in BENCH.iterdir():
         text = path.read_text(encoding="utf-8")

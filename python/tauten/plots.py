@@ -45,11 +45,10 @@ def _shop(unit):
     return (1 / _core.read_quantity(f"1{shop}") if shop else 1.0), shop.replace("N.m", "N·m")
 
 
-def _even(values):
-    """Numbers of one kind with the same decimals, those that the largest has with three digits."""
-    size = max((abs(value) for value in values if math.isfinite(value)), default=0)
-    places = max(0, 2 - math.floor(math.log10(size))) if size else 0
-    return [f"{value:.{places}f}" for value in values]
+def _places(bands):
+    """Decimals for all figures of a picture: those that the largest has with three digits, and no band fewer than two digits."""
+    sizes = [size for band in bands if (size := max((abs(value) for value in band if math.isfinite(value)), default=0))]
+    return max(0, 2 - math.floor(math.log10(max(sizes))), 1 - math.floor(math.log10(min(sizes)))) if sizes else 0
 
 
 def _whole(shares, places=0):
@@ -62,7 +61,7 @@ def _whole(shares, places=0):
     return [f"{count * unit:.{places}f}" for count in cut]
 
 
-def _band_bar(axes, place, band, unit, words, reach):
+def _band_bar(axes, place, band, unit, words, reach, places):
     """Bar from low to high with a mark at typical, and the figures below, if there are any, in the unit that is drawn."""
     low, nominal, high = band
     axes.plot([low, high], [place, place], color=SKY, linewidth=10, solid_capstyle="butt",
@@ -74,8 +73,7 @@ def _band_bar(axes, place, band, unit, words, reach):
         return
     # Towards the middle of the picture, so that no text runs over its edge.
     side, at = ("left", low) if low + high < reach else ("right", high)
-    low, nominal, high = _even(band)
-    axes.annotate(f"{low} to {high}, typical {nominal} {unit}".rstrip(), (at, place), (0, -15),
+    axes.annotate(f"{low:.{places}f} to {high:.{places}f}, typical {nominal:.{places}f} {unit}".rstrip(), (at, place), (0, -15),
                   textcoords="offset points", ha=side, va="top", fontsize=9,
                   bbox=_PLATE)
 
@@ -153,8 +151,10 @@ def plot_clamp_band(clamp, axes=None, most=6):
     axes = _axes(axes, 8, 1.9 + 0.75 * len(bolts))
     loads = [load for b in bolts for load in (b.clamp_load.high, b.proof_load) if math.isfinite(load)]
     reach = 1.15 * max(loads) / 1e3
-    for place, bolt in enumerate(bolts):
-        _band_bar(axes, place, [load / 1e3 for load in bolt.clamp_load], "kN", "clamp load in 19 of 20 cases", reach)
+    shown = [[load / 1e3 for load in bolt.clamp_load] for bolt in bolts]
+    places = _places(shown)
+    for place, (bolt, band) in enumerate(zip(bolts, shown)):
+        _band_bar(axes, place, band, "kN", "clamp load in 19 of 20 cases", reach, places)
         axes.vlines(bolt.proof_load / 1e3, place - 0.2, place + 0.2, color=VERMILION, linewidth=3,
                     label="" if place else "proof load")
     axes.set_yticks(range(len(bolts)),
@@ -210,8 +210,9 @@ def plot_bands(rows, words, marks=(), unit=None, axes=None):
     ends = [factor * value for value, _ in marks] + [band[-1] for band in shown if math.isfinite(band[-1])]
     reach = 1.15 * max(ends, default=1.0)
     axes = _axes(axes, 8, 1.9 + 0.7 * len(rows))
+    places = _places(shown)
     for place, band in enumerate(shown):
-        _band_bar(axes, place, band, unit, "low to high", reach)
+        _band_bar(axes, place, band, unit, "low to high", reach, places)
     for (value, name), colour, line in zip(marks, (VERMILION, GREEN, PURPLE, ORANGE), ("--", "-.", ":", "-")):
         axes.axvline(factor * value, color=colour, linestyle=line, linewidth=2, zorder=0,
                      label=f"{name}, {factor * value:.3g} {unit}".rstrip())
@@ -379,7 +380,7 @@ def plot_trials(run, marks=(), axes=None):
     name = run.output.replace("_", " ")
     axes.set_xlabel(f"{name} in {unit}" if unit else name)
     axes.set_ylabel("trials")
-    axes.set_title(f"{len(values)} trials" + (", stopped early" if run.stopped else ""), loc="left")
+    axes.set_title(f"{len(values):,} trials" + (", stopped early" if run.stopped else ""), loc="left")
     _legend(axes)
     return axes
 

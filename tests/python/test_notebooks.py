@@ -115,7 +115,8 @@ def test_no_text_of_a_picture_lies_on_another(path, monkeypatch):
 
 def test_becomes_a_page(tmp_path):
     path = FOLDER / "nut_factor.ipynb"
-    text = page(path, executed(path), tmp_path)
+    text, pictures = page(path, executed(path), tmp_path)
+    assert [name for name, _ in pictures] == ["nut_factor-1.png", "nut_factor-2.png"] and all(told in text for _, told in pictures)
     assert text.startswith("# What is a nut factor?") and text.count("```{image}") == text.count(":alt: 'Picture ") == len(list(tmp_path.glob("*.png"))) == 2
     assert (tmp_path / path.name).read_bytes() == path.read_bytes() and f"<{path.name}>" in text
     assert "```python" in text and "$$K = " in text and "oiled on the" not in text
@@ -130,6 +131,16 @@ def test_crowfoot_agrees_with_the_lever_by_hand():
     assert f"set {130 * 400 / (400 + 100 * 0.5**0.5):.1f} N·m" in text
     assert "1. 130.0 N·m" in text and f"2. {130 * 400 / (400 - 100 * 0.5**0.5):.1f} N·m" in text
     assert f"4. {130 * (400 + 50) / (400 + 100 * 0.5**0.5):.1f} N·m" in text
+
+
+def test_steps_are_under_what_they_are_for():
+    """Typical first, then the end with the least load, then that with the most: a figure alone reads as a contradiction."""
+    told = printed("oil_on_dry_threads").partition("dry\n")[2].partition("oiled\n")[0]
+    heads = re.findall(r"^   (\S.*)$", told, re.M)
+    assert len(heads) == 3 and "nominal" in heads[0] and "minimum load" in heads[1] and "maximum load" in heads[2]
+    typical, low, high = (float(re.search(r"Preload that a torque leaves.*: ([\d.]+) kN", part)[1])
+                          for part in re.split(r"^   \S.*$", told, flags=re.M)[1:])
+    assert low < typical < high
 
 
 def test_oil_on_dry_threads_shows_the_danger():
@@ -227,7 +238,7 @@ def test_students_get_the_lessons_without_solutions():
 
 
 def test_solutions_are_folded_on_a_page(tmp_path):
-    text = page(FOLDER / "snug_to_yield.ipynb", executed(FOLDER / "snug_to_yield.ipynb"), tmp_path)
+    text, _ = page(FOLDER / "snug_to_yield.ipynb", executed(FOLDER / "snug_to_yield.ipynb"), tmp_path)
     assert text.count("<details>") == text.count("</details>") == 1
     inside = text.partition("<details>")[2].partition("</details>")[0]
     assert "# Softer parts take more" in inside and "## Where the figures come from" not in inside

@@ -121,9 +121,11 @@ def test_chances(changed):
     assert sums == pytest.approx(100)
 
 
-def label(low, nominal, high):
-    """A band as pictures label it: as many decimals for each, three figures of the greatest."""
-    places = max(0, 2 - math.floor(math.log10(high)))
+def label(band, bands):
+    """A band as pictures label it: as many decimals for every band in the picture, three figures of the greatest, two of the least."""
+    highs = [high for *_, high in bands if math.isfinite(high)]
+    places = max(0, 2 - math.floor(math.log10(max(highs))), 1 - math.floor(math.log10(min(highs))))
+    low, nominal, high = band
     return f"{low:.{places}f} to {high:.{places}f}, typical {nominal:.{places}f}"
 
 
@@ -137,10 +139,10 @@ def test_clamp_band(joint):
     shown = answer.candidates[:6]
     assert {"clamp load of one bolt in kN", "clamp load in 19 of 20 cases", "typical", "proof load",
             answer.name or "Clamp load"} <= words
-    for bolt in shown:
-        low, nominal, high = (load / 1e3 for load in bolt.clamp_load)
-        assert math.isnan(nominal) == (bolt.verdict == "breaks")
-        assert (label(low, nominal, high) + " kN" if nominal > 0 else "none left") in words
+    bands = [[load / 1e3 for load in bolt.clamp_load] for bolt in shown]
+    for bolt, band in zip(shown, bands):
+        assert math.isnan(band[1]) == (bolt.verdict == "breaks")
+        assert (label(band, bands) + " kN" if band[1] > 0 else "none left") in words
         assert any(word.startswith(f"{bolt.thread} ") and f", {bolt.property_class}" in word and bolt.verdict in word for word in words)
 
 
@@ -274,11 +276,12 @@ def test_bands(key):
     factor, unit = (1e3, " kN") if key == "clamp_load" else (1, "")
     assert (f"what is drawn in{unit}" if unit else "what is drawn") in words
     drawn = [tuple(line.get_xdata()) for line in axes.get_lines() if len(set(line.get_ydata())) == 1]
-    for name, band in rows:
+    bands = [[value / factor for value in band] for _, band in rows]
+    for (name, _), band in zip(rows, bands):
         assert name in words
-        low, nominal, high = (value / factor for value in band)
+        low, nominal, high = band
         if math.isfinite(nominal):
-            assert label(low, nominal, high) + unit in words
+            assert label(band, bands) + unit in words
             assert any(line == pytest.approx((low, high)) for line in drawn if len(line) == 2)
         else:
             assert key == "clamp_load" and any("none" in word for word in words)
@@ -353,7 +356,7 @@ def test_trials(output, unit):
     run = tauten.uncertainty.monte_carlo(tauten.uncertainty.clamp(thread="M16", **JOINT), output=output, trials=20_000)
     axes = plots.plot_trials(run, [(run.values[0], "least"), (run.values[-1], "most")])
     words = check_texts(axes)
-    assert {output.replace("_", " ") + unit, "trials", "20000 trials"} <= words
+    assert {output.replace("_", " ") + unit, "trials", "20,000 trials"} <= words
     factor = 1e3 if unit else 1
     bars = axes.containers[0]
     assert sum(bar.get_height() for bar in bars) == 20_000
@@ -479,8 +482,11 @@ def test_shares_add_up_and_bands_have_like_digits():
         for places in (0, 1):
             texts = plots._whole(parts, places)
             assert sum(map(float, texts)) == pytest.approx(100) and all(abs(float(t) - p) < 10.0**-places for t, p in zip(texts, parts))
-    assert plots._even([47.78, 58.95, 76.5]) == ["47.8", "59.0", "76.5"]
-    assert plots._even([8.1, 59, 104.4]) == ["8", "59", "104"] and plots._even([0.08, 0.12, 0.2]) == ["0.080", "0.120", "0.200"]
+    # Bands of one picture, with the decimals for all of them.
+    for bands, decimals in (([[47.78, 58.95, 76.5]], 1), ([[8.1, 59, 104.4]], 0), ([[0.08, 0.12, 0.2]], 3), ([[44.4, 57.5, 66.2], [63.7, 78.6, 102.1]], 0),
+                            ([[0.543, 0.695, 0.822], [0.96, 1.17, 1.96]], 2), ([[0.4, 0.5, 0.6], [150, 200, 300]], 2),
+                            ([[math.nan] * 3, [10, 20, 30]], 1), ([[math.nan] * 3], 0)):
+        assert plots._places(bands) == decimals
 
 
 def test_scatter_has_no_gap_before_the_bolt_breaks():

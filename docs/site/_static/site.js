@@ -22,3 +22,22 @@ document.addEventListener("DOMContentLoaded", () => {
     if (event.key === "Escape") for (const box of document.querySelectorAll(".sidebar-toggle")) box.checked = false;
   });
 });
+
+// Pictures open in their full size, where a phone can zoom: their text is small there otherwise.
+function enlargeable(root) {
+  for (const picture of root.querySelectorAll("img:not(a img, button img)")) {
+    const link = document.createElement("a");
+    link.className = "enlarge";
+    link.href = picture.src;
+    picture.replaceWith(link);
+    link.append(picture);
+  }
+}
+
+document.addEventListener("DOMContentLoaded", () => {
+  const article = document.querySelector("article[role=main]");
+  if (!article) return;
+  enlargeable(article);
+  foldTables(article);
+  window.addEventListener("resize", () => foldTables(article));
+});
