@@ -42,10 +42,10 @@ struct TorqueSample {
     };
     const auto low = place(0.05), middle = place(0.5), high = place(0.95);
     std::nth_element(list.begin(), middle, list.end());
+    const Torque typical(static_cast<double>(*middle));  // before it moves with the upper half
     std::nth_element(list.begin(), low, middle);
     std::nth_element(middle, high, list.end());
-    return {Torque(static_cast<double>(*low)), Torque(static_cast<double>(*middle)),
-            Torque(static_cast<double>(*high))};
+    return {Torque(static_cast<double>(*low)), typical, Torque(static_cast<double>(*high))};
   }
   /// \param learned  what the torque of a mode should be
   /// \return the factors that make it so
