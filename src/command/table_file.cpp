@@ -300,17 +300,17 @@ std::string header_of(const Layout& layout, const std::vector<std::string>& name
 }
 
 /// Tells on a terminal how far it is; says nothing elsewhere.
-class Progress {
+class ProgressLine {
  public:
   /// \param skipped  bytes of the file before the first row that is answered
   /// \param size     bytes of the file, 0 if that is not known
-  Progress(std::size_t skipped, std::size_t size)
+  ProgressLine(std::size_t skipped, std::size_t size)
       : skipped_(static_cast<double>(skipped)), size_(static_cast<double>(size)) {}
-  ~Progress() {
+  ~ProgressLine() {
     if (shown_) std::fputs("\r\033[K", stderr);
   }
-  Progress(const Progress&) = delete;
-  Progress& operator=(const Progress&) = delete;
+  ProgressLine(const ProgressLine&) = delete;
+  ProgressLine& operator=(const ProgressLine&) = delete;
 
   /// \param bytes  of the file that are answered
   void show(std::size_t rows, std::size_t bytes) {
@@ -362,7 +362,7 @@ class Answering {
       : source_(source), layout_(layout), threads_(threads), size_(threads), ring_(2 * std::size_t{threads}) {}
 
   Tally write_to(Target& target) {
-    Progress progress(source_.taken(), source_.size());
+    ProgressLine progress(source_.taken(), source_.size());
     std::vector<std::future<void>> running;  // its end waits for the threads
     const Ender ender{this};
     for (unsigned i = 0; i < threads_; ++i)
