@@ -463,7 +463,7 @@ def test_rows_before_a_full_disk_stay(tmp_path):
 def test_a_run_that_is_killed_leaves_whole_rows_to_go_on_from(tmp_path):
     """At any moment, as by a power cut: what lies there is what one run would have written, up to half a row."""
     table, out, part = tmp_path / "t.csv", tmp_path / "out.csv", tmp_path / "out.csv.part"
-    fleet(table, 6_000)
+    fleet(table, 60_000)
     whole = run("clamp", "--file", table).stdout
     pick, cut = random.Random(16), 0
     for times in range(40):  # as often as it takes to be in time once
