@@ -4,7 +4,8 @@
     generate.py            write the headers
     generate.py --check    change nothing; exit 1 if a header differs from what the CSV files give
 
-A CSV column carries its unit in its name (diameter_mm); the header holds SI. An empty cell is an absent figure.
+A CSV column carries its unit in its name (diameter_mm). The header holds lengths, loads and stresses as whole micrometres, newtons and
+megapascals that read as SI (base/table_number.hpp), all else in SI. An empty cell is an absent figure.
 Every row names its `source` ("document, place") and its `confidence`:
     print   read in two sources, or read once and reproduced by the standard's own formula
     once    read once in print
@@ -24,8 +25,8 @@ ROOT = os.path.dirname(os.path.dirname(HERE))
 INCLUDE = os.path.join(ROOT, "include", "tauten")
 
 SEEN = {"print": "Seen::in_print", "once": "Seen::once", "memory": "Seen::memory", "judgement": "Seen::judgement"}
-# Exponents keep a literal exact: 84.3 mm is 84.3e-3, never 0.0843 by way of a rounded product.
-EXPONENT = {"mm": "e-3", "um": "e-6", "MPa": "e6", "N": "", "Nm": "", "pct": "e-2"}
+# Exponents keep a literal exact: 14 % is 14e-2, never 0.14 by way of a rounded product.
+EXPONENT = {"Nm": "", "pct": "e-2"}
 
 
 def fail(sentence):
