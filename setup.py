@@ -1,5 +1,8 @@
-"""Lets setuptools hand the compiled module of the package to CMake. Everything else stands in pyproject.toml."""
+"""Lets setuptools hand the compiled module of the package to CMake, with the options in the environment variable CMAKE_ARGS.
+Everything else stands in pyproject.toml."""
+import os
 import pathlib
+import shlex
 import subprocess
 import sys
 
@@ -14,6 +17,7 @@ class CMakeBuild(build_ext):
         package = pathlib.Path(self.get_ext_fullpath(extension.name)).resolve().parent
         work = pathlib.Path(self.build_temp).resolve()
         options = [f"-DTAUTEN_{part}=OFF" for part in ("COMMAND", "C", "TESTS", "BENCHMARKS")]
+        options += shlex.split(os.environ.get("CMAKE_ARGS", ""))
         try:
             import pybind11
             options.append(f"-Dpybind11_DIR={pybind11.get_cmake_dir()}")

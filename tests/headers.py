@@ -1,53 +1,134 @@
 #!/usr/bin/env python3
-"""Compiles every header alone and included twice, questions in both modes, without exceptions and run-time type information,
-warnings as errors.
+"""Every header stands alone: it includes what it uses, and compiles, included twice, in both modes, without exceptions and
+run-time type information, warnings as errors.
 
-The first compiler takes every header. They all share one standard library, so that what stands alone for one does for the
-others: these take the headers that no other one includes, and see all lines."""
+Of the standard library, a header must reach the headers that promise the names it uses: what they happen to include besides
+differs between libraries. That is read. Then the first compiler takes every header, with the standard library precompiled, since
+it is most of the time; each compiler takes those that no other header includes as they are, and so sees all lines."""
 import argparse
+import collections
 import concurrent.futures
 import pathlib
 import re
 import subprocess
 import sys
+import tempfile
 
 INCLUDE = pathlib.Path(__file__).resolve().parents[1] / "include"
 EIGEN = pathlib.Path("/usr/include/eigen3")  # where Debian has it
-OPTIONS = "-std=c++20 -fsyntax-only -Werror -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wdouble-promotion".split()
-OPTIONS += ["-isystem", str(EIGEN)]
-WITHOUT = ["-fno-exceptions", "-fno-rtti"]
-# Headers that cannot do without exceptions or type information, each with its reason.
-EXEMPT = {}
+OPTIONS = "-std=c++20 -Werror -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wdouble-promotion".split()
+OPTIONS += ["-fno-exceptions", "-fno-rtti", f"-I{INCLUDE}", "-isystem", str(EIGEN)]
+
+# Which names a header of the standard library promises, ISO/IEC 14882:2020, of those in use.
+STANDARD = """
+algorithm: any_of clamp copy copy_n count count_if equal fill_n find find_if lower_bound max max_element min min_element minmax
+algorithm: minmax_element none_of nth_element replace reverse sort
+array: array
+atomic: atomic memory_order_relaxed
+bit: bit_cast
+cctype: toupper
+charconv: chars_format errc from_chars to_chars
+chrono: chrono
+cmath: abs asin atan atan2 ceil cos erfc exp expm1 fabs floor fmin hypot isfinite isnan log log10 log1p lround nan pow remainder round
+cmath: sin sqrt tan
+complex: abs arg complex conj norm sqrt
+cstddef: ptrdiff_t size_t
+cstdint: int32_t int8_t uint32_t uint64_t
+cstdio: fputc fputs size_t snprintf
+cstdlib: abs atoi size_t
+cstring: memcpy size_t strcmp strlen
+exception: current_exception exception exception_ptr rethrow_exception terminate
+functional: function
+initializer_list: initializer_list
+iterator: size
+limits: numeric_limits
+map: map
+memory: make_shared shared_ptr
+numeric: iota
+optional: nullopt optional
+span: size span
+string: erase_if initializer_list size stoi string to_string
+string_view: size string_view
+thread: jthread this_thread thread
+tuple: get tuple
+type_traits: common_type_t conditional_t extent_v is_arithmetic_v is_constructible_v is_convertible_v is_enum_v is_floating_point_v
+type_traits: is_integral_v is_invocable_v is_null_pointer_v is_same_v remove_cvref_t type_identity
+utility: exchange get index_sequence make_index_sequence move pair swap
+variant: get get_if variant
+vector: erase_if initializer_list size vector
+"""
 
 
-def compile_alone(compiler, header, mode):
-    options = (OPTIONS if header in EXEMPT else OPTIONS + WITHOUT) + mode
+class Tree:
+    """The headers of the library and what they include."""
+
+    def __init__(self):
+        self.texts = {path.relative_to(INCLUDE).as_posix(): path.read_text(encoding="utf-8") for path in INCLUDE.rglob("*.hpp")}
+        self.includes = {header: re.findall(r'^ *# *include [<"](.+?)[>"]', text, re.M) for header, text in self.texts.items()}
+        self.headers = sorted(self.texts)
+        self.outermost = sorted(set(self.headers).difference(*self.includes.values()))
+
+    def reached(self, header):
+        """Returns what a header includes, and what that includes."""
+        found, left = set(), [header]
+        while left:
+            new = set(self.includes.get(left.pop(), ())) - found
+            found |= new
+            left += new
+        return found
+
+    def standard(self):
+        """Returns the headers of the standard library that are included."""
+        return sorted({other for included in self.includes.values() for other in included if "/" not in other and "mmintrin" not in other})
+
+
+def names_without_header(tree):
+    """Returns a sentence for each header that uses a name of the standard library without the header that promises it."""
+    promised_by = collections.defaultdict(set)
+    for line in STANDARD.strip().splitlines():
+        header, _, names = line.partition(": ")
+        for name in names.split():
+            promised_by[name].add(header)
+    faults = []
+    for header in tree.headers:
+        reached = tree.reached(header)
+        for name in sorted(set(re.findall(r"\bstd::(\w+)", re.sub("//.*", "", tree.texts[header])))):
+            if name not in promised_by:
+                faults.append(f"{header}: std::{name} is not in the list of this check")
+            elif not promised_by[name] & reached:
+                faults.append(f"{header}: std::{name} needs one of {', '.join(sorted(promised_by[name]))}")
+    return faults
+
+
+def compile_alone(compiler, header, options):
     line = f'#include "{header}"\n'
-    return subprocess.run([compiler, "-x", "c++", *options, f"-I{INCLUDE}", "-"], input=line + line,
+    return subprocess.run([compiler, "-x", "c++", "-fsyntax-only", *OPTIONS, *options, "-"], input=line + line,
                           capture_output=True, text=True).stderr
 
 
 def main():
-    parser = argparse.ArgumentParser(description=__doc__)
+    parser = argparse.ArgumentParser(description=__doc__.partition("\n\n")[0])
     parser.add_argument("compilers", nargs="*", default=["c++"])
     compilers = parser.parse_args().compilers
-    headers = sorted(path.relative_to(INCLUDE).as_posix() for path in INCLUDE.rglob("*.hpp"))
-    included = {other for header in headers
-                for other in re.findall(r'^#include "(tauten/[^"]+)"', (INCLUDE / header).read_text(encoding="utf-8"), re.M)}
-    outermost = [header for header in headers if header not in included]
-    jobs = [(compiler, header, []) for compiler in compilers for header in (headers if compiler == compilers[0] else outermost)]
-    # Those that the compiled library makes lighter.
-    jobs += [(compiler, header, ["-DTAUTEN_COMPILED"]) for compiler in compilers for header in headers
-             if header.startswith("tauten/question/") or header == "tauten/tauten.hpp"]
-    with concurrent.futures.ThreadPoolExecutor(2) as pool:
-        messages = list(pool.map(lambda job: compile_alone(*job), jobs))
-    failed = 0
-    for (compiler, header, mode), message in zip(jobs, messages):
-        if message:
-            failed += 1
-            print(f"FAIL {header} with {' '.join([compiler, *mode])}:\n{message}")
-    print(f"{len(jobs) - failed} passed, {failed} failed")
-    return 1 if failed or not jobs else 0
+    tree = Tree()
+    faults = names_without_header(tree)
+    # Those that the compiled library makes lighter; without their workings, which it compiles.
+    lighter = [header for header in tree.headers if re.fullmatch("tauten/question/[^/]*|tauten/tauten.hpp", header)]
+    with tempfile.TemporaryDirectory() as folder:
+        standard = pathlib.Path(folder) / "standard.hpp"
+        standard.write_text("".join(f"#include <{header}>\n" for header in tree.standard()), encoding="utf-8")
+        subprocess.run([compilers[0], "-x", "c++-header", *OPTIONS, standard, "-o", f"{standard}.gch"], check=True)
+        jobs = [(compilers[0], header, ["-include", str(standard)]) for header in tree.headers if header not in tree.outermost]
+        jobs += [(compilers[0], header, ["-include", str(standard), "-DTAUTEN_COMPILED"]) for header in lighter]
+        jobs += [(compiler, header, []) for compiler in compilers for header in tree.outermost]
+        jobs += [(compiler, header, ["-DTAUTEN_COMPILED"]) for compiler in compilers for header in lighter if header in tree.outermost]
+        with concurrent.futures.ThreadPoolExecutor(2) as pool:
+            faults += [f"{job[1]} with {job[0]} {' '.join(job[2])}:\n{message}"
+                       for job, message in zip(jobs, pool.map(lambda job: compile_alone(*job), jobs)) if message]
+    for fault in faults:
+        print("FAIL", fault)
+    print(f"{len(tree.headers) + len(jobs) - len(faults)} passed, {len(faults)} failed")
+    return 1 if faults or not jobs else 0
 
 
 if __name__ == "__main__":

@@ -138,7 +138,8 @@ return [[...wrong].map(([reason, text]) => `${reason}: ${text}`), [...document.l
 def browser():
     """Chromium without a screen; reaches nothing but this machine."""
     options = Options()
-    for argument in ("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--hide-scrollbars",
+    for argument in ("--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--disable-gpu", "--in-process-gpu", "--disable-gpu-compositing",
+                     "--hide-scrollbars",
                      "--disable-ipc-flooding-protection",  # a thousand addresses within seconds
                      "--host-resolver-rules=MAP * ~NOTFOUND , EXCLUDE 127.0.0.1"):
         options.add_argument(argument)
@@ -149,7 +150,10 @@ def browser():
 
 
 def sized(driver, width, height):
-    """Makes the window as wide as a phone or a desk."""
+    """Makes the window as wide as a phone or a desk, which takes longer than to look at most pages."""
+    if getattr(driver, "size", None) == (width, height):
+        return
+    driver.size = width, height
     driver.execute_cdp_cmd("Emulation.setDeviceMetricsOverride",
                            {"width": width, "height": height, "deviceScaleFactor": 1, "mobile": width < 600})
 
@@ -184,7 +188,7 @@ def cells():
 def look(driver, page, parts, failed, links, shots):
     """Looks at the page that is loaded, in each width and mode; returns how many formulas it shows."""
     formulas = 0
-    for size in (DESK, PHONE):
+    for size in (PHONE, DESK) if driver.size == PHONE else (DESK, PHONE):
         sized(driver, *size)
         wrong, formulas = driver.execute_script(LOOK, size[0])
         # The many pages that are made alike are looked at in one mode for each width.
@@ -539,9 +543,9 @@ def some(folder, pages, answers, shots):
     failed, links, formulas = {}, {}, 0
     notebook = pathlib.Path(tempfile.mkdtemp())
     driver = browser()
+    sized(driver, *DESK)
     try:
         for page in pages:
-            sized(driver, *DESK)
             if page.startswith("bench/"):
                 shown(driver, (folder / page).as_uri(), "")
             else:

@@ -335,13 +335,13 @@ struct MemberOf<std::vector<T>> {
 template <class T>
 struct MemberOf<std::optional<T>> : MemberOf<T> {};
 
-/// \return what a pointer to a member, or a function, names of a job
+/// \return what a pointer to a member, or a function object without state, names of a job
 template <auto member, class Job>
 constexpr auto& at(Job& job) {
   if constexpr (std::is_member_object_pointer_v<decltype(member)>)
     return job.*member;
-  else
-    return member(job);
+  else  // not `member` itself, which unoptimised objects of several files would share by name
+    return decltype(member){}(job);
 }
 
 /// Lists the members of a record.

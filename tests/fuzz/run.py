@@ -49,7 +49,7 @@ def main():
     options = parser.parse_args()
     programs = [path for path in sorted(options.folder.glob("tauten_fuzz_*")) if os.access(path, os.X_OK) and path.is_file()
                 and (not options.names or path.name.removeprefix("tauten_fuzz_") in options.names)]
-    with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
+    with concurrent.futures.ThreadPoolExecutor(os.cpu_count() + 1) as pool:
         failed = [(name, why) for name, why in pool.map(lambda program: run(program, options), programs) if why]
     for name, why in failed:
         print(f"== {name}\n{why}")

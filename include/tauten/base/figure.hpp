@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/source.hpp"

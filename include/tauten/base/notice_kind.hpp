@@ -1,6 +1,8 @@
 // What kind of notice it is: a hazard, something about these numbers, or how far to trust them.
 #pragma once
 
+#include <cstddef>
+
 #include "tauten/base/caution.hpp"
 #include "tauten/base/words.hpp"
 

@@ -1,6 +1,7 @@
 // Text that others wrote, shown in full or shortened: whole characters, and nothing that acts on a terminal.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 

@@ -1,6 +1,7 @@
 // An answer laid out for people, as data: renderers turn it into text for a terminal, Markdown and HTML.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>

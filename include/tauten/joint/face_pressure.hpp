@@ -1,6 +1,7 @@
 // Pressure under head, nut and washers against what the material below bears.
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include "tauten/joint/joint.hpp"

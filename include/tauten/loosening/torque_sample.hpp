@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cstddef>
 
 #include "tauten/base/band.hpp"
 #include "tauten/loosening/learn.hpp"

@@ -8,6 +8,7 @@
 #include <functional>
 #include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "tauten/base/dimension.hpp"

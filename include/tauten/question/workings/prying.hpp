@@ -1,6 +1,9 @@
 // The answer about prying, from the formulas of both standards, and its derivation.
 #pragma once
 
+#include <string>
+#include <string_view>
+
 #include "tauten/base/derivation.hpp"
 #include "tauten/base/mode.hpp"
 #include "tauten/question/prying_answer.hpp"

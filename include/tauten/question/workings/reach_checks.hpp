@@ -1,6 +1,7 @@
 // Checks of `reach`: input without meaning, and cases in which the rule of the lever does not hold.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 
 #include "tauten/part/strength.hpp"
