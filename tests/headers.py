@@ -18,11 +18,12 @@ INCLUDE = pathlib.Path(__file__).resolve().parents[1] / "include"
 EIGEN = pathlib.Path("/usr/include/eigen3")  # where Debian has it
 OPTIONS = "-std=c++20 -Werror -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wdouble-promotion".split()
 OPTIONS += ["-fno-exceptions", "-fno-rtti", f"-I{INCLUDE}", "-isystem", str(EIGEN)]
+EXAMPLE = "../docs/examples/clamp.cpp"
 
 # Which names a header of the standard library promises, ISO/IEC 14882:2020, of those in use.
 STANDARD = """
-algorithm: any_of clamp copy copy_n count count_if equal fill_n find find_if lower_bound max max_element min min_element minmax
-algorithm: minmax_element none_of nth_element replace reverse sort
+algorithm: all_of any_of clamp copy copy_n count count_if equal fill_n find find_if lower_bound max max_element min min_element
+algorithm: minmax minmax_element none_of nth_element replace reverse sort
 array: array
 atomic: atomic memory_order_relaxed
 bit: bit_cast
@@ -102,14 +103,17 @@ def names_without_header(tree):
 
 def compile_alone(compiler, header, options):
     line = f'#include "{header}"\n'
-    return subprocess.run([compiler, "-x", "c++", "-fsyntax-only", *OPTIONS, *options, "-"], input=line + line,
+    twice = line if header == EXAMPLE else line + line
+    return subprocess.run([compiler, "-x", "c++", "-fsyntax-only", *OPTIONS, *options, "-"], input=twice,
                           capture_output=True, text=True).stderr
 
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.partition("\n\n")[0])
     parser.add_argument("compilers", nargs="*", default=["c++"])
-    compilers = parser.parse_args().compilers
+    parser.add_argument("--oldest", nargs="*", default=[])
+    options = parser.parse_args()
+    compilers = options.compilers
     tree = Tree()
     faults = names_without_header(tree)
     # Those that the compiled library makes lighter; without their workings, which it compiles.
@@ -122,6 +126,7 @@ def main():
         jobs += [(compilers[0], header, ["-include", str(standard), "-DTAUTEN_COMPILED"]) for header in lighter]
         jobs += [(compiler, header, []) for compiler in compilers for header in tree.outermost]
         jobs += [(compiler, header, ["-DTAUTEN_COMPILED"]) for compiler in compilers for header in lighter if header in tree.outermost]
+        jobs += [(compiler, EXAMPLE, ["-fexceptions", *mode]) for compiler in options.oldest for mode in ([], ["-DTAUTEN_COMPILED"])]
         with concurrent.futures.ThreadPoolExecutor(2) as pool:
             faults += [f"{job[1]} with {job[0]} {' '.join(job[2])}:\n{message}"
                        for job, message in zip(jobs, pool.map(lambda job: compile_alone(*job), jobs)) if message]

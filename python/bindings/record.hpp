@@ -14,9 +14,11 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <vector>
 
 #include "tauten/base/band.hpp"
+#include "tauten/base/band_text.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/source.hpp"
@@ -62,12 +64,14 @@ struct AnyBand {
     return {Traits::si(band.low), Traits::si(band.nominal), Traits::si(band.high), Traits::dimension};
   }
   const char* unit() const { return describe(dimension).si_unit; }
-  /// \return "38.11 to 74.92 kN, typical 53.6 kN"; "none" where there is no figure
+  /// \return "63.7 to 102.0 kN, typical 81.2 kN"; "none" where there is no figure
   std::string text() const {
     if (nominal != nominal) return "none";
-    const double scale = describe(dimension).shop_unit_in_si;
-    return number_text(low / scale) + " to " + quantity_text(high, dimension) + ", typical " +
-           quantity_text(nominal, dimension);
+    const auto [scale, name] =
+        std::pair(describe(dimension).shop_unit_in_si, std::string(describe(dimension).shop_unit));
+    const auto [from, typical, to] = band_text(low / scale, nominal / scale, high / scale);
+    const std::string unit = name.empty() ? "" : " " + name;
+    return from + " to " + to + unit + ", typical " + typical + unit;
   }
 
   template <class V>

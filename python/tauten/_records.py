@@ -28,7 +28,7 @@ class BandInUnit:
     def __format__(self, spec):
         if self.nominal != self.nominal:
             return "none"
-        low, nominal, high = (format(value, spec or ".4g") for value in self)
+        low, nominal, high = (format(value, spec) for value in self) if spec else _core.band_text(*self)
         unit = self.unit and " " + self.unit
         return f"{low} to {high}{unit}, typical {nominal}{unit}"
 
@@ -48,7 +48,7 @@ def to(self, unit):
     >>> round(low, 1)
     47.8
     >>> print(load.to("lbf"))
-    1.074e+04 to 1.72e+04 lbf, typical 1.325e+04 lbf
+    10740 to 17200 lbf, typical 13250 lbf
 
     Raises Error for an unknown unit, or one of another dimension.
     """
