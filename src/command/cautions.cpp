@@ -6,8 +6,7 @@
 
 namespace tauten::command {
 
-void add_cautions(Program& program) {
-  CLI::App* verb = program.verb("cautions", "What can hurt: every caution, in full");
+void add_cautions(Program& program, CLI::App* verb) {
   verb->callback([&program] {
     Json list = Json::array();
     for (const Caution* caution : cautions::all) {

@@ -6,8 +6,7 @@
 
 namespace tauten::command {
 
-void add_clamp(Program& program) {
-  CLI::App* verb = program.question("clamp");
+void add_clamp(Program& program, CLI::App* verb) {
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"clamp-load"});
   const auto table = add_table_options(*verb);

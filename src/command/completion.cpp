@@ -163,8 +163,7 @@ std::string fish_script(const std::vector<Place>& places) {
 
 }  // namespace
 
-void add_completion(Program& program) {
-  CLI::App* verb = program.verb("completion", "A script that completes verbs, options and names in a shell");
+void add_completion(Program& program, CLI::App* verb) {
   auto shell = std::make_shared<std::string>();
   program.choices[verb->add_option("shell", *shell, "bash, zsh or fish")->type_name("bash")] = {"bash", "zsh", "fish"};
   verb->callback([&program, shell] {

@@ -17,8 +17,7 @@ std::string band_text(const Band<double>& band) {
 
 }  // namespace
 
-void add_conditions(Program& program) {
-  CLI::App* verb = program.verb("conditions", "What can be on the threads: names, meaning, friction, trade words");
+void add_conditions(Program& program, CLI::App* verb) {
   verb->callback([&program] {
     Json list = Json::array();
     for (const table::ThreadConditionRow& row : table::thread_conditions) {

@@ -39,8 +39,7 @@ std::string csv_of(const CurveAnswer& a, bool shop) {
 
 }  // namespace
 
-void add_curve(Program& program) {
-  CLI::App* verb = program.question("curve");
+void add_curve(Program& program, CLI::App* verb) {
   const auto words = add_said_options(program, *verb, shared::curve_inputs());
   const auto page = add_page_options(program, *verb);
   auto csv = std::make_shared<bool>(false);

@@ -26,8 +26,7 @@ std::string page_of(const Evaluation& evaluation) {
 
 }  // namespace
 
-void add_eval(Program& program) {
-  CLI::App* verb = program.verb("eval", "The value of one formula: eval bearing_torque preload=25kN ...");
+void add_eval(Program& program, CLI::App* verb) {
   auto name = std::make_shared<std::string>();
   auto words = std::make_shared<std::vector<std::string>>();
   program.choices[verb->add_option("formula", *name, "Name of the formula")->type_name("NAME")] = formula_names();

@@ -101,8 +101,7 @@ void add_answer(Program& program, CLI::App& parent, const shared::Question& ques
 
 }  // namespace
 
-void add_explain(Program& program) {
-  CLI::App* verb = program.verb("explain", "How a figure comes about: of a formula, or of a whole answer");
+void add_explain(Program& program, CLI::App* verb) {
   auto name = std::make_shared<std::string>();
   auto words = std::make_shared<std::vector<std::string>>();
   const auto form = add_form(program, *verb);

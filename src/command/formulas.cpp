@@ -98,8 +98,7 @@ void answer(Program& program, const std::string& text) {
 
 }  // namespace
 
-void add_formulas(Program& program) {
-  CLI::App* verb = program.verb("formulas", "All formulas, those that mention a text, or one by its name");
+void add_formulas(Program& program, CLI::App* verb) {
   auto text = std::make_shared<std::string>();
   program.choices[verb->add_option("text", *text, "A name, or a part of name, summary or inputs")->type_name("TEXT")] =
       formula_names();

@@ -6,8 +6,7 @@
 
 namespace tauten::command {
 
-void add_free(Program& program) {
-  CLI::App* verb = program.question("free");
+void add_free(Program& program, CLI::App* verb) {
   const auto words = add_said_options(program, *verb, shared::free_inputs());
   const auto table = add_table_options(*verb);
   const auto page = add_page_options(program, *verb);

@@ -6,8 +6,7 @@
 
 namespace tauten::command {
 
-void add_identify(Program& program) {
-  CLI::App* verb = program.question("identify");
+void add_identify(Program& program, CLI::App* verb) {
   const auto words = add_said_options(program, *verb, shared::identify_inputs());
   auto all = std::make_shared<bool>(false);
   verb->add_flag("--all", *all, "Show every candidate, not only the most likely");

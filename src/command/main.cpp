@@ -1,9 +1,13 @@
 // The program `tauten`: takes the words apart, lets the verb answer, and tells what went wrong in one sentence.
+#include <algorithm>
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
 #include <cstring>
+#include <iterator>
+#include <string_view>
 #include <system_error>
+#include <utility>
 
 #include "command/program.hpp"
 #include "command/refusal.hpp"
@@ -41,6 +45,51 @@ std::vector<std::string> taken_apart(int count, const char* const* words) {
     all.push_back(is_empty ? word.substr(0, word.size() - 1) : word);
   }
   return all;
+}
+
+/// \return the verb that is asked, "" if there is none
+std::string_view asked(int count, const char* const* words) {
+  for (int i = 1; i < count; ++i)
+    if (std::strcmp(words[i], "--json") != 0) return words[i];
+  return "";
+}
+
+/// Adds all verbs, questions first, and the options of the one that is asked: those of all take longer than most answers.
+void add_verbs(Program& program, std::string_view asked) {
+  using Add = void (*)(Program&, CLI::App*);
+  constexpr struct {
+    const char *name, *help;
+    Add add;
+  } others[] = {
+      {"sheet", "One sheet for the machine: undo, look, assemble, check, record", add_sheet},
+      {"chart", "Charts to print: torques for sizes, settings, loads, angles", add_chart},
+      {"formulas", "All formulas, those that mention a text, or one by its name", add_formulas},
+      {"eval", "The value of one formula: eval bearing_torque preload=25kN ...", add_eval},
+      {"explain", "How a figure comes about: of a formula, or of a whole answer", add_explain},
+      {"uncertainty", "How certain a figure is: of formulas, or of a whole answer", add_uncertainty},
+      {"conditions", "What can be on the threads: names, meaning, friction, trade words", add_conditions},
+      {"cautions", "What can hurt: every caution, in full", add_cautions},
+      {"completion", "A script that completes verbs, options and names in a shell", add_completion},
+  };
+  // Questions with options of their own.
+  constexpr std::pair<std::string_view, Add> own[] = {
+      {"identify", add_identify}, {"clamp", add_clamp}, {"torque", add_torque}, {"turn", add_turn},
+      {"curve", add_curve},       {"reach", add_reach}, {"free", add_free}};
+  const bool all = asked == "completion";  // it tells of the options of every verb
+  for (const shared::Question& question : shared::questions()) {
+    CLI::App* verb = program.verb(program.app, question.name, question.summary);
+    if (!all && asked != question.name) continue;
+    const auto found =
+        std::ranges::find(own, std::string_view(question.name), &std::pair<std::string_view, Add>::first);
+    if (found != std::end(own))
+      found->second(program, verb);
+    else
+      add_question(program, verb, question);
+  }
+  for (const auto& [name, help, add] : others) {
+    CLI::App* verb = program.verb(program.app, name, help);
+    if (all || asked == name) add(program, verb);
+  }
 }
 
 void run(Program& program, int count, const char* const* words) {
@@ -97,18 +146,7 @@ int main(int count, char** words) {
     program.app.set_version_flag("--version", "tauten " TAUTEN_VERSION, "Show the version");
     program.app.add_flag("--json", program.json, "Answer in JSON, all numbers in SI");
     program.app.require_subcommand(1);
-    // Verbs in the order of the questions; those with options of their own have a file.
-    const std::map<std::string_view, void (*)(Program&)> own = {
-        {"identify", add_identify}, {"clamp", add_clamp}, {"torque", add_torque}, {"turn", add_turn},
-        {"curve", add_curve},       {"reach", add_reach}, {"free", add_free}};
-    for (const tauten::shared::Question& question : tauten::shared::questions())
-      if (const auto found = own.find(question.name); found != own.end())
-        found->second(program);
-      else
-        add_question(program, question);
-    for (const auto add : {add_sheet, add_chart, add_formulas, add_eval, add_explain, add_uncertainty, add_conditions,
-                           add_cautions, add_completion})
-      add(program);
+    add_verbs(program, asked(count, words));
     run(program, count, words);
     return finish(program);
   } catch (const std::exception& problem) {

@@ -28,32 +28,29 @@ struct Program {
     added->add_flag("--json", json, "Answer in JSON, all numbers in SI");
     return added;
   }
-  CLI::App* verb(const char* name, const char* help) { return verb(app, name, help); }
-  /// Adds the verb of a question.
-  CLI::App* question(const char* name) { return verb(name, shared::try_question(name).value()->summary); }
 
   /// Says `answer` in JSON.
   void say(const Json& answer) { out += text_of(answer) + "\n"; }
 };
 
-/// Adds the verb of a question that needs no more than every question has.
-void add_question(Program& program, const shared::Question& question);
+/// Adds the options of a verb, and what it does: of a question that needs no more than every question has, and of the others.
+void add_question(Program& program, CLI::App* verb, const shared::Question& question);
 
-void add_identify(Program& program);
-void add_clamp(Program& program);
-void add_torque(Program& program);
-void add_reach(Program& program);
-void add_turn(Program& program);
-void add_curve(Program& program);
-void add_free(Program& program);
-void add_formulas(Program& program);
-void add_eval(Program& program);
-void add_explain(Program& program);
-void add_uncertainty(Program& program);
-void add_cautions(Program& program);
-void add_conditions(Program& program);
-void add_sheet(Program& program);
-void add_completion(Program& program);
-void add_chart(Program& program);
+void add_identify(Program& program, CLI::App* verb);
+void add_clamp(Program& program, CLI::App* verb);
+void add_torque(Program& program, CLI::App* verb);
+void add_reach(Program& program, CLI::App* verb);
+void add_turn(Program& program, CLI::App* verb);
+void add_curve(Program& program, CLI::App* verb);
+void add_free(Program& program, CLI::App* verb);
+void add_formulas(Program& program, CLI::App* verb);
+void add_eval(Program& program, CLI::App* verb);
+void add_explain(Program& program, CLI::App* verb);
+void add_uncertainty(Program& program, CLI::App* verb);
+void add_cautions(Program& program, CLI::App* verb);
+void add_conditions(Program& program, CLI::App* verb);
+void add_sheet(Program& program, CLI::App* verb);
+void add_completion(Program& program, CLI::App* verb);
+void add_chart(Program& program, CLI::App* verb);
 
 }  // namespace tauten::command

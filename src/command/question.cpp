@@ -6,8 +6,7 @@
 
 namespace tauten::command {
 
-void add_question(Program& program, const shared::Question& question) {
-  CLI::App* verb = program.question(question.name);
+void add_question(Program& program, CLI::App* verb, const shared::Question& question) {
   const auto words = add_said_options(program, *verb, question.inputs());
   const auto page = add_page_options(program, *verb);
   const auto table = add_table_options(*verb);

@@ -30,8 +30,7 @@ void write_file(const char* option, const std::string& path, const std::string& 
 
 }  // namespace
 
-void add_reach(Program& program) {
-  CLI::App* verb = program.question("reach");
+void add_reach(Program& program, CLI::App* verb) {
   const auto words = add_said_options(program, *verb, shared::reach_inputs());
   const auto table = add_table_options(*verb);
   const auto page = add_page_options(program, *verb);

@@ -94,8 +94,7 @@ Json json_of_sheet(const Sheet& sheet) {
 
 }  // namespace
 
-void add_sheet(Program& program) {
-  CLI::App* verb = program.verb("sheet", "One sheet for the machine: undo, look, assemble, check, record");
+void add_sheet(Program& program, CLI::App* verb) {
   struct Given {
     std::string file, format = "text", time;
   };

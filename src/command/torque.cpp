@@ -6,8 +6,7 @@
 
 namespace tauten::command {
 
-void add_torque(Program& program) {
-  CLI::App* verb = program.question("torque");
+void add_torque(Program& program, CLI::App* verb) {
   auto all = std::make_shared<bool>(false);
   const auto said = add_job_options(program, *verb, {"torque"});
   verb->add_flag("--all", *all, "Show every fastener that fits, not only the most common");

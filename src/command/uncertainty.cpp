@@ -186,8 +186,7 @@ std::vector<Link> chain_of(const std::string& text) {
 
 }  // namespace
 
-void add_uncertainty(Program& program) {
-  CLI::App* verb = program.verb("uncertainty", "How certain a figure is: of formulas, or of a whole answer");
+void add_uncertainty(Program& program, CLI::App* verb) {
   auto chain = std::make_shared<std::string>();
   auto words = std::make_shared<std::vector<std::string>>();
   const auto run = add_run(*verb);
