@@ -18,7 +18,10 @@ Tree keys_of(const shared::Question& question) {
   Tree keys;
   for (const shared::InputFacts* input : question.inputs()) {
     Tree about;
-    about.add("example", tree_of(input->example)).add("help", tree_of(input->help)).add("words", tree_of(input->words));
+    about.add("name", tree_of(input->name))
+        .add("example", tree_of(input->example))
+        .add("help", tree_of(input->help))
+        .add("words", tree_of(input->words));
     about.add("repeats", tree_of(input->takes == shared::Takes::several_values));
     keys.add(input->option(), about);
   }
@@ -32,14 +35,11 @@ tauten_status asked(const char* question, const tauten_pair* pairs, size_t count
   if (answer != nullptr) *answer = nullptr;
   return guarded_status(error, [&] {
     if (question == nullptr || answer == nullptr || (pairs == nullptr && count > 0)) return null_pointer(error);
-    std::vector<std::string> keys;  // clamp_load is an option's clamp-load
+    std::vector<Assignment> said;
     for (const tauten_pair& pair : std::span(pairs, count)) {
       if (pair.key == nullptr || pair.text == nullptr) return null_pointer(error);
-      for (char& c : keys.emplace_back(pair.key))
-        if (c == '_') c = '-';
+      said.push_back({pair.key, pair.text});
     }
-    std::vector<Assignment> said;
-    for (std::size_t i = 0; i < count; ++i) said.push_back({keys[i], pairs[i].text});
     const auto found = shared::try_question(question);
     if (!found) return fail(error, TAUTEN_WRONG_INPUT, found.error());
     Outcome<Tree> tree = say(**found, said);

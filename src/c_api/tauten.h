@@ -6,7 +6,7 @@
  *
  *   tauten_error error;
  *   tauten_answer* answer = NULL;
- *   const tauten_pair job[] = {{"thread", "M10"}, {"class", "8.8"}, {"torque", "48N.m"}, {"condition", "oiled"}};
+ *   const tauten_pair job[] = {{"thread", "M10"}, {"property_class", "8.8"}, {"torque", "48N.m"}, {"condition", "oiled"}};
  *   if (tauten_ask("clamp", job, 4, &answer, &error) != TAUTEN_OK) puts(error.message);
  *   double low = tauten_answer_number(answer, "candidates/0/clamp_load/low");   (newtons)
  *   tauten_answer_free(answer);
@@ -134,7 +134,7 @@ TAUTEN_API size_t tauten_explain(const tauten_formula* formula, const double* in
 typedef struct tauten_answer tauten_answer;
 
 typedef struct tauten_pair {
-  const char* key;  /* "torque", "clamp_load", which may also be written clamp-load */
+  const char* key;  /* "torque", "clamp_load", "property_class"; also as on the command line, "clamp-load", "class" */
   const char* text; /* "48N.m" */
 } tauten_pair;
 

@@ -70,15 +70,16 @@ void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const 
   for (const InputFacts* key : keys) names.emplace_back(key->option());
   for (const auto& [name, node] : table) {
     const std::string word(name.str());
-    const auto at = std::find(names.begin(), names.end(), word);
+    const auto at = std::find_if(keys.begin(), keys.end(),
+                                 [&](const InputFacts* key) { return key->is_called(word, shared::Spelling::option); });
     // What a joint is called; holes that are described otherwise need no name of a drilling.
     const bool is_described = table.contains("pattern") || table.contains("chords");
-    if (word == "name" && node.is_string() && (at == names.end() || is_described)) continue;
-    if (at == names.end())
+    if (word == "name" && node.is_string() && (at == keys.end() || is_described)) continue;
+    if (at == keys.end())
       throw Error(in_quotes(word).c_str(), ("key " + in_quotes(word) + " is unknown" +
                                             did_you_mean(word, names, "the keys are " + listed(names)))
                                                .c_str());
-    const InputFacts& key = *keys[static_cast<std::size_t>(at - names.begin())];
+    const InputFacts& key = **at;
     const auto say = [&](const toml::node& item) {
       joint.words.said.push_back({key.option(), value_of(joint, key, item)});
     };

@@ -30,9 +30,15 @@ namespace tauten::shared {
 
 /// Which names a caller uses.
 enum class Spelling : unsigned char {
-  option,   ///< clamp-load, class: command line, tables, C
+  option,   ///< clamp-load, class: command line; tables, job files and C take clamp_load and property_class as well
   argument  ///< clamp_load, property_class: the library and Python
 };
+
+/// \return whether two names are one, a dash for an underscore or not
+constexpr bool same_name(std::string_view a, std::string_view b) {
+  const auto dashed = [](char c) { return c == '_' ? '-' : c; };
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [=](char x, char y) { return dashed(x) == dashed(y); });
+}
 
 /// What is given for one input.
 struct Assignment {
@@ -87,6 +93,9 @@ struct InputFacts {
 
   constexpr const char* option() const { return dashed.text; }
   constexpr const char* called(Spelling spelling) const { return spelling == Spelling::option ? option() : name; }
+  constexpr bool is_called(std::string_view key, Spelling spelling) const {
+    return spelling == Spelling::option ? same_name(key, option()) || same_name(key, name) : key == name;
+  }
 };
 
 /// Something that can be given about a `Job`.
@@ -447,7 +456,7 @@ struct GivenJob {
 template <class Job>
 int place_of(std::span<const Input<Job>> inputs, std::string_view key, Spelling spelling) {
   for (std::size_t i = 0; i < inputs.size(); ++i)
-    if (key == inputs[i].called(spelling)) return static_cast<int>(i);
+    if (inputs[i].is_called(key, spelling)) return static_cast<int>(i);
   return -1;
 }
 
@@ -547,7 +556,8 @@ Outcome<GivenJob<Job>> try_read(std::span<const Input<Job>> inputs, const Call& 
   Errors errors;
   for (const Assignment& said : call.said) {
     const int place = place_of(inputs, said.key, call.spelling);
-    const std::string name = tauten::detail::visible(said.key, 40);
+    const std::string name = place < 0 ? tauten::detail::visible(said.key, 40)
+                                       : inputs[static_cast<std::size_t>(place)].called(call.spelling);
     if (place < 0) {
       std::vector<const char*> keys;
       std::string known;

@@ -160,7 +160,7 @@ def job_type(question):
     lines = [f"/** What `{question['name']}` takes: {question['summary'][:1].lower() + question['summary'][1:]}. */",
              f"export interface {job_name(question['name'])} {{"]
     for entry in question["inputs"]:
-        key = entry["option"].replace("-", "_")
+        key = entry["name"]
         kind = "string | readonly string[]" if entry["repeats"] else "string"
         lines += [f"  /** {entry['help']}. Example: {entry['example']} */", f"  readonly {key}?: {kind};"]
     return "\n".join(lines) + "\n}\n\n"

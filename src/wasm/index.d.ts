@@ -24,7 +24,7 @@ export interface IdentifyJob {
   /** How far width and tool may differ; default: 0.3 mm, for keys 0. Example: 0.3mm */
   readonly worn?: string;
   /** What the mark of a property class looks like. Example: 10.9 */
-  readonly class?: string;
+  readonly property_class?: string;
 }
 
 /** What `thread` takes: all about a thread: sizes, limits, tools, what bolts and nuts bear. */
@@ -32,7 +32,7 @@ export interface ThreadJob {
   /** Designation of ISO 261: M16, M16x1.5, M16-6g. Example: M16 */
   readonly thread?: string;
   /** Only bolts of this class; default: all that are made today. Example: 8.8 */
-  readonly class?: string;
+  readonly property_class?: string;
 }
 
 /** What `clamp` takes: the clamp load that a torque leaves, its limits, and a verdict. */
@@ -40,7 +40,7 @@ export interface ClampJob {
   /** Setting of the wrench. Example: 48N.m */
   readonly torque?: string;
   /** The condition that the torque figure is meant for. Example: dry */
-  readonly specified?: string;
+  readonly specified_condition?: string;
   /** Name of the joint. Example: "pump feet" */
   readonly name?: string;
   /** Socket or spanner that fits: 16mm, 5/8in. Example: 16mm */
@@ -52,13 +52,13 @@ export interface ClampJob {
   /** Standard of the turned head or nut. Example: "ISO 4014" */
   readonly head?: string;
   /** Mark on the head: property class; without it the weakest is assumed. Example: 10.9 */
-  readonly class?: string;
+  readonly property_class?: string;
   /** Share of the proof load that the suggested torque aims at. Example: 75% */
   readonly share?: string;
   /** What is on the threads; without it the band is wide. Example: oiled */
   readonly condition?: string;
   /** What is under head or nut, if not the same. Example: dry */
-  readonly face?: string;
+  readonly face_condition?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
   readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
@@ -74,7 +74,7 @@ export interface ClampJob {
   /** Effective diameter of the bearing face, if not the standard's. Example: 13mm */
   readonly bearing_diameter?: string;
   /** A washer under the turned part: effective diameter, condition. Example: 26mm:oiled */
-  readonly more_face?: string | readonly string[];
+  readonly more_faces?: string | readonly string[];
   /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
   readonly torsion?: string;
   /** What head or nut bears on; without it pressure is not checked. Example: grey_cast_iron */
@@ -100,13 +100,13 @@ export interface TorqueJob {
   /** Standard of the turned head or nut. Example: "ISO 4014" */
   readonly head?: string;
   /** Mark on the head: property class; without it the weakest is assumed. Example: 10.9 */
-  readonly class?: string;
+  readonly property_class?: string;
   /** Share of the proof load that the suggested torque aims at. Example: 75% */
   readonly share?: string;
   /** What is on the threads; without it the band is wide. Example: oiled */
   readonly condition?: string;
   /** What is under head or nut, if not the same. Example: dry */
-  readonly face?: string;
+  readonly face_condition?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
   readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
@@ -122,7 +122,7 @@ export interface TorqueJob {
   /** Effective diameter of the bearing face, if not the standard's. Example: 13mm */
   readonly bearing_diameter?: string;
   /** A washer under the turned part: effective diameter, condition. Example: 26mm:oiled */
-  readonly more_face?: string | readonly string[];
+  readonly more_faces?: string | readonly string[];
   /** Torsion of the section: plastic (default) or elastic (before 2001). Example: plastic */
   readonly torsion?: string;
   /** What head or nut bears on; without it pressure is not checked. Example: grey_cast_iron */
@@ -142,7 +142,7 @@ export interface TurnJob {
   /** Angle to be turned from snug; without it that is the answer. Example: 90deg */
   readonly angle?: string;
   /** The angle is read at the handle, with the bars in between. Example: yes */
-  readonly at_handle?: string;
+  readonly angle_at_handle?: string;
   /** Clamp load that is wanted. Example: 60kN */
   readonly clamp_load?: string;
   /** Share of the proof load that is wanted; default: 75 %. Example: 75% */
@@ -152,7 +152,7 @@ export interface TurnJob {
   /** Maker or code tightens past yield. Example: yes */
   readonly to_yield?: string;
   /** Straight bar between handle and fastener: section, length, size. Example: square:250mm:12.7mm */
-  readonly bar?: string | readonly string[];
+  readonly bars?: string | readonly string[];
   /** Accuracy of the snug torque; 6% up to 10 N.m, 4% above. Example: 4% */
   readonly wrench_accuracy?: string;
   /** How far the angle may be off; 5deg, an estimate. Example: 5deg */
@@ -188,7 +188,7 @@ export interface TurnJob {
   /** Thread. Example: M16 */
   readonly thread?: string;
   /** Mark on the head; without it the weakest class is assumed. Example: 8.8 */
-  readonly class?: string;
+  readonly property_class?: string;
   /** Standard of head or nut; default: ISO 4014. Example: "ISO 4014" */
   readonly head?: string;
   /** through_bolt, tapped_hole or stud; default: through_bolt. Example: through_bolt */
@@ -198,7 +198,7 @@ export interface TurnJob {
   /** Diameter of a reduced shank. Example: 13mm */
   readonly shank_diameter?: string;
   /** Clamped layer from the head down: thickness, material, width, hole. Example: 20mm:grey_cast_iron:70mm */
-  readonly layer?: string | readonly string[];
+  readonly layers?: string | readonly string[];
   /** So much steel is clamped, instead of layers. Example: 55mm */
   readonly grip?: string;
   /** Washers of ISO 7089: 1 under the turned face, 2 at both ends. Example: 1 */
@@ -218,7 +218,7 @@ export interface TurnJob {
   /** What is on the threads; without it the band is wide. Example: oiled */
   readonly condition?: string;
   /** What is under head or nut, if not the same. Example: dry */
-  readonly face?: string;
+  readonly face_condition?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
   readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
@@ -236,7 +236,7 @@ export interface CurveJob {
   /** Thread. Example: M16 */
   readonly thread?: string;
   /** Mark on the head; without it the weakest class is assumed. Example: 8.8 */
-  readonly class?: string;
+  readonly property_class?: string;
   /** Standard of head or nut; default: ISO 4014. Example: "ISO 4014" */
   readonly head?: string;
   /** through_bolt, tapped_hole or stud; default: through_bolt. Example: through_bolt */
@@ -246,7 +246,7 @@ export interface CurveJob {
   /** Diameter of a reduced shank. Example: 13mm */
   readonly shank_diameter?: string;
   /** Clamped layer from the head down: thickness, material, width, hole. Example: 20mm:grey_cast_iron:70mm */
-  readonly layer?: string | readonly string[];
+  readonly layers?: string | readonly string[];
   /** So much steel is clamped, instead of layers. Example: 55mm */
   readonly grip?: string;
   /** Washers of ISO 7089: 1 under the turned face, 2 at both ends. Example: 1 */
@@ -266,7 +266,7 @@ export interface CurveJob {
   /** What is on the threads; without it the band is wide. Example: oiled */
   readonly condition?: string;
   /** What is under head or nut, if not the same. Example: dry */
-  readonly face?: string;
+  readonly face_condition?: string;
   /** Coefficient in the thread, if measured: 0.12, or a band. Example: 0.08..0.12..0.16 */
   readonly thread_friction?: string;
   /** Coefficient under head or nut, if measured. Example: 0.08..0.12..0.16 */
@@ -292,7 +292,7 @@ export interface ReachJob {
   /** From the drive to the middle of the hand; default: 300 mm. Example: 400mm */
   readonly wrench_length?: string;
   /** Offset extension: length and angle from the wrench; each in its order. Example: 100mm@30deg */
-  readonly extension?: string | readonly string[];
+  readonly extensions?: string | readonly string[];
   /** How far the hand stands beyond the mark; negative: nearer to the drive. Example: 20mm */
   readonly hand_offset?: string;
   /** Share of the pull that a second hand takes at the wrench head. Example: 30% */
@@ -310,7 +310,7 @@ export interface ReachJob {
   /** From the axis of the multiplier to where its arm rests. Example: 300mm */
   readonly reaction_arm?: string;
   /** Straight bar: square, round or hexagon, length, size. Example: square:250mm:12.7mm */
-  readonly bar?: string | readonly string[];
+  readonly bars?: string | readonly string[];
   /** Smallest square in the line. Example: 12.7mm */
   readonly drive_square?: string;
   /** setting (clicks) or indicating. Example: setting */
@@ -346,7 +346,7 @@ export interface FreeJob {
   /** Thread. Example: M16 */
   readonly thread?: string;
   /** Mark on the head: property class. Example: 8.8 */
-  readonly class?: string;
+  readonly property_class?: string;
   /** Socket or spanner that fits; default: that of ISO 4014. Example: 24mm */
   readonly socket?: string;
   /** Hexagon key that fits into the head, instead of a socket. Example: 14mm */
@@ -368,7 +368,7 @@ export interface FreeJob {
   /** It was pulled to it before what was done, not after. Example: yes */
   readonly held_untreated?: string;
   /** Aid already used, in order: fluid:24h, heat:150K, brush, .... Example: fluid:24h */
-  readonly aid?: string | readonly string[];
+  readonly aids?: string | readonly string[];
   /** What limits heat, such as fire_or_burst or rubber_or_plastic. Example: fire_or_burst */
   readonly surroundings?: string | readonly string[];
   /** yes or no: quenched and tempered; default: as the class. Example: yes */
@@ -438,7 +438,7 @@ export interface FreeJob {
 /** What `pattern` takes: which pattern the holes are, how many ways round, which drillings. */
 export interface PatternJob {
   /** Holes: circle:8:180mm, or places 0mm:0mm;120mm:0mm. Example: circle:8:180mm */
-  readonly pattern?: string;
+  readonly positions?: string;
   /** Distances of neighbours, clockwise, back to hole 1. Example: 80mm;81mm;79mm */
   readonly chords?: string;
   /** Chords are between near or far edges of the holes, not centres. Example: near */
@@ -462,7 +462,7 @@ export interface PatternJob {
 /** What `group` takes: what each bolt of a group carries, by named models beside each other. */
 export interface GroupJob {
   /** Bolts: rectangle:200mm:150mm, or places 0mm:0mm;120mm:0mm. Example: rectangle:200mm:150mm */
-  readonly pattern?: string;
+  readonly positions?: string;
   /** Force in the plane of the joint: to the right, up. Example: 0kN:-16kN */
   readonly load?: string;
   /** A place on its line; default: the centroid of the bolts. Example: 425mm:0mm */

@@ -105,7 +105,7 @@ def jobs_of(question):
 def asked():
     """For each question its jobs with what JavaScript answers: one process asks for all."""
     jobs = {question: jobs_of(question) for question in QUESTIONS}
-    there = iter(in_javascript([("ask", question, job) for question in jobs for job in jobs[question]]))
+    there = iter(in_javascript([("ask", question, as_in_python(question, job)) for question in jobs for job in jobs[question]]))
     return {question: [(job, next(there)) for job in jobs[question]] for question in jobs}
 
 
@@ -133,6 +133,11 @@ def same(one, other):
 def argument_of(question, option):
     """\\return what Python calls an option"""
     return next((entry["name"] for entry in QUESTIONS[question]["inputs"] if entry["option"] == option), option)
+
+
+def as_in_python(question, job):
+    """A job with the names of the library, which every language takes beside the options."""
+    return {argument_of(question, option): text for option, text in job.items()}
 
 
 def arguments_of(question, job):
@@ -171,7 +176,8 @@ def in_lists(question, jobs, folder):
         return f"{option} = {json.dumps(texts, ensure_ascii=False)}\n"
 
     path = folder / f"{question}.toml"
-    path.write_text("".join("[[joint]]\n" + "".join(line(*item) for item in job.items()) for job in jobs), encoding="utf-8")
+    spelled = [as_in_python(question, job) if place % 2 else job for place, job in enumerate(jobs)]
+    path.write_text("".join("[[joint]]\n" + "".join(line(*item) for item in job.items()) for job in spelled), encoding="utf-8")
     done = subprocess.run([PROGRAM, question, "--file", path, "--json"], capture_output=True, text=True)
     return [Refused(joint["error"]["argument"], joint["error"]["message"].partition(": ")[2]) if "error" in joint else joint
             for joint in json.loads(done.stdout)["joints"]]
