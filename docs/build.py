@@ -59,7 +59,7 @@ def lessons(folder, static):
                      f"{html.escape(notebook.title(path))}</b>{html.escape(human(notebook.goal(path)))}.</a>")
     write(folder / "index.md", "# Lessons",
           "Each lesson has a goal, a little theory, an example that is computed, a picture to print, and exercises with "
-          "solutions. All play in one invented irrigation pumping station. They are notebooks: download one at the end of its page to "
+          "solutions. All examples are of one invented irrigation pumping station. They are notebooks: download one at the end of its page to "
           "change the figures, or print its handout, two pages without solutions.", '<div class="doors">' + "\n".join(doors) + "</div>",
           toctree([path.stem for path in notebook.NOTEBOOKS], "hidden"))
     return {f"{path.stem}_handout.html": text for path, (_, text) in pages.items()}

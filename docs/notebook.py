@@ -157,9 +157,18 @@ def _one_row_each(text):
 
 
 def _told(text):
-    """What a picture is about, for those who cannot see it: the last paragraph before it, without its marks."""
-    plain = re.sub(r"\\\w+|[*`#$\\{}]", "", " ".join(text.strip().rpartition("\n\n")[2].split()))
-    return plain if len(plain) < 250 else plain[:250].rpartition(" ")[0] + " ..."
+    """What a picture is about, for those who cannot see it: the heading before it, and of the last paragraph before it the sentences
+    that are whole without formulas, as far as they go into 250 letters."""
+    heading = next(iter(re.findall(r"^#+ (.*)", text, re.M)[::-1]), "")
+    paragraph = " ".join(text.strip().rpartition("\n\n")[2].split())
+    told, length = [heading.rstrip(".")] if heading else [], len(heading)
+    for sentence in re.split(r"(?<=[.?!]) ", paragraph) if not paragraph.startswith(("#", "|", "$$")) else ():
+        length += len(sentence)
+        if length > 250:
+            break
+        if "$" not in sentence:
+            told.append(re.sub(r"[*`#]|\[(.*?)\]\(.*?\)", r"\1", sentence).rstrip("."))
+    return ". ".join(told) + "." if told else "what the code above draws"
 
 
 def _quoted(text):

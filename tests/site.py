@@ -72,6 +72,11 @@ if (document.querySelector('merror')) wrong.push('broken formula');
 const text = document.querySelector('[role=main]')?.innerText || '';
 const bare = text.match(/\\$[^$\\n]{1,60}\\$|\\\\(frac|mathrm|mu)\\b/);
 if (bare && ![...document.querySelectorAll('pre')].some(block => block.innerText.includes(bare[0]))) wrong.push('bare LaTeX: ' + bare[0]);
+for (const sentence of document.querySelectorAll('[role=main] p, [role=main] li')) {
+  const words = sentence.cloneNode(true);
+  words.querySelectorAll('code, pre, math, ul, ol').forEach(e => e.remove());
+  if (words.textContent.includes('$')) wrong.push('a bare $: ' + words.textContent.trim().slice(0, 40));
+}
 // Code and sentences wrap: only what is aligned in columns may be wider than its place, and then the edge throws a shadow.
 for (const pre of document.querySelectorAll('[role=main] pre'))
   if (pre.scrollWidth > pre.clientWidth + 1)
@@ -486,6 +491,15 @@ def same_states(driver, folder, seed):
         compared += 1
         if bars not in picture:
             wrong.append(f"ring {ring}: {picture} here, {bars} on the command line")
+    # Each bolt stands where the library puts it: x to the right and y up there, y down here.
+    shown(driver, (bench / "ring.html").as_uri(), "?bolts=6")
+    drawn_at = driver.execute_script("return [...document.querySelectorAll('#picture .bolt')].map(e => [e.cx, e.cy].map(a => a.baseVal.value))")
+    placed = json.loads(command("pattern", {"pattern": "circle:6:150mm"}, "--json"))["positions"]
+    middle = [statistics.mean(axis) for axis in zip(*drawn_at)]
+    scale = math.dist(drawn_at[0], middle) / 75e-3
+    compared += 1
+    if any(math.dist(at, (middle[0] + scale * x, middle[1] - scale * y)) > 1 for at, (x, y) in zip(drawn_at, placed, strict=True)):
+        wrong.append(f"ring: bolts at {drawn_at} here, {placed} on the command line")
     print(f"{compared} states of forms and sliders compared with the command line in {time.monotonic() - start:.0f} s")
     return wrong
 
@@ -512,6 +526,11 @@ def computes(driver, folder, seed):
             wrong.append(f"the example of {question} gives no answer")
     # A bare figure takes the unit beside it; what is wrong is explained at its field, in the words of the library.
     state = "const e = document.getElementById('input-torque'); return [e.getAttribute('aria-invalid'), e.closest('.field').innerText]"
+    shown(driver, bench, "identify?socket=5/8in")
+    fraction = driver.execute_script("""const text = document.getElementById('input-socket');
+        return [text.value, text.nextElementSibling?.value, document.getElementById('first-line').getBoundingClientRect().bottom <= innerHeight]""")
+    if fraction != ["5/8", "in", True]:
+        wrong.append(f"a socket of 5/8 in, and the first line of its answer in sight: {fraction}")
     for typed, refused in (("150", False), ("150parsec", True)):
         shown(driver, bench, f"clamp?thread=M16&torque={typed}")
         invalid, text = driver.execute_script(state)

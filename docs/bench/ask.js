@@ -77,17 +77,17 @@ function field(key, input) {
       return { input: select, read: () => select.value, write, node: select };
     }
     const text = element("input", { id: name, type: "text", autocomplete: "off", autocapitalize: "off", spellcheck: "false",
-      placeholder: input.example, list: input.words.length ? `${id}-words` : null, ...label, ...described });
+      placeholder: `like ${input.example}`, list: input.words.length ? `${id}-words` : null, ...label, ...described });
     if (!units.length) return { input: text, read: () => text.value.trim(), write: (value) => (text.value = value), node: text };
     // A bare figure takes the unit beside it; a figure that was typed with its unit keeps that.
     const unit = element("select", { "aria-label": `Unit of ${words(key).toLowerCase()}` }, ...units.map((one) => element("option", {}, one)));
     unit.value = units.find((one) => input.example.endsWith(one) && /\d$/.test(input.example.slice(0, -one.length)));
     const read = () => {
       const value = text.value.trim();
-      return /^[-+]?[\d.,]+$/.test(value) ? value + unit.value : value;
+      return /^[-+]?[\d.,]+(\/\d+)?$/.test(value) ? value + unit.value : value;
     };
     const write = (value) => {
-      const known = value.match(/^([-+]?[\d.,]+)(.+)$/);
+      const known = value.match(/^([-+]?[\d.,]+(?:\/\d+)?)(.+)$/);
       if (known && units.includes(known[2])) [text.value, unit.value] = [known[1], known[2]];
       else text.value = value;
     };
@@ -161,6 +161,9 @@ function answer() {
     else place("complaint").textContent = error.message;
     if (pairs.length === 0) place("complaint").textContent = "Fill in what you know, or take the example.";
   }
+  const first = place("answer").hidden ? place("complaint").textContent : place("answer").querySelector("strong").textContent;
+  place("first-line").textContent = first;
+  place("first-line").hidden = first === "";
   document.body.dataset.took = (performance.now() - start).toFixed(1);
 }
 
@@ -221,6 +224,7 @@ function begin() {
     writeAddress(question, []);
     open();
   });
+  place("first-line").addEventListener("click", () => place("answer").scrollIntoView());
   place("print").addEventListener("click", () => window.print());
   place("copy").addEventListener("click", async () => {
     try {

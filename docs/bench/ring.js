@@ -37,12 +37,12 @@
       drawn("circle", { cx: x, cy: y, r: reach(wanted), fill: "none", stroke: "var(--proof)", "stroke-width": 2, "stroke-dasharray": "6 5" }),
       drawn("text", { x, y: y + 6, "text-anchor": "middle" }, `wanted ${significant(wanted / 1e3)} kN`));
     loads.forEach((load, n) => {
-      // Counter-clockwise from the right, as the library numbers a circle.
-      const turn = (-2 * Math.PI * n) / loads.length;
-      const at = (radius) => [x + radius * Math.cos(turn), y + radius * Math.sin(turn)];
+      // Clockwise from the top, as the library numbers a circle.
+      const turn = (2 * Math.PI * n) / loads.length;
+      const at = (radius) => [x + radius * Math.sin(turn), y - radius * Math.cos(turn)];
       const [from, to, centre] = [at(ring + 18), at(reach(load)), at(ring)];
       svg.append(drawn("line", { x1: from[0], y1: from[1], x2: to[0], y2: to[1], stroke: n + 1 === turned ? "var(--high)" : "var(--low)", "stroke-width": 16 }),
-        drawn("circle", { cx: centre[0], cy: centre[1], r: 14, fill: "var(--ground)", stroke: n + 1 === turned ? "var(--high)" : "var(--text)", "stroke-width": n + 1 === turned ? 4 : 2 }),
+        drawn("circle", { class: "bolt", cx: centre[0], cy: centre[1], r: 14, fill: "var(--ground)", stroke: n + 1 === turned ? "var(--high)" : "var(--text)", "stroke-width": n + 1 === turned ? 4 : 2 }),
         drawn("text", { x: centre[0], y: centre[1] + 5, "text-anchor": "middle" }, String(n + 1)));
       if (loads.length <= 12) {
         const label = at(Math.min(reach(load) + 20, size / 2 - 14));

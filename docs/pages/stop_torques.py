@@ -26,7 +26,7 @@ def pages(folder):
           "where a first pull stops that leaves some of the accepted chance for the aids after it; *most*: what a single pull "
           "may reach that spends all of it, the minimum of the limits that follow. *Shear* and *corners*: the torque up to which the bolt shears, or the corners round off, in 1 of "
           "20 cases. *Socket test torque*: ISO 1711-1. *Balance*: beyond it more torque breaks something more often than it frees "
-          "the fastener. *Gain*: beyond it more torque frees next to nothing. A smaller square drive, worn corners or a fastener of "
+          "the fastener. *Gain*: beyond it more torque hardly frees any more. A smaller square drive, worn corners or a fastener of "
           "the flange that has failed lower it further.",
           ":::{warning}\nThe effect of rust is judgement, and breaking torques are from memory, not checked against the standard. "
           "Ask `tauten free` about your own bolt, and read the [cautions](../background/cautions.md).\n:::",

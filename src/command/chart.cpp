@@ -104,6 +104,13 @@ const table::ManualTorque* manual_torque(const std::string& thread, const std::s
   return nullptr;
 }
 
+/// \return what marks a figure: " *" where the bolt may stretch for good, " !" where it may break or its thread strip
+const char* mark_of(const ClampCandidate& bolt) {
+  const auto is_any_of = [&](auto... verdicts) { return ((bolt.verdict == verdicts) || ...); };
+  if (is_any_of(Verdict::within_limits, Verdict::slack, Verdict::may_be_slack)) return "";
+  return is_any_of(Verdict::may_break, Verdict::breaks, Verdict::may_strip, Verdict::strips) ? " !" : " *";
+}
+
 /// Torques for sizes by classes.
 Chart torque_chart(const Asked& asked) {
   const PageUnits units = asked.page_units();
@@ -132,7 +139,15 @@ Chart torque_chart(const Asked& asked) {
       row.push_back(units.settable_cell(bolt.torque));
       row.push_back(rough_text(units.in_unit(bolt.clamp_load.low)) + " to " +
                     rough_text(units.in_unit(bolt.clamp_load.high)));
-      row.push_back(manual ? number_text(manual->torque / units.one(Dim::torque), 3) : "");
+      std::string printed, verdict_on_printed;
+      if (manual) {
+        const std::string said = number_text(manual->torque) + "N.m";
+        const auto checked =
+            shared::try_clamp(asked.with({{"thread", &thread}, {"class", &mark}, {"torque", &said}})).value();
+        printed = number_text(manual->torque / units.one(Dim::torque), 3) + mark_of(checked.candidates.front());
+        verdict_on_printed = checked.candidates.front().verdict;
+      }
+      row.push_back(printed);
       worst = std::max(worst, bolt.chance_of_yield);
       chart.figures.push_back({{"thread", bolt.thread},
                                {"property_class", mark},
@@ -144,7 +159,8 @@ Chart torque_chart(const Asked& asked) {
                                {"clamp_load_high [N]", json_of(bolt.clamp_load.high)},
                                {"chance_of_yield", json_of(bolt.chance_of_yield)},
                                {"verdict", bolt.verdict},
-                               {"manual_torque [N.m]", manual ? Json(manual->torque) : Json(nullptr)}});
+                               {"manual_torque [N.m]", manual ? Json(manual->torque) : Json(nullptr)},
+                               {"verdict_on_manual_torque", manual ? Json(verdict_on_printed) : Json(nullptr)}});
       // Of the many answers what concerns every bolt of a class; the notices on one size stand with its own answer.
       add_notices(hazards, trust, answer.notices);
       for (const Notice& notice : bolt.notices)
@@ -158,8 +174,11 @@ Chart torque_chart(const Asked& asked) {
       fmt::format("{}: suggested setting for the class of the bolt. Clamp load: in 19 of 20 cases, right after "
                   "tightening. The chance that a bolt that just meets its class stretches for good: {}.",
                   torque, chance_text(worst)),
-      "Manual: as a machine manual prints it for lightly oiled threads (friction 0.14), once seen in print. It "
-      "holds for that friction; use the torque of your own machine's manual where there is one.",
+      "Manual, to compare: as one machine manual prints it for lightly oiled threads (friction 0.14), once seen in "
+      "print. "
+      "*: with the friction above, a bolt that just meets its class may stretch for good at that torque. !: it may "
+      "break, or its "
+      "thread strip. Set the suggested torque, unless the maker of your machine names one for this joint.",
       friction + " Heads after ISO 4014. Coarse threads have no pitch in their name."};
   chart.sheet.title = "Tightening torques, " + condition;
   chart.sheet.subtitle = "Metric threads, coarse and fine, with what each torque leaves.";
@@ -255,11 +274,8 @@ Chart load_chart(const Asked& asked) {
     for (std::size_t i = 0; i < frictions.size(); ++i) {
       const auto answer = ask(torque, frictions[i]);
       const ClampCandidate& bolt = answer.candidates.front();
-      const auto is_any_of = [&](auto... verdicts) { return ((bolt.verdict == verdicts) || ...); };
-      const bool safe = is_any_of(Verdict::within_limits, Verdict::slack, Verdict::may_be_slack);
-      const bool ends = is_any_of(Verdict::may_break, Verdict::may_strip);
-      const bool is_none = is_any_of(Verdict::breaks, Verdict::strips);
-      row.push_back(units.cell(bolt.clamp_load.nominal) + (safe || is_none ? "" : ends ? " !" : " *"));
+      const bool is_none = bolt.verdict == Verdict::breaks || bolt.verdict == Verdict::strips;
+      row.push_back(units.cell(bolt.clamp_load.nominal) + (is_none ? "" : mark_of(bolt)));
       chart.figures.push_back({{"torque [N.m]", set.si},
                                {"friction", try_read_quantity("friction", frictions[i], Dim::number).value()},
                                {"clamp_load [N]", json_of(bolt.clamp_load.nominal)},
@@ -431,8 +447,7 @@ void add(Program& program, CLI::App& charts, const char* name, const char* help,
 
 }  // namespace
 
-void add_chart(Program& program) {
-  CLI::App* verb = program.verb("chart", "Charts to print: torques for sizes, settings, loads, angles");
+void add_chart(Program& program, CLI::App* verb) {
   verb->require_subcommand(1);
   add(program, *verb, "torque", "Torques for sizes by classes, with clamp load and the torques of manuals", "torque",
       torque_chart, {"thread", "socket", "key", "class", "clamp-load", "name"}, "--thread", "M16",

@@ -1,6 +1,7 @@
 #include "shared/reach_inputs.hpp"
 
 #include "shared/bar_text.hpp"
+#include "tauten/question/workings/reach_notices.hpp"
 
 namespace tauten::shared {
 
@@ -109,7 +110,10 @@ Outcome<ReachAnswer> try_reach(const Call& call) {
   job.known = given->has("setting") ? ReachJob::Known::setting : ReachJob::Known::at_fastener;
   const auto found = tauten::try_reach(job);
   if (!found) return in_words(*given, found.error());
-  return ReachAnswer{*found, job};
+  ReachAnswer answer{*found, job};
+  if (!job.extensions.empty() && !given->has("wrench_length"))
+    answer.notices.push_back(tauten::detail::assumed_length(job));
+  return answer;
 }
 
 }  // namespace tauten::shared

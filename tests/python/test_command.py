@@ -972,6 +972,12 @@ printf '%s\\n' "${{COMPREPLY[@]}}"
     return done.stdout.split()
 
 
+def test_the_manual_lists_every_verb():
+    listed = re.findall(r"^  (\w+) {2,}\w", said("--help").partition("Subcommands:")[2], re.M)
+    manual = (pathlib.Path(__file__).resolve().parents[2] / "docs/command-line.md").read_text(encoding="utf-8")
+    assert len(listed) > 20 and re.findall(r"^\| `(\w+)` \|", manual.partition("\n## ")[0], re.M) == listed
+
+
 def test_completion_offers_what_the_program_has(tmp_path):
     assert set(VERBS) <= set(completed("tauten", ""))
     assert completed("tauten", "cl") == ["clamp"]

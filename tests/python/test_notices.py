@@ -123,6 +123,7 @@ BASE = {"clamp": CLAMP, "turn": TURN, "free": FREE, "reach": REACH, "group": GRO
 # None: it is there whatever the job.
 PRESENT = {
     "aid_estimate": ("free", {}, None),
+    "assumed_length": ("reach", dict(extensions=["100mm@30deg"]), dict(extensions=["100mm@30deg"], wrench_length="400mm")),
     "bar_twist": ("turn", dict(bars=["round:900mm:12mm"]), dict(bars=["round:300mm:30mm"])),
     "bearing_estimated": ("clamp", dict(thread="M10", head=None, socket="17mm"), {}),
     "before_embedding": ("clamp", {}, None),

@@ -465,7 +465,7 @@ def test_one_torque_to_stop_at_leads():
     assert f"No pull on it as it is may exceed {math.floor(answer.stop_at)} N.m: above it " in page
     # The chances of line 1 and of its table are those up to the torque that leads.
     assert f"{100 * first.chances.free:.0f} % come free by then" in answer.headline
-    assert re.search(rf"Up to {first.stop_at:.0f} N\.m End Chance", page)
+    assert re.search(rf"Up to {int(first.stop_at)} N\.m End Chance", page)
     # A limit of one's own below it leads instead.
     limited = tauten.free_joint(thread="M16", property_class="8.8", limit="150N.m", trials=20000)
     assert "stop at 150 N.m, your limit; " in limited.headline and "What to do" in limited.page()
@@ -477,7 +477,7 @@ def test_a_turn_past_yield_asks_for_the_procedure_first():
     asked = tauten.turn(**foot)
     do = parts_of(asked.page())["What to do"]
     assert asked.verdict == "yields" and "does the maker's procedure call for that?" in asked.headline
-    assert do[0].startswith("Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt")
+    assert do[0].startswith("Turn so far only if the maker's procedure goes past yield (input: to yield), and then with a new bolt")
     share = tauten.turn(**{**foot, "angle": None}, share=0.75)
     assert asked.suggested_angle == pytest.approx(share.angle, rel=1e-6)
     meant = tauten.turn(**foot, to_yield=True)

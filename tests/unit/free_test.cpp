@@ -681,7 +681,7 @@ TEST_CASE("the torque to stop at in words: nothing holds, too risky, a limit bel
                                                        {StopLimit::square, "square drive is not tested"},
                                                        {StopLimit::sister, "already sheared or rounded off"},
                                                        {StopLimit::balance, "more often than it frees"},
-                                                       {StopLimit::gain, "frees next to nothing"}};
+                                                       {StopLimit::gain, "hardly frees any more"}};
   for (const auto& [limit, words] : reasons) {
     answer.stop_limit = limit;
     CHECK(says(answer, "", words));

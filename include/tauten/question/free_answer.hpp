@@ -25,7 +25,7 @@ enum class StopLimit : unsigned char {
   square,   ///< test torque of the square drive
   sister,   ///< minimum torque at which a like fastener sheared or rounded off
   balance,  ///< beyond it the next N.m breaks something more often than it frees the fastener
-  gain,     ///< beyond it more torque frees next to nothing
+  gain,     ///< beyond it more torque hardly frees any more
   spins     ///< the tool finds no grip at all
 };
 template <>

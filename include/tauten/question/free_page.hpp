@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 
 #include "tauten/base/plain_words.hpp"
 #include "tauten/explain/page.hpp"
@@ -172,7 +173,7 @@ inline PageTable chances_table(const FreeJob& job, const Free& answer, const Pag
   const Chances& c = too_high ? answer.chances : answer.steps.front().chances;
   const std::string unit = units.unit(Dim::torque);
   PageTable table{
-      "Up to " + units.text(c.limit),
+      "Up to " + (too_high ? units.typed(c.limit) : units.settable(c.limit)),
       {{"End"}, {"Chance", "%", true}, {"Low", unit, true}, {"Typical", unit, true}, {"High", unit, true}},
       {},
       {"Chance: outcome on the way from " +
@@ -197,7 +198,7 @@ inline PageTable chances_table(const FreeJob& job, const Free& answer, const Pag
 inline PageTable if_held_table(const FreeJob& job, const Free& answer, const PageUnits& units) {
   PageTable table{
       "If it has not moved, then from there up to " + std::string(job.limit ? "" : "the limit of any single pull, ") +
-          units.text(answer.chances.limit),
+          (job.limit ? units.typed(answer.chances.limit) : units.settable(answer.chances.limit)),
       {{"Not moved at", units.unit(Dim::torque), true},
        {"Free", "%", true},
        {"Shears", "%", true},
@@ -348,7 +349,8 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
   if (!no_pull) {
     const Length bar = job.handle_length.value_or(detail::fitting_bar(first));
     const Force pull(first.si / bar.si);
-    page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " + units.text(pull) +
+    page.actions.push_back("On a breaker bar of " + units.text(bar) + " the stop is a pull of " +
+                           units.text(Force(std::floor(pull.si))) +
                            (pull > detail::steady_pull ? ", more than most people can exert: a longer bar or a torque "
                                                          "multiplier reaches it"
                                                        : "") +

@@ -75,7 +75,7 @@ struct BoltGroup {
   int worst = 0;                      ///< number of the bolt with the largest
   double coefficient = absent;        ///< load over that of the worst bolt; by instantaneous centre over its strength
   Length torque_coefficient{absent};  ///< the same of a torque that acts alone
-  Coordinates centre;                 ///< about which the part turns
+  Coordinates centre;                 ///< of the bolts; by instantaneous centre the place about which the part turns
   std::vector<std::vector<Force>> forces;  ///< x and y in the plane
   std::vector<Force> tension;              ///< negative: the place is pressed
   Stress edge_pressure{absent};            ///< maximum pressure on the support, by contact

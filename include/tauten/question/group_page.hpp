@@ -2,8 +2,11 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
+#include <string>
 
 #include "tauten/base/plain_words.hpp"
+#include "tauten/base/words.hpp"
 #include "tauten/drawing/pattern_sketch.hpp"
 #include "tauten/explain/page.hpp"
 #include "tauten/explain/page_units.hpp"
@@ -130,9 +133,14 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
                             number_text(group.coefficient, 4)});
   if (group.torque_coefficient.si == group.torque_coefficient.si)
     page.figures.push_back({"Torque over the load of the worst bolt", units.text(group.torque_coefficient, 4)});
-  if (group.centre.size() == 2)
+  if (group.centre.size() == 2) {
+    const auto place = [&](Length at) {
+      return units.text(std::fabs(at.si) < 1e-9 ? Length(0) : at);
+    };  // rounding, or a place
     page.figures.push_back(
-        {"The part turns about", "x " + units.text(group.centre[0]) + ", y " + units.text(group.centre[1])});
+        {group.model == word_of(GroupModel::instantaneous_centre) ? "The part turns about" : "Centre of the bolts",
+         "x " + place(group.centre[0]) + ", y " + place(group.centre[1])});
+  }
   if (group.edge_pressure.si == group.edge_pressure.si)
     page.figures.push_back({"Maximum pressure on the support", units.text(group.edge_pressure)});
   if (group.slip == group.slip) page.figures.push_back({"Utilisation against slip", PageUnits::percent(group.slip)});

@@ -128,7 +128,7 @@ inline Page page_of(const TurnAnswer& a, const PageUnits& units = {}) {
   if (strips) page.actions.push_back(units.restated(a.meaning));
   if (a.past_yield && !a.yield_intended && !a.may_neck && !strips)
     page.actions.push_back(
-        "Turn so far only if the maker's procedure goes past yield (to_yield), and then with a new bolt.");
+        "Turn so far only if the maker's procedure goes past yield (input: to yield), and then with a new bolt.");
   // In the order of the work: whether to turn at all, where to begin, how far, and how to see that it went well.
   static constexpr std::string_view to_do[] = {"may_neck", "snug_is_found", "bar_twist", "watch_the_torque"};
   for (const std::string_view code : to_do)

@@ -1,7 +1,11 @@
 // The notices of `reach`.
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "tauten/base/caution.hpp"
+#include "tauten/base/shop_text.hpp"
 #include "tauten/question/reach_job.hpp"
 #include "tauten/tool/drive_sizes.hpp"
 #include "tauten/tool/hand.hpp"
@@ -14,6 +18,14 @@ inline constexpr Angle moderate_joint_bend{15 * pi_constant.value / 180};
 inline constexpr Angle noticeable_twist{2 * pi_constant.value / 180};
 
 namespace detail {
+
+/// \return what is said where nobody gave the length of a wrench with an extension; only who reads the inputs knows
+inline Notice assumed_length(const ReachJob& job) {
+  return {"assumed_length",
+          "The wrench is taken to be " + shop_text(job.wrench.length) +
+              " long, from its drive to the middle of the hand, and the setting depends on it: measure "
+              "yours and give its length."};
+}
 
 /// \return what stands out about the numbers of a finished reach, and cautions
 inline std::vector<Notice> notices_of(const ReachJob& job, const Reach& reach) {

@@ -26,7 +26,7 @@ inline std::string stop_reason(const FreeJob& job, StopLimit limit, const std::s
     case StopLimit::square: return "the square drive is not tested and may break";
     case StopLimit::sister: return "a fastener of this flange has already sheared or rounded off";
     case StopLimit::balance: return "more torque breaks something more often than it frees the fastener";
-    case StopLimit::gain: return "more torque frees next to nothing";
+    case StopLimit::gain: return "more torque hardly frees any more";
     case StopLimit::spins: break;
   }
   return "the tool spins";
