@@ -126,7 +126,7 @@ def main():
         jobs += [(compilers[0], header, ["-include", str(standard), "-DTAUTEN_COMPILED"]) for header in lighter]
         jobs += [(compiler, header, []) for compiler in compilers for header in tree.outermost]
         jobs += [(compiler, header, ["-DTAUTEN_COMPILED"]) for compiler in compilers for header in lighter if header in tree.outermost]
-        jobs += [(compiler, EXAMPLE, ["-fexceptions", *mode]) for compiler in options.oldest for mode in ([], ["-DTAUTEN_COMPILED"])]
+        jobs += [(compiler, EXAMPLE, ["-fexceptions"]) for compiler in options.oldest]
         with concurrent.futures.ThreadPoolExecutor(2) as pool:
             faults += [f"{job[1]} with {job[0]} {' '.join(job[2])}:\n{message}"
                        for job, message in zip(jobs, pool.map(lambda job: compile_alone(*job), jobs)) if message]

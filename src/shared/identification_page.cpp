@@ -24,6 +24,7 @@ void add_candidates(Page& page, const Identification& answer, const PageUnits& u
   if (!inch.empty())
     page.headline += ": probably an inch bolt" + (inch.starts_with("of") ? "" : " (" + inch + ")") +
                      ", which the tables do not have. If the thread is metric";
+  if (answer.property_class) page.headline += ", class " + answer.property_class->name;
   page.headline += ": most often " + first.thread + " (" + first.kind + "). ";
   page.headline += others == 0
                        ? "No other fastener in the tables takes this tool."
@@ -74,7 +75,8 @@ Page page_of(const Identification& answer, const PageUnits& units, bool all) {
   }
   if (!answer.candidates.empty())
     page.actions.push_back("Measure the outside of the thread and its pitch, and compare the head with the list.");
-  page.actions.push_back("Treat an unmarked steel head as class " + answer.unmarked_class + ".");
+  if (!answer.property_class)
+    page.actions.push_back("Treat an unmarked steel head as class " + answer.unmarked_class + ".");
   page.standing_cautions = false;  // nothing is turned yet
   return page;
 }

@@ -259,7 +259,9 @@ def test_identify_inch_width_key_bit_and_marks():
     marks = answer("identify", "--class", "10.9")
     assert "10.9" in marks["property_class"]["marks"] and marks["unmarked_class"] == "4.6"
     assert marks["property_class"]["tensile_strength"] == 1040e6  # ISO 898-1
-    assert "4.6" in said("identify", "--socket", "16mm", "--class", "10.9")
+    marked = said("identify", "--socket", "16mm", "--class", "10.9")
+    assert marked.startswith("16 mm across flats, class 10.9: most often M10") and "unmarked" not in marked
+    assert "Treat an unmarked steel head as class 4.6." in said("identify", "--socket", "16mm")
 
 
 # reach
