@@ -175,10 +175,9 @@ Chart torque_chart(const Asked& asked) {
                   "tightening. The chance that a bolt that just meets its class stretches for good: {}.",
                   torque, chance_text(worst)),
       "Manual, to compare: as one machine manual prints it for lightly oiled threads (friction 0.14), once seen in "
-      "print. "
-      "*: with the friction above, a bolt that just meets its class may stretch for good at that torque. !: it may "
-      "break, or its "
-      "thread strip. Set the suggested torque, unless the maker of your machine names one for this joint.",
+      "print. *: with the friction below, a bolt that just meets its class may stretch for good at that torque. !: it "
+      "may break, or its thread strip. Set the suggested torque, unless the maker of your machine names one for this "
+      "joint.",
       friction + " Heads after ISO 4014. Coarse threads have no pitch in their name."};
   chart.sheet.title = "Tightening torques, " + condition;
   chart.sheet.subtitle = "Metric threads, coarse and fine, with what each torque leaves.";

@@ -134,9 +134,8 @@ inline Page page_of(const GroupJob& job, const BoltGroup& group, const PageUnits
   if (group.torque_coefficient.si == group.torque_coefficient.si)
     page.figures.push_back({"Torque over the load of the worst bolt", units.text(group.torque_coefficient, 4)});
   if (group.centre.size() == 2) {
-    const auto place = [&](Length at) {
-      return units.text(std::fabs(at.si) < 1e-9 ? Length(0) : at);
-    };  // rounding, or a place
+    // What is left of a sum that is zero is no place.
+    const auto place = [&](Length at) { return units.text(std::fabs(at.si) < 1e-9 ? Length(0) : at); };
     page.figures.push_back(
         {group.model == word_of(GroupModel::instantaneous_centre) ? "The part turns about" : "Centre of the bolts",
          "x " + place(group.centre[0]) + ", y " + place(group.centre[1])});

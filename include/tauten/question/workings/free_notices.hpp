@@ -143,8 +143,8 @@ inline void add_notices(const FreeJob& job, Free& answer, bool at_odds) {
   say(across && !tried.contains(job.width_across_flats->si), "tool_beyond_table",
       "No test torque is known for a tool this wide; it is extrapolated from smaller ones.", true);
   say(across && rust_state(job.rust).metal_loss.median > 0 && !(job.corner_loss.si > 0), "measure_corners",
-      "The corners count as new. Rust removes corners too: measure across flats and corners, and enter what is "
-      "corner_loss.");
+      "The corners count as new. Rust removes corners too: measure across flats and corners, and enter what is missing "
+      "(input: corner loss).");
   say(!answer.steps.empty(), "aid_estimate", "The effect of the aids is judgement, given as wide bands.", true);
   answer.notices.push_back(cautions::replace_used_up);
   answer.notices.push_back(cautions::no_release);
