@@ -68,18 +68,21 @@ Value value_of(Joint& joint, const InputFacts& key, const toml::node& node) {
 void read_joint(Joint& joint, const std::vector<const InputFacts*>& keys, const toml::table& table) {
   std::vector<std::string> names;
   for (const InputFacts* key : keys) names.emplace_back(key->option());
+  // Holes that are described need no name of a drilling.
+  const bool is_described = std::any_of(table.begin(), table.end(), [&](const auto& member) {
+    const InputFacts* key = shared::input_called(keys, member.first.str());
+    return key != nullptr &&
+           (key->option() == std::string_view("pattern") || key->option() == std::string_view("chords"));
+  });
   for (const auto& [name, node] : table) {
     const std::string word(name.str());
-    const auto at = std::find_if(keys.begin(), keys.end(),
-                                 [&](const InputFacts* key) { return key->is_called(word, shared::Spelling::option); });
-    // What a joint is called; holes that are described otherwise need no name of a drilling.
-    const bool is_described = table.contains("pattern") || table.contains("chords");
-    if (word == "name" && node.is_string() && (at == keys.end() || is_described)) continue;
-    if (at == keys.end())
+    const InputFacts* found = shared::input_called(keys, word);
+    if (word == "name" && node.is_string() && (found == nullptr || is_described)) continue;  // what the joint is called
+    if (found == nullptr)
       throw Error(in_quotes(word).c_str(), ("key " + in_quotes(word) + " is unknown" +
                                             did_you_mean(word, names, "the keys are " + listed(names)))
                                                .c_str());
-    const InputFacts& key = **at;
+    const InputFacts& key = *found;
     const auto say = [&](const toml::node& item) {
       joint.words.said.push_back({key.option(), value_of(joint, key, item)});
     };

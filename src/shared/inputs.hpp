@@ -98,6 +98,13 @@ struct InputFacts {
   }
 };
 
+/// \return the input that a file means by a word, or null
+inline const InputFacts* input_called(std::span<const InputFacts* const> inputs, std::string_view word) {
+  for (const InputFacts* input : inputs)
+    if (input->is_called(word, Spelling::option)) return input;
+  return nullptr;
+}
+
 /// Something that can be given about a `Job`.
 template <class Job>
 struct Input : InputFacts {

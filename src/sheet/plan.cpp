@@ -60,9 +60,9 @@ void read_words(const std::string& where, const char* question, const Value& tab
   std::vector<std::string> known;
   for (const shared::InputFacts* key : keys) known.emplace_back(key->option());
   for (const auto& [word, value] : members_of(table)) {
-    const auto at = std::find(known.begin(), known.end(), word);
-    if (at == known.end()) refuse_key(where + ", " + question, word, known);
-    const shared::InputFacts& key = *keys[static_cast<std::size_t>(at - known.begin())];
+    const shared::InputFacts* found = shared::input_called(keys, word);
+    if (found == nullptr) refuse_key(where + ", " + question, word, known);
+    const shared::InputFacts& key = *found;
     const auto texts = list_of(where, word, *value);
     if (key.takes == shared::Takes::several_values) {
       for (const std::string& text : texts) words.add(key.option(), text);

@@ -632,8 +632,9 @@ export interface Formula {
 
 export interface Question {
   summary: string;
-  /** words: all that it takes, if it takes words only; repeats: it may be said again */
-  keys: Record<string, { example: string; help: string; words: string[]; repeats: boolean }>;
+  /** By what the command line calls them; name: what the library and `Jobs` do. words: all that it takes, if it takes words only;
+   * repeats: it may be said again */
+  keys: Record<string, { name: string; example: string; help: string; words: string[]; repeats: boolean }>;
 }
 
 /** What the module has; a smaller one has no formulas or fewer questions. */

@@ -107,6 +107,15 @@ def test_every_question_takes_a_list(question, tmp_path):
     assert said.stderr == done.stderr and ("joint 3" in said.stdout)
 
 
+def test_the_names_of_the_library_are_keys_too(tmp_path):
+    path = write(tmp_path, '[[joint]]\nname = "valve bonnet"\npositions = "circle:8:160mm"\n'
+                           '[[joint]]\nname = "valve bonnet"\npattern = "circle:8:160mm"\n')
+    first, second = json.loads(run("pattern", "--file", path, "--json").stdout)["joints"]
+    assert first == second and first["name"] == "valve bonnet" and first["count"] == 8
+    twice = write(tmp_path, '[[joint]]\nthread = "M16"\ntorque = "9N.m"\nclass = "8.8"\nproperty_class = "8.8"\n')
+    assert "class is given twice" in run("clamp", "--file", twice, code=3).stderr
+
+
 def test_values_of_the_wrong_kind(tmp_path):
     for line, sentence in [('angle = true', "angle is true or false, but must be a text"),
                            ("layer = 20", "'20' has no unit"),

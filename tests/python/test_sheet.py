@@ -144,6 +144,15 @@ def test_a_wrong_file_is_one_clear_sentence(bonnet, more, words):
     assert done.returncode == 2 and words in done.stderr and done.stderr.count("\n") == 1 and not done.stdout
 
 
+def test_the_names_of_the_library_are_keys_too(bonnet):
+    def said(path):  # the words of a command stand in the order of the keys
+        return sorted(re.sub("inputs .*", "", sheet(path)).split())
+
+    plain, path = said(bonnet()), bonnet()
+    path.write_text(path.read_text().replace("class =", "property_class =").replace("extension =", "extensions ="))
+    assert said(path) == plain
+
+
 def test_python_prints_the_sheet_of_the_command_line(bonnet):
     import tomllib
     for form in ("text", "markdown", "html"):
