@@ -1,6 +1,7 @@
 """Looks at the built documentation, and at answers as notebooks show them, in a browser without a screen.
 
-Each page is loaded once, from the file system, and looked at as wide as a phone and as a desk, light and dark. It fails for a
+Each page is loaded once, from the file system, and looked at as wide as a phone and as a desk, light and dark; the pages of
+headers, which are made alike by the hundred, as wide as a phone. It fails for a
 message on the console, a link, picture or formula that does not show, text that runs over the edge, that is smaller than 12 px or
 of a contrast below 4.5, a control that the keyboard does not reach, a link to a file that is not there, and a page without a title.
 Usage: site.py FOLDER [--shots FOLDER] [--only WORD]. Ends with `N passed, M failed`.
@@ -193,13 +194,13 @@ def cells():
 def look(driver, page, parts, failed, links, shots):
     """Looks at the page that is loaded, in each width and mode; returns how many formulas it shows."""
     formulas = 0
-    # Pages made alike by the hundred, from the comments of the headers, are looked at where there is least room.
-    sizes = (PHONE,) if page.startswith("reference/cpp/") and page not in SHOTS else (PHONE, DESK) if driver.size == PHONE else (DESK, PHONE)
+    narrow = page.startswith("reference/cpp/") and page not in SHOTS  # looked at where there is least room
+    sizes = (PHONE,) if narrow else (PHONE, DESK) if driver.size == PHONE else (DESK, PHONE)
     for size in sizes:
         sized(driver, *size)
         wrong, formulas = driver.execute_script(LOOK, size[0])
         # The many pages that are made alike are looked at in one mode for each width.
-        themes = THEMES if page in SHOTS or not page.startswith("reference/") else THEMES[:1] if size == DESK else THEMES[1:]
+        themes = THEMES if narrow or page in SHOTS or not page.startswith("reference/") else THEMES[:1] if size == DESK else THEMES[1:]
         for theme in themes if parts == "site" else ("light",):
             driver.execute_script("document.body.dataset.theme = arguments[0]", theme)
             if parts == "site":

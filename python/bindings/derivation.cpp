@@ -193,11 +193,11 @@ void add_derivation(py::module_& module) {
   band.def_property_readonly("unit", &AnyBand::unit, "Unit of the three numbers; \"\" for plain numbers")
       .def("__str__", &AnyBand::text)
       .def("__iter__", [](const AnyBand& b) { return py::iter(py::make_tuple(b.low, b.nominal, b.high)); });
-  // What one of a unit is in the SI unit of the same dimension.
   module.def("band_text", [](double low, double nominal, double high) {
     const auto [from, typical, to] = band_text(low, nominal, high);
     return py::make_tuple(from, typical, to);
   });
+  // What one of a unit is in the SI unit of the same dimension.
   module.def("unit_in_si", [](const std::string& unit, const std::string& of) {
     return try_read_quantity("unit", "1" + unit, dimension_of_unit(of)).value();
   });

@@ -14,11 +14,11 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
-#include <utility>
 #include <vector>
 
 #include "tauten/base/band.hpp"
 #include "tauten/base/band_text.hpp"
+#include "tauten/base/dimension.hpp"
 #include "tauten/base/quantity.hpp"
 #include "tauten/base/quantity_text.hpp"
 #include "tauten/base/source.hpp"
@@ -67,10 +67,10 @@ struct AnyBand {
   /// \return "63.7 to 102.0 kN, typical 81.2 kN"; "none" where there is no figure
   std::string text() const {
     if (nominal != nominal) return "none";
-    const auto [scale, name] =
-        std::pair(describe(dimension).shop_unit_in_si, std::string(describe(dimension).shop_unit));
+    const DimensionText shop = describe(dimension);
+    const double scale = shop.shop_unit_in_si;
     const auto [from, typical, to] = band_text(low / scale, nominal / scale, high / scale);
-    const std::string unit = name.empty() ? "" : " " + name;
+    const std::string unit = *shop.shop_unit != '\0' ? std::string(" ") + shop.shop_unit : "";
     return from + " to " + to + unit + ", typical " + typical + unit;
   }
 
