@@ -101,12 +101,13 @@ def main():
     # A formula is an `eval` templated on the scalar; only the rooms hold formulas.
     formulas = {header for header, text in texts.items()
                 if room(header) in FLOORS and room(header) != "base" and re.search(r"\bconstexpr\b[^;{]*\beval\(", text)}
-    circle = first_circle(includes)
+    # What a header defines stands at its end, where nothing comes back to it.
+    circle = first_circle(in_both_modes)
 
     @functools.cache
     def reached(header):
         """The header, and all that stand behind it."""
-        return {header}.union(*(reached(other) for other in includes.get(header, ())))
+        return {header}.union(*(reached(other) for other in in_both_modes.get(header, ())))
 
     # A formula header has all lines of those behind it, so the outermost are enough.
     behind = set().union(*(reached(header) - {header} for header in formulas)) if not circle else set()

@@ -302,7 +302,7 @@ TEST_CASE("a run can be watched and stopped") {
   std::uint64_t last = 0, expected = 0;
   const MonteCarlo m = monte_carlo(sum_of_four(), four(rectangular(1), rectangular(1)),
                                    {.digits = 3, .progress = [&](const Progress& p) {
-                                      CHECK(p.done > last);
+                                      CHECK(p.done >= last);  // a slow machine is asked within a block, too
                                       last = p.done;
                                       expected = p.expected;
                                       return last < 200'000;

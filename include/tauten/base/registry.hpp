@@ -1,7 +1,5 @@
 // The description of a formula at run time: for look-up by name, bindings, explanations and pages.
-//
-// A source file that defines TAUTEN_WIDE_ROWS before it includes this (x86 with g++ or clang) holds the loops over rows
-// three times, and takes the packed instructions that the machine has: AVX-512, AVX2 or neither. The numbers are the same.
+// With TAUTEN_WIDE_ROWS its loops over rows take the packed instructions that the machine has: see wide_rows.hpp.
 #pragma once
 
 #include <cstddef>
@@ -12,16 +10,7 @@
 
 #include "tauten/base/column.hpp"
 #include "tauten/base/symbolic.hpp"
-
-#if defined(TAUTEN_WIDE_ROWS)
-// Of AVX-512 the instructions, not the width: columns begin anywhere, and loads of 64 bytes across two lines of the cache
-// cost what the width gains. Clang chooses by itself.
-#if defined(__clang__)
-#define TAUTEN_AVX512 "avx512f,avx512dq,avx512bw,avx512vl"
-#else
-#define TAUTEN_AVX512 "avx512f,avx512dq,avx512bw,avx512vl,prefer-vector-width=256"
-#endif
-#endif
+#include "tauten/base/wide_rows.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -164,9 +153,8 @@ struct Erased<F, std::index_sequence<I...>> {
   }
   template <class Real>
   static auto best_packed() noexcept {
-    if (__builtin_cpu_supports("avx512dq") && __builtin_cpu_supports("avx512bw") && __builtin_cpu_supports("avx512vl"))
-      return packed_avx512<Real>;
-    return __builtin_cpu_supports("avx2") ? packed_avx2<Real> : packed<Real>;
+    if (machine_has_avx512()) return packed_avx512<Real>;
+    return machine_has_avx2() ? packed_avx2<Real> : packed<Real>;
   }
 #else
   template <class Real>

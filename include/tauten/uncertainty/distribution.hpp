@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "tauten/base/interval.hpp"
+#include "tauten/base/mode.hpp"
 #include "tauten/base/normal.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/plain_number.hpp"
@@ -141,9 +142,11 @@ class Distribution {
   /// Variance of a value that is equally likely anywhere between two numbers, plus the square of its mean.
   static double square_of_segment(double from, double to) noexcept { return (from * from + from * to + to * to) / 3; }
   double triangle_at(double u) const noexcept {
+    // One root for both sides: it takes longer than all else.
     const double width = c_ - a_;
-    const double up = std::sqrt(u * width * (b_ - a_)), down = std::sqrt((1 - u) * width * (c_ - b_));
-    return u * width < b_ - a_ ? a_ + up : c_ - down;
+    const bool rises = u * width < b_ - a_;
+    const double root = std::sqrt(width * (rises ? u * (b_ - a_) : (1 - u) * (c_ - b_)));
+    return rises ? a_ + root : c_ - root;
   }
   double sample_at(double u) const noexcept {
     const auto last = static_cast<double>(sorted_.size() - 1);
@@ -215,20 +218,8 @@ inline double Distribution::quantile(double chance) const noexcept {
   }
 }
 
-inline void Distribution::draw(const std::uint32_t* words, double* x, std::size_t count) const noexcept {
-  const auto even = [](std::uint32_t word) { return (static_cast<double>(word) + 0.5) * 0x1p-32; };
-  const auto each = [&](auto&& value_of) {
-    for (std::size_t i = 0; i < count; ++i) x[i] = value_of(words[i]);
-  };
-  switch (shape_) {
-    case Shape::fixed: return each([&](std::uint32_t) { return a_; });
-    case Shape::normal: return each([&](std::uint32_t w) { return a_ + b_ * detail::normal_of(w); });
-    case Shape::uniform: return each([&](std::uint32_t w) { return a_ + (b_ - a_) * even(w); });
-    case Shape::triangular: return each([&](std::uint32_t w) { return triangle_at(even(w)); });
-    case Shape::samples: return each([&](std::uint32_t w) { return sample_at(even(w)); });
-    case Shape::lognormal:
-    case Shape::two_piece: return each([&](std::uint32_t w) { return at_normal(detail::normal_of(w)); });
-  }
-}
-
 }  // namespace tauten::TAUTEN_ABI
+
+#ifndef TAUTEN_COMPILED
+#include "tauten/uncertainty/workings/distribution.hpp"
+#endif

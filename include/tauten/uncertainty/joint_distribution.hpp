@@ -5,8 +5,8 @@
 #include <cstdint>
 #include <utility>
 
+#include "tauten/base/mode.hpp"
 #include "tauten/base/number_text.hpp"
-#include "tauten/base/philox.hpp"
 #include "tauten/base/visible_text.hpp"
 #include "tauten/uncertainty/correlation.hpp"
 #include "tauten/uncertainty/distribution.hpp"
@@ -80,34 +80,7 @@ class JointDistribution {
   /// \param count    at most `block`
   /// \param columns  one column of `count` numbers for each input
   void draw(std::uint64_t seed, std::uint32_t stream, std::uint64_t first, std::size_t count,
-            double* const* columns) const {
-    alignas(64) std::uint32_t words[4][block];
-    for (std::size_t group = 0; 4 * group < size(); ++group) {
-      for (std::size_t i = 0; i < count; ++i) {
-        const std::uint64_t trial = first + i;
-        const Philox4 four = philox4x32({{static_cast<std::uint32_t>(trial), static_cast<std::uint32_t>(trial >> 32),
-                                          static_cast<std::uint32_t>(group), stream}},
-                                        seed);
-        for (std::size_t j = 0; j < 4; ++j) words[j][i] = four.word[j];
-      }
-      for (std::size_t j = 0; j < 4 && 4 * group + j < size(); ++j) {
-        const std::size_t input = 4 * group + j;
-        if (goes_with_others(input))
-          for (std::size_t i = 0; i < count; ++i) columns[input][i] = detail::normal_of(words[j][i]);
-        else
-          of_[input].draw(words[j], columns[input], count);
-      }
-    }
-    // From the last input up, so that each one still finds the independent numbers of those before it.
-    for (std::size_t input = size(); input-- > 0;)
-      if (goes_with_others(input))
-        for (std::size_t i = 0; i < count; ++i) {
-          double z = 0;
-          for (std::size_t j = 0; j <= input; ++j)
-            if (const double weight = lower_[input * size() + j]; weight != 0) z += weight * columns[j][i];
-          columns[input][i] = of_[input].at_normal(z);
-        }
-  }
+            double* const* columns) const;
 
   friend Outcome<JointDistribution> try_joint(const Model& model, const std::vector<InputDistribution>& given,
                                               const std::vector<Correlation>& correlations);
@@ -182,3 +155,7 @@ inline JointDistribution joint_distribution(const Model& model, const std::vecto
 }
 
 }  // namespace tauten::TAUTEN_ABI
+
+#ifndef TAUTEN_COMPILED
+#include "tauten/uncertainty/workings/joint_distribution.hpp"
+#endif

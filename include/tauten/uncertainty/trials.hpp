@@ -9,21 +9,10 @@
 #include <utility>
 #include <vector>
 
+#include "tauten/uncertainty/coverage_interval.hpp"
 #include "tauten/uncertainty/monte_carlo_options.hpp"
 
 namespace tauten::TAUTEN_ABI {
-
-/// The ends between which a stated share of all values lies.
-struct CoverageInterval {
-  double low = 0;
-  double high = 0;
-
-  template <class V>
-  static void fields(V&& visit) {
-    visit("low", &CoverageInterval::low);
-    visit("high", &CoverageInterval::high);
-  }
-};
 
 namespace detail {
 
@@ -33,43 +22,71 @@ inline std::size_t steps_covered(std::size_t trials, double coverage) noexcept {
   return std::min(q, trials - 1);
 }
 
-/// Puts in order what the coverage intervals are read from: the values that one of them may leave out at either end. The
-/// many between them stay as they are, which costs a fraction of sorting them all.
-inline void sort_ends(std::vector<double>& values, double coverage) {
-  const auto at = [&](std::size_t place) { return values.begin() + static_cast<std::ptrdiff_t>(place); };
+/// \return the value at a place of the sorted values. A sample tells between which bounds to look, so that most values are
+///         only passed by
+inline double value_at(const std::vector<double>& values, std::size_t place) {
+  constexpr std::size_t apart = 32;
+  const auto nth = [](std::vector<double>& of, std::size_t n) {
+    const auto there = of.begin() + static_cast<std::ptrdiff_t>(n);
+    std::nth_element(of.begin(), there, of.end());
+    return *there;
+  };
+  std::vector<double> sample(values.size() / apart), near;
+  const auto size = static_cast<double>(sample.size());
+  const double share = static_cast<double>(place) / static_cast<double>(values.size());
+  // Four deviations to both sides: only rare runs, and values in an order of their own, miss the place.
+  const double middle = share * size, margin = 4 * std::sqrt(middle * (1 - share)) + 4;
+  if (4 * margin < size) {
+    for (std::size_t i = 0; i < sample.size(); ++i) sample[i] = values[i * apart];
+    const double low = middle < margin ? -HUGE_VAL : nth(sample, static_cast<std::size_t>(middle - margin));
+    const double high = middle + margin >= size ? HUGE_VAL : nth(sample, static_cast<std::size_t>(middle + margin));
+    std::size_t below = 0;
+    near.reserve(static_cast<std::size_t>(3 * margin) * apart);
+    for (const double y : values) {
+      below += std::size_t{y < low};
+      if (y >= low && y <= high) near.push_back(y);
+    }
+    if (below <= place && place < below + near.size()) return nth(near, place - below);
+  }
+  near = values;
+  return nth(near, place);
+}
+
+/// Both intervals take values in any order.
+inline CoverageInterval symmetric_interval(const std::vector<double>& values, double coverage) {
   const std::size_t q = steps_covered(values.size(), coverage), left = values.size() - q;
-  if (left >= q) return std::sort(values.begin(), values.end());
-  std::nth_element(values.begin(), at(left), values.end());
-  std::sort(values.begin(), at(left));
-  std::nth_element(at(left), at(q), values.end());
-  std::sort(at(q), values.end());
-}
-
-/// Both intervals take values whose ends are in order (`sort_ends`).
-inline CoverageInterval symmetric_interval(const std::vector<double>& sorted, double coverage) noexcept {
-  const std::size_t q = steps_covered(sorted.size(), coverage);
-  const std::size_t left = sorted.size() - q;  // r of the document counts from 1
+  // r of the document, which counts from 1.
   const std::size_t r = std::max<std::size_t>(1, left % 2 == 0 ? left / 2 : (left + 1) / 2);
-  return {sorted[r - 1], sorted[r - 1 + q]};
+  return {value_at(values, r - 1), value_at(values, r - 1 + q)};
 }
 
-inline CoverageInterval shortest_interval(const std::vector<double>& sorted, double coverage) noexcept {
-  const std::size_t q = steps_covered(sorted.size(), coverage);
+inline CoverageInterval shortest_interval(const std::vector<double>& values, double coverage) {
+  const std::size_t q = steps_covered(values.size(), coverage), left = values.size() - q;
+  // It begins among as many of the smallest values as it leaves out, and ends among as many of the largest.
+  std::vector<double> low, high;
+  low.reserve(left), high.reserve(left);
+  const double last_of_low = value_at(values, left - 1), first_of_high = value_at(values, q);
+  for (const double y : values)
+    if (y <= last_of_low) low.push_back(y);
+  for (const double y : values)
+    if (y >= first_of_high) high.push_back(y);
+  std::sort(low.begin(), low.end());
+  std::sort(high.begin(), high.end());
+  const std::size_t more = high.size() - left;  // that equal the first of them
   std::size_t best = 0;
-  for (std::size_t r = 1; r + q < sorted.size(); ++r)
-    if (sorted[r + q] - sorted[r] < sorted[best + q] - sorted[best]) best = r;
-  return {sorted[best], sorted[best + q]};
+  for (std::size_t r = 1; r < left; ++r)
+    if (high[r + more] - low[r] < high[best + more] - low[best]) best = r;
+  return {low[best], high[best + more]};
 }
 
 /// Quantile on straight lines between neighbours; the values may have any order.
-inline double quantile_of(std::vector<double> values, double chance) {
+inline double quantile_of(const std::vector<double>& values, double chance) {
   if (!(chance >= 0 && chance <= 1) || values.empty()) return __builtin_nan("");
-  const auto last = static_cast<double>(values.size() - 1);
-  const double place = std::clamp(chance * static_cast<double>(values.size()) - 0.5, 0.0, last);
-  const auto below = values.begin() + static_cast<std::ptrdiff_t>(place);
-  std::nth_element(values.begin(), below, values.end());
-  const double above = below + 1 == values.end() ? *below : *std::min_element(below + 1, values.end());
-  return *below + (place - std::floor(place)) * (above - *below);
+  const std::size_t last = values.size() - 1;
+  const double place = std::clamp(chance * static_cast<double>(values.size()) - 0.5, 0.0, static_cast<double>(last));
+  const auto whole = static_cast<std::size_t>(place);
+  const double below = value_at(values, whole), above = value_at(values, std::min(whole + 1, last));
+  return below + (place - std::floor(place)) * (above - below);
 }
 
 /// Half a unit in the last of the digits of u that count (7.9.2).
@@ -104,16 +121,29 @@ struct TrialBlock {
   CoverageInterval interval;
 };
 
+/// The sum of what `f` makes of each value, in four strands: a single one would wait for every addition.
+template <class F>
+double sum_of(const std::vector<double>& values, F f) {
+  double strand[4] = {};
+  std::size_t i = 0;
+  for (; i + 4 <= values.size(); i += 4)
+    for (std::size_t j = 0; j < 4; ++j) strand[j] += f(values[i + j]);
+  for (; i < values.size(); ++i) strand[0] += f(values[i]);
+  return (strand[0] + strand[1]) + (strand[2] + strand[3]);
+}
+
 inline TrialBlock summed_up(std::vector<double> values, double coverage, Coverage kind) {
-  std::erase_if(values, [](double y) { return !std::isfinite(y); });
+  const auto itself = [](double y) { return y; };
+  double sum = sum_of(values, itself);
+  if (!std::isfinite(sum)) {
+    std::erase_if(values, [](double y) { return !std::isfinite(y); });
+    sum = sum_of(values, itself);
+  }
   TrialBlock out;
   if (values.empty()) return out;
-  double sum = 0, squares = 0;
-  for (const double y : values) sum += y;
   const double mean = sum / static_cast<double>(values.size());
-  for (const double y : values) squares += (y - mean) * (y - mean);
+  const double squares = sum_of(values, [mean](double y) { return (y - mean) * (y - mean); });
   out.all = {static_cast<double>(values.size()), mean, squares};
-  sort_ends(values, coverage);
   out.interval =
       kind == Coverage::symmetric ? symmetric_interval(values, coverage) : shortest_interval(values, coverage);
   out.values = std::move(values);

@@ -112,8 +112,9 @@ inline Derivation derivation_of(const UncertaintyQuestion& question, const Model
                                 const JointDistribution& inputs, const MonteCarlo& run) {
   const Dim dimension = model.output.dimension;
   const std::string share = number_text(100 * run.coverage) + " % of the trials";
+  const double median = run.quantile(0.5);
   const auto interval = [&](const char* name, const CoverageInterval& i, const std::string& note) {
-    return Figure{name, dimension, {i.low, run.quantile(0.5), i.high}, "", note};
+    return Figure{name, dimension, {i.low, median, i.high}, "", note};
   };
   Derivation out;
   out.title = "Uncertainty by random trials: " + plain_words(question.title);
