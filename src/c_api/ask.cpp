@@ -5,6 +5,7 @@
 #include "c_api/catalogue.hpp"
 #include "shared/questions.hpp"
 #include "shared/registry.hpp"
+#include "tauten/base/interruption.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/page_format.hpp"
 
@@ -27,6 +28,22 @@ Tree keys_of(const shared::Question& question) {
   }
   return keys;
 }
+
+/// Who watches over a long answer.
+struct Watch {
+  tauten_watch call;
+  void* context;
+};
+
+#if defined(__cpp_exceptions)
+/// Thrown through a question that its watch has stopped.
+struct Stopped {};
+
+void look_up(void* who) {
+  const auto* watch = static_cast<const Watch*>(who);
+  if (watch->call(watch->context) != 0) throw Stopped();
+}
+#endif
 
 /// Reads what is said and answers with what a question has to say to it.
 template <class Say>
@@ -57,6 +74,28 @@ tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t 
                          tauten_error* error) {
   return asked(question, pairs, count, answer, error,
                [](const shared::Question& q, std::span<const Assignment> said) { return q.answer(said); });
+}
+
+tauten_status tauten_ask_watched(const char* question, const tauten_pair* pairs, size_t count, tauten_watch watch,
+                                 void* context, tauten_answer** answer, tauten_error* error) {
+#if defined(__cpp_exceptions)
+  if (watch != nullptr) {
+    Watch who{watch, context};
+    bool stopped = false;
+    const auto status = asked(question, pairs, count, answer, error,
+                              [&](const shared::Question& q, std::span<const Assignment> said) -> Outcome<Tree> {
+                                try {
+                                  const Interruption heard(look_up, &who);
+                                  return q.answer(said);
+                                } catch (const Stopped&) {
+                                  stopped = true;
+                                  return Error("", "stopped by the watch");
+                                }
+                              });
+    return stopped ? TAUTEN_STOPPED : status;
+  }
+#endif
+  return tauten_ask(question, pairs, count, answer, error);
 }
 
 tauten_status tauten_page(const char* question, const tauten_pair* pairs, size_t count, const char* format,

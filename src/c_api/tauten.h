@@ -58,7 +58,7 @@ typedef enum tauten_status {
   TAUTEN_IMPOSSIBLE = 3,     /* inputs are fine one by one, but together they have no solution */
   TAUTEN_WRONG_INPUT = 4,    /* a name, key or text is not understood, a value is refused, or a pointer is null */
   TAUTEN_NO_MEMORY = 5,
-  TAUTEN_STOPPED = 6 /* the progress call asked for it */
+  TAUTEN_STOPPED = 6 /* the progress call or the watch asked for it */
 } tauten_status;
 
 /* Why. The message is one sentence for the user: the argument, its value with unit, the allowed range, what to do. */
@@ -144,6 +144,14 @@ typedef struct tauten_pair {
  * with their keys. On failure *answer is NULL. */
 TAUTEN_API tauten_status tauten_ask(const char* question, const tauten_pair* pairs, size_t count,
                                     tauten_answer** answer, tauten_error* error);
+
+/* The same for work that may take long, such as "free" with millions of trials: `watch` is called some twenty times a second, on
+ * the thread that asks. Anything but 0 stops: the call returns TAUTEN_STOPPED, within a fifth of a second. A library that is
+ * built without exceptions never calls it. */
+typedef int (*tauten_watch)(void* context);
+TAUTEN_API tauten_status tauten_ask_watched(const char* question, const tauten_pair* pairs, size_t count,
+                                            tauten_watch watch, void* context, tauten_answer** answer,
+                                            tauten_error* error);
 
 /* The same answer laid out for people, the line that is needed first, in the units that are typed. It is an answer of words:
    tauten_answer_words(answer, "").

@@ -523,6 +523,36 @@ TEST_CASE("questions over columns refuse what is wrong with all rows, stop when 
   CHECK(table.handle == nullptr);
 }
 
+TEST_CASE("a long question is stopped by its watch, and one that is let alone gives the same answer") {
+  const tauten_pair pairs[] = {{"thread", "M16"}, {"class", "8.8"}, {"rust", "rusted"}, {"trials", "20000"}};
+  const auto ask = [&](tauten_watch watch, void* context, tauten_answer** answer, tauten_error* error) {
+    return tauten_ask_watched("free", pairs, 4, watch, context, answer, error);
+  };
+  tauten_answer* answer = nullptr;
+  tauten_error error;
+  int calls = 0;
+  const auto at_once = [](void* count) { return ++*static_cast<int*>(count); };
+  CHECK(ask(at_once, &calls, &answer, &error) == TAUTEN_STOPPED);
+  CHECK(calls == 1);
+  CHECK(answer == nullptr);
+  CHECK(std::string(error.message) == "stopped by the watch");
+  CHECK(ask(at_once, &calls, &answer, nullptr) == TAUTEN_STOPPED);
+  const auto never = [](void* count) { return ++*static_cast<int*>(count), 0; };
+  const auto json_of = [&] {
+    std::string text(tauten_answer_json(answer, "", nullptr, 0) + 1, '\0');
+    tauten_answer_json(answer, "", text.data(), text.size());
+    tauten_answer_free(std::exchange(answer, nullptr));
+    return text;
+  };
+  calls = 0;
+  REQUIRE(ask(never, &calls, &answer, &error) == TAUTEN_OK);
+  CHECK(calls > 0);
+  const std::string watched = json_of();
+  REQUIRE(ask(nullptr, nullptr, &answer, &error) == TAUTEN_OK);
+  CHECK(json_of() == watched);
+  CHECK(tauten_ask_watched("fre", pairs, 4, never, &calls, &answer, &error) == TAUTEN_WRONG_INPUT);
+}
+
 TEST_CASE("a key has the name of the library, or that of the command line") {
   const Answer named("torque", {{"thread", "M16"}, {"class", "8.8"}, {"clamp_load", "45kN"}, {"condition", "oiled"}});
   const Answer dashed("torque", {{"thread", "M16"}, {"class", "8.8"}, {"clamp-load", "45kN"}, {"condition", "oiled"}});
