@@ -49,18 +49,20 @@ def lessons(folder, static):
     with concurrent.futures.ThreadPoolExecutor(2) as pool:
         first, second = pool.map(run, (notebook.NOTEBOOKS[::2], notebook.NOTEBOOKS[1::2]))
     pages = first | second
-    doors = []
+    doors = {}
     for path in notebook.NOTEBOOKS:
         (folder / f"{path.stem}.md").write_text(pages[path][0], encoding="utf-8")
         with Image.open(folder / f"{path.stem}-1.png") as picture:
             picture.convert("RGB").resize((560, round(560 * picture.height / picture.width)), Image.LANCZOS).quantize(64).save(
                 static / "lessons" / f"{path.stem}.png")
-        doors.append(f'<a href="{path.stem}.html"><img src="../_static/lessons/{path.stem}.png" alt=""><b>'
+        doors[path.stem] = (f'<a href="{path.stem}.html"><img src="../_static/lessons/{path.stem}.png" alt=""><b>'
                      f"{html.escape(notebook.title(path))}</b>{html.escape(human(notebook.goal(path)))}.</a>")
     write(folder / "index.md", "# Lessons",
           "Each lesson has a goal, a little theory, an example that is computed, a picture to print, and exercises with "
           "solutions. All examples are of one invented irrigation pumping station. They are notebooks: download one at the end of its page to "
-          "change the figures, or print its handout, two pages without solutions.", '<div class="doors">' + "\n".join(doors) + "</div>",
+          "change the figures, or print its handout, two pages without solutions. In each group they build on each other.",
+          *(f'## {title}\n\n<div class="doors">' + "\n".join(doors[name] for name in names) + "</div>"
+            for title, names in notebook.COURSE.items()),
           toctree([path.stem for path in notebook.NOTEBOOKS], "hidden"))
     return {f"{path.stem}_handout.html": text for path, (_, text) in pages.items()}
 

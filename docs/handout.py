@@ -6,6 +6,8 @@ from docutils.utils.math.latex2mathml import tex2mathml
 from markdown_it import MarkdownIt
 from mdit_py_plugins.dollarmath import dollarmath_plugin
 
+import tauten
+
 _PAGE = """<!doctype html>
 <html lang="en">
 <head>
@@ -20,7 +22,9 @@ _PAGE = """<!doctype html>
 <p class="no-print"><a href="{name}.html">Back to the lesson</a>. Print these two pages on A4.</p>
 <section class="sheet">
 <h1>{title}</h1>
+<div>
 {front}
+</div>
 <figure>{picture}</figure>
 <footer>{caution}</footer>
 </section>
@@ -63,11 +67,24 @@ def _sections(notebook):
     return found
 
 
-def _formulas(cell):
-    """The formulas that a cell shows by themselves, as Markdown: no table, no picture, nothing printed."""
-    if re.fullmatch(r"tauten\.\w+", cell.source):
-        for output in cell.outputs:
-            yield from re.findall(r"\$\$.*?\$\$", output.get("data", {}).get("text/markdown", ""), re.S)
+def _bare(symbol):
+    """A symbol as it may be written in a lesson or by the library: with braces or without, upright or slanted."""
+    return re.sub(r"\\mathrm|[{} ]", "", symbol)
+
+
+def _formulas(cell, above):
+    """The formulas that a cell shows by themselves, as Markdown: no table, no picture, nothing printed. Below stands what its symbols
+    mean, but for those that stand by themselves in the text above."""
+    if not re.fullmatch(r"tauten\.\w+", cell.source):
+        return
+    for output in cell.outputs:
+        yield from re.findall(r"\$\$.*?\$\$", output.get("data", {}).get("text/markdown", ""), re.S)
+    if formula := tauten.formulas.get(cell.source.removeprefix("tauten.")):
+        named = set(map(_bare, re.findall(r"\$([^$]+)\$", re.sub(r"\$\$.*?\$\$", "", above, flags=re.S))))
+        names = [f"${one.latex}$: {one.name.replace('_', ' ')}" for one in (formula.output, *formula.inputs)
+                 if _bare(one.latex) not in named]
+        if names:
+            yield "; ".join(names) + "."
 
 
 def page(path, notebook, pictures, caution):
@@ -82,8 +99,11 @@ def page(path, notebook, pictures, caution):
     if texts.get("Take care"):
         care.append(f"**Take care:** {texts['Take care']}")
     front = [convert.render("\n\n".join(goals)), "<h2>Theory</h2>"]
+    above = ""
     for part in theory:
-        front += map(convert.render, [part] if isinstance(part, str) else _formulas(part))
+        for text in [part] if isinstance(part, str) else _formulas(part, above):
+            front.append(convert.render(text))
+            above += "\n\n" + text
     name, told = pictures[0]
     return _PAGE.format(
         name=path.stem, title=html.escape(first.removeprefix("# ")), front="\n".join(front), caution=html.escape(caution),

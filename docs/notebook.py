@@ -21,7 +21,15 @@ import tauten
 import pages
 
 FOLDER = pathlib.Path(__file__).resolve().parent / "notebooks"
-NOTEBOOKS = sorted(FOLDER.glob("*.ipynb"))
+# The lessons in the order in which they build on each other.
+COURSE = {
+    "From a torque to a clamp load": ("pump_foot", "nut_factor", "oil_on_dry_threads", "crowfoot", "friction_test", "scatter_budget"),
+    "The bolt as a spring, and beyond": ("angle_against_torque", "snug_to_yield", "joint_diagram", "what_settles", "fine_against_coarse",
+                                         "pressure_and_engagement"),
+    "Taking apart": ("self_locking", "rusted_flange"),
+    "Several bolts": ("three_hole_cover", "eight_bolt_flange", "eccentric_shear"),
+}
+NOTEBOOKS = [FOLDER / f"{name}.ipynb" for names in COURSE.values() for name in names]
 
 
 class ThisInterpreter(jupyter_client.KernelManager):

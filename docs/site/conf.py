@@ -1,5 +1,6 @@
 """Settings of the documentation site. The version comes from the program, with `-D`."""
 import pathlib
+import re
 
 from docutils import nodes
 from docutils.utils.math.latex2mathml import tex2mathml
@@ -60,13 +61,24 @@ def _display(self, node):
     raise nodes.SkipNode
 
 
-def _own_branch(app, pagename, templatename, context, doctree):
-    """The list at the side opens where the reader is. With every page in it, each page would weigh as much as all others."""
-    if whole := context.get("toctree"):
-        context["toctree"] = lambda **options: whole(**{**options, "collapse": True})
+def _sidebar(app, pagename, templatename, context, doctree):
+    """The list at the side opens where the reader is: with every page in it, each page would weigh as much as all others. The pages that
+    compute are no documents, so they get their place in it here."""
+    whole = context.get("toctree")
+    if not whole:
+        return
+    door = f'<li class="toctree-l1"><a class="reference internal" href="{context["pathto"]("bench/index.html", 1)}">At the bench</a></li>'
+
+    def toctree(**options):
+        listed, found = re.subn(r">Do</span></p>\s*<ul[^>]*>", lambda place: place[0] + door, whole(**{**options, "collapse": True}))
+        if found != 1:
+            raise ValueError("the list at the side has no group 'Do' for the pages that compute")
+        return listed
+
+    context["toctree"] = toctree
 
 
 def setup(app):
     """Formulas become MathML, which browsers show without a script and without a network."""
     app.add_html_math_renderer("mathml", (_inline, None), (_display, None))
-    app.connect("html-page-context", _own_branch, priority=400)  # before the theme makes its list
+    app.connect("html-page-context", _sidebar, priority=400)  # before the theme makes its list
