@@ -1486,7 +1486,7 @@ preload_from_nut_factor: _preload_from_nut_factor
 class _preload_after_friction_change(_Formula, Protocol):
     """Preload after a change of the nut factor.
 
-    preload F_M [N], nut_factor K [1], new_nut_factor K_new [1] -> preload F_M [N]
+    preload F_M [N], nut_factor K [1], new_nut_factor K_new [1] -> new_preload F_new [N]
     """
     @overload
     def __call__(self, preload: _Number, nut_factor: _Number, new_nut_factor: _Number) -> float: ...

@@ -216,6 +216,7 @@ TEST_CASE("a formula's inputs have different names and symbols, and its ranges m
         CHECK(arg.validity.low >= arg.domain.low);
       }
     }
+    CHECK(symbols.insert(entry.output.symbol).second);  // F_M = F_M K/K_new is no sentence
   }
 }
 

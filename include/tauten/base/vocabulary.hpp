@@ -94,6 +94,7 @@
   WORD(neighbour_loss, "c_n", number)             \
   WORD(net_share, "delta", number)                \
   WORD(new_nut_factor, "K_new", number)           \
+  WORD(new_preload, "F_new", force)               \
   WORD(no_prying_thickness, "t_c", length)        \
   WORD(nut_factor, "K", number)                   \
   WORD(nut_pitch_diameter, "D_2", length)         \

@@ -56,7 +56,7 @@ struct PreloadAfterFrictionChange {
       {"nut_factor", "K", Dim::number, positive, within(0.05, 0.6)},
       {"new_nut_factor", "K_new", Dim::number, positive, within(0.05, 0.6)},
   };
-  static constexpr Arg output = {"preload", "F_M", Dim::force, non_negative};
+  static constexpr Arg output = {"new_preload", "F_new", Dim::force, non_negative};
   static constexpr Source sources[] = {{"Textbook", "T = K F d at constant T", Seen::in_print}};
 
   template <class Real>
