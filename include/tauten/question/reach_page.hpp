@@ -35,6 +35,22 @@ inline PageTable contribution_table(const Reach& reach) {
   return table;
 }
 
+/// \return how the extensions are to stand, whether or not somebody gave their angles
+inline std::string keep_the_angle(const std::vector<ExtensionLink>& extensions, const PageUnits& units) {
+  std::string angles;
+  bool in_line = true;
+  for (const ExtensionLink& link : extensions) {
+    angles += (angles.empty() ? "" : ", ") + units.typed(link.angle);
+    in_line = in_line && link.angle.si == 0;
+  }
+  const std::string which = extensions.size() == 1 ? "Keep the extension " : "Keep the extensions ";
+  return which +
+         (in_line                  ? "in line with the wrench (" + angles + ")"
+          : extensions.size() == 1 ? "at " + angles + " to the wrench"
+                                   : "at their angles to the wrench (" + angles + ")") +
+         ": at another angle another torque arrives.";
+}
+
 }  // namespace detail
 
 /// \param job    what was asked
@@ -52,11 +68,7 @@ inline Page page_of(const ReachJob& job, const Reach& reach, const PageUnits& un
   const Length hand(job.wrench.length.si + job.hand_offset.si);
   page.actions.push_back("Pull with " + units.text(reach.hand_force) + ", square to the wrench, with the hand " +
                          units.typed(hand) + " from the drive.");
-  for (const ExtensionLink& link : job.extensions)
-    if (link.angle.si != 0) {
-      page.actions.push_back("Keep the extension at its angle: at another angle another torque arrives.");
-      break;
-    }
+  if (!job.extensions.empty()) page.actions.push_back(detail::keep_the_angle(job.extensions, units));
   if (job.multiplier)
     page.actions.push_back(
         "Rest the arm of the multiplier on something that holds " +

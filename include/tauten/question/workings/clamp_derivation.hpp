@@ -20,6 +20,13 @@ inline Figure clamp_load_left(const ClampCandidate& c) {
                                            : "none: the bolt breaks before the torque is reached");
 }
 
+/// What lies behind "in 19 of 20 cases", in words: the quadrature itself has no step that could be followed by hand.
+inline Figure spread_of_cases() {
+  return figure_in_words("spread_of_cases",
+                         "friction: half of all cases below the typical value, fewer and fewer towards the ends of the "
+                         "range, none beyond; wrench: evenly within its accuracy; 1 case in 40 left out at each end");
+}
+
 /// A chance, of which none below 1 in 100 is shown as a number.
 inline Figure chance_figure(const char* name, double chance) {
   return figure_in_words(name, chance_text(chance), "for a bolt that just meets its class");
@@ -38,6 +45,7 @@ TAUTEN_FUNCTION Derivation derivation_of(const Clamp& answer, const ClampCandida
   out.found.push_back(figure("nut_factor", c.nut_factor));
   out.found.push_back(detail::clamp_load_left(c));
   if (c.clamp_load.nominal.si == c.clamp_load.nominal.si) {
+    out.found.push_back(detail::spread_of_cases());
     out.found.push_back(figure("worst_case", c.worst_case, "at the ends of friction and wrench"));
     out.found.push_back(figure("proof_share", c.proof_share, "clamp load over proof load", false, "%"));
   }
