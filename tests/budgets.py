@@ -168,9 +168,9 @@ def main():
         "no arrow up between rooms": [
             f"{header} -> {other}" for header, others in includes.items() for other in sorted(others)
             if not may_include(header, other)],
-        # printf writes the decimal comma of the program that embeds the library.
+        # printf writes the decimal comma of the program that embeds the library; in one place that is asked for.
         "no floating number through printf": [
-            f"{file}: {literal}" for file, text in printed.items() for literal in re.findall(r'"(?:[^"\\\n]|\\.)*"', text)
+            f"{file}: {literal}" for file, text in printed.items() if file != "include/tauten/base/number_chars.hpp" for literal in re.findall(r'"(?:[^"\\\n]|\\.)*"', text)
             if re.search(r"%[-+#0-9.*]*[aefgAEFG]", literal.replace("%%", ""))],
         # Two files of the compiled library would define them.
         "what a question defines is included by its header alone": [

@@ -29,7 +29,7 @@ array: array
 atomic: atomic memory_order_relaxed
 bit: bit_cast
 cctype: toupper
-charconv: chars_format errc from_chars to_chars
+charconv: chars_format errc from_chars from_chars_result to_chars to_chars_result
 chrono: chrono
 cmath: abs asin atan atan2 ceil cos erfc exp expm1 fabs floor fmin hypot isfinite isnan log log10 log1p lround nan pow remainder round
 cmath: sin sqrt tan
@@ -37,7 +37,7 @@ complex: abs arg complex conj norm sqrt
 cstddef: ptrdiff_t size_t
 cstdint: int32_t int8_t uint32_t uint64_t
 cstdio: fputc fputs size_t snprintf
-cstdlib: abs atoi size_t
+cstdlib: abs atoi size_t strtod
 cstring: memcpy size_t strcmp strlen
 exception: current_exception exception exception_ptr rethrow_exception terminate
 functional: function

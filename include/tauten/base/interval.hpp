@@ -18,8 +18,10 @@ struct Interval {
   double high;
   bool excludes_low = false;
 
+  // In place, so that the bounds of a formula are constants of its own type: a call would turn them from double to float on
+  // machines that compute in float.
   template <class Real>
-  constexpr bool contains(Real x) const noexcept {
+  [[gnu::always_inline]] constexpr bool contains(Real x) const noexcept {
     const bool above = excludes_low ? x > static_cast<Real>(low) : x >= static_cast<Real>(low);
     // Written with & so that loops over columns stay free of branches.
     return (int{above} & int{x <= static_cast<Real>(high)}) != 0;

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "tauten/base/math.hpp"
+#include "tauten/base/number_chars.hpp"
 #include "tauten/base/plain_number.hpp"
 
 namespace tauten::TAUTEN_ABI {
@@ -43,7 +44,7 @@ inline std::string cell_text(double x) {
 /// \return the shortest text that is read back as the very same number
 inline std::string exact_text(double x) {
   char text[32];
-  return {text, std::to_chars(text, text + sizeof text, x).ptr};
+  return {text, detail::write_chars(text, text + sizeof text, x).ptr};
 }
 
 }  // namespace tauten::TAUTEN_ABI

@@ -43,8 +43,9 @@ constexpr void philox_rounds(std::uint64_t key, const Round& round) {
 /// \param key      two words: the seed
 /// \return four independent, evenly distributed words
 constexpr Philox4 philox4x32(Philox4 counter, std::uint64_t key) noexcept {
-  auto& [c0, c1, c2, c3] = counter.word;
-  detail::philox_rounds(key, [&](std::uint32_t k0, std::uint32_t k1) { detail::philox_round(c0, c1, c2, c3, k0, k1); });
+  auto& c = counter.word;
+  detail::philox_rounds(
+      key, [&](std::uint32_t k0, std::uint32_t k1) { detail::philox_round(c[0], c[1], c[2], c[3], k0, k1); });
   return counter;
 }
 

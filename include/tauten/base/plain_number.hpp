@@ -2,9 +2,7 @@
 // the library.
 #pragma once
 
-#include <charconv>
-
-#include "tauten/base/version.hpp"
+#include "tauten/base/number_chars.hpp"
 
 namespace tauten::TAUTEN_ABI {
 
@@ -20,16 +18,16 @@ class PlainNumber {
       return;
     }
     if (x == 0) x = 0;  // no minus
-    end_ = std::to_chars(text_, last(), x, std::chars_format::general, digits).ptr;
+    end_ = detail::write_chars(text_, last(), x, std::chars_format::general, digits).ptr;
     // More digits before the point than were asked for: they are shown all the same.
     if (scientific() && (x >= 1 || x <= -1) && x < 1e7 && x > -1e7)
-      end_ = std::to_chars(text_, last(), x, std::chars_format::fixed, 0).ptr;
+      end_ = detail::write_chars(text_, last(), x, std::chars_format::fixed, 0).ptr;
     *end_ = '\0';
   }
   /// \return `x` with a fixed number of decimals; as above if it has no room
   static PlainNumber fixed(double x, int decimals) noexcept {
     PlainNumber number;
-    const auto [end, problem] = std::to_chars(number.text_, number.last(), x, std::chars_format::fixed, decimals);
+    const auto [end, problem] = detail::write_chars(number.text_, number.last(), x, std::chars_format::fixed, decimals);
     if (problem != std::errc()) return PlainNumber(x);
     *(number.end_ = end) = '\0';
     return number;

@@ -9,6 +9,7 @@
 
 #include "tauten/base/dimension.hpp"
 #include "tauten/base/example_text.hpp"
+#include "tauten/base/number_chars.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/visible_text.hpp"
 
@@ -156,7 +157,7 @@ inline std::size_t read_number(std::string_view text, double& value) {
     digits[comma] = '.';
   }
   const char* first = digits.data() + (digits.starts_with('+') && !digits.starts_with("+-") ? 1 : 0);
-  const auto [end, problem] = std::from_chars(first, digits.data() + digits.size(), value);
+  const auto [end, problem] = read_chars(first, digits.data() + digits.size(), value);
   if (problem != std::errc()) return 0;
   auto read = static_cast<std::size_t>(end - digits.data());
 

@@ -1,6 +1,7 @@
 // A tree as JSON.
 #pragma once
 
+#include "tauten/base/number_chars.hpp"
 #include "tauten/base/visible_text.hpp"
 #include "tauten/explain/tree.hpp"
 
@@ -37,7 +38,7 @@ inline void write_json(std::string& out, const Tree& tree, int indent, int depth
     case Tree::Kind::text: write_json(out, tree.text); return;
     case Tree::Kind::number: {
       char digits[32];  // the fewest that read back as the same number
-      out.append(digits, std::to_chars(digits, digits + sizeof digits, tree.number).ptr);
+      out.append(digits, write_chars(digits, digits + sizeof digits, tree.number).ptr);
       return;
     }
     case Tree::Kind::list:

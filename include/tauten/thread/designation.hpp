@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "tauten/base/math.hpp"
+#include "tauten/base/number_chars.hpp"
 #include "tauten/base/outcome.hpp"
 #include "tauten/base/shown_text.hpp"
 #include "tauten/thread/profile.hpp"
@@ -78,7 +79,7 @@ inline constexpr const char* how_to_write_a_thread = "write an ISO metric thread
 inline double take_millimetres(std::string_view& text) {
   const std::string_view digits = text.substr(0, text.find_first_not_of("0123456789."));
   double value = 0;
-  const auto [end, problem] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+  const auto [end, problem] = detail::read_chars(digits.data(), digits.data() + digits.size(), value);
   if (problem != std::errc() || end != digits.data() + digits.size()) return nan;
   text.remove_prefix(digits.size());
   return value * 1e-3;

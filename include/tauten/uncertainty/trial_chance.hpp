@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <string>
 
+#include "tauten/base/number_chars.hpp"
 #include "tauten/base/number_text.hpp"
 
 namespace tauten::TAUTEN_ABI {
@@ -25,7 +26,8 @@ inline std::string trial_chance_text(double chance, std::uint64_t trials) {
   // A point in every locale, so that what is printed can be read again.
   const auto with_decimals = [](double percent, int places) {
     char text[40];
-    return std::string(text, std::to_chars(text, text + sizeof text, percent, std::chars_format::fixed, places).ptr) +
+    return std::string(text,
+                       detail::write_chars(text, text + sizeof text, percent, std::chars_format::fixed, places).ptr) +
            " %";
   };
   if ((1 - chance) * n < 0.5) return "above " + with_decimals(100 * (1 - rare), decimals(100 * rare) + 1);
