@@ -3,9 +3,9 @@
 run-time type information, warnings as errors.
 
 Of the standard library, a header must reach the headers that promise the names it uses: what they happen to include besides
-differs between libraries. That is read. Then the first compiler takes every header, with the standard library precompiled, since
-it is most of the time; each compiler takes those that no other header includes as they are, and so sees all lines. The oldest
-compilers that the README names take an example that includes everything."""
+differs between libraries. That is read. Then the first compiler takes every header, and each compiler those that no other header
+includes, and so sees all lines; with the standard library precompiled, since it is most of the time. The oldest compilers that the
+README names take an example that includes everything, as it is."""
 import argparse
 import collections
 import concurrent.futures
@@ -118,15 +118,22 @@ def main():
     tree = Tree()
     faults = names_without_header(tree)
     # Those that the compiled library makes lighter; without their workings, which it compiles.
-    lighter = [header for header in tree.headers if re.fullmatch("tauten/question/[^/]*|tauten/tauten.hpp", header)]
+    lighter = [header for header in tree.headers
+               if "#ifndef TAUTEN_COMPILED" in tree.texts[header] and "/workings/" not in header]
     with tempfile.TemporaryDirectory() as folder:
-        standard = pathlib.Path(folder) / "standard.hpp"
-        standard.write_text("".join(f"#include <{header}>\n" for header in tree.standard()), encoding="utf-8")
-        subprocess.run([compilers[0], "-x", "c++-header", *OPTIONS, standard, "-o", f"{standard}.gch"], check=True)
-        jobs = [(compilers[0], header, ["-include", str(standard)]) for header in tree.headers if header not in tree.outermost]
-        jobs += [(compilers[0], header, ["-include", str(standard), "-DTAUTEN_COMPILED"]) for header in lighter]
-        jobs += [(compiler, header, []) for compiler in compilers for header in tree.outermost]
-        jobs += [(compiler, header, ["-DTAUTEN_COMPILED"]) for compiler in compilers for header in lighter if header in tree.outermost]
+        standard = {}  # the options of a compiler that bring what it has precompiled
+        for number, compiler in enumerate(compilers):
+            path = pathlib.Path(folder) / f"standard{number}.hpp"
+            path.write_text("".join(f"#include <{header}>\n" for header in tree.standard()), encoding="utf-8")
+            made = f"{path}.{'pch' if 'clang' in compiler else 'gch'}"
+            subprocess.run([compiler, "-x", "c++-header", *OPTIONS, path, "-o", made], check=True)
+            standard[compiler] = ["-include-pch", made] if "clang" in compiler else ["-include", str(path)]
+        first = compilers[0]
+        jobs = [(first, header, standard[first]) for header in tree.headers if header not in tree.outermost]
+        jobs += [(first, header, [*standard[first], "-DTAUTEN_COMPILED"]) for header in lighter]
+        jobs += [(compiler, header, standard[compiler]) for compiler in compilers for header in tree.outermost]
+        jobs += [(compiler, header, [*standard[compiler], "-DTAUTEN_COMPILED"]) for compiler in compilers[1:] for header in lighter
+                 if header in tree.outermost]
         jobs += [(compiler, EXAMPLE, ["-fexceptions"]) for compiler in options.oldest]
         with concurrent.futures.ThreadPoolExecutor(2) as pool:
             faults += [f"{job[1]} with {job[0]} {' '.join(job[2])}:\n{message}"
