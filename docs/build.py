@@ -56,7 +56,7 @@ def lessons(folder, static):
             picture.convert("RGB").resize((560, round(560 * picture.height / picture.width)), Image.LANCZOS).quantize(64).save(
                 static / "lessons" / f"{path.stem}.png")
         doors[path.stem] = (f'<a href="{path.stem}.html"><img src="../_static/lessons/{path.stem}.png" alt=""><b>'
-                     f"{html.escape(notebook.title(path))}</b>{html.escape(human(notebook.goal(path)))}.</a>")
+                            f"{html.escape(notebook.title(path))}</b>{html.escape(human(notebook.goal(path)))}.</a>")
     write(folder / "index.md", "# Lessons",
           "Each lesson has a goal, a little theory, an example that is computed, a picture to print, and exercises with "
           "solutions. All examples are of one invented irrigation pumping station. They are notebooks: download one at the end of its page to "

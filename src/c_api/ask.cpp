@@ -29,13 +29,13 @@ Tree keys_of(const shared::Question& question) {
   return keys;
 }
 
+#if defined(__cpp_exceptions)
 /// Who watches over a long answer.
 struct Watch {
   tauten_watch call;
   void* context;
 };
 
-#if defined(__cpp_exceptions)
 /// Thrown through a question that its watch has stopped.
 struct Stopped {};
 

@@ -22,4 +22,18 @@ TEST_CASE("philox: the value that the C++26 standard demands") {
   CHECK(philox4x32({{2499, 0, 0, 0}}, 20111115).word[3] == 1955073260u);
 }
 
+TEST_CASE("philox: columns of counters give what each counter gives") {
+  std::uint32_t columns[4][37];
+  for (std::uint32_t i = 0; i < 37; ++i)
+    for (std::uint32_t j = 0; j < 4; ++j) columns[j][i] = 0x9E3779B9u * (i + 41 * j);
+  std::uint32_t drawn[4][37];
+  for (int j = 0; j < 4; ++j)
+    for (int i = 0; i < 37; ++i) drawn[j][i] = columns[j][i];
+  philox4x32({drawn[0], drawn[1], drawn[2], drawn[3]}, 37, 20111115);
+  for (int i = 0; i < 37; ++i) {
+    const tauten::Philox4 one = philox4x32({{columns[0][i], columns[1][i], columns[2][i], columns[3][i]}}, 20111115);
+    for (int j = 0; j < 4; ++j) CHECK(drawn[j][i] == one.word[j]);
+  }
+}
+
 }  // namespace philox_test

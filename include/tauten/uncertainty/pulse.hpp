@@ -29,12 +29,16 @@ class Pulse {
   /// \return false once the run must stop
   bool go_on(std::uint64_t rows) {
     rows_ += rows;
-    if (call_ && !stopped_ && at_home() && Clock::now() - last_ > std::chrono::milliseconds(100)) {
-      const std::uint64_t done = done_ + rows_;
-      if (!call_({done, std::max(done, expected_)})) stopped_ = true;
-      last_ = Clock::now();
-    }
+    const std::uint64_t done = done_ + rows_;
+    if (call_ && !stopped_ && at_home() && done > said_ && Clock::now() - last_ > std::chrono::milliseconds(100))
+      report(done, std::max(done, expected_));
     return !stopped_;
+  }
+  /// Asks the progress call, on the thread that made the pulse.
+  void report(std::uint64_t done, std::uint64_t expected) {
+    if (!call_({done, expected})) stopped_ = true;
+    said_ = done;
+    last_ = Clock::now();
   }
   bool stopped() const noexcept { return stopped_; }
 
@@ -51,6 +55,7 @@ class Pulse {
   const ProgressCall& call_;
   Clock::time_point last_ = Clock::now();
   std::uint64_t done_ = 0, expected_ = 0;
+  std::uint64_t said_ = 0;  ///< trials that the call has heard of; it hears of more, or of nothing
   std::atomic<std::uint64_t> rows_{0};
   std::atomic<bool> stopped_{false};
 };

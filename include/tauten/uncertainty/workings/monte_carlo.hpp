@@ -120,7 +120,8 @@ TAUTEN_FUNCTION Outcome<MonteCarlo> try_monte_carlo(const Model& model, const Jo
       const double needed = static_cast<double>(out.trials) * std::max(1.0, growth * growth);  // NaN at first
       const bool known = !fixed && needed < static_cast<double>(limit);
       expected = known ? static_cast<std::uint64_t>(needed) : limit;
-      out.stopped = !options.progress({out.trials, expected});
+      pulse.report(out.trials, expected);
+      out.stopped = pulse.stopped();
     }
   }
   out.mean = gathered.mean();
