@@ -1,6 +1,6 @@
 // Decimal numbers to and from characters: the one place where the library leaves that to another.
 //
-// With TAUTEN_C_NUMBERS it is the C library's snprintf and strtod: small machines and web pages save the 120 kB of tables that
+// With TAUTEN_C_NUMBERS it is the C library's snprintf and strtod: small machines and web pages save the 110 kB of tables that
 // std::to_chars and std::from_chars bring along. The locale of the program must then be "C", as it is there. The texts are the same.
 #pragma once
 
