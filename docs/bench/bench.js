@@ -72,6 +72,13 @@ function drawn(name, attributes = {}, text = "") {
 
 const significant = (value, digits = 3) => value == null ? "-" : Number(value.toPrecision(digits)).toString();
 
+/** A torque to set or to stop at: three figures, never rounded up past what was found to be safe. */
+function settable(torque) {
+  if (!(torque > 0)) return significant(torque);
+  const step = 10 ** (Math.floor(Math.log10(torque)) - 2);
+  return significant(Math.floor((torque / step) * (1 + 1e-9)) * step);
+}
+
 /** Width of a drawing in px: what is drawn has the size of the window, so that figures read on a phone as well. */
 const widthOf = (picture) => Math.max(300, Math.round(picture.clientWidth || 640));
 

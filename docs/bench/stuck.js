@@ -5,6 +5,7 @@
   const questions = await library("free");
   const { rust } = questions.catalogue.questions.free.keys;
   const percent = (share) => `${significant(100 * share, 2)} %`;
+  const cutOff = (share) => `${Math.floor(100 * share)} %`; // as the library writes it: none reads as certain
 
   const draw = (state, coarse) => {
     const job = { thread: state.thread, class: state.class, rust: state.rust, trials: coarse ? "1000" : "40000" };
@@ -12,12 +13,12 @@
     if (!coarse) linkWhole("free", job);
     asking(() => {
       const found = questions.ask("free", job);
-      say(coarse ? `Stop at ${significant(found.steps[0].stop_at)} N·m` : headline(questions, "free", job));
+      say(coarse ? `Stop at ${settable(found.steps[0].stop_at)} N·m` : headline(questions, "free", job));
       picture(found);
       if (coarse) return;
       place("aids").replaceChildren(table(["aids, one after another", "stop at", "freed by then, all lines", "shears on this line", "rounds off"],
         found.steps.map(({ aids, stop_at, freed_by, chances }) => [aids.map(words).join(", then ") || "torque alone",
-          stop_at ? `${significant(stop_at)} N·m` : "-", percent(freed_by), percent(chances.shear), percent(chances.round)])));
+          stop_at ? `${settable(stop_at)} N·m` : "-", cutOff(freed_by), percent(chances.shear), percent(chances.round)])));
       foldTables(place("aids"));
     });
   };
@@ -37,7 +38,7 @@
       svg.append(drawn("path", { d: path([...bottom, ...top.reverse()]) + "Z", fill: colours[n] }));
     });
     svg.append(drawn("line", { x1: across(stop), x2: across(stop), y1: 16, y2: up(0), stroke: "var(--text)", "stroke-width": 3 }),
-      drawn("text", { x: across(stop) - 8, y: 34, "text-anchor": "end" }, `stop at ${significant(stop)} N·m`));
+      drawn("text", { x: across(stop) - 8, y: 34, "text-anchor": "end" }, `stop at ${settable(stop)} N·m`));
   };
 
   explorable(place("form"), [

@@ -51,6 +51,14 @@ def _places(bands):
     return max(0, 2 - math.floor(math.log10(max(sizes))), 1 - math.floor(math.log10(min(sizes)))) if sizes else 0
 
 
+def _settable(torque):
+    """A torque to set or to stop at: three figures, never rounded up past what was found to be safe."""
+    if not torque > 0 or not math.isfinite(torque):
+        return f"{torque:.3g}"
+    step = 10.0 ** (math.floor(math.log10(torque)) - 2)
+    return f"{math.floor(torque / step * (1 + 1e-9)) * step:.{max(0, -round(math.log10(step)))}f}"
+
+
 def _whole(shares, places=0):
     """Shares in percent as texts that add up to what they add up to: what is cut off goes to those that lost most."""
     unit = 10.0 ** -places
@@ -108,10 +116,10 @@ def plot_chances(free, axes=None):
     axes.axvspan(free.breakaway.low, min(free.breakaway.high, torques[-1]), color=SKY, alpha=0.2, linewidth=0,
                  label="comes free: nine of ten cases")
     first = free.steps[0].stop_at
-    axes.axvline(first, color=BLACK, linewidth=1.5, label=f"stop at {first:.0f} N·m")
+    axes.axvline(first, color=BLACK, linewidth=1.5, label=f"stop at {_settable(first)} N·m")
     if abs(free.stop_at - first) > 1e-9:
         axes.axvline(free.stop_at, color=BLACK, linewidth=1, linestyle="--",
-                     label=f"single pull: {free.stop_at:.0f} N·m at most")
+                     label=f"single pull: {_settable(free.stop_at)} N·m at most")
     if abs(free.chances.limit - free.stop_at) > 1e-9:
         axes.axvline(free.chances.limit, color=BLACK, linewidth=1, linestyle=":",
                      label=f"limit {free.chances.limit:.0f} N·m")
@@ -268,7 +276,7 @@ def plot_scatter(answers, axes=None):
     axes.axhline(last.proof_load / 1e3, color=VERMILION, linewidth=2, linestyle="--", label="proof load")
     if math.isfinite(last.suggested_torque):
         axes.axvline(last.suggested_torque, color=GREEN, linewidth=2, linestyle="-.",
-                     label=f"suggested torque, {last.suggested_torque:.0f} N·m")
+                     label=f"suggested torque, {_settable(last.suggested_torque)} N·m")
     axes.set_xlim(0, torques[-1])
     axes.set_ylim(0, 1.1 * max(load for load in (*high, last.proof_load / 1e3) if math.isfinite(load)))
     axes.set_xlabel("setting of the wrench in N·m")

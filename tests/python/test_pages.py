@@ -464,7 +464,7 @@ def test_one_torque_to_stop_at_leads():
     assert len(stops) >= 2 and len(set(stops)) == 1 and 0.99 * first.stop_at < stops[0] <= first.stop_at
     assert f"No pull on it as it is may exceed {math.floor(answer.stop_at)} N.m: above it " in page
     # The chances of line 1 and of its table are those up to the torque that leads.
-    assert f"{100 * first.chances.free:.0f} % come free by then" in answer.headline
+    assert f"{math.floor(100 * first.chances.free)} % come free by then" in answer.headline
     assert re.search(rf"Up to {int(first.stop_at)} N\.m End Chance", page)
     # A limit of one's own below it leads instead.
     limited = tauten.free_joint(thread="M16", property_class="8.8", limit="150N.m", trials=20000)

@@ -1,5 +1,6 @@
 #include "tauten/question/free.hpp"
 #include "tauten/question/free_lookup.hpp"
+#include "tauten/question/free_page.hpp"
 #include "tauten/question/workings/free_notices.hpp"
 #include "tauten/question/workings/free_plan.hpp"
 #include "tauten/question/workings/stop_sentence.hpp"
@@ -855,6 +856,28 @@ TEST_CASE(
           CHECK(answer.stop_at.si <= tested * 1.002);
           if (answer.stop_at.si > 0) CHECK(answer.chances.round <= job.shear_risk + 1e-9);
         }
+}
+
+// What comes free is cut off and what stays takes it, so that neither reads as certain and both make up the whole.
+TEST_CASE("chances on the page: none reads as certain, and free and stuck add up") {
+  CHECK(detail::freed_cell(0.9999) == "99");
+  CHECK(detail::freed_cell(0.708) == "70");
+  CHECK(detail::stuck_cell(0.292) == "30");
+  CHECK(detail::stuck_cell(0.9951) == "99");
+  CHECK(detail::freed_cell(0.052) == "5.2");
+  CHECK(detail::stuck_cell(0.0108) == "1.1");
+  CHECK(detail::freed_cell(0.0) == "<0.1");
+  CHECK(detail::stuck_cell(1.0) == "100");
+}
+
+// A band stands on no more draws than the chances do, and on no more than it needs.
+TEST_CASE("a sample of torques draws what is asked for, in whole blocks, and the same ones") {
+  const ReleaseModel model = release_model(flange_bolt());
+  using Sample = detail::TorqueSample;
+  const Sample all(model, 1, std::nullopt, false), few(model, 1, std::nullopt, false, 1000);
+  CHECK(Sample(model, 1, std::nullopt, false, 100 * Sample::size).count() == Sample::size);
+  REQUIRE(few.count() == 1024);
+  for (std::size_t i = 0; i < few.count(); ++i) CHECK(few.torque[0][i] == all.torque[0][i]);
 }
 
 }  // namespace free_test

@@ -10,19 +10,21 @@
 
 namespace tauten::TAUTEN_ABI::detail {
 
-/// Quantiles of the five torques, from a fixed number of draws.
+/// Quantiles of the five torques, from so many draws that no band needs more.
 struct TorqueSample {
   static constexpr int size = 128 * Draws::size;
   std::vector<float> torque[Draws::modes];
 
-  /// \param held  draws that would have ended up to its torque are left out; more blocks are drawn in their place, up to
-  ///              a bound, so that a band stands on as many as may be
+  /// \param held    draws that would have ended up to its torque are left out; more blocks are drawn in their place, up
+  ///                to a bound, so that a band stands on as many as may be
+  /// \param enough  draws that will do, where fewer than `size` are asked for: in whole blocks
   TorqueSample(const ReleaseModel& model, std::uint64_t seed, const std::optional<Held>& held = std::nullopt,
-               bool sorted = true) {
+               bool sorted = true, std::size_t enough = size) {
     Draws draws;
-    for (auto& list : torque) list.reserve(size);
+    enough = std::min<std::size_t>(enough, size);
+    for (auto& list : torque) list.reserve(enough + Draws::size);
     constexpr std::uint64_t most = 16 * size;
-    for (std::uint64_t first = 0; first < most && torque[0].size() < size; first += Draws::size) {
+    for (std::uint64_t first = 0; first < most && torque[0].size() < enough; first += Draws::size) {
       attend();
       alignas(64) std::int8_t before[Draws::size];
       const Block block(first);

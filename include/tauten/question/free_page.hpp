@@ -28,8 +28,15 @@ inline std::string percent_cell(double chance) {
          : chance < 0.1 ? number_text(100 * chance, 2)
                         : number_text(std::round(100 * chance), 3);
 }
-/// The chance of coming free, cut off: a plan takes no line that only seems to reach the wanted chance.
-inline std::string reached_cell(double chance) { return number_text(std::floor(100 * chance), 3); }
+/// The chance of coming free, cut off: none reads as certain, and no line only seems to reach the wanted chance.
+inline std::string freed_cell(double chance) {
+  return chance < 0.1 ? percent_cell(chance) : number_text(std::floor(100 * chance), 3);
+}
+/// The chance of staying stuck, which takes what was cut off there.
+inline std::string stuck_cell(double chance) {
+  return chance < 0.1 || chance >= 0.999 ? percent_cell(chance)
+                                         : number_text(std::fmin(99, std::ceil(100 * chance)), 3);
+}
 
 /// A torque without its unit. The upper end of a band that no fastener reaches is left open.
 inline std::string reached_torque_cell(Torque torque, const PageUnits& units) {
@@ -67,15 +74,16 @@ inline std::string drive_gives_title(const FreeJob& job) {
 /// "72 % come free by then, below 0.1 % shear, 28 % do not move"
 /// \param harm_first  what breaks leads, where so much torque is no advice
 inline std::string ends_text(const FreeJob& job, const Chances& c, bool harm_first) {
-  const auto share = [](double chance) {
-    return (chance < 1e-3 ? "below 0.1" : percent_cell(chance)) + std::string(" % ");
+  const auto share = [](double chance, std::string (*cell)(double) = percent_cell) {
+    return (chance < 1e-3 ? "below 0.1" : cell(chance)) + std::string(" % ");
   };
-  const std::string then = " by then, ", free = share(c.free) + "come free", shear = share(c.shear) + "shear";
+  const std::string then = " by then, ", free = share(c.free, freed_cell) + "come free",
+                    shear = share(c.shear) + "shear";
   std::string text = harm_first ? shear + then : free + then + shear + ", ";
   if (c.round >= 1e-3)
     text += share(c.round) + (job.drive == DriveFit::hexalobular ? "strip the recess, " : "round off the corners, ");
   if (c.tool >= 1e-3) text += share(c.tool) + "break the tool, ";
-  return text + (harm_first ? free + ", " : "") + share(c.not_moving) + "do not move.";
+  return text + (harm_first ? free + ", " : "") + share(c.not_moving, stuck_cell) + "do not move.";
 }
 
 /// A pull that most people can exert and gauge; above the median of one who stands braced, 350 N. Judgement.
@@ -153,18 +161,17 @@ inline PageTable plan_table(const FreeJob& job, const Free& answer, const PageUn
     const double hours = step.minutes / 60;
     table.rows.push_back(
         {i == answer.next ? ">" : "", aids_text(job, step.aids), cell(units.settable_cell(step.stop_at)),
-         cell(reached_cell(c.free)), cell(percent_cell(c.shear)), cell(percent_cell(c.round)),
-         cell(percent_cell(c.tool)),
+         cell(freed_cell(c.free)), cell(percent_cell(c.shear)), cell(percent_cell(c.round)), cell(percent_cell(c.tool)),
          step.minutes < 90 ? number_text(std::round(step.minutes)) + " min" : number_text(std::round(hours)) + " h",
          std::to_string(step.damage)});
   }
   const PlanStep& enough = answer.steps[answer.enough];
   if (answer.enough + 1 < answer.steps.size())
-    table.legend.push_back("By the line \"" + aids_text(job, enough.aids) + "\", " + reached_cell(enough.freed_by) +
+    table.legend.push_back("By the line \"" + aids_text(job, enough.aids) + "\", " + freed_cell(enough.freed_by) +
                            " % have come free.");
   else if (answer.steps.size() > 1)
     table.legend.push_back("All lines before cutting free " +
-                           reached_cell(answer.steps[answer.steps.size() - 2].freed_by) + " %.");
+                           freed_cell(answer.steps[answer.steps.size() - 2].freed_by) + " %.");
   return table;
 }
 
@@ -185,11 +192,11 @@ inline PageTable chances_table(const FreeJob& job, const Free& answer, const Pag
     table.rows.push_back({end, chance, reached_torque_cell(band.low, units), reached_torque_cell(band.nominal, units),
                           reached_torque_cell(band.high, units)});
   };
-  row("comes free", percent_cell(c.free), answer.breakaway);
+  row("comes free", freed_cell(c.free), answer.breakaway);
   row("shears", percent_cell(c.shear), answer.shear);
   row(end_of_drive(job.drive), percent_cell(c.round), answer.round);
   row("tool fails", percent_cell(c.tool), answer.tool);
-  table.rows.push_back({"does not move", percent_cell(c.not_moving), "-", "-", "-"});
+  table.rows.push_back({"does not move", stuck_cell(c.not_moving), "-", "-", "-"});
   if (answer.arm) row("the arm reaches", "", *answer.arm);
   return table;
 }
@@ -212,8 +219,8 @@ inline PageTable if_held_table(const FreeJob& job, const Free& answer, const Pag
        "stop with this very bolt."}};
   for (const IfHeld& one : answer.if_held) {
     const Chances& c = one.chances;
-    table.rows.push_back({reached_torque_cell(one.held, units), percent_cell(c.free), percent_cell(c.shear),
-                          percent_cell(c.round), percent_cell(c.tool), percent_cell(c.not_moving)});
+    table.rows.push_back({reached_torque_cell(one.held, units), freed_cell(c.free), percent_cell(c.shear),
+                          percent_cell(c.round), percent_cell(c.tool), stuck_cell(c.not_moving)});
   }
   return table;
 }

@@ -51,7 +51,7 @@ TAUTEN_FUNCTION Outcome<Free> try_free_joint(const FreeJob& job) {
   Stuck stuck, hard;
   const Simulation s = simulate(model, trials, job.seed, job.jobs, end_of_range(model), held, &stuck);
   if (s.trials() < detail::least_held) return detail::never_held(job, s.trials());
-  detail::TorqueSample sample(model, job.seed, held, false);
+  detail::TorqueSample sample(model, job.seed, held, false, trials);
   if (sample.count() < detail::least_held) return detail::never_held(job, sample.count());
   using detail::Draws;
   answer.breakaway = sample.band(Draws::free);
