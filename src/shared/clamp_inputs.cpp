@@ -24,6 +24,7 @@ struct Form<Face> {
 };
 
 namespace {
+namespace of_clamp {
 
 using In = Declares<ClampJob>;
 using ClampInput = Input<ClampJob>;
@@ -112,16 +113,21 @@ Outcome<ClampAnswer> answer(const Call& call, Outcome<Clamp> (*ask)(const ClampJ
   return ClampAnswer{*found, given->job};
 }
 
+}  // namespace of_clamp
 }  // namespace
 
-std::span<const ClampInput> joint_inputs() { return inputs; }
-std::span<const ClampInput> clamp_inputs() { return std::span(inputs).first(std::size(inputs) - 1); }
-std::span<const ClampInput> torque_inputs() { return std::span(inputs).subspan(2); }
+std::span<const Input<ClampJob>> joint_inputs() { return of_clamp::inputs; }
+std::span<const Input<ClampJob>> clamp_inputs() {
+  return std::span(of_clamp::inputs).first(std::size(of_clamp::inputs) - 1);
+}
+std::span<const Input<ClampJob>> torque_inputs() { return std::span(of_clamp::inputs).subspan(2); }
 
-Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) { return try_read<ClampJob>(inputs, call, rules); }
+Outcome<GivenJob<ClampJob>> try_clamp_job(const Call& call) {
+  return try_read<ClampJob>(of_clamp::inputs, call, of_clamp::rules);
+}
 
-Outcome<ClampAnswer> try_clamp(const Call& call) { return answer(call, tauten::try_clamp); }
+Outcome<ClampAnswer> try_clamp(const Call& call) { return of_clamp::answer(call, tauten::try_clamp); }
 
-Outcome<ClampAnswer> try_torque_for(const Call& call) { return answer(call, tauten::try_torque_for); }
+Outcome<ClampAnswer> try_torque_for(const Call& call) { return of_clamp::answer(call, tauten::try_torque_for); }
 
 }  // namespace tauten::shared

@@ -8,6 +8,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_free {
 
 using In = Declares<FreeQuestion>;
 using FreeInput = Input<FreeQuestion>;
@@ -142,6 +143,7 @@ constexpr Rule rules[] = {excludes("property_class", "torsion_ratio"), needs("ye
                           needs("first_year_loss", "years"), needs("hand_force", "handle_length"),
                           needs("hand_variation", "handle_length")};
 
+}  // namespace of_free
 }  // namespace
 
 /// The library has the name width_across_flats for whatever tool was given.
@@ -155,10 +157,10 @@ Error in_words(const GivenJob<FreeQuestion>& given, const Error& error) {
   return renamed(named, "width_across_flats", given.has("width_across_flats") ? "width-across-flats" : "socket");
 }
 
-std::span<const FreeInput> free_inputs() { return inputs; }
+std::span<const Input<FreeQuestion>> free_inputs() { return of_free::inputs; }
 
 Outcome<GivenJob<FreeQuestion>> try_read_free(const Call& call) {
-  auto given = try_read<FreeQuestion>(inputs, call, rules);
+  auto given = try_read<FreeQuestion>(of_free::inputs, call, of_free::rules);
   if (!given) return given.error();
   GivenJob<FreeQuestion> found = *std::move(given);
   FreeJob& job = found.job.job;

@@ -5,6 +5,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_group {
 
 using In = DeclaresLists<GroupJob>;
 
@@ -42,12 +43,13 @@ constexpr Rule rules[] = {one_of("positions"),
                           excludes("outline", "outside"),
                           needs("worst_clocking", "moment")};
 
+}  // namespace of_group
 }  // namespace
 
-std::span<const Input<GroupJob>> group_inputs() { return inputs; }
+std::span<const Input<GroupJob>> group_inputs() { return of_group::inputs; }
 
 Outcome<GroupAnswer> try_group(const Call& call) {
-  const auto given = try_read<GroupJob>(inputs, call, rules);
+  const auto given = try_read<GroupJob>(of_group::inputs, call, of_group::rules);
   if (!given) return given.error();
   const Outcome<BoltGroup> found = try_bolt_group(given->job);
   if (!found) return given->in_words(found.error());

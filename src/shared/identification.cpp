@@ -5,6 +5,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_identify {
 
 using In = Declares<IdentifyJob>;
 using IdentifyInput = Input<IdentifyJob>;
@@ -66,12 +67,13 @@ Outcome<std::vector<Candidate>> candidates_of(const GivenJob<IdentifyJob>& given
   return tauten::try_identify(is_key ? *job.key : *job.socket, options);
 }
 
+}  // namespace of_identify
 }  // namespace
 
-std::span<const IdentifyInput> identify_inputs() { return inputs; }
+std::span<const Input<IdentifyJob>> identify_inputs() { return of_identify::inputs; }
 
 Outcome<Identification> try_identify(const Call& call) {
-  const auto given = try_read<IdentifyJob>(inputs, call);
+  const auto given = try_read<IdentifyJob>(of_identify::inputs, call);
   if (!given) return given.error();
   const IdentifyJob& job = given->job;
   if (int{job.socket.has_value()} + int{job.key.has_value()} + int{job.bit.has_value()} > 1)
@@ -81,11 +83,11 @@ Outcome<Identification> try_identify(const Call& call) {
     return Error("socket", "say what fits, a socket, a key or a bit, or give a class; write a socket like 16mm");
   if (job.worn && !has_width) return Error("worn", "worn goes with a socket or a key; leave it out or say which");
 
-  const Outcome<std::vector<Candidate>> found = candidates_of(*given);
+  const Outcome<std::vector<Candidate>> found = of_identify::candidates_of(*given);
   if (!found) return given->in_words(found.error());
   Identification out;
   out.tool = job.key ? job.key : job.socket;
-  for (const Candidate& c : *found) out.candidates.push_back(in_words(c));
+  for (const Candidate& c : *found) out.candidates.push_back(of_identify::in_words(c));
   if (job.property_class.empty()) return out;
   const Outcome<PropertyClass> c = try_property_class(job.property_class);
   const Outcome<std::string> marks = try_head_marks(job.property_class);

@@ -5,6 +5,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_pattern {
 
 using In = DeclaresLists<PatternJob>;
 
@@ -34,12 +35,13 @@ constexpr Rule rules[] = {one_of("positions", "chords", "name"),
                           needs("edges", "chords"),
                           needs("edges", "hole")};
 
+}  // namespace of_pattern
 }  // namespace
 
-std::span<const Input<PatternJob>> pattern_inputs() { return inputs; }
+std::span<const Input<PatternJob>> pattern_inputs() { return of_pattern::inputs; }
 
 Outcome<PatternAnswer> try_pattern(const Call& call) {
-  const auto given = try_read<PatternJob>(inputs, call, rules);
+  const auto given = try_read<PatternJob>(of_pattern::inputs, call, of_pattern::rules);
   if (!given) return given.error();
   const Outcome<PatternFacts> found = try_pattern_facts(given->job);
   if (!found) return given->in_words(found.error());

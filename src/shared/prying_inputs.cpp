@@ -5,6 +5,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_prying {
 
 using In = Declares<PryingJob>;
 
@@ -49,12 +50,13 @@ constexpr Rule rules[] = {one_of("tributary", "effective_length"),
                           needs("elongation_length", "bolt_area"),
                           needs("bolt_area", "elongation_length")};
 
+}  // namespace of_prying
 }  // namespace
 
-std::span<const Input<PryingJob>> prying_inputs() { return inputs; }
+std::span<const Input<PryingJob>> prying_inputs() { return of_prying::inputs; }
 
 Outcome<PryingAnswer> try_prying(const Call& call) {
-  const auto given = try_read<PryingJob>(inputs, call, rules);
+  const auto given = try_read<PryingJob>(of_prying::inputs, call, of_prying::rules);
   if (!given) return given.error();
   const Outcome<PlatePrying> found = try_plate_prying(given->job);
   if (!found) return given->in_words(found.error());

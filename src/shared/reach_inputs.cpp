@@ -21,6 +21,7 @@ struct Form<ExtensionLink> {
 };
 
 namespace {
+namespace of_reach {
 
 using In = Declares<ReachJob>;
 using ReachInput = Input<ReachJob>;
@@ -99,17 +100,18 @@ Error in_words(const GivenJob<ReachJob>& given, const Error& error) {
   return given.in_words(error);
 }
 
+}  // namespace of_reach
 }  // namespace
 
-std::span<const ReachInput> reach_inputs() { return inputs; }
+std::span<const Input<ReachJob>> reach_inputs() { return of_reach::inputs; }
 
 Outcome<ReachAnswer> try_reach(const Call& call) {
-  auto given = try_read<ReachJob>(inputs, call, rules);
+  auto given = try_read<ReachJob>(of_reach::inputs, call, of_reach::rules);
   if (!given) return given.error();
   ReachJob job = given->job;
   job.known = given->has("setting") ? ReachJob::Known::setting : ReachJob::Known::at_fastener;
   const auto found = tauten::try_reach(job);
-  if (!found) return in_words(*given, found.error());
+  if (!found) return of_reach::in_words(*given, found.error());
   ReachAnswer answer{*found, job};
   if (!job.extensions.empty() && !given->has("wrench_length"))
     answer.notices.push_back(tauten::detail::assumed_length(job));

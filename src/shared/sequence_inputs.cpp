@@ -5,6 +5,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_sequence {
 
 using In = DeclaresLists<SequenceJob>;
 
@@ -45,12 +46,13 @@ constexpr Input<SequenceJob> inputs[] = {
 constexpr Rule rules[] = {one_of("pattern"), excludes("order", "labels"), excludes("interaction", "gasket"),
                           excludes("interaction", "readings"), excludes("gasket", "readings")};
 
+}  // namespace of_sequence
 }  // namespace
 
-std::span<const Input<SequenceJob>> sequence_inputs() { return inputs; }
+std::span<const Input<SequenceJob>> sequence_inputs() { return of_sequence::inputs; }
 
 Outcome<SequenceAnswer> try_sequence(const Call& call) {
-  const auto given = try_read<SequenceJob>(inputs, call, rules);
+  const auto given = try_read<SequenceJob>(of_sequence::inputs, call, of_sequence::rules);
   if (!given) return given.error();
   const Outcome<TighteningSequence> found = try_tightening_sequence(given->job);
   if (!found) return given->in_words(found.error());

@@ -7,6 +7,7 @@
 namespace tauten::shared {
 
 namespace {
+namespace of_thread {
 
 using In = Declares<ThreadJob>;
 
@@ -22,12 +23,13 @@ constexpr Input<ThreadJob> inputs[] = {
 
 constexpr Rule rules[] = {one_of("thread")};
 
+}  // namespace of_thread
 }  // namespace
 
-std::span<const Input<ThreadJob>> thread_inputs() { return inputs; }
+std::span<const Input<ThreadJob>> thread_inputs() { return of_thread::inputs; }
 
 Outcome<ThreadAnswer> try_thread(const Call& call) {
-  const auto given = try_read<ThreadJob>(inputs, call, rules);
+  const auto given = try_read<ThreadJob>(of_thread::inputs, call, of_thread::rules);
   if (!given) return given.error();
   const Outcome<ThreadFacts> found = try_thread_facts(given->job);
   if (!found) return given->in_words(found.error());

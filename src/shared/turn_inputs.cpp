@@ -35,6 +35,7 @@ struct Form<TurnLayer> {
 };
 
 namespace {
+namespace of_turn {
 
 using In = Declares<CurveJob>;
 using TurnInput = Input<CurveJob>;
@@ -178,11 +179,12 @@ constexpr std::size_t place_in_list(Line name) {
   return place;
 }
 
+}  // namespace of_turn
 }  // namespace
 
 /// One of several bars has a name of its own in the library, and a layer is no more than a layer here.
 Error in_words(const GivenJob<CurveJob>& given, const Error& error) {
-  const Line argument = error.argument();
+  const std::string_view argument = error.argument();
   const bool options = given.spelling == Spelling::option;
   if (options && argument.starts_with("bar_")) return {"bar", error.what()};
   if (options && argument == "layers") return {"layer", error.what()};
@@ -194,9 +196,13 @@ Error in_words(const GivenJob<CurveJob>& given, const Error& error) {
   return given.in_words(error);
 }
 
-std::span<const TurnInput> turn_inputs() { return std::span(inputs).first(place_in_list("end_angle")); }
+std::span<const Input<CurveJob>> turn_inputs() {
+  return std::span(of_turn::inputs).first(of_turn::place_in_list("end_angle"));
+}
 
-std::span<const TurnInput> curve_inputs() { return std::span(inputs).subspan(place_in_list("name")); }
+std::span<const Input<CurveJob>> curve_inputs() {
+  return std::span(of_turn::inputs).subspan(of_turn::place_in_list("name"));
+}
 
 Outcome<GivenJob<CurveJob>> try_turn_job(const Call& call) { return try_read(turn_inputs(), call); }
 
