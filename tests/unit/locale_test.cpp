@@ -5,13 +5,17 @@
 
 #include <cmath>
 
+#include <charconv>
 #include <clocale>
 #include <cstdio>
 #include <cstring>
 #include <locale>
+#include <random>
 #include <string>
+#include <string_view>
 
 #include "shared/registry.hpp"
+#include "tauten/base/c_number_chars.hpp"
 #include "tauten/base/math.hpp"
 #include "tauten/explain/derivation.hpp"
 #include "tauten/explain/json_text.hpp"
@@ -157,6 +161,85 @@ TEST_CASE("answers, derivations, drawings and refusals are the same in a locale 
     after = everything();
   }
   CHECK(after == before);
+}
+
+// What small machines and web pages take (TAUTEN_C_NUMBERS) against what all others do, in either locale.
+TEST_CASE("numbers by the C library: the texts of std::to_chars, read as std::from_chars does") {
+  std::mt19937_64 random(16);
+  const auto same = [&] {
+    for (int i = 0; i < 4000; ++i) {
+      // Figures as they occur, and any double at all.
+      const auto bits = random();
+      double x = static_cast<double>(bits % 1'000'000) / std::pow(10.0, i % 9);
+      if (i % 2 == 0) std::memcpy(&x, &bits, sizeof x);
+      if (!std::isfinite(x) || std::fpclassify(x) == FP_SUBNORMAL) continue;
+      CAPTURE(x);
+      char ours[400], theirs[400];
+      const auto text = [](const char* first, std::to_chars_result end) {
+        return std::string(first, end.ec == std::errc() ? end.ptr : first);
+      };
+      for (const auto format : {std::chars_format::general, std::chars_format::fixed})
+        for (const int precision : {0, 2, 6, 17})
+          CHECK(text(ours, detail::write_chars_in_c(ours, ours + 41, x, format, precision)) ==
+                text(theirs, std::to_chars(theirs, theirs + 40, x, format, precision)));
+      // The shortest of several may differ in its last figure or in its form; it is read back all the same.
+      const std::string shortest = text(ours, detail::write_chars_in_c(ours, ours + 40, x));
+      CHECK(shortest.size() <= 24);
+      double back = 0;
+      CHECK(std::from_chars(shortest.data(), shortest.data() + shortest.size(), back).ec == std::errc());
+      CHECK(back == x);
+    }
+    for (const std::string_view text : {"0",
+                                        "-0.0",
+                                        "1",
+                                        "16",
+                                        "1.25",
+                                        "-3.5e2",
+                                        ".5",
+                                        "5.",
+                                        "1e3",
+                                        "1e",
+                                        "1e+",
+                                        "1.2.3",
+                                        "1,5",
+                                        "1,5.2",
+                                        "0x10",
+                                        "+5",
+                                        "-+5",
+                                        "--5",
+                                        "-",
+                                        ".",
+                                        "",
+                                        " 5",
+                                        "5 ",
+                                        "1e999",
+                                        "-1e999",
+                                        "1e-999",
+                                        "0e-999",
+                                        "0.0e9",
+                                        "12mm",
+                                        "e5",
+                                        "1/2",
+                                        "1.7976931348623157e308",
+                                        "0.000000000000000000000000000000000000000001"}) {
+      CAPTURE(text);
+      double ours = 7, theirs = 7;
+      const char* const end = text.data() + text.size();
+      const auto in_c = detail::read_chars_in_c(text.data(), end, ours);
+      const auto plain = std::from_chars(text.data(), end, theirs);
+      CHECK(in_c.ec == plain.ec);
+      CHECK(in_c.ptr - text.data() == plain.ptr - text.data());
+      CHECK(ours == theirs);
+    }
+    double none = 7;
+    const std::string endless(200, '1');
+    CHECK(detail::read_chars_in_c(endless.data(), endless.data() + endless.size(), none).ec ==
+          std::errc::invalid_argument);
+    CHECK(none == 7);
+  };
+  same();
+  const CommaLocale comma;
+  same();
 }
 
 TEST_CASE("numbers as text: what printf writes in the plain locale") {
