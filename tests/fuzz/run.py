@@ -3,6 +3,7 @@
 
     run.py FOLDER --seconds 30        FOLDER has the programs tauten_fuzz_NAME; seeds are in seeds/NAME.txt, ---- between them
     run.py FOLDER csv --runs 100000000 --keep corpus   at length, before a release; what was found on the way is kept
+    run.py FOLDER csv --length 200 ...   short inputs only, of which several times as many run
 
 An input that fails is printed; put it into the seeds once it is mended.
 """
@@ -29,7 +30,7 @@ def run(program, options):
         found.mkdir(parents=True, exist_ok=True)
         length = [f"-runs={options.runs}"] if options.runs else [f"-max_total_time={options.seconds}"]
         done = subprocess.run([program, found, *([corpus] if options.keep else []), *length, "-timeout=20", "-rss_limit_mb=2048",
-                               "-max_len=2048", "-verbosity=1", "-print_final_stats=1", f"-artifact_prefix={folder}/failed-"],
+                               f"-max_len={options.length}", "-verbosity=1", "-print_final_stats=1", f"-artifact_prefix={folder}/failed-"],
                               capture_output=True, text=True, errors="replace")
         count = [line.split()[-1] for line in done.stderr.splitlines() if "number_of_executed_units" in line]
         print(f"{name}: {count[0] if count else 'no'} runs", flush=True)
@@ -45,6 +46,7 @@ def main():
     parser.add_argument("names", nargs="*")
     parser.add_argument("--seconds", type=int, default=30)
     parser.add_argument("--runs", type=int)
+    parser.add_argument("--length", type=int, default=2048, help="bytes of the longest input")
     parser.add_argument("--keep")
     options = parser.parse_args()
     programs = [path for path in sorted(options.folder.glob("tauten_fuzz_*")) if os.access(path, os.X_OK) and path.is_file()
