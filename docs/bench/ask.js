@@ -204,7 +204,8 @@ async function open() {
     if (key in fields) fields[key].set(given.getAll(key));
     else unknown.push(key);
   }
-  const details = element("details", { open: rest.some((key) => given.has(key)) }, element("summary", {}, `More inputs (${rest.length})`),
+  // What a picture asks with is set for it, not by its reader.
+  const details = element("details", { open: rest.some((key) => given.has(key) && key !== "trials") }, element("summary", {}, `More inputs (${rest.length})`),
     ...rest.map((key) => fields[key].node));
   place("fields").replaceChildren(...first.map((key) => fields[key].node), ...(rest.length ? [details] : []));
   answer();
@@ -229,6 +230,8 @@ function begin() {
   place("copy").addEventListener("click", async () => {
     try {
       await navigator.clipboard.writeText(location.href);
+      const said = place("copy").textContent;
+      if (said !== "Copied") setTimeout(() => (place("copy").textContent = said), 3000);
       place("copy").textContent = "Copied";
     } catch {
       window.prompt("The link of this job:", location.href); // an old browser, or a page from the file system

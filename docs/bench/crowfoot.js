@@ -16,7 +16,7 @@
     });
   };
 
-  // Seen from above: the hand at the left, the drive of the wrench at the middle, the fastener at the end of the extension. The
+  // Seen from above, tightening clockwise: the hand at the left, the drive of the wrench at the middle, the fastener at the end of the extension. The
   // library says where that is, along the wrench and across it.
   const picture = ({ extension, setting, arrives }, state) => {
     const svg = place("picture");
@@ -32,8 +32,8 @@
     svg.append(bar(hand, drive, 10, "var(--line)"), bar([hand[0] - 8, hand[1]], [hand[0] + 50, hand[1]], 18, "var(--accent)"), bar(drive, bolt, 14, "var(--band)"),
       drawn("rect", { x: drive[0] - 7, y: drive[1] - 7, width: 14, height: 14, fill: "var(--text)" }),
       drawn("circle", { cx: bolt[0], cy: bolt[1], r: 13, fill: "var(--panel)", stroke: "var(--high)", "stroke-width": 4 }),
-      drawn("path", { d: `M${hand[0]} ${hand[1] + 14}v42m-7 -12l7 12l7 -12`, fill: "none", stroke: "var(--text)", "stroke-width": 3 }),
-      drawn("text", { x: Math.max(hand[0], 30), y: hand[1] + 76, "text-anchor": "middle" }, "pull"),
+      drawn("path", { d: `M${hand[0]} ${hand[1] - 14}v-42m-7 12l7 -12l7 12`, fill: "none", stroke: "var(--text)", "stroke-width": 3 }),
+      drawn("text", { x: Math.max(hand[0], 30), y: hand[1] - 64, "text-anchor": "middle" }, "pull"),
       drawn("text", { x: (hand[0] + drive[0]) / 2, y: drive[1] - 18, "text-anchor": "middle" }, `set ${significant(setting)} N·m`),
       drawn("text", { x: Math.min(bolt[0], width - 90), y: bolt[1] < drive[1] - 10 ? bolt[1] - 24 : bolt[1] + 40, "text-anchor": "middle" },
         `${significant(arrives.low)} to ${significant(arrives.high)} N·m arrive`),

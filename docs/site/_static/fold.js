@@ -1,6 +1,7 @@
 // A table that is wider than its place folds on a phone: each row one below the other, each cell behind the heading of its column.
 // Long ones scroll instead; folded, nobody would find the end of them.
 function foldTables(root) {
+  for (const drawing of root.querySelectorAll("[style*=overflow-x] > svg")) fadeEdge(drawing.parentElement);
   for (const table of root.querySelectorAll("table:has(thead)")) {
     table.classList.remove("folds");
     const heads = [...table.querySelectorAll("thead tr:first-child > *")].map((head) => head.textContent.trim());
@@ -14,4 +15,12 @@ function foldTables(root) {
       });
     table.classList.add("folds");
   }
+}
+
+// Where a drawing goes on beyond the edge it fades there: a figure that is cut off reads as another.
+function fadeEdge(frame) {
+  const look = () => frame.classList.toggle("goes-on", frame.scrollLeft + frame.clientWidth < frame.scrollWidth - 1);
+  if (!frame.dataset.fades) frame.addEventListener("scroll", look);
+  frame.dataset.fades = "yes";
+  look();
 }

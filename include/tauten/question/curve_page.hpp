@@ -59,17 +59,19 @@ inline const char* end_text(const Curve& curve) {
 
 /// \param lines  curves by their friction; "" for a curve by itself
 inline PageTable mark_table(const std::vector<CurveLine>& lines, const PageUnits& units) {
-  PageTable table{"",
-                  {{"Mark"},
-                   {"Friction"},
-                   {"Angle", units.unit(Dim::angle), true},
-                   {"Torque", units.unit(Dim::torque), true},
-                   {"Preload", units.unit(Dim::force), true},
-                   {"Plastic strain", "%", true},
-                   {"Stretch", units.unit(Dim::length), true}},
-                  {},
-                  {"First yield: the surface of the thread begins to flow. Yield point: the slope of the torque has "
-                   "dropped to the share asked for. Stretch: by which the bolt would stay longer."}};
+  PageTable table{
+      "",
+      {{"Mark"},
+       {"Friction"},
+       {"Angle", units.unit(Dim::angle), true},
+       {"Torque", units.unit(Dim::torque), true},
+       {"Preload", units.unit(Dim::force), true},
+       {"Plastic strain", "%", true},
+       {"Stretch", units.unit(Dim::length), true}},
+      {},
+      {"First yield: the surface of the thread begins to flow. Yield point: the slope of the torque has "
+       "dropped to the share asked for. Both come before the 0.2 % of plastic strain that defines the yield "
+       "strength, of which `clamp` states the percent. Stretch: by which the bolt would stay longer."}};
   const auto row = [&](const char* title, const CurveLine& line, const CurvePoint& point) {
     table.rows.push_back({title, line.friction, units.cell(point.angle), units.cell(point.torque),
                           units.cell(point.preload), number_text(100 * point.plastic_strain, 2),

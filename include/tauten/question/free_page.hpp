@@ -112,7 +112,8 @@ inline std::string free_headline(const FreeJob& job, const Free& answer, const P
                            (assumed ? std::string(job.class_assumed ? " and class " : "") +
                                           (job.class_assumed ? unmarked_class : "") + " assumed"
                                     : std::string()) +
-                           ", " + plain_words(word_of(job.rust)) + ": ";
+                           ", " + plain_words(word_of(job.rust)) +
+                           (job.aids.empty() ? std::string() : ", after " + aids_text(job, job.aids)) + ": ";
   const Torque first = first_stop(answer);
   const std::string stop = units.settable(first);
   const bool spins = answer.round.high.si <= 0 && answer.breakaway.high.si > 0;
@@ -319,6 +320,8 @@ inline Page page_of(const FreeJob& job, const Free& answer, const PageUnits& uni
                     bool with_instructions = false) {
   Page page;
   page.headline = detail::free_headline(job, answer, units);
+  page.actions.emplace_back(
+      "First make sure that nothing behind it is under pressure, and that nothing hangs or presses on it.");
   static constexpr std::string_view to_do[] = {"left_hand", "thread_direction", "six_point", "clean_recess",
                                                "measure_corners"};
   PageList later{"Take care in the later steps", {}};

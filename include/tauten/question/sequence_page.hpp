@@ -136,6 +136,9 @@ inline Page page_of(const SequenceJob& job, const TighteningSequence& sequence, 
       "With a gasket: wait as its maker asks (4 h or more is common practice), then retighten once round at the full "
       "torque, cold and without pressure.");
   page.lists.push_back({"To undo", undoing_steps(job, sequence)});
+  if (!job.pressurised)  // nobody said so, which does not mean that it is not
+    page.lists.back().items.insert(page.lists.back().items.begin(),
+                                   "If it may hold pressure: prove that it is zero, and begin on the far side of it.");
   if (!sequence.sets.empty()) {
     std::string sets;
     for (const std::vector<int>& set : sequence.sets) sets += (sets.empty() ? "" : "; ") + order_text(set);
