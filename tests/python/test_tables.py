@@ -473,6 +473,7 @@ NAME = {
     "head": lambda r: f"{r['thread_size']} {r['standard']} {r['kind']}", "hole": lambda r: r["thread_size"],
     "washer": lambda r: f"{r['standard']} {r['thread_size']}", "hexalobular": lambda r: r["drive_number"],
     "drilling": lambda r: f"{r['standard']} {r['rating']} {r['size']}",
+    "drilling_rectangle": lambda r: f"{r['standard']} {r['size']}",
     "tolerance_pitch": lambda r: f"{r['diameter_above_mm']} {r['diameter_to_mm']} {r['pitch_mm']}",
     "tolerance_crest": lambda r: r["pitch_mm"], "tolerance_deviation": lambda r: r["pitch_mm"],
 }
@@ -496,6 +497,19 @@ def test_dimensions_are_those_typed_from_the_standards():
             compared += 1
     everything = sum(r[cell] not in ("", "0") for table in NAME for r in rows(table) for cell in r if cell.endswith(("_mm", "_um")))
     assert compared > 2000 and everything - compared < 0.2 * everything, (compared, everything)
+
+
+def test_flanges_of_class_600_in_inches():
+    """Outside, circle and hole of ASME B16.5, class 600, in inches and from memory; the table has millimetres of several prints."""
+    typed = {15: (3.75, 2.62, 0.62), 20: (4.62, 3.25, 0.75), 25: (4.88, 3.5, 0.75), 32: (5.25, 3.88, 0.75), 40: (6.12, 4.5, 0.88),
+             50: (6.5, 5, 0.75), 65: (7.5, 5.88, 0.88), 80: (8.25, 6.62, 0.88), 100: (10.75, 8.5, 1), 125: (13, 10.5, 1.12),
+             150: (14, 11.5, 1.12), 200: (16.5, 13.75, 1.25), 250: (20, 17, 1.38), 300: (22, 19.25, 1.38), 350: (23.75, 20.75, 1.5),
+             400: (27, 23.75, 1.62), 450: (29.25, 25.75, 1.75), 500: (32, 28.5, 1.75), 600: (37, 33, 2)}
+    table = {int(r["size"][2:]): r for r in rows("drilling") if (r["standard"], r["rating"]) == ("ASME B16.5", "class 600")}
+    assert table.keys() == typed.keys()
+    for size, figures in typed.items():
+        for cell, inches in zip(("outside_mm", "circle_mm", "hole_mm"), figures):
+            assert table[size][cell] in ("", "0") or float(table[size][cell]) == pytest.approx(25.4 * inches, abs=0.45), (size, cell)
 
 
 def test_holes():

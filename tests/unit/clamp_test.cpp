@@ -895,6 +895,12 @@ TEST_CASE("a bearing face smaller than the thread is refused") {
   CHECK(!try_clamp(job));
 }
 
+TEST_CASE("the least of a function: within the ends, or at the end to which it falls") {
+  CHECK(detail::least_between(1.0, 9.0, [](double x) { return (x - 4) * (x - 4); }) == near(4).epsilon(1e-3));
+  CHECK(detail::least_between(1.0, 9.0, [](double x) { return x; }) == 1);
+  CHECK(detail::least_between(1.0, 9.0, [](double x) { return -x; }) == 9);
+}
+
 TEST_CASE("an enumeration that holds none of its values is refused") {
   ClampJob job = pump_foot();
   job.torsion = static_cast<Torsion>(7);

@@ -833,6 +833,29 @@ TEST_CASE("every state of rust is found by its name") {
   CHECK(find_rust_state("spotless") == nullptr);
 }
 
+// Judgement, no source: typed once more, so that none of it changes unseen.
+TEST_CASE("the figures of every state of rust, as they were judged") {
+  struct Judged {
+    Rust rust;
+    double thread, face, bond, pressure, metal;
+  };
+  for (const Judged& typed :
+       {Judged{Rust::clean, 1, 1, 0, 0, 0}, Judged{Rust::aged_dry, 1.4, 1.3, 0, 0, 0},
+        Judged{Rust::light_rust, 1.75, 1.6, 0.5e6, 0, 10e-6}, Judged{Rust::rusted, 2.3, 2, 2e6, 0.02, 60e-6},
+        Judged{Rust::heavy_rust, 2.8, 2.4, 6e6, 0.08, 200e-6},
+        Judged{Rust::loose_but_rusted_in, 2.8, 2.4, 6e6, 0.08, 200e-6},
+        Judged{Rust::galled_stainless, 3.5, 1.6, 10e6, 0, 0},
+        Judged{Rust::seized_in_aluminium, 2.6, 1.6, 4e6, 0.06, 30e-6}}) {
+    const RustState& state = rust_state(typed.rust);
+    CAPTURE(state.key);
+    CHECK(state.thread_growth.median == typed.thread);
+    CHECK(state.bearing_growth.median == typed.face);
+    CHECK(state.bond_strength.median == typed.bond);
+    CHECK(state.pressure_share.median == typed.pressure);
+    CHECK(state.metal_loss.median == typed.metal);
+  }
+}
+
 TEST_CASE(
     "no stop lies above the test torque of the socket, nor where the corners go, over sizes, classes, rust and wear") {
   // ISO 1711-1, as reprinted: 451 N.m for sockets of 24 mm, 1165 N.m for 36 mm. Seen once: 1938 N.m on the latter, and a stop

@@ -127,6 +127,15 @@ TEST_CASE("heat acts by the difference between nut and bolt, and by what the nut
   CHECK(heated(60, 200, 11.5e-6).preload.median == near(heated(60, 60, 11.5e-6).preload.median));
 }
 
+TEST_CASE("heat: three tenths of the rust's grip stay, however far the play opens") {
+  ReleaseModel m;
+  m.diameter = 16e-3;
+  m.nut_diameter = 24e-3;
+  m.rust_pressure = 1;  // Pa: any opening is more than enough
+  CHECK(detail::rust_left(m, 150, 60) == near(0.3));
+  CHECK(detail::rust_left(m, 60, 150) == 1);  // a bolt that is hotter than its nut sits tighter
+}
+
 TEST_CASE("after release: what is known of the fasteners is set in their history") {
   FreeJob job;
   job.diameter = Length(16e-3);
@@ -137,6 +146,8 @@ TEST_CASE("after release: what is known of the fasteners is set in their history
   for (const bool set : {none.fluid_left, none.rusted, none.heated, none.glowed, none.sheared, none.rounded,
                          none.past_yield, none.locking_element})
     CHECK_FALSE(set);
+  job.rust = Rust::aged_dry;  // years in place, but no rust to see
+  CHECK_FALSE(detail::history_of(job, {}).rusted);
   job.rust = Rust::rusted;
   CHECK(detail::history_of(job, {}).rusted);
   job.loosened = {{Neighbour::How::freed, Torque(80)}, {Neighbour::How::unmoved, Torque(80)}};

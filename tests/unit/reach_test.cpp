@@ -250,6 +250,17 @@ TEST_CASE("reach: the page recommends no wrench that `clamp` refuses") {
   }
 }
 
+TEST_CASE("reach: an extension folds back until a tenth of the wrench is left as its lever") {
+  ReachJob job = pump_foot();
+  job.tolerances.extension_angle = Angle(0.0);
+  job.extensions = {{Length(0.355), Angle(180 * degree)}};  // 45 mm of 400
+  CHECK(try_reach(job));
+  job.extensions[0].length = Length(0.365);  // 35 mm
+  const auto refused = try_reach(job);
+  REQUIRE(!refused);
+  CHECK(std::string(refused.error().what()).find("is 35 mm, but it must be at least 40 mm") != std::string::npos);
+}
+
 TEST_CASE("reach: warnings come where they apply and stay away where not") {
   struct Warned {
     const char* code;

@@ -238,6 +238,22 @@ TEST_CASE("the balance of breaking and freeing lies where both densities meet") 
   CHECK(simulate(m, 1'000'000, 3).limit_for_balance().si == near(low).epsilon(0.02));
 }
 
+TEST_CASE("nothing is left to gain where all but a hundredth of what comes free has done so") {
+  ReleaseModel m;
+  m.bond = {60, 0.5};
+  CHECK(simulate(m, 1'000'000, 3).limit_for_gain().si == near(m.bond.quantile(0.99)).epsilon(0.01));
+}
+
+TEST_CASE("a shank that has lost four fifths of its diameter bears the cube of what is left in torsion") {
+  ReleaseModel m;
+  m.bond = {500, 0.1};
+  m.shear = {1000, 0};
+  m.section_loss = {0.8, 0};
+  const Simulation s = simulate(m, 2'000);
+  CHECK(s.at(Torque(0.98 * 1000 * 0.008)).shear == 0);
+  CHECK(s.at(Torque(1.02 * 1000 * 0.008)).shear == 1);
+}
+
 TEST_CASE("what was risked before a torque was held counts against the accepted chance") {
   const ReleaseModel m = whole_model();
   const Simulation fresh = simulate(m, 400'000, 5);
