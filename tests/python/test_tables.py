@@ -499,6 +499,18 @@ def test_dimensions_are_those_typed_from_the_standards():
     assert compared > 2000 and everything - compared < 0.2 * everything, (compared, everything)
 
 
+@pytest.mark.parametrize("name, above, to, elongation, area, softest, hardest", [
+    ("4.6", 0, 39, 22, None, 120, 220), ("4.8", 0, 39, None, None, 130, 220), ("5.6", 0, 39, 20, None, 155, 220),
+    ("5.8", 0, 39, None, None, 160, 220), ("6.8", 0, 39, None, None, 190, 250), ("8.8", 0, 16, 12, 52, 250, 320),
+    ("8.8", 16, 39, 12, 52, 255, 335), ("9.8", 0, 16, 10, 48, 290, 360), ("10.9", 0, 39, 9, 48, 320, 380),
+    ("12.9", 0, 39, 8, 44, 385, 435)])
+def test_what_iso_898_1_asks_beside_strength(name, above, to, elongation, area, softest, hardest):
+    """Sizes, elongation and reduction of area in percent, Vickers hardness: ISO 898-1:2013, Table 3, from memory."""
+    r, = [r for r in rows("property_class") if r["name"] == name and float(r["diameter_above_mm"]) == above]
+    assert (float(r["diameter_to_mm"]), r["elongation_pct"], r["reduction_of_area_pct"], float(r["hv_min"]), float(r["hv_max"])) == (
+        to, str(elongation or ""), str(area or ""), softest, hardest)
+
+
 def test_flanges_of_class_600_in_inches():
     """Outside, circle and hole of ASME B16.5, class 600, in inches and from memory; the table has millimetres of several prints."""
     typed = {15: (3.75, 2.62, 0.62), 20: (4.62, 3.25, 0.75), 25: (4.88, 3.5, 0.75), 32: (5.25, 3.88, 0.75), 40: (6.12, 4.5, 0.88),
