@@ -37,8 +37,9 @@ complex: abs arg complex conj norm sqrt
 cstddef: ptrdiff_t size_t
 cstdint: int32_t int8_t uint32_t uint64_t
 cstdio: fputc fputs size_t snprintf
+clocale: localeconv
 cstdlib: abs atoi size_t strtod
-cstring: memcpy size_t strcmp strlen
+cstring: memchr memcpy size_t strchr strcmp strcspn strlen
 exception: current_exception exception exception_ptr rethrow_exception terminate
 functional: function
 initializer_list: initializer_list
