@@ -5,7 +5,8 @@
   const questions = await library("free");
   const { rust } = questions.catalogue.questions.free.keys;
   const percent = (share) => `${significant(100 * share, 2)} %`;
-  const cutOff = (share) => `${Math.floor(100 * share)} %`; // as the library writes it: none reads as certain
+  // What comes free is cut off, as on the library's page: none reads as certain.
+  const freed = (share) => share < 0.1 ? percent(share) : `${Math.floor(100 * share)} %`;
 
   const draw = (state, coarse) => {
     const job = { thread: state.thread, class: state.class, rust: state.rust, trials: coarse ? "1000" : "40000" };
@@ -18,7 +19,7 @@
       if (coarse) return;
       place("aids").replaceChildren(table(["aids, one after another", "stop at", "freed by then, all lines", "shears on this line", "rounds off"],
         found.steps.map(({ aids, stop_at, freed_by, chances }) => [aids.map(words).join(", then ") || "torque alone",
-          stop_at ? `${settable(stop_at)} N·m` : "-", cutOff(freed_by), percent(chances.shear), percent(chances.round)])));
+          stop_at ? `${settable(stop_at)} N·m` : "-", freed(freed_by), percent(chances.shear), percent(chances.round)])));
       foldTables(place("aids"));
     });
   };

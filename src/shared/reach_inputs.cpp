@@ -36,7 +36,7 @@ constexpr ReachInput inputs[] = {
     In::input<[](auto& j) -> auto& { return j.wrench.length; }>(
         "wrench_length", "400mm", "From the drive to the middle of the hand; default: 300 mm"),
     In::input<[](auto& j) -> auto& { return j.extensions; }>(
-        "extensions", "100mm@30deg", "Crowfoot or other offset adapter, not a bar: length and angle")
+        "extensions", "100mm@30deg", "Crowfoot or the like, not a bar: length and angle; each in its order")
         .with_option("extension"),
     In::input<[](auto& j) -> auto& { return j.hand_offset; }>(
         "hand_offset", "20mm", "How far the hand stands beyond the mark; negative: nearer to the drive"),

@@ -291,7 +291,7 @@ export interface ReachJob {
   readonly setting?: string;
   /** From the drive to the middle of the hand; default: 300 mm. Example: 400mm */
   readonly wrench_length?: string;
-  /** Crowfoot or other offset adapter, not a bar: length and angle. Example: 100mm@30deg */
+  /** Crowfoot or the like, not a bar: length and angle; each in its order. Example: 100mm@30deg */
   readonly extensions?: string | readonly string[];
   /** How far the hand stands beyond the mark; negative: nearer to the drive. Example: 20mm */
   readonly hand_offset?: string;

@@ -70,8 +70,8 @@ inline PageTable mark_table(const std::vector<CurveLine>& lines, const PageUnits
        {"Stretch", units.unit(Dim::length), true}},
       {},
       {"First yield: the surface of the thread begins to flow. Yield point: the slope of the torque has "
-       "dropped to the share asked for. Both come before the 0.2 % of plastic strain that defines the yield "
-       "strength, of which `clamp` states the percent. Stretch: by which the bolt would stay longer."}};
+       "dropped to the share asked for. Neither is the yield strength of which `clamp` states the percent: that one "
+       "is set at 0.2 % of plastic strain. Stretch: by which the bolt would stay longer."}};
   const auto row = [&](const char* title, const CurveLine& line, const CurvePoint& point) {
     table.rows.push_back({title, line.friction, units.cell(point.angle), units.cell(point.torque),
                           units.cell(point.preload), number_text(100 * point.plastic_strain, 2),
