@@ -32,12 +32,15 @@ macro(tauten_sources variable)
   endforeach()
 endmacro()
 
-# For a target that is words but for its `loops`: the words are compiled with -Og in a release, since to be built soon
+# For a target that is words but for its `loops`: the words are compiled with -Og (or ARGN) in a release, since to be built soon
 # matters more there than speed, and a group of them as one file, since all of them pay for the same large headers.
 # Tools that look at each file want TAUTEN_UNITY=OFF.
 option(TAUTEN_UNITY "Compile source files that share large headers together" ON)
 function(tauten_optimise_loops target loops)
-  target_compile_options(${target} PRIVATE $<$<CONFIG:Release>:-Og>)
+  if(NOT ARGN)
+    set(ARGN -Og)
+  endif()
+  target_compile_options(${target} PRIVATE $<$<CONFIG:Release>:${ARGN}>)
   if(loops)
     set_source_files_properties(${loops} PROPERTIES COMPILE_OPTIONS $<$<CONFIG:Release>:-O3>)
   endif()

@@ -31,13 +31,13 @@ bit: bit_cast
 cctype: toupper
 charconv: chars_format errc from_chars from_chars_result to_chars to_chars_result
 chrono: chrono
+clocale: localeconv
 cmath: abs asin atan atan2 ceil cos erfc exp expm1 fabs floor fmin hypot isfinite isnan log log10 log1p lround nan pow remainder round
 cmath: sin sqrt tan
 complex: abs arg complex conj norm sqrt
 cstddef: ptrdiff_t size_t
 cstdint: int32_t int8_t uint32_t uint64_t
 cstdio: fputc fputs size_t snprintf
-clocale: localeconv
 cstdlib: abs atoi size_t strtod
 cstring: memchr memcpy size_t strchr strcmp strcspn strlen
 exception: current_exception exception exception_ptr rethrow_exception terminate

@@ -227,12 +227,12 @@ function begin() {
   });
   place("first-line").addEventListener("click", () => place("answer").scrollIntoView());
   place("print").addEventListener("click", () => window.print());
+  const offer = place("copy").textContent;
   place("copy").addEventListener("click", async () => {
     try {
       await navigator.clipboard.writeText(location.href);
-      const said = place("copy").textContent;
-      if (said !== "Copied") setTimeout(() => (place("copy").textContent = said), 3000);
       place("copy").textContent = "Copied";
+      setTimeout(() => (place("copy").textContent = offer), 3000);
     } catch {
       window.prompt("The link of this job:", location.href); // an old browser, or a page from the file system
     }

@@ -16,8 +16,8 @@
     });
   };
 
-  // Seen from above, tightening clockwise: the hand at the left, the drive of the wrench at the middle, the fastener at the end of the extension. The
-  // library says where that is, along the wrench and across it.
+  // Seen from above, tightening clockwise: the hand at the left, the drive of the wrench at the middle, the fastener at the end of
+  // the extension. The library says where that is, along the wrench and across it.
   const picture = ({ extension, setting, arrives }, state) => {
     const svg = place("picture");
     svg.replaceChildren();

@@ -52,11 +52,8 @@ def _places(bands):
 
 
 def _settable(torque):
-    """A torque to set or to stop at: three figures, never rounded up past what was found to be safe."""
-    if not torque > 0 or not math.isfinite(torque):
-        return f"{torque:.3g}"
-    step = 10.0 ** (math.floor(math.log10(torque)) - 2)
-    return f"{math.floor(torque / step * (1 + 1e-9)) * step:.{max(0, -round(math.log10(step)))}f}"
+    """A torque to set or to stop at: never rounded up past what was found to be safe."""
+    return _core.settable_text(torque) if torque > 0 else "0"
 
 
 def _whole(shares, places=0):

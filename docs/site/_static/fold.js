@@ -1,5 +1,5 @@
 // A table that is wider than its place folds on a phone: each row one below the other, each cell behind the heading of its column.
-// Long ones scroll instead; folded, nobody would find the end of them.
+// Long ones scroll instead; folded, nobody would find the end of them. Drawings cannot fold, and fade.
 function foldTables(root) {
   for (const drawing of root.querySelectorAll("[style*=overflow-x] > svg")) fadeEdge(drawing.parentElement);
   for (const table of root.querySelectorAll("table:has(thead)")) {
@@ -19,8 +19,6 @@ function foldTables(root) {
 
 // Where a drawing goes on beyond the edge it fades there: a figure that is cut off reads as another.
 function fadeEdge(frame) {
-  const look = () => frame.classList.toggle("goes-on", frame.scrollLeft + frame.clientWidth < frame.scrollWidth - 1);
-  if (!frame.dataset.fades) frame.addEventListener("scroll", look);
-  frame.dataset.fades = "yes";
-  look();
+  frame.onscroll = () => frame.classList.toggle("goes-on", frame.scrollLeft + frame.clientWidth < frame.scrollWidth - 1);
+  frame.onscroll();
 }

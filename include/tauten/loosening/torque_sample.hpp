@@ -19,10 +19,10 @@ struct TorqueSample {
   ///                to a bound, so that a band stands on as many as may be
   /// \param enough  draws that will do, where fewer than `size` are asked for: in whole blocks
   TorqueSample(const ReleaseModel& model, std::uint64_t seed, const std::optional<Held>& held = std::nullopt,
-               bool sorted = true, std::size_t enough = size) {
+               bool sorted = true, std::uint64_t enough = size) {
     Draws draws;
-    enough = std::min<std::size_t>(enough, size);
-    for (auto& list : torque) list.reserve(enough + Draws::size);
+    enough = std::min<std::uint64_t>(enough, size);
+    for (auto& list : torque) list.reserve(static_cast<std::size_t>(enough) + Draws::size);
     constexpr std::uint64_t most = 16 * size;
     for (std::uint64_t first = 0; first < most && torque[0].size() < enough; first += Draws::size) {
       attend();
